@@ -1,0 +1,3 @@
+module finwright
+
+go 1.26
