@@ -1,0 +1,110 @@
+package units
+
+// Kind says what a number means: its dimension, the unit a system shows it in,
+// and how many digits are worth showing.
+type Kind string
+
+// Kinds of quantity.
+const (
+	Number          Kind = "number"           // dimensionless
+	Factor          Kind = "factor"           // dimensionless, 4 significant digits
+	Count           Kind = "count"            // whole number
+	Diameter        Kind = "diameter"         // tube and fin diameters
+	Wall            Kind = "wall"             // tube wall
+	Height          Kind = "height"           // fin height, groove, lap
+	Thickness       Kind = "thickness"        // strip thickness
+	Width           Kind = "width"            // strip width
+	Gap             Kind = "gap"              // gap between fins, fin pitch
+	Distance        Kind = "distance"         // along the tube
+	Run             Kind = "run"              // strip length
+	FinCount        Kind = "fin_count"        // fins per length
+	SurfacePerTube  Kind = "surface_per_tube" // area
+	SurfacePerMetre Kind = "surface_per_metre"
+	RunPerMetre     Kind = "run_per_metre" // strip length per tube length
+	WeightPerMetre  Kind = "weight_per_metre"
+	Weight          Kind = "weight"
+	Film            Kind = "film" // film coefficient
+	Conduct         Kind = "conduct"
+	Dense           Kind = "dense"
+	Temp            Kind = "temp"
+	Expand          Kind = "expand"
+	Lead            Kind = "lead" // helix angle
+)
+
+// dimension groups kinds whose units may stand for one another.
+type dimension string
+
+const (
+	dimNone      dimension = "none"
+	dimLength    dimension = "length"
+	dimPerLength dimension = "per_length"
+	dimArea      dimension = "area"
+	dimAreaPer   dimension = "area_per_length"
+	dimMass      dimension = "mass"
+	dimMassPer   dimension = "mass_per_length"
+	dimRunPer    dimension = "run_per_length"
+	dimFilm      dimension = "film"
+	dimConduct   dimension = "conduct"
+	dimDense     dimension = "dense"
+	dimTemp      dimension = "temp"
+	dimExpand    dimension = "expand"
+	dimAngle     dimension = "angle"
+)
+
+// digits is a rule for how a number is shown.
+type digits struct {
+	decimals    int  // fixed decimals, when significant is 0
+	significant int  // significant digits
+	fractions   bool // inputs in inches show as 1/64 and coarser fractions where exact
+	feet        bool // shown as feet and inches
+}
+
+type shown struct {
+	unit string
+	digits
+}
+
+type spec struct {
+	dim    dimension
+	si, us shown
+}
+
+func fixed(unit string, n int) shown { return shown{unit, digits{decimals: n}} }
+func sig(unit string, n int) shown   { return shown{unit, digits{significant: n}} }
+func inches(n int) shown             { return shown{"in", digits{decimals: n, fractions: true}} }
+
+var specs = map[Kind]spec{
+	Number:          {dimNone, fixed("", 2), fixed("", 2)},
+	Factor:          {dimNone, sig("", 4), sig("", 4)},
+	Count:           {dimNone, fixed("", 0), fixed("", 0)},
+	Diameter:        {dimLength, fixed("mm", 2), inches(3)},
+	Wall:            {dimLength, fixed("mm", 2), fixed("in", 3)},
+	Height:          {dimLength, fixed("mm", 2), inches(3)},
+	Thickness:       {dimLength, fixed("mm", 3), fixed("in", 4)},
+	Width:           {dimLength, fixed("mm", 1), fixed("in", 3)},
+	Gap:             {dimLength, fixed("mm", 3), fixed("in", 4)},
+	Distance:        {dimLength, fixed("mm", 0), shown{"in", digits{decimals: 2, fractions: true, feet: true}}},
+	Run:             {dimLength, sig("m", 4), sig("ft", 4)},
+	FinCount:        {dimPerLength, fixed("fins/m", 1), fixed("fins/in", 2)},
+	SurfacePerTube:  {dimArea, sig("m²", 4), sig("ft²", 4)},
+	SurfacePerMetre: {dimAreaPer, sig("m²/m", 4), sig("ft²/ft", 4)},
+	RunPerMetre:     {dimRunPer, sig("m/m", 4), sig("ft/ft", 4)},
+	WeightPerMetre:  {dimMassPer, sig("kg/m", 4), sig("lb/ft", 4)},
+	Weight:          {dimMass, sig("kg", 4), sig("lb", 4)},
+	Film:            {dimFilm, sig("W/m²K", 4), sig("Btu/h·ft²·°F", 4)},
+	Conduct:         {dimConduct, sig("W/m·K", 4), sig("Btu/h·ft·°F", 4)},
+	Dense:           {dimDense, sig("kg/m³", 4), sig("lb/ft³", 4)},
+	Temp:            {dimTemp, fixed("°C", 1), fixed("°F", 1)},
+	Expand:          {dimExpand, sig("µm/m·K", 4), sig("µin/in·°F", 4)},
+	Lead:            {dimAngle, sig("°", 4), sig("°", 4)},
+}
+
+func (k Kind) shown(s System) shown {
+	if s == US {
+		return specs[k].us
+	}
+	return specs[k].si
+}
+
+// Unit returns the unit symbol in which system s shows kind k.
+func (k Kind) Unit(s System) string { return k.shown(s).unit }
