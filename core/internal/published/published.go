@@ -1,0 +1,100 @@
+// Package published reads the reference tables of testdata/published for tests.
+// Each row knows its file and line, so that a failing check names its source.
+package published
+
+import (
+	"encoding/csv"
+	"fmt"
+	"os"
+	"path/filepath"
+	"runtime"
+	"strconv"
+	"testing"
+)
+
+// Row is one line of a reference table.
+type Row struct {
+	tb    testing.TB
+	where string
+	cells map[string]string
+}
+
+// Read returns the rows of testdata/published/name.csv, and fails the test
+// unless the table has at least one.
+func Read(tb testing.TB, name string) []Row {
+	tb.Helper()
+	_, here, _, _ := runtime.Caller(0)
+	path := filepath.Join(filepath.Dir(here), "../../../testdata/published", name+".csv")
+	file, err := os.Open(path)
+	if err != nil {
+		tb.Fatal(err)
+	}
+	defer file.Close()
+	reader := csv.NewReader(file)
+	header, err := reader.Read()
+	if err != nil {
+		tb.Fatalf("%s.csv: %v", name, err)
+	}
+	var rows []Row
+	for {
+		record, err := reader.Read()
+		if record == nil {
+			break
+		}
+		if err != nil {
+			tb.Fatalf("%s.csv: %v", name, err)
+		}
+		line, _ := reader.FieldPos(0)
+		cells := make(map[string]string, len(header))
+		for i, column := range header {
+			cells[column] = record[i]
+		}
+		rows = append(rows, Row{tb, fmt.Sprintf("testdata/published/%s.csv:%d", name, line), cells})
+	}
+	if len(rows) == 0 {
+		tb.Fatalf("%s.csv has no rows", name)
+	}
+	return rows
+}
+
+// Where returns the row's file and line.
+func (r Row) Where() string { return r.where }
+
+// Text returns the cell of a column, and fails the test if there is no such column.
+func (r Row) Text(column string) string {
+	r.tb.Helper()
+	text, ok := r.cells[column]
+	if !ok {
+		r.tb.Fatalf("%s: no column %q", r.where, column)
+	}
+	return text
+}
+
+// Float returns the number in a column, and fails the test if it holds none.
+func (r Row) Float(column string) float64 {
+	r.tb.Helper()
+	v, err := strconv.ParseFloat(r.Text(column), 64)
+	if err != nil {
+		r.tb.Fatalf("%s: column %s: %v", r.where, column, err)
+	}
+	return v
+}
+
+// Check reports an error, naming the row and its source, unless got is within
+// the relative tolerance of the number in the column.
+func (r Row) Check(column string, got, tolerance float64) {
+	r.tb.Helper()
+	want := r.Float(column)
+	if diff := relative(got, want); !(diff <= tolerance) {
+		r.tb.Errorf("%s: %s = %.17g, want %.17g: off by %.2g, allowed %.2g (%s)",
+			r.where, column, got, want, diff, tolerance, r.Text("source"))
+	}
+}
+
+func relative(got, want float64) float64 {
+	diff := got - want
+	if want != 0 {
+		diff /= want
+	}
+	return max(diff, -diff)
+}
