@@ -1,0 +1,98 @@
+package tube
+
+import (
+	"math"
+
+	"finwright/core/units"
+)
+
+// finPerInch is one fin per inch, by which the width rules of knurled and lapped feet step.
+const finPerInch = units.PerLength(1 / 0.0254)
+
+// FootReach returns the length of strip that a foot needs along the tube: the
+// pitch, and what the lap or the knurl adds. The knurled foot is cut for one
+// fin per inch fewer and the knurled lapped foot for two fewer; a plain lapped
+// foot for one fewer unless the lap is given. It is 0 for types without a foot.
+//
+// Valid: more than two fins per inch.
+// Source: common practice, no source; the plain lapped rule is engineering judgement.
+func (t Tube) FootReach() units.Length {
+	n := t.Fin.Count
+	switch {
+	case t.Fin.Type == Footed:
+		return t.Pitch()
+	case t.Fin.Type == KnurledFooted:
+		return (n - finPerInch).Spacing()
+	case t.Fin.Type == OverlapFooted && t.Fin.Lap > 0:
+		return t.Pitch() + t.Fin.Lap
+	case t.Fin.Type == OverlapFooted:
+		return (n - finPerInch).Spacing()
+	case t.Fin.Type == KnurledOverlap && t.Fin.Lap > 0:
+		return (n - finPerInch).Spacing() + t.Fin.Lap
+	case t.Fin.Type == KnurledOverlap:
+		return (n - 2*finPerInch).Spacing()
+	}
+	return 0
+}
+
+// StripWidth returns the width of strip to slit: reach + hf - 3t + (pi/2)t with
+// a foot, hf + groove when embedded, hf on edge. A width suits one pitch only.
+// It is 0 for an extruded fin, which is not made from strip.
+//
+// Source: common practice, no source.
+func (t Tube) StripWidth() units.Length {
+	s := t.Fin.Strip
+	switch {
+	case !t.Fin.Type.Wound():
+		return 0
+	case t.Fin.Type.FootLayers() > 0:
+		return t.FootReach() + t.Fin.Height - 3*s + s*(math.Pi/2)
+	case t.Fin.Type == Embedded:
+		return t.Fin.Height + t.Fin.Groove
+	}
+	return t.Fin.Height
+}
+
+// StripPerMetre returns metres of strip per metre of finned length, n pi d:
+// the neutral line lies at the tube, and the helix adds only 0.05 % [m/m].
+func (t Tube) StripPerMetre() float64 {
+	return t.Fin.Count.PerMetre() * math.Pi * float64(t.OD)
+}
+
+// FinMass returns the fin's mass per metre of finned length: the strip's,
+// n pi d w t rho, or the muff's when extruded.
+func (t Tube) FinMass() units.MassPerLength {
+	rho := float64(t.Fin.Density)
+	if t.Fin.Type.Wound() {
+		return units.MassPerLength(t.StripPerMetre() * float64(t.StripWidth()) * float64(t.Fin.Strip) * rho)
+	}
+	d, root := float64(t.OD), float64(t.RootOD())
+	muff := math.Pi / 4 * (root*root - d*d)
+	return units.MassPerLength((muff + t.Fin.Count.PerMetre()*t.FinVolume()) * rho)
+}
+
+// FinVolume returns the volume of one fin above its root [m3], the integral of 2 pi r t(r).
+func (t Tube) FinVolume() float64 {
+	root, tip := float64(t.RootOD())/2, float64(t.FinOD())/2
+	s := float64(t.Fin.Strip)
+	switch t.Profile() {
+	case Rolled:
+		return math.Pi * float64(t.OD) * s * (tip - root)
+	case Linear:
+		slope := (float64(t.Fin.TipGiven) - s) / (tip - root)
+		return 2 * math.Pi * ((s-slope*root)*(tip*tip-root*root)/2 + slope*(tip*tip*tip-root*root*root)/3)
+	}
+	return math.Pi * s * (tip*tip - root*root)
+}
+
+// TubeMass returns the bare tube's mass per metre, pi (d - w) w rho; the metal
+// of a groove is displaced and still counts.
+func (t Tube) TubeMass() units.MassPerLength {
+	d, w := float64(t.OD), float64(t.MeanWall())
+	return units.MassPerLength(math.Pi * (d - w) * w * float64(t.Density))
+}
+
+// Weight returns the mass of one finned tube.
+func (t Tube) Weight() units.Mass {
+	return units.Mass(float64(t.TubeMass())*float64(t.Length) + float64(t.FinMass())*float64(t.FinnedLength()))
+}

@@ -1,0 +1,126 @@
+package tube
+
+import (
+	"math"
+
+	"finwright/core/units"
+)
+
+// Tube is one finned tube as ordered.
+type Tube struct {
+	OD      units.Length
+	Wall    units.Length // as stated; see Basis
+	Basis   WallBasis
+	Length  units.Length // overall
+	PlainA  units.Length // unfinned end at the left of the drawing
+	PlainB  units.Length // unfinned end at the right
+	Spans   []Span       // unfinned stretches between the ends
+	Density units.Density
+	Fin     Fin
+}
+
+// Span is a bare stretch of tube at a support.
+type Span struct {
+	Centre units.Length // from end A
+	Width  units.Length
+}
+
+// Fin is the fin on it.
+type Fin struct {
+	Type     FinType
+	Height   units.Length    // above the bare tube surface
+	Strip    units.Length    // thickness at the tube: the strip as bought
+	Count    units.PerLength // fins per metre
+	Profile  Profile
+	TipGiven units.Length // measured tip thickness, for Linear
+	Groove   units.Length // depth, for Embedded
+	Lap      units.Length // foot lap, for the lapped types; 0 means by rule
+	Sleeve   units.Length // muff thickness between fins, for Extruded
+	Root     RootBasis
+	Density  units.Density
+}
+
+// FinOD returns d + 2 hf.
+func (t Tube) FinOD() units.Length { return t.OD + 2*t.Fin.Height }
+
+// Pitch returns the distance from fin to fin.
+func (t Tube) Pitch() units.Length { return t.Fin.Count.Spacing() }
+
+// Gap returns the clear gap between fins at the tube, p - t.
+func (t Tube) Gap() units.Length { return t.Pitch() - t.Fin.Strip }
+
+// FootThickness returns what lies on the tube between fins: the foot's layers or the muff.
+func (t Tube) FootThickness() units.Length {
+	if t.Fin.Type == Extruded {
+		return t.Fin.Sleeve
+	}
+	return units.Length(t.Fin.Type.FootLayers()) * t.Fin.Strip
+}
+
+// RootOD returns the diameter from which the fin is counted: the tube, the
+// outside of the foot if so chosen, and always the outside of an extruded muff.
+func (t Tube) RootOD() units.Length {
+	if t.Fin.Type == Extruded || t.Fin.Root == FromFoot {
+		return t.OD + 2*t.FootThickness()
+	}
+	return t.OD
+}
+
+// Profile returns the thickness law in force, AsMade resolved.
+func (t Tube) Profile() Profile {
+	if t.Fin.Profile != AsMade {
+		return t.Fin.Profile
+	}
+	if t.Fin.Type.Wound() {
+		return Rolled
+	}
+	return Uniform
+}
+
+// Thickness returns the fin's thickness at radius r.
+//
+// The neutral line of rolled strip lies at the tube surface, so the volume of
+// each ring is kept where t(r) = t d/2r.
+// Valid: tube surface <= r <= fin tip.
+// Source: volume conservation; the tip value t d/Df is common practice, no source.
+func (t Tube) Thickness(r units.Length) units.Length {
+	switch t.Profile() {
+	case Rolled:
+		return t.Fin.Strip * t.OD / (2 * r)
+	case Linear:
+		root, tip := t.RootOD()/2, t.FinOD()/2
+		return t.Fin.Strip + (t.Fin.TipGiven-t.Fin.Strip)*(r-root)/(tip-root)
+	}
+	return t.Fin.Strip
+}
+
+// TipThickness returns the thickness at the fin tip.
+func (t Tube) TipThickness() units.Length { return t.Thickness(t.FinOD() / 2) }
+
+// MeanThickness returns the thickness averaged over the fin's height, as a
+// tube bank's free area needs it. For the rolled taper it is t d ln(Df/Dr)/(Df - Dr).
+func (t Tube) MeanThickness() units.Length {
+	root, tip := float64(t.RootOD()), float64(t.FinOD())
+	switch t.Profile() {
+	case Rolled:
+		return t.Fin.Strip * t.OD * units.Length(math.Log(tip/root)/(tip-root))
+	case Linear:
+		return (t.Fin.Strip + t.Fin.TipGiven) / 2
+	}
+	return t.Fin.Strip
+}
+
+// HelixAngle returns the lead angle of the fin at the tube, atan(p/(pi d)).
+func (t Tube) HelixAngle() units.Angle {
+	return units.Angle(math.Atan(float64(t.Pitch()) / (math.Pi * float64(t.OD))))
+}
+
+// Obstruction returns the width that a tube presents to a crossing stream, per
+// metre of tube, fins included [m2/m]: Dr + 2 n (fin height) (mean thickness).
+func (t Tube) Obstruction() units.Length {
+	n := t.Fin.Count.PerMetre()
+	return t.RootOD() + units.Length(n)*(t.FinOD()-t.RootOD())*t.MeanThickness()
+}
+
+// Stretch returns Df/d, by which the strip's outer edge is longer than its inner.
+func (t Tube) Stretch() float64 { return float64(t.FinOD() / t.OD) }

@@ -1,0 +1,74 @@
+// Package tube is the finned tube itself: fin types, lengths, areas and masses.
+// It knows no physics and no money.
+//
+// Conventions, the same everywhere: fin height is measured from the bare tube
+// surface, so the fin outside diameter is d + 2 hf for every type; the bare
+// area is pi d L as if there were no fins; areas use discs, since the helicoid
+// of a usual fin differs by 0.02 %.
+package tube
+
+// FinType is how the fin is held on the tube.
+type FinType string
+
+// Fin types. All but Extruded are wound from strip.
+const (
+	Footed         FinType = "footed"          // L: the strip's foot lies on the tube up to the next turn
+	OverlapFooted  FinType = "overlap_footed"  // LL: each foot laps the next
+	KnurledFooted  FinType = "knurled_footed"  // KL: foot rolled into a knurled tube
+	KnurledOverlap FinType = "knurled_overlap" // KLL: knurled and lapped
+	Embedded       FinType = "embedded"        // G: wound into a groove that is rolled closed
+	EdgeWound      FinType = "edge_wound"      // on edge, no foot and no groove
+	Welded         FinType = "welded"          // on edge, continuously welded
+	Extruded       FinType = "extruded"        // raised from a muff over the tube; not wound
+)
+
+// FinTypes lists the types in the order a page offers them.
+var FinTypes = []FinType{Footed, OverlapFooted, KnurledFooted, KnurledOverlap, Embedded, EdgeWound, Welded, Extruded}
+
+// Wound reports whether the fin is wound from strip.
+func (t FinType) Wound() bool { return t != Extruded }
+
+// FootLayers is how many strip thicknesses lie on the tube between fins.
+//
+// Source: common practice, no source: a lapped foot's heel sits on its neighbour's toe.
+func (t FinType) FootLayers() int {
+	switch t {
+	case Footed, KnurledFooted:
+		return 1
+	case OverlapFooted, KnurledOverlap:
+		return 2
+	}
+	return 0
+}
+
+// Knurled reports whether foot and tube are knurled together.
+func (t FinType) Knurled() bool { return t == KnurledFooted || t == KnurledOverlap }
+
+// Profile is the fin's thickness along its height.
+type Profile string
+
+// Profiles.
+const (
+	AsMade  Profile = "as_made" // RolledTaper if wound, Uniform if extruded
+	Rolled  Profile = "rolled"  // t(r) = t d/2r: rolled thinner outwards as it is wound
+	Uniform Profile = "uniform" // one thickness
+	Linear  Profile = "linear"  // straight taper to a measured tip
+)
+
+// RootBasis says from which diameter the fin is counted.
+type RootBasis string
+
+// Root bases.
+const (
+	FromTube RootBasis = "tube" // the bare tube, as handbook tables do
+	FromFoot RootBasis = "foot" // the outside of the foot
+)
+
+// WallBasis says what the stated wall means.
+type WallBasis string
+
+// Wall bases.
+const (
+	AverageWall WallBasis = "average"
+	MinimumWall WallBasis = "minimum"
+)
