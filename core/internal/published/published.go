@@ -5,10 +5,12 @@ package published
 import (
 	"encoding/csv"
 	"fmt"
+	"math"
 	"os"
 	"path/filepath"
 	"runtime"
 	"strconv"
+	"strings"
 	"testing"
 )
 
@@ -80,6 +82,24 @@ func (r Row) Float(column string) float64 {
 	return v
 }
 
+// Has reports whether a column of this row holds anything; what a source does
+// not give is an empty cell.
+func (r Row) Has(column string) bool {
+	r.tb.Helper()
+	return r.Text(column) != ""
+}
+
+// CheckPrinted is Check with half a unit in the last printed digit as tolerance.
+func (r Row) CheckPrinted(column string, got float64) {
+	r.tb.Helper()
+	want := r.Float(column)
+	_, decimals, _ := strings.Cut(r.Text(column), ".")
+	half := 0.5000001 * math.Pow10(-len(decimals))
+	if diff := math.Abs(got - want); !(diff <= half) {
+		r.tb.Errorf("%s: %s = %.12g, want %s as printed (%s)", r.where, column, got, r.Text(column), r.Text("source"))
+	}
+}
+
 // Check reports an error, naming the row and its source, unless got is within
 // the relative tolerance of the number in the column.
 func (r Row) Check(column string, got, tolerance float64) {
@@ -92,9 +112,8 @@ func (r Row) Check(column string, got, tolerance float64) {
 }
 
 func relative(got, want float64) float64 {
-	diff := got - want
-	if want != 0 {
-		diff /= want
+	if want == 0 {
+		return math.Abs(got)
 	}
-	return max(diff, -diff)
+	return math.Abs(got/want - 1)
 }
