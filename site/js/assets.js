@@ -1,0 +1,16 @@
+// @ts-check
+// The build serves every file under a name that changes with its content, and lists the names in the head of each page.
+
+const meta = /** @type {HTMLMetaElement} */ (document.querySelector('meta[name="finwright-assets"]'));
+
+/** @type {Record<string, string>} */
+const served = JSON.parse(meta.content);
+
+/**
+ * Full address of a file named as in the sources, such as "engine.wasm.gz".
+ * @param {string} name
+ */
+export function asset(name) {
+  if (!(name in served)) throw new Error(`no such asset: ${name}`);
+  return new URL(served[name], document.baseURI).href;
+}

@@ -1,0 +1,14 @@
+// Names that come from outside the scripts of this folder.
+
+/** From wasm_exec.js of the Go installation. */
+declare class Go {
+  importObject: WebAssembly.Imports;
+  run(instance: WebAssembly.Instance): Promise<void>;
+}
+
+/** Set by the engine program: JSON in, JSON out. */
+declare var finwright: { call(method: string, args: string): string };
+
+/** Put into the service worker by the build. */
+declare const FILES: string[];
+declare const VERSION: string;
