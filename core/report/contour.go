@@ -1,0 +1,172 @@
+package report
+
+import "math"
+
+// ContourLines returns the lines on which samples have the value level, by
+// marching squares with linear interpolation. Sample (i, j) lies at x[i], y[j]
+// and is values[j*cols+i]. A square with a sample that is not finite is left
+// out. A closed line ends with its first point.
+//
+// Source: W. E. Lorensen and H. E. Cline, Computer Graphics 21 (1987) 163, in two dimensions; a saddle is
+// parted by the mean of its corners.
+func ContourLines(values []float64, cols, rows int, x, y []float64, level float64) [][][2]float64 {
+	g := grid{values, cols, rows, x, y, level}
+	// Every crossed edge joins at most two squares, so each keeps at most two neighbours along the line.
+	next := make([][2]int32, 2*cols*rows)
+	for i := range next {
+		next[i] = [2]int32{none, none}
+	}
+	for j := 0; j+1 < rows; j++ {
+		for i := 0; i+1 < cols; i++ {
+			for _, s := range g.segments(i, j) {
+				link(next, s[0], s[1])
+				link(next, s[1], s[0])
+			}
+		}
+	}
+	var lines [][][2]float64
+	walk := func(edge int32) {
+		line := [][2]float64{g.crossing(edge)}
+		for first, from := edge, int32(none); ; {
+			to := next[edge][0]
+			if to == from {
+				to = next[edge][1]
+			}
+			next[edge] = [2]int32{none, none}
+			if to == none {
+				break
+			}
+			line = append(line, g.crossing(to))
+			if to == first {
+				break
+			}
+			from, edge = edge, to
+		}
+		lines = append(lines, line)
+	}
+	for edge, n := range next {
+		if n[0] != none && n[1] == none {
+			walk(int32(edge))
+		}
+	}
+	for edge, n := range next {
+		if n[0] != none {
+			walk(int32(edge))
+		}
+	}
+	return lines
+}
+
+const none = -1
+
+func link(next [][2]int32, from, to int32) {
+	if next[from][0] == none {
+		next[from][0] = to
+	} else {
+		next[from][1] = to
+	}
+}
+
+// grid numbers its edges: 2k runs right from sample k, 2k+1 runs up from it.
+type grid struct {
+	values     []float64
+	cols, rows int
+	x, y       []float64
+	level      float64
+}
+
+// segments returns the pieces of the line within the square whose lower left sample is (i, j), each from edge to edge.
+func (g grid) segments(i, j int) [][2]int32 {
+	k := j*g.cols + i
+	a, b, c, d := g.values[k], g.values[k+1], g.values[k+1+g.cols], g.values[k+g.cols]
+	sum := a + b + c + d
+	if math.IsNaN(sum) || math.IsInf(sum, 0) {
+		return nil
+	}
+	south, east := int32(2*k), int32(2*(k+1)+1)
+	north, west := int32(2*(k+g.cols)), int32(2*k+1)
+	shape := 0
+	for bit, v := range [4]float64{a, b, c, d} {
+		if v >= g.level {
+			shape |= 1 << bit
+		}
+	}
+	if shape == 10 && sum/4 >= g.level {
+		shape = 5 // a saddle's ridge runs the other way
+	} else if shape == 5 && sum/4 >= g.level {
+		shape = 10
+	}
+	switch shape {
+	case 1, 14:
+		return [][2]int32{{west, south}}
+	case 2, 13:
+		return [][2]int32{{south, east}}
+	case 4, 11:
+		return [][2]int32{{east, north}}
+	case 8, 7:
+		return [][2]int32{{north, west}}
+	case 3, 12:
+		return [][2]int32{{west, east}}
+	case 6, 9:
+		return [][2]int32{{south, north}}
+	case 5:
+		return [][2]int32{{west, south}, {east, north}}
+	case 10:
+		return [][2]int32{{south, east}, {north, west}}
+	}
+	return nil
+}
+
+// crossing is where the line crosses an edge.
+func (g grid) crossing(edge int32) [2]float64 {
+	k := int(edge) / 2
+	i, j := k%g.cols, k/g.cols
+	if edge%2 == 0 {
+		t := (g.level - g.values[k]) / (g.values[k+1] - g.values[k])
+		return [2]float64{g.x[i] + t*(g.x[i+1]-g.x[i]), g.y[j]}
+	}
+	t := (g.level - g.values[k]) / (g.values[k+g.cols] - g.values[k])
+	return [2]float64{g.x[i], g.y[j] + t*(g.y[j+1]-g.y[j])}
+}
+
+// labelled makes contours of one level's lines. The longest carries the label at the middle of its length, if it is
+// long enough to show around it.
+func labelled(lines [][][2]float64, x, y Span, label string) []Contour {
+	const enough = 0.15 // of the map's width or height
+	var contours []Contour
+	longest, best := enough, none
+	for i, points := range lines {
+		contours = append(contours, Contour{Label: label, Points: points})
+		if length := travel(points, x, y); length > longest {
+			longest, best = length, i
+		}
+	}
+	if best != none {
+		contours[best].LabelAt = halfway(lines[best], x, y, longest)
+	}
+	return contours
+}
+
+// travel is the length of a line, counted in widths and heights of the map.
+func travel(points [][2]float64, x, y Span) float64 {
+	length := 0.0
+	for i := 1; i < len(points); i++ {
+		length += stride(points[i-1], points[i], x, y)
+	}
+	return length
+}
+
+func stride(a, b [2]float64, x, y Span) float64 {
+	return math.Hypot((b[0]-a[0])/(x.To-x.From), (b[1]-a[1])/(y.To-y.From))
+}
+
+func halfway(points [][2]float64, x, y Span, length float64) *Point {
+	gone := 0.0
+	for i := 1; i < len(points); i++ {
+		gone += stride(points[i-1], points[i], x, y)
+		if gone >= length/2 {
+			return &Point{points[i][0], points[i][1]}
+		}
+	}
+	return &Point{points[0][0], points[0][1]}
+}
