@@ -1,0 +1,74 @@
+package main
+
+import (
+	"crypto/sha256"
+	"encoding/base32"
+	"maps"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync"
+)
+
+// assets records every file of the static folder: the name the sources use and the name it is served under.
+type assets struct {
+	folder string
+
+	mutex  sync.Mutex
+	served map[string]string
+}
+
+func newAssets(folder string) *assets {
+	return &assets{folder: folder, served: map[string]string{}}
+}
+
+// copyHashed adds a file of the site folder as it is.
+func (a *assets) copyHashed(name string) error {
+	content, err := os.ReadFile(filepath.Join(source, name))
+	if err != nil {
+		return err
+	}
+	return a.addHashed(name, content)
+}
+
+// addHashed writes content under a name that changes with it, so that a browser may keep the file for ever.
+func (a *assets) addHashed(name string, content []byte) error {
+	sum := sha256.Sum256(content)
+	hash := base32.StdEncoding.EncodeToString(sum[:])[:8]
+	folder, file := path.Split(name)
+	stem, ending, _ := strings.Cut(file, ".")
+	return a.add(name, folder+stem+"."+hash+"."+ending, content)
+}
+
+// add writes content under a name of its own.
+func (a *assets) add(name, served string, content []byte) error {
+	a.record(name, served)
+	file := filepath.Join(a.folder, filepath.FromSlash(served))
+	if err := os.MkdirAll(filepath.Dir(file), 0o755); err != nil {
+		return err
+	}
+	return os.WriteFile(file, content, 0o644)
+}
+
+// record notes a file that another tool has written already.
+func (a *assets) record(name, served string) {
+	a.mutex.Lock()
+	defer a.mutex.Unlock()
+	a.served[name] = served
+}
+
+// startedByScripts picks the programs and workers: what the scripts must know the served name of.
+func (a *assets) startedByScripts() map[string]string {
+	started := maps.Clone(a.served)
+	maps.DeleteFunc(started, func(name, _ string) bool {
+		return !strings.HasSuffix(name, ".wasm.gz") && !strings.HasSuffix(name, ".worker.js")
+	})
+	return started
+}
+
+// names lists what is served, in order.
+func (a *assets) names() []string {
+	return slices.Sorted(maps.Values(a.served))
+}

@@ -1,0 +1,144 @@
+package main
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"encoding/json"
+	"fmt"
+	"os"
+	"os/exec"
+	"path"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+)
+
+// workers are entry points that no page names in a tag: scripts start them by their served name.
+var workers = []string{"js/engine.worker.js"}
+
+var entryTag = regexp.MustCompile(`<(?:script|link)\b[^>]*\b(?:src|href)="((?:js|css)/[^"]+)"`)
+
+// entryPoints lists the scripts and styles that the pages load, and the workers.
+func entryPoints(pages []string) ([]string, error) {
+	entries := slices.Clone(workers)
+	for _, page := range pages {
+		text, err := os.ReadFile(page)
+		if err != nil {
+			return nil, err
+		}
+		for _, match := range entryTag.FindAllStringSubmatch(string(text), -1) {
+			if !slices.Contains(entries, match[1]) {
+				entries = append(entries, match[1])
+			}
+		}
+	}
+	return entries, nil
+}
+
+// bundle packs the entry points and returns the folders of the npm packages that went in.
+func bundle(built *assets, entries []string) ([]string, error) {
+	meta, err := esbuild(append(entries,
+		"--format=esm", "--splitting",
+		"--entry-names=[dir]/[name].[hash]", "--chunk-names=js/[name].[hash]", "--asset-names=fonts/[name].[hash]",
+		"--loader:.woff2=file", "--loader:.woff=file")...)
+	if err != nil {
+		return nil, err
+	}
+	for output, made := range meta.Outputs {
+		served := strings.TrimPrefix(output, "dist/")
+		name := served
+		switch {
+		case made.EntryPoint != "":
+			name = made.EntryPoint
+		case len(made.Inputs) == 1:
+			for input := range made.Inputs {
+				name = input
+			}
+		}
+		built.record(name, served)
+	}
+	return meta.npmPackages(), nil
+}
+
+// bundleServiceWorker comes last, since the service worker holds the list of all other files and a version made of their
+// content. Its own name is fixed: the browser looks there for a newer one.
+func bundleServiceWorker(built *assets) error {
+	var files []string
+	version := sha256.New()
+	for _, name := range built.names() {
+		content, err := os.ReadFile(filepath.Join(dist, name))
+		if err != nil {
+			return err
+		}
+		version.Write(content)
+		switch {
+		case name == "index.html":
+			files = append(files, "./") // hosts redirect from the longer name, and a redirected copy cannot be shown
+		case name != "headers.example" && path.Ext(name) != ".woff": // every browser with WebAssembly takes .woff2
+			files = append(files, name)
+		}
+	}
+	list, err := json.Marshal(files)
+	if err != nil {
+		return err
+	}
+	_, err = esbuild("js/sw.js", "--format=iife", "--entry-names=[name]",
+		"--define:FILES="+string(list), fmt.Sprintf("--define:VERSION=%q", hex.EncodeToString(version.Sum(nil)[:8])))
+	return err
+}
+
+// metafile is the part of esbuild's report that the build needs.
+type metafile struct {
+	Inputs  map[string]struct{}
+	Outputs map[string]struct {
+		EntryPoint string
+		Inputs     map[string]struct{}
+	}
+}
+
+func (m metafile) npmPackages() []string {
+	var found []string
+	for input := range m.Inputs {
+		_, inside, ok := strings.Cut(input, "node_modules/")
+		if !ok {
+			continue
+		}
+		parts := strings.Split(inside, "/")
+		name := parts[0]
+		if strings.HasPrefix(name, "@") {
+			name = path.Join(parts[0], parts[1])
+		}
+		if !slices.Contains(found, name) {
+			found = append(found, name)
+		}
+	}
+	slices.Sort(found)
+	return found
+}
+
+// esbuild runs the bundler in the site folder. wasm_exec.js comes from the Go that compiled the programs: a copy kept
+// here would fail to load with the next Go.
+func esbuild(arguments ...string) (metafile, error) {
+	var meta metafile
+	root, err := exec.Command("go", "env", "GOROOT").Output()
+	if err != nil {
+		return meta, err
+	}
+	report, err := os.CreateTemp("", "finwright-esbuild-*.json")
+	if err != nil {
+		return meta, err
+	}
+	defer os.Remove(report.Name())
+	defer report.Close()
+	arguments = append(arguments,
+		"--bundle", "--minify", "--target=es2022", "--outdir=dist", "--outbase=.", "--legal-comments=none", "--log-level=warning",
+		"--alias:wasm_exec="+filepath.Join(strings.TrimSpace(string(root)), "lib", "wasm", "wasm_exec.js"),
+		"--metafile="+report.Name())
+	command := exec.Command(filepath.Join("node_modules", ".bin", "esbuild"), arguments...)
+	command.Dir = source
+	if output, err := command.CombinedOutput(); err != nil {
+		return meta, fmt.Errorf("esbuild: %w\n%s", err, output)
+	}
+	return meta, json.NewDecoder(report).Decode(&meta)
+}
