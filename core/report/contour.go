@@ -11,61 +11,59 @@ import "math"
 // parted by the mean of its corners.
 func ContourLines(values []float64, cols, rows int, x, y []float64, level float64) [][][2]float64 {
 	g := grid{values, cols, rows, x, y, level}
-	// Every crossed edge joins at most two squares, so each keeps at most two neighbours along the line.
-	next := make([][2]int32, 2*cols*rows)
-	for i := range next {
-		next[i] = [2]int32{none, none}
+	// Every crossed edge joins at most two squares, so each has at most two neighbours along its line.
+	next := map[int32][2]int32{}
+	var edges []int32 // in the order met, so that the same samples give the same lines
+	link := func(from, to int32) {
+		known, met := next[from]
+		if met {
+			next[from] = [2]int32{known[0], to}
+			return
+		}
+		next[from] = [2]int32{to, none}
+		edges = append(edges, from)
 	}
 	for j := 0; j+1 < rows; j++ {
 		for i := 0; i+1 < cols; i++ {
-			for _, s := range g.segments(i, j) {
-				link(next, s[0], s[1])
-				link(next, s[1], s[0])
+			pieces, n := g.segments(i, j)
+			for _, s := range pieces[:n] {
+				link(s[0], s[1])
+				link(s[1], s[0])
 			}
 		}
 	}
 	var lines [][][2]float64
-	walk := func(edge int32) {
-		line := [][2]float64{g.crossing(edge)}
-		for first, from := edge, int32(none); ; {
-			to := next[edge][0]
-			if to == from {
-				to = next[edge][1]
+	for _, ended := range []bool{true, false} { // lines with two ends first, so that what is left is closed
+		for _, edge := range edges {
+			if n, left := next[edge]; left && (n[1] == none) == ended {
+				lines = append(lines, g.walk(next, edge))
 			}
-			next[edge] = [2]int32{none, none}
-			if to == none {
-				break
-			}
-			line = append(line, g.crossing(to))
-			if to == first {
-				break
-			}
-			from, edge = edge, to
-		}
-		lines = append(lines, line)
-	}
-	for edge, n := range next {
-		if n[0] != none && n[1] == none {
-			walk(int32(edge))
-		}
-	}
-	for edge, n := range next {
-		if n[0] != none {
-			walk(int32(edge))
 		}
 	}
 	return lines
 }
 
-const none = -1
-
-func link(next [][2]int32, from, to int32) {
-	if next[from][0] == none {
-		next[from][0] = to
-	} else {
-		next[from][1] = to
+// walk follows a line from its first edge to its end, or back to the first, and takes its edges out of next.
+func (g grid) walk(next map[int32][2]int32, edge int32) [][2]float64 {
+	line := [][2]float64{g.crossing(edge)}
+	for first, from := edge, int32(none); ; {
+		to := next[edge][0]
+		if to == from {
+			to = next[edge][1]
+		}
+		delete(next, edge)
+		if to == none {
+			return line
+		}
+		line = append(line, g.crossing(to))
+		if to == first {
+			return line
+		}
+		from, edge = edge, to
 	}
 }
+
+const none = -1
 
 // grid numbers its edges: 2k runs right from sample k, 2k+1 runs up from it.
 type grid struct {
@@ -75,13 +73,17 @@ type grid struct {
 	level      float64
 }
 
-// segments returns the pieces of the line within the square whose lower left sample is (i, j), each from edge to edge.
-func (g grid) segments(i, j int) [][2]int32 {
+// segments returns the pieces of the line within the square whose lower left sample is (i, j), each from edge to edge,
+// and how many there are.
+func (g grid) segments(i, j int) (pieces [2][2]int32, n int) {
 	k := j*g.cols + i
 	a, b, c, d := g.values[k], g.values[k+1], g.values[k+1+g.cols], g.values[k+g.cols]
+	if (a < g.level && b < g.level && c < g.level && d < g.level) || (a >= g.level && b >= g.level && c >= g.level && d >= g.level) {
+		return pieces, 0
+	}
 	sum := a + b + c + d
 	if math.IsNaN(sum) || math.IsInf(sum, 0) {
-		return nil
+		return pieces, 0
 	}
 	south, east := int32(2*k), int32(2*(k+1)+1)
 	north, west := int32(2*(k+g.cols)), int32(2*k+1)
@@ -98,23 +100,23 @@ func (g grid) segments(i, j int) [][2]int32 {
 	}
 	switch shape {
 	case 1, 14:
-		return [][2]int32{{west, south}}
+		return [2][2]int32{{west, south}}, 1
 	case 2, 13:
-		return [][2]int32{{south, east}}
+		return [2][2]int32{{south, east}}, 1
 	case 4, 11:
-		return [][2]int32{{east, north}}
+		return [2][2]int32{{east, north}}, 1
 	case 8, 7:
-		return [][2]int32{{north, west}}
+		return [2][2]int32{{north, west}}, 1
 	case 3, 12:
-		return [][2]int32{{west, east}}
+		return [2][2]int32{{west, east}}, 1
 	case 6, 9:
-		return [][2]int32{{south, north}}
+		return [2][2]int32{{south, north}}, 1
 	case 5:
-		return [][2]int32{{west, south}, {east, north}}
+		return [2][2]int32{{west, south}, {east, north}}, 2
 	case 10:
-		return [][2]int32{{south, east}, {north, west}}
+		return [2][2]int32{{south, east}, {north, west}}, 2
 	}
-	return nil
+	return pieces, 0
 }
 
 // crossing is where the line crosses an edge.
