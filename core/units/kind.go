@@ -8,6 +8,7 @@ type Kind string
 const (
 	Number          Kind = "number"           // dimensionless
 	Factor          Kind = "factor"           // dimensionless, 4 significant digits
+	Percent         Kind = "percent"          // share, shown in hundredths
 	Count           Kind = "count"            // whole number
 	Diameter        Kind = "diameter"         // tube and fin diameters
 	Wall            Kind = "wall"             // tube wall
@@ -28,7 +29,8 @@ const (
 	Dense           Kind = "dense"
 	Temp            Kind = "temp"
 	Expand          Kind = "expand"
-	Lead            Kind = "lead" // helix angle
+	Lead            Kind = "lead"     // helix angle
+	Pressure        Kind = "pressure" // absolute
 )
 
 // dimension groups kinds whose units may stand for one another.
@@ -49,6 +51,7 @@ const (
 	dimTemp      dimension = "temp"
 	dimExpand    dimension = "expand"
 	dimAngle     dimension = "angle"
+	dimPressure  dimension = "pressure"
 )
 
 // digits is a rule for how a number is shown.
@@ -76,6 +79,7 @@ func inches(n int) shown             { return shown{"in", digits{decimals: n, fr
 var specs = map[Kind]spec{
 	Number:          {dimNone, fixed("", 2), fixed("", 2)},
 	Factor:          {dimNone, sig("", 4), sig("", 4)},
+	Percent:         {dimNone, sig("%", 3), sig("%", 3)},
 	Count:           {dimNone, fixed("", 0), fixed("", 0)},
 	Diameter:        {dimLength, fixed("mm", 2), inches(3)},
 	Wall:            {dimLength, fixed("mm", 2), fixed("in", 3)},
@@ -97,6 +101,7 @@ var specs = map[Kind]spec{
 	Temp:            {dimTemp, fixed("°C", 1), fixed("°F", 1)},
 	Expand:          {dimExpand, sig("µm/m·K", 4), sig("µin/in·°F", 4)},
 	Lead:            {dimAngle, sig("°", 4), sig("°", 4)},
+	Pressure:        {dimPressure, sig("kPa", 4), sig("psi", 4)},
 }
 
 func (k Kind) shown(s System) shown {

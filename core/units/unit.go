@@ -19,6 +19,8 @@ const (
 	foot     = 0.3048        // m
 	hour     = 3600.0        // s
 	squareFt = foot * foot
+
+	poundForce = pound * 9.80665 // N, standard gravity
 )
 
 // byName holds every accepted spelling, folded by fold.
@@ -67,6 +69,11 @@ func init() {
 	add(unit{dimExpand, 1e-6, 0}, "µm/mK", "um/mK", "1e-6/K", "ppm/K")
 	add(unit{dimExpand, 1e-6 / degF, 0}, "µin/inF", "uin/inF", "1e-6/F")
 	add(unit{dimAngle, math.Pi / 180, 0}, "deg", "°")
+	add(unit{dimPressure, 1, 0}, "Pa", "N/m2")
+	add(unit{dimPressure, 1e3, 0}, "kPa")
+	add(unit{dimPressure, 1e5, 0}, "bar")
+	add(unit{dimPressure, 1e6, 0}, "MPa")
+	add(unit{dimPressure, poundForce / (0.0254 * 0.0254), 0}, "psi", "psia")
 	add(unit{dimNone, 1, 0}, "-", "x", "off", "pcs", "pieces", "tubes")
 	add(unit{dimNone, 0.01, 0}, "%")
 }
