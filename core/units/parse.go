@@ -207,3 +207,17 @@ func In(k Kind, si float64, s System) float64 {
 	}
 	return (si - u.offset) / u.factor
 }
+
+// WrittenIn reports whether text, read as kind k, is written in a unit of
+// system s. A text that cannot be read counts as written in any, so that it is
+// shown as it stands; so does one whose unit belongs to both.
+func WrittenIn(k Kind, text string, s System) bool {
+	if _, err := Parse(k, text, s); err != nil {
+		return true
+	}
+	us := customary.MatchString(text)
+	return us == (s == US) || specs[k].si.unit == specs[k].us.unit
+}
+
+// customary finds a US customary unit; Parse has read the text, so that no other word can hold these.
+var customary = regexp.MustCompile(`(?i)["″'′’]|\d *(bwg|ga|gauge|gage|mils?|thou|in|inch|inches|ft|feet|foot)\b|bwg|#|fpi|/ *(in|ft|inch)\b|per inch|per in\b|btu|lb|°? *f\b|½|¼|¾|⅛|⅜|⅝|⅞`)

@@ -1,0 +1,72 @@
+package design
+
+import (
+	"fmt"
+
+	"finwright/core/message"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// checkTogether finds entries that are each possible but not together.
+func checkTogether(in Input, errs *FieldErrors) {
+	t := in.Tube
+	of := func(k units.Kind, l units.Length) message.Quantity { return message.Quantity{Kind: k, SI: float64(l)} }
+	if 2*t.MeanWall() >= t.OD {
+		errs.add("tube_wall", "error.wall_fills_tube", "wall", of(units.Wall, t.MeanWall()), "od", of(units.Diameter, t.OD))
+	}
+	if t.Gap() <= 0 {
+		errs.add("fin_pitch", "error.no_gap", "pitch", of(units.Gap, t.Pitch()), "strip", of(units.Thickness, t.Fin.Strip))
+	}
+	if t.FinOD() <= t.RootOD() {
+		errs.add("fin_height", "error.fin_in_root", "height", of(units.Height, t.Fin.Height), "foot", of(units.Height, (t.RootOD()-t.OD)/2))
+	}
+	switch {
+	case t.Fin.Profile == tube.Rolled && !t.Fin.Type.Wound():
+		errs.add("fin_profile", "error.not_rolled")
+	case t.Profile() == tube.Linear && t.Fin.TipGiven > t.Fin.Strip:
+		errs.add("tip_thickness", "error.tip_thicker", "tip", of(units.Thickness, t.Fin.TipGiven), "strip", of(units.Thickness, t.Fin.Strip))
+	}
+	if t.Fin.Type == tube.Embedded && t.Fin.Groove >= t.Wall {
+		errs.add("groove_depth", "error.groove_through", "groove", of(units.Height, t.Fin.Groove), "wall", of(units.Wall, t.Wall))
+	}
+	checkWidth(t, errs)
+	checkLengths(t, errs, of)
+}
+
+// checkWidth holds the width rules of knurled and lapped feet to fin counts for which they have a meaning.
+func checkWidth(t tube.Tube, errs *FieldErrors) {
+	least := 1.5 / 0.0254
+	switch {
+	case t.Fin.Type == tube.KnurledOverlap && t.Fin.Lap == 0:
+		least = 2.5 / 0.0254
+	case !t.Fin.Type.Knurled() && (t.Fin.Type != tube.OverlapFooted || t.Fin.Lap > 0):
+		least = 0
+	}
+	if t.Fin.Count.PerMetre() < least {
+		errs.add("fin_pitch", "error.too_open_for_foot", "least", message.Quantity{Kind: units.FinCount, SI: least})
+	} else if t.Fin.Type.Wound() && t.StripWidth() <= 0 {
+		errs.add("strip_thickness", "error.no_width")
+	}
+}
+
+func checkLengths(t tube.Tube, errs *FieldErrors, of func(units.Kind, units.Length) message.Quantity) {
+	if t.PlainA+t.PlainB >= t.Length {
+		errs.add("tube_length", "error.ends_fill_tube", "ends", of(units.Distance, t.PlainA+t.PlainB), "length", of(units.Distance, t.Length))
+		return
+	}
+	reach := t.PlainA // up to here the tube is spoken for
+	for i, s := range t.Spans {
+		from, to := s.Centre-s.Width/2, s.Centre+s.Width/2
+		field := fmt.Sprintf("%s_%d", spanCentre, i+1)
+		switch {
+		case from <= reach && i > 0:
+			errs.add(field, "error.spans_meet", "number", i, "from", of(units.Distance, reach))
+		case from <= reach:
+			errs.add(field, "error.span_in_end", "from", of(units.Distance, reach))
+		case to >= t.Length-t.PlainB:
+			errs.add(field, "error.span_past_end", "to", of(units.Distance, t.Length-t.PlainB))
+		}
+		reach = to
+	}
+}

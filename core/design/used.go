@@ -1,0 +1,36 @@
+package design
+
+import (
+	"strings"
+
+	"finwright/core/document"
+	"finwright/core/material"
+	"finwright/core/tube"
+)
+
+// Used reports whether a field counts for the design as it stands; the others are hidden.
+func Used(d document.Document, id string) bool {
+	text := func(id string) string { return d.Fields[id].Text }
+	typ := tube.FinType(text("fin_type"))
+	switch {
+	case strings.HasPrefix(id, "own_tube_"):
+		return text("tube_metal") == material.Own
+	case strings.HasPrefix(id, "own_fin_"):
+		return text("fin_metal") == material.Own
+	}
+	switch id {
+	case "spares":
+		return text("supply") == "free_issue"
+	case "tip_thickness":
+		return text("fin_profile") == string(tube.Linear)
+	case "groove_depth":
+		return typ == tube.Embedded
+	case "foot_lap":
+		return typ == tube.OverlapFooted || typ == tube.KnurledOverlap
+	case "sleeve_thickness":
+		return typ == tube.Extruded
+	case "root_basis":
+		return typ.FootLayers() > 0
+	}
+	return true
+}

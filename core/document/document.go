@@ -1,0 +1,60 @@
+// Package document is the design as its user typed it, and the one way to
+// change it: Edit takes a document and a command and returns a new document,
+// so an undo is a list of documents.
+package document
+
+import (
+	"maps"
+	"slices"
+
+	"finwright/core/units"
+)
+
+// Origin says who answers for a field; papers print it.
+type Origin string
+
+// Origins.
+const (
+	Customer Origin = "customer"
+	House    Origin = "house"   // the shop's default
+	Assumed  Origin = "assumed" // put in by whoever edits
+)
+
+// Origins lists them in the order a page offers them.
+var Origins = []Origin{Customer, House, Assumed}
+
+// Field is one entry as typed, right or wrong.
+type Field struct {
+	Text   string `json:"text"`
+	Origin Origin `json:"origin"`
+}
+
+// Span is a bare stretch at a support, as typed.
+type Span struct {
+	Centre Field `json:"centre"`
+	Width  Field `json:"width"`
+}
+
+// Document is one design.
+type Document struct {
+	Title  string           `json:"title"`
+	Units  units.System     `json:"units"`
+	Fields map[string]Field `json:"fields"`
+	Spans  []Span           `json:"spans"`
+}
+
+// New returns a document of house defaults.
+func New() Document {
+	d := Document{Units: units.SI, Fields: map[string]Field{}, Spans: []Span{}}
+	for _, s := range Specs {
+		d.Fields[s.ID] = Field{s.House, House}
+	}
+	return d
+}
+
+// clone copies d so that the caller's document stays as it was.
+func (d Document) clone() Document {
+	d.Fields = maps.Clone(d.Fields)
+	d.Spans = slices.Clone(d.Spans)
+	return d
+}

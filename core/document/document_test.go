@@ -1,0 +1,176 @@
+package document
+
+import (
+	"encoding/json"
+	"errors"
+	"reflect"
+	"strings"
+	"testing"
+
+	"finwright/core/units"
+)
+
+func text(s string) *string { return &s }
+
+func number(x float64) *float64 { return &x }
+
+func edited(t *testing.T, d Document, c Command) Document {
+	t.Helper()
+	out, err := Edit(d, c)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return out
+}
+
+func TestEditLeavesTheOldDocument(t *testing.T) {
+	a := New()
+	b := edited(t, a, Command{Op: "set", Values: []Value{{Field: "tube_od", Text: text("1 1/4 in")}}})
+	b = edited(t, b, Command{Op: "add_span"})
+	if !reflect.DeepEqual(a, New()) {
+		t.Error("the document given was changed: undo would lose it")
+	}
+	if got := b.Fields["tube_od"]; got != (Field{"1 1/4 in", Assumed}) {
+		t.Errorf("tube_od = %v", got)
+	}
+	if len(b.Spans) != 1 {
+		t.Errorf("%d spans", len(b.Spans))
+	}
+}
+
+func TestTextsAreKeptAsTyped(t *testing.T) {
+	for _, c := range []struct{ in, want string }{
+		{"14 BWG", "14 BWG"},
+		{"2.11", "2.11 mm"}, // a bare number takes the unit of the day with it
+		{"two", "two"},      // a wrong text is kept for its owner to mend
+		{"2,108", "2,108"},
+	} {
+		d := edited(t, New(), Command{Op: "set", Values: []Value{{Field: "tube_wall", Text: text(c.in)}}})
+		if got := d.Fields["tube_wall"].Text; got != c.want {
+			t.Errorf("%q is kept as %q, want %q", c.in, got, c.want)
+		}
+	}
+}
+
+func TestNumbersFromGripsAndPlots(t *testing.T) {
+	for _, c := range []struct {
+		sys   units.System
+		value Value
+		want  string
+	}{
+		{units.SI, Value{Field: "fin_height", Number: number(12.3456), Unit: "mm"}, "12.3 mm"},
+		{units.US, Value{Field: "fin_height", Number: number(12.7), Unit: "mm"}, "1/2 in"},
+		{units.US, Value{Field: "fin_pitch", Number: number(2.54), Unit: "mm"}, "10 fins/in"},
+		{units.SI, Value{Field: "fin_pitch", Number: number(400), Unit: "fins/m"}, "400 fins/m"},
+		{units.SI, Value{Field: "fin_pitch", Steps: 2}, "396 fins/m"},
+		{units.SI, Value{Field: "tube_wall", Steps: -1}, "2.1 mm"},
+	} {
+		d := edited(t, New(), Command{Op: "units", System: c.sys})
+		d = edited(t, d, Command{Op: "set", Values: []Value{c.value}})
+		if got := d.Fields[c.value.Field].Text; got != c.want {
+			t.Errorf("%s: %q, want %q", c.value.Field, got, c.want)
+		}
+	}
+}
+
+func TestEditRefusesNonsense(t *testing.T) {
+	for _, c := range []Command{
+		{Op: "explode"},
+		{Op: "set", Values: []Value{{Field: "no_such", Text: text("1")}}},
+		{Op: "set", Values: []Value{{Field: "tube_od", Number: number(1), Unit: "kg"}}},
+		{Op: "set", Values: []Value{{Field: "tube_od"}}},
+		{Op: "set", Values: []Value{{Field: "fin_type", Number: number(1), Unit: "mm"}}},
+		{Op: "units", System: "cgs"},
+		{Op: "origin", Field: "tube_od", Origin: "gossip"},
+		{Op: "remove_span", Index: 3},
+		{Op: "span", Index: -1, Part: "centre"},
+	} {
+		if _, err := Edit(New(), c); err == nil {
+			t.Errorf("%+v was accepted", c)
+		}
+	}
+}
+
+func TestOriginOfAllAssumed(t *testing.T) {
+	d := edited(t, New(), Command{Op: "set", Values: []Value{{Field: "tube_od", Text: text("30 mm")}}})
+	d = edited(t, d, Command{Op: "origin", Origin: Customer})
+	if d.Fields["tube_od"].Origin != Customer || d.Fields["tube_wall"].Origin != House {
+		t.Error("marking what was assumed as the customer's touched the wrong fields")
+	}
+}
+
+func TestLongTextIsCut(t *testing.T) {
+	d := edited(t, New(), Command{Op: "title", Text: strings.Repeat("é", 1000)})
+	if len(d.Title) > maxText || !json.Valid([]byte(`"`+d.Title+`"`)) {
+		t.Errorf("title of %d bytes", len(d.Title))
+	}
+}
+
+func TestEnvelopeRoundTrip(t *testing.T) {
+	d := edited(t, New(), Command{Op: "add_span"})
+	saved, err := Save([]Document{d, New()})
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, err := Open(saved)
+	if err != nil || !reflect.DeepEqual(got, []Document{d, New()}) {
+		t.Errorf("opened %v, %v", got, err)
+	}
+}
+
+func TestOpenRefuses(t *testing.T) {
+	saved, _ := Save([]Document{New()})
+	good := string(saved)
+	for name, c := range map[string]struct{ text, key string }{
+		"not json":      {"<html>", "open.not_json"},
+		"other json":    {`{"a":1}`, "open.not_design"},
+		"newer":         {strings.Replace(good, `"version": 1`, `"version": 999`, 1), "open.newer"},
+		"no designs":    {`{"format":"finwright-design","version":1,"designs":[]}`, "open.count"},
+		"unknown field": {strings.Replace(good, `"tube_od"`, `"tube_of"`, 1), "open.shape"},
+		"missing field": {`{"format":"finwright-design","version":1,"designs":[{"title":"","units":"si","fields":{},"spans":[]}]}`, "open.shape"},
+		"bad origin":    {strings.Replace(good, `"origin": "house"`, `"origin": "rumour"`, 1), "open.shape"},
+		"bad units":     {strings.Replace(good, `"units": "si"`, `"units": "cgs"`, 1), "open.shape"},
+		"extra key":     {strings.Replace(good, `"title"`, `"macro":"x","title"`, 1), "open.shape"},
+	} {
+		_, err := Open([]byte(c.text))
+		var oe *OpenError
+		if !errors.As(err, &oe) || oe.Key != c.key {
+			t.Errorf("%s: %v, want %s", name, err, c.key)
+		}
+	}
+}
+
+// An older file is lifted one version at a time, then checked like any other.
+func TestMigrationRunsInOrder(t *testing.T) {
+	saved, _ := Save([]Document{New()})
+	old := strings.Replace(string(saved), `"tube_od"`, `"od"`, 1)
+	rename := func(from, to string) func(map[string]any) {
+		return func(raw map[string]any) {
+			fields := raw["fields"].(map[string]any)
+			fields[to] = fields[from]
+			delete(fields, from)
+		}
+	}
+	steps := []func(map[string]any){rename("od", "outside"), rename("outside", "tube_od")}
+	got, err := open([]byte(old), 3, steps)
+	if err != nil || !reflect.DeepEqual(got, []Document{New()}) {
+		t.Errorf("migrated to %v, %v", got, err)
+	}
+	if len(migrations) != Version-1 {
+		t.Errorf("version %d needs %d migrations, there are %d", Version, Version-1, len(migrations))
+	}
+}
+
+func FuzzOpen(f *testing.F) {
+	saved, _ := Save([]Document{New()})
+	f.Add(saved)
+	f.Fuzz(func(t *testing.T, text []byte) {
+		if designs, err := Open(text); err == nil {
+			for _, d := range designs {
+				if Check(d) != nil {
+					t.Fatal("opened a design that does not check")
+				}
+			}
+		}
+	})
+}

@@ -1,0 +1,194 @@
+package document
+
+import (
+	"fmt"
+	"slices"
+	"unicode/utf8"
+
+	"finwright/core/units"
+)
+
+// Command is one change. Op says which members count:
+//
+//	set          Values
+//	units        System
+//	origin       Field (empty: every field that is assumed), Origin
+//	title        Text
+//	add_span     (none)
+//	remove_span  Index
+//	span         Index, Part, Text
+type Command struct {
+	Op     string       `json:"op"`
+	Values []Value      `json:"values,omitempty"`
+	System units.System `json:"system,omitempty"`
+	Field  string       `json:"field,omitempty"`
+	Origin Origin       `json:"origin,omitempty"`
+	Index  int          `json:"index,omitempty"`
+	Part   string       `json:"part,omitempty"` // "centre" or "width"
+	Text   string       `json:"text,omitempty"`
+}
+
+// Value sets one field, either to a text as typed, or to a number in a unit
+// (from a grip or a plot), or by whole steps up or down from what it holds.
+type Value struct {
+	Field  string   `json:"field"`
+	Text   *string  `json:"text,omitempty"`
+	Number *float64 `json:"number,omitempty"`
+	Unit   string   `json:"unit,omitempty"`
+	Steps  int      `json:"steps,omitempty"`
+}
+
+// Limits on what a document holds, against pasted floods.
+const (
+	maxText  = 200 // bytes
+	maxSpans = 40
+)
+
+// Edit returns d changed by c. An error means that the command makes no sense
+// (a programmer's mistake or a hostile file); a wrong text is no error: it is
+// kept as typed and found by validation.
+func Edit(d Document, c Command) (Document, error) {
+	d = d.clone()
+	switch c.Op {
+	case "set":
+		for _, v := range c.Values {
+			if err := set(d, v); err != nil {
+				return d, err
+			}
+		}
+	case "units":
+		if c.System != units.SI && c.System != units.US {
+			return d, fmt.Errorf("document: system %q", c.System)
+		}
+		d.Units = c.System
+	case "origin":
+		return d, setOrigin(d, c.Field, c.Origin)
+	case "title":
+		d.Title = cut(c.Text)
+	case "add_span":
+		if len(d.Spans) >= maxSpans {
+			return d, fmt.Errorf("document: more than %d spans", maxSpans)
+		}
+		d.Spans = append(d.Spans, nextSpan(d))
+	case "remove_span":
+		if c.Index < 0 || c.Index >= len(d.Spans) {
+			return d, fmt.Errorf("document: span %d", c.Index)
+		}
+		d.Spans = slices.Delete(d.Spans, c.Index, c.Index+1)
+	case "span":
+		return d, setSpan(d, c)
+	default:
+		return d, fmt.Errorf("document: command %q", c.Op)
+	}
+	return d, nil
+}
+
+func set(d Document, v Value) error {
+	spec, ok := Find(v.Field)
+	if !ok {
+		return fmt.Errorf("document: field %q", v.Field)
+	}
+	text := d.Fields[v.Field].Text
+	switch {
+	case v.Text != nil && spec.Number():
+		text = withUnit(spec.Kind, cut(*v.Text), d.Units)
+	case v.Text != nil:
+		text = cut(*v.Text)
+	case v.Number != nil:
+		si, ok := units.From(spec.Kind, *v.Number, v.Unit)
+		if !ok || !spec.Number() {
+			return fmt.Errorf("document: %s cannot be %g %s", v.Field, *v.Number, v.Unit)
+		}
+		text = units.Echo(spec.Kind, units.Snap(spec.Kind, si, d.Units), d.Units)
+	case v.Steps != 0 && spec.Number():
+		p, err := units.Parse(spec.Kind, text, d.Units)
+		if err != nil {
+			return nil // nothing to step from; the field already says what is wrong
+		}
+		text = units.Echo(spec.Kind, units.Step(spec.Kind, p.SI, v.Steps, d.Units), d.Units)
+	default:
+		return fmt.Errorf("document: nothing to set %s to", v.Field)
+	}
+	if text != d.Fields[v.Field].Text {
+		d.Fields[v.Field] = Field{text, Assumed}
+	}
+	return nil
+}
+
+// withUnit writes the unit of the system in force behind a bare number, so that
+// the text keeps its meaning when the system changes.
+func withUnit(k units.Kind, text string, s units.System) string {
+	if p, err := units.Parse(k, text, s); err == nil {
+		return p.Text
+	}
+	return text
+}
+
+func setOrigin(d Document, id string, o Origin) error {
+	if !slices.Contains(Origins, o) {
+		return fmt.Errorf("document: origin %q", o)
+	}
+	if id == "" {
+		for k, f := range d.Fields {
+			if f.Origin == Assumed {
+				d.Fields[k] = Field{f.Text, o}
+			}
+		}
+		return nil
+	}
+	f, ok := d.Fields[id]
+	if !ok {
+		return fmt.Errorf("document: field %q", id)
+	}
+	d.Fields[id] = Field{f.Text, o}
+	return nil
+}
+
+// nextSpan puts a new bare span halfway between the last one and the far end.
+func nextSpan(d Document) Span {
+	length, err := units.Parse(units.Distance, d.Fields["tube_length"].Text, d.Units)
+	if err != nil {
+		length.SI = 6
+	}
+	from := 0.0
+	if n := len(d.Spans); n > 0 {
+		if p, err := units.Parse(units.Distance, d.Spans[n-1].Centre.Text, d.Units); err == nil {
+			from = p.SI
+		}
+	}
+	return Span{
+		Centre: Field{units.Echo(units.Distance, (from+length.SI)/2, d.Units), Assumed},
+		Width:  Field{units.Echo(units.Distance, defaultSpan, d.Units), House},
+	}
+}
+
+// defaultSpan is the bare width at a support [m]. Engineering judgement, editable.
+const defaultSpan = 0.060
+
+func setSpan(d Document, c Command) error {
+	if c.Index < 0 || c.Index >= len(d.Spans) {
+		return fmt.Errorf("document: span %d", c.Index)
+	}
+	f := Field{withUnit(units.Distance, cut(c.Text), d.Units), Assumed}
+	switch c.Part {
+	case "centre":
+		d.Spans[c.Index].Centre = f
+	case "width":
+		d.Spans[c.Index].Width = f
+	default:
+		return fmt.Errorf("document: span part %q", c.Part)
+	}
+	return nil
+}
+
+// cut bounds a text without splitting a letter.
+func cut(text string) string {
+	if len(text) <= maxText {
+		return text
+	}
+	text = text[:maxText]
+	for !utf8.ValidString(text) {
+		text = text[:len(text)-1]
+	}
+	return text
+}

@@ -1,0 +1,135 @@
+package document
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"io"
+	"slices"
+
+	"finwright/core/units"
+)
+
+// Format and Version mark everything that is saved: files, the browser's own
+// copy, examples and links.
+const (
+	Format  = "finwright-design"
+	Version = 1
+)
+
+// maxDesigns bounds what one file may hold.
+const maxDesigns = 500
+
+// Envelope is what a file holds.
+type Envelope struct {
+	Format  string     `json:"format"`
+	Version int        `json:"version"`
+	Designs []Document `json:"designs"`
+}
+
+// migrations lift a raw design from version i+1 to i+2. Add one with each new version.
+var migrations = []func(raw map[string]any){}
+
+// OpenError says why a text is not a design file; the key is a message key.
+type OpenError struct {
+	Key    string
+	Detail string
+}
+
+func (e *OpenError) Error() string { return "document: " + e.Key + ": " + e.Detail }
+
+// Save writes designs as an envelope.
+func Save(designs []Document) ([]byte, error) {
+	return json.MarshalIndent(Envelope{Format, Version, designs}, "", " ")
+}
+
+// Open reads an envelope: an older version is lifted step by step, then the
+// whole is checked strictly. A field that a design of this version lacks, or
+// one that it should not have, is an error and not a guess.
+func Open(text []byte) ([]Document, error) { return open(text, Version, migrations) }
+
+func open(text []byte, version int, steps []func(map[string]any)) ([]Document, error) {
+	var raw struct {
+		Format  string           `json:"format"`
+		Version int              `json:"version"`
+		Designs []map[string]any `json:"designs"`
+	}
+	if err := json.Unmarshal(text, &raw); err != nil {
+		return nil, &OpenError{"open.not_json", err.Error()}
+	}
+	switch {
+	case raw.Format != Format:
+		return nil, &OpenError{"open.not_design", raw.Format}
+	case raw.Version > version:
+		return nil, &OpenError{"open.newer", fmt.Sprint(raw.Version)}
+	case raw.Version < 1:
+		return nil, &OpenError{"open.not_design", fmt.Sprint(raw.Version)}
+	case len(raw.Designs) == 0 || len(raw.Designs) > maxDesigns:
+		return nil, &OpenError{"open.count", fmt.Sprint(len(raw.Designs))}
+	}
+	out := make([]Document, 0, len(raw.Designs))
+	for _, design := range raw.Designs {
+		for v := raw.Version; v < version; v++ {
+			steps[v-1](design)
+		}
+		d, err := strict(design)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, d)
+	}
+	return out, nil
+}
+
+func strict(raw map[string]any) (Document, error) {
+	var d Document
+	text, err := json.Marshal(raw)
+	if err == nil {
+		dec := json.NewDecoder(bytes.NewReader(text))
+		dec.DisallowUnknownFields()
+		err = dec.Decode(&d)
+		if err == nil && dec.More() {
+			err = io.ErrUnexpectedEOF
+		}
+	}
+	if err != nil {
+		return d, &OpenError{"open.shape", err.Error()}
+	}
+	return d, Check(d)
+}
+
+// Check reports whether d has every field, no other, and nothing outsized.
+func Check(d Document) error {
+	bad := func(what string) error { return &OpenError{"open.shape", what} }
+	if d.Units != units.SI && d.Units != units.US {
+		return bad("units")
+	}
+	if len(d.Spans) > maxSpans {
+		return bad("spans")
+	}
+	if len(d.Title) > maxText {
+		return bad("title")
+	}
+	fields := map[string]Field{}
+	for id, f := range d.Fields {
+		if _, ok := Find(id); !ok {
+			return bad(id)
+		}
+		fields[id] = f
+	}
+	for _, s := range Specs {
+		if _, ok := fields[s.ID]; !ok {
+			return bad(s.ID)
+		}
+	}
+	for i, s := range d.Spans {
+		fields[fmt.Sprintf("span %d centre", i+1)] = s.Centre
+		fields[fmt.Sprintf("span %d width", i+1)] = s.Width
+	}
+	for id, f := range fields {
+		if len(f.Text) > maxText || !slices.Contains(Origins, f.Origin) {
+			return bad(id)
+		}
+	}
+	return nil
+}

@@ -1,0 +1,56 @@
+// Package figure carries a result together with what is needed to trust it:
+// its formula, the arguments that went in, its reference area, its source and
+// whether it is in range. "Show the working" renders from this record alone.
+package figure
+
+import (
+	"finwright/core/message"
+	"finwright/core/units"
+)
+
+// State is what a figure says of the design.
+type State string
+
+// States.
+const (
+	Plain State = "none" // says nothing either way
+	Good  State = "good"
+	Watch State = "watch"
+	No    State = "no"
+)
+
+// Basis is the area or length that a figure is referred to.
+type Basis string
+
+// Bases; each has a text "basis.<id>".
+const (
+	NoBasis        Basis = ""
+	BareArea       Basis = "bare"
+	TotalArea      Basis = "total"
+	FacesOnly      Basis = "faces"
+	FinnedMetre    Basis = "finned_metre"
+	TubeMetre      Basis = "tube_metre"
+	PerTube        Basis = "tube"
+	WholeOrder     Basis = "order"
+	StripAtTheRoot Basis = "root"
+)
+
+// Arg is a number that goes into a formula under its symbol.
+type Arg struct {
+	Symbol string
+	Kind   units.Kind
+	SI     float64
+}
+
+// Figure is one result.
+type Figure struct {
+	ID      string // also the key of its label, "figure.<id>"
+	Kind    units.Kind
+	SI      float64
+	Basis   Basis
+	Formula string // key into Formulas
+	Args    []Arg
+	State   State
+	Why     []message.Message // reasons for a state other than good
+	Absent  message.Message   // why there is no value; SI then means nothing
+}

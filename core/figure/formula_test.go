@@ -1,0 +1,28 @@
+package figure
+
+import (
+	"testing"
+
+	"finwright/core/message"
+)
+
+func TestFillPutsNumbersIn(t *testing.T) {
+	f := Formulas["side_area"]
+	got := f.Fill(func(s string) (string, bool) {
+		v, ok := map[string]string{"n": "393.7", "D_f": "0.05715", "D_r": "0.0254"}[s]
+		return v, ok
+	})
+	if want := "393.7 π/2 (0.05715² − 0.0254²)"; got != want {
+		t.Errorf("Fill = %q, want %q", got, want)
+	}
+}
+
+func TestEveryFormulaHasSourceAndRange(t *testing.T) {
+	for id, f := range Formulas {
+		for _, key := range []string{f.Source, f.Valid} {
+			if !message.English.Has(key) {
+				t.Errorf("%s: no text for %s", id, key)
+			}
+		}
+	}
+}

@@ -1,0 +1,164 @@
+package report
+
+import (
+	"math"
+
+	"finwright/core/design"
+	"finwright/core/message"
+	"finwright/core/units"
+)
+
+// axis describes an input that plots vary: how far beyond the design it reaches.
+type axis struct {
+	id    string // of the plot
+	field string
+	kind  units.Kind
+	floor float64 // SI, the least shown
+	reach float64 // the plot reaches at least reach times the design's value
+	least float64 // SI, and at least this far
+}
+
+var (
+	heightAxis = axis{"height", "fin_height", units.Height, 0.002, 1.5, 0.020}
+	pitchAxis  = axis{"pitch", "fin_pitch", units.FinCount, 80, 1.3, 480}
+)
+
+// samples is how many points a curve has: smooth at a page's width.
+const samples = 49
+
+// thicknesses of the family, as multiples of the design's strip; the design's own is the main one.
+var thicknesses = []float64{0.75, 1, 1.5}
+
+// panels are the quantities of each plot, from the top.
+var panels = []design.Quantity{design.AreaRatio, design.Efficiency}
+
+// Curves returns the plots of a checked design: area ratio and efficiency
+// against fin height, and against fins per length.
+func (w Writer) Curves(in design.Input) []Curves {
+	return []Curves{
+		w.curves(in, heightAxis, float64(in.Tube.Fin.Height)),
+		w.curves(in, pitchAxis, float64(in.Tube.Fin.Count)),
+	}
+}
+
+// axisOf prepares an axis in the reader's units.
+func (w Writer) axisOf(a axis) Axis {
+	return Axis{
+		Field: a.field, Kind: a.kind, Unit: a.kind.Unit(w.System),
+		Label: w.Texts.Text("field." + a.field), Nudge: units.StepSize(a.kind, w.System),
+	}
+}
+
+// span returns the axis from its floor to a round value beyond the design.
+func (w Writer) span(a axis, at float64) Span {
+	low := units.In(a.kind, a.floor, w.System)
+	high := units.In(a.kind, math.Max(a.least, a.reach*at), w.System)
+	s := NiceRange(low, high, 8)
+	from := s.Low
+	if from <= 0 {
+		from = s.Step / 2
+	}
+	return Span{w.axisOf(a), from, s.High}
+}
+
+func (w Writer) curves(in design.Input, a axis, at float64) Curves {
+	span := w.span(a, at)
+	shown := span.at(samples)
+	si := make([]float64, len(shown))
+	for i, x := range shown {
+		si[i] = units.Out(a.kind, x, w.System)
+	}
+	out := Curves{ID: a.id, X: span.Axis}
+	for _, q := range panels {
+		out.Panels = append(out.Panels, Panel{
+			Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
+			Mark: &Point{units.In(a.kind, at, w.System), q.Of(design.Solve(in))},
+		})
+	}
+	for _, times := range thicknesses {
+		strip := float64(in.Tube.Fin.Strip) * times
+		family, _ := design.Vary(in, "strip_thickness", strip)
+		ys := make([][]float64, len(panels))
+		design.Sweep(family, a.field, si, func(_ int, s design.State, ok bool) {
+			for p, q := range panels {
+				y := math.NaN()
+				if ok {
+					y = q.Of(s)
+				}
+				ys[p] = append(ys[p], y)
+			}
+		})
+		for p := range panels {
+			out.Panels[p].Lines = append(out.Panels[p].Lines, Line{
+				Label: units.Figure(units.Thickness, strip, w.System).String(), Main: times == 1, X: shown, Y: ys[p],
+			})
+		}
+	}
+	out.Title, out.Alt = w.answer(in, a, out)
+	return out
+}
+
+// answer says in words what the plot shows of this design.
+func (w Writer) answer(in design.Input, a axis, c Curves) (title, alt string) {
+	s := design.Solve(in)
+	title = w.say(message.New("plot."+a.id+".title",
+		"eta", message.Quantity{Kind: units.Factor, SI: s.Fin.Efficiency},
+		"ratio", message.Quantity{Kind: units.Factor, SI: s.Areas.Ratio()},
+		"drop", w.crossing(c, goodEta)))
+	return title, w.say(message.New("plot."+a.id+".alt",
+		"eta", message.Quantity{Kind: units.Factor, SI: s.Fin.Efficiency},
+		"ratio", message.Quantity{Kind: units.Factor, SI: s.Areas.Ratio()}))
+}
+
+// goodEta is the efficiency whose height the title names. Engineering judgement.
+const goodEta = 0.8
+
+// crossing says where the design's own efficiency curve falls below level.
+func (w Writer) crossing(c Curves, level float64) message.Message {
+	for _, line := range c.Panels[len(c.Panels)-1].Lines {
+		if !line.Main {
+			continue
+		}
+		for i := 1; i < len(line.Y); i++ {
+			if line.Y[i-1] >= level && line.Y[i] < level {
+				f := (line.Y[i-1] - level) / (line.Y[i-1] - line.Y[i])
+				x := line.X[i-1] + f*(line.X[i]-line.X[i-1])
+				return message.New("plot.falls", "at", message.Quantity{Kind: c.X.Kind, SI: units.Out(c.X.Kind, x, w.System)})
+			}
+		}
+		if len(line.Y) > 0 && line.Y[0] < level {
+			return message.New("plot.below")
+		}
+	}
+	return message.New("plot.above")
+}
+
+// mapCells is the map's resolution each way.
+const mapCells = 200
+
+// Map returns quantity q over fin height and fins per length.
+func (w Writer) Map(in design.Input, q design.Quantity) Field {
+	x, y := w.span(heightAxis, float64(in.Tube.Fin.Height)), w.span(pitchAxis, float64(in.Tube.Fin.Count))
+	f := Field{
+		ID: "map", X: x, Y: y, Quantity: string(q), Columns: mapCells, Rows: mapCells,
+		Ring:  Point{units.In(units.Height, float64(in.Tube.Fin.Height), w.System), units.In(units.FinCount, float64(in.Tube.Fin.Count), w.System)},
+		Title: w.say(message.New("map."+string(q)+".title", "value", message.Quantity{Kind: q.Kind(), SI: q.Of(design.Solve(in))})),
+		Alt:   w.say(message.New("map."+string(q)+".alt", "value", message.Quantity{Kind: q.Kind(), SI: q.Of(design.Solve(in))})),
+	}
+	toSI := func(s Span, n int) []float64 {
+		out := s.at(n)
+		for i, v := range out {
+			out[i] = units.Out(s.Kind, v, w.System)
+		}
+		return out
+	}
+	values := design.Grid(in, heightAxis.field, toSI(x, mapCells), pitchAxis.field, toSI(y, mapCells), q)
+	for i, v := range values {
+		values[i] = units.In(q.Kind(), v, w.System)
+	}
+	f.Fill(values, plainLevel)
+	return f
+}
+
+// plainLevel prints a level of a contour: it is round, so that four digits say all.
+func plainLevel(level float64) string { return units.Echo(units.Factor, level, units.SI) }

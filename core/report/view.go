@@ -1,0 +1,208 @@
+package report
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"finwright/core/design"
+	"finwright/core/document"
+	"finwright/core/figure"
+	"finwright/core/message"
+	"finwright/core/units"
+)
+
+// View is a design as the page shows it. When a field is wrong, Valid is false
+// and everything computed is absent: the page keeps the last good figures, greyed.
+type View struct {
+	Title    string       `json:"title"`
+	Units    units.System `json:"units"`
+	Valid    bool         `json:"valid"`
+	Fields   []FormField  `json:"fields"`
+	Spans    []FormSpan   `json:"spans"`
+	Headline []Figure     `json:"headline"`
+	Groups   []Group      `json:"groups"`
+	Notices  []Notice     `json:"notices"`
+	Summary  string       `json:"summary"`
+}
+
+// FormField is one entry of the form. Text is what to show in the units in force,
+// Typed what was typed.
+type FormField struct {
+	ID     string          `json:"id"`
+	Text   string          `json:"text"`
+	Typed  string          `json:"typed"`
+	Error  string          `json:"error"`
+	Watch  string          `json:"watch"`
+	Origin document.Origin `json:"origin"`
+	Used   bool            `json:"used"`
+	Hint   string          `json:"hint"`
+}
+
+// FormSpan is one bare span of the form.
+type FormSpan struct {
+	Centre Entry `json:"centre"`
+	Width  Entry `json:"width"`
+}
+
+// Entry is one of its two entries.
+type Entry struct {
+	Text  string `json:"text"`
+	Error string `json:"error"`
+}
+
+// Figure is one result, printed.
+type Figure struct {
+	ID     string       `json:"id"`
+	Label  string       `json:"label"`
+	Value  string       `json:"value"`
+	Unit   string       `json:"unit"`
+	Basis  string       `json:"basis"`
+	State  figure.State `json:"state"`
+	Mark   string       `json:"mark"`   // the state in a word
+	Full   string       `json:"full"`   // every digit, for copying
+	Absent string       `json:"absent"` // why there is no value
+}
+
+// Group is a titled list of figures.
+type Group struct {
+	ID      string   `json:"id"`
+	Title   string   `json:"title"`
+	Figures []Figure `json:"figures"`
+}
+
+// Notice is a remark on the design.
+type Notice struct {
+	State  figure.State `json:"state"`
+	Mark   string       `json:"mark"`
+	Text   string       `json:"text"`
+	Field  string       `json:"field"`
+	Figure string       `json:"figure"`
+}
+
+// Writer renders in one language and one system of units.
+type Writer struct {
+	Texts  message.Catalogue
+	System units.System
+}
+
+func (w Writer) say(m message.Message) string { return w.Texts.Render(m, w.System) }
+
+// View renders document d with the outcome of design.Read and, where that went
+// well, design.Evaluate.
+func (w Writer) View(d document.Document, errs error, res *design.Result) View {
+	var wrong design.FieldErrors
+	errors.As(errs, &wrong)
+	v := View{Title: d.Title, Units: d.Units, Valid: errs == nil, Spans: w.spans(d, wrong)}
+	watch := map[string][]string{}
+	if res != nil {
+		for _, n := range res.Notices {
+			text := w.say(n.Message)
+			watch[n.Field] = append(watch[n.Field], text)
+			v.Notices = append(v.Notices, Notice{n.State, w.mark(n.State), text, n.Field, n.Figure})
+		}
+		for _, id := range res.Headline {
+			f, _ := res.Find(id)
+			v.Headline = append(v.Headline, w.Figure(f))
+		}
+		for _, g := range res.Groups {
+			v.Groups = append(v.Groups, w.group(g))
+		}
+	}
+	v.Fields = w.fields(d, wrong, watch)
+	v.Summary = w.summary(v, len(wrong))
+	return v
+}
+
+func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[string][]string) []FormField {
+	out := make([]FormField, 0, len(document.Specs))
+	for _, spec := range document.Specs {
+		f := d.Fields[spec.ID]
+		field := FormField{
+			ID: spec.ID, Typed: f.Text, Text: w.shown(spec, f.Text), Origin: f.Origin,
+			Used: design.Used(d, spec.ID), Watch: strings.Join(watch[spec.ID], " "), Error: w.wrong(wrong, spec.ID),
+		}
+		if spec.Number() {
+			field.Hint = w.Texts.Text(string(design.Accepts(spec.Kind)))
+		}
+		out = append(out, field)
+	}
+	return out
+}
+
+// shown is the text as typed if it is written in the system in force, else the
+// same quantity in that system: millimetres and inches never mix in one view.
+func (w Writer) shown(spec document.Spec, text string) string {
+	if !spec.Number() || units.WrittenIn(spec.Kind, text, w.System) {
+		return text
+	}
+	p, err := units.Parse(spec.Kind, text, w.System)
+	if err != nil {
+		return text
+	}
+	return units.Echo(spec.Kind, p.SI, w.System)
+}
+
+func (w Writer) wrong(errs design.FieldErrors, field string) string {
+	var out []string
+	for _, e := range errs {
+		if e.Field == field {
+			out = append(out, w.say(e.Message))
+		}
+	}
+	return strings.Join(out, " ")
+}
+
+func (w Writer) spans(d document.Document, errs design.FieldErrors) []FormSpan {
+	spec := document.Spec{Kind: units.Distance}
+	out := make([]FormSpan, len(d.Spans))
+	for i, s := range d.Spans {
+		out[i] = FormSpan{
+			Centre: Entry{w.shown(spec, s.Centre.Text), w.wrong(errs, fmt.Sprintf("span_centre_%d", i+1))},
+			Width:  Entry{w.shown(spec, s.Width.Text), w.wrong(errs, fmt.Sprintf("span_width_%d", i+1))},
+		}
+	}
+	return out
+}
+
+func (w Writer) mark(s figure.State) string {
+	if s == figure.Plain {
+		return ""
+	}
+	return w.Texts.Text("state." + string(s))
+}
+
+func (w Writer) group(g design.Group) Group {
+	out := Group{ID: g.ID, Title: w.Texts.Text("figures." + g.ID)}
+	for _, f := range g.Figures {
+		out.Figures = append(out.Figures, w.Figure(f))
+	}
+	return out
+}
+
+// Figure prints one figure.
+func (w Writer) Figure(f figure.Figure) Figure {
+	out := Figure{ID: f.ID, Label: w.Texts.Text("figure." + f.ID), State: f.State, Mark: w.mark(f.State)}
+	if f.Basis != figure.NoBasis {
+		out.Basis = w.Texts.Text("basis." + string(f.Basis))
+	}
+	if !f.Absent.None() {
+		out.Absent = w.say(f.Absent)
+		return out
+	}
+	text := units.Figure(f.Kind, f.SI, w.System)
+	out.Value, out.Unit, out.Full = text.Value, text.Unit, units.Full(f.Kind, f.SI, w.System)
+	return out
+}
+
+// summary is one line for those who listen to the page.
+func (w Writer) summary(v View, wrong int) string {
+	if !v.Valid {
+		return w.say(message.New("summary.wrong", "count", wrong))
+	}
+	parts := make([]string, 0, len(v.Headline))
+	for _, f := range v.Headline {
+		parts = append(parts, strings.TrimSpace(f.Label+" "+f.Value+" "+f.Unit))
+	}
+	return strings.Join(parts, "; ")
+}

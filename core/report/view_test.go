@@ -1,0 +1,201 @@
+package report
+
+import (
+	"strings"
+	"testing"
+
+	"finwright/core/design"
+	"finwright/core/document"
+	"finwright/core/figure"
+	"finwright/core/message"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+func edited(t *testing.T, pairs ...string) document.Document {
+	t.Helper()
+	d := document.New()
+	for i := 0; i < len(pairs); i += 2 {
+		var err error
+		d, err = document.Edit(d, document.Command{Op: "set", Values: []document.Value{{Field: pairs[i], Text: &pairs[i+1]}}})
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+	return d
+}
+
+func view(t *testing.T, d document.Document) View {
+	t.Helper()
+	w := Writer{message.English, d.Units}
+	in, err := design.Read(d)
+	if err != nil {
+		return w.View(d, err, nil)
+	}
+	res := design.Evaluate(in)
+	return w.View(d, nil, &res)
+}
+
+func TestUnitsNeverMix(t *testing.T) {
+	d := edited(t, "tube_od", "1 1/4 in", "tube_wall", "2.77 mm")
+	for _, sys := range []units.System{units.SI, units.US} {
+		d.Units = sys
+		v := view(t, d)
+		for _, f := range v.Fields {
+			inch := strings.Contains(f.Text, "in") || strings.Contains(f.Text, "BWG")
+			if f.ID == "tube_od" && inch != (sys == units.US) || f.ID == "tube_wall" && inch != (sys == units.US) {
+				t.Errorf("%s shows %s as %q", sys, f.ID, f.Text)
+			}
+		}
+		for _, f := range v.Headline {
+			if strings.Contains(f.Unit, "mm") == (sys == units.US) && f.ID == "fin_od" {
+				t.Errorf("%s shows fin OD in %s", sys, f.Unit)
+			}
+		}
+	}
+	if got := view(t, d).Fields; field(got, "tube_od").Typed != "1 1/4 in" {
+		t.Error("what was typed is lost")
+	}
+}
+
+func field(fields []FormField, id string) FormField {
+	for _, f := range fields {
+		if f.ID == id {
+			return f
+		}
+	}
+	return FormField{}
+}
+
+func TestWrongFieldShowsWhatIsAccepted(t *testing.T) {
+	v := view(t, edited(t, "tube_od", "about an inch"))
+	f := field(v.Fields, "tube_od")
+	if v.Valid || f.Text != "about an inch" || !strings.Contains(f.Error, "25.4 mm") {
+		t.Errorf("valid %v, text %q, error %q", v.Valid, f.Text, f.Error)
+	}
+	if v.Headline != nil || v.Groups != nil {
+		t.Error("figures beside a wrong entry: they would be partial")
+	}
+	d := edited(t, "fin_height", "900 mm")
+	d.Units = units.US
+	if e := field(view(t, d).Fields, "fin_height").Error; !strings.Contains(e, "in") || strings.Contains(e, "mm") {
+		t.Errorf("a user of inches is told %q", e)
+	}
+}
+
+// Every figure of every fin type and profile opens its working, with a meaning
+// for each symbol and a number for each argument.
+func TestEveryFigureShowsItsWorking(t *testing.T) {
+	for _, typ := range tube.FinTypes {
+		for _, profile := range []tube.Profile{tube.AsMade, tube.Uniform, tube.Linear} {
+			in, err := design.Read(edited(t, "fin_type", string(typ), "fin_profile", string(profile)))
+			if err != nil {
+				t.Fatal(err)
+			}
+			w := Writer{message.English, units.US}
+			for _, g := range design.Evaluate(in).Groups {
+				for _, f := range g.Figures {
+					work := w.Working(f)
+					if work.Absent != "" {
+						continue
+					}
+					if work.Source == "" || work.Valid == "" || work.Meaning == "" {
+						t.Errorf("%s: source %q, valid %q, meaning %q", f.ID, work.Source, work.Valid, work.Meaning)
+					}
+					symbols := strings.Join(figure.Formulas[f.Formula].Symbols(), " ")
+					for _, a := range f.Args {
+						intermediate := f.ID == "fin_efficiency" || f.ID == "conductivity"
+						if !intermediate && !strings.Contains(" "+symbols+" ", " "+a.Symbol+" ") {
+							t.Errorf("%s: %s is not in %q", f.ID, a.Symbol, work.Symbols)
+						}
+					}
+				}
+			}
+		}
+	}
+}
+
+func TestSummarySpeaks(t *testing.T) {
+	if s := view(t, document.New()).Summary; !strings.Contains(s, "Fin efficiency 0.8") {
+		t.Errorf("summary %q", s)
+	}
+	if s := view(t, edited(t, "tube_od", "x", "fin_height", "y")).Summary; !strings.Contains(s, "2") {
+		t.Errorf("summary %q", s)
+	}
+}
+
+func TestCurvesMarkTheDesign(t *testing.T) {
+	in, err := design.Read(document.New())
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, sys := range []units.System{units.SI, units.US} {
+		for _, c := range (Writer{message.English, sys}).Curves(in) {
+			for _, p := range c.Panels {
+				if len(p.Lines) != 3 || p.Mark == nil {
+					t.Fatalf("%s/%s: %d lines, mark %v", c.ID, p.Figure, len(p.Lines), p.Mark)
+				}
+				main := p.Lines[1]
+				if !main.Main || p.Mark.X < main.X[0] || p.Mark.X > main.X[len(main.X)-1] {
+					t.Errorf("%s/%s: the design lies outside its plot", c.ID, p.Figure)
+				}
+				if y := between(main, p.Mark.X); y/p.Mark.Y > 1.001 || y/p.Mark.Y < 0.999 {
+					t.Errorf("%s/%s: curve passes %g at the design, figure is %g", c.ID, p.Figure, y, p.Mark.Y)
+				}
+			}
+		}
+	}
+}
+
+func between(l Line, x float64) float64 {
+	for i := 1; i < len(l.X); i++ {
+		if x <= l.X[i] {
+			return l.Y[i-1] + (l.Y[i]-l.Y[i-1])*(x-l.X[i-1])/(l.X[i]-l.X[i-1])
+		}
+	}
+	return l.Y[len(l.Y)-1]
+}
+
+func TestMapRingLiesInItsBand(t *testing.T) {
+	in, err := design.Read(document.New())
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, q := range []design.Quantity{design.AreaRatio, design.Efficiency, design.UsedArea} {
+		f := (Writer{message.English, units.SI}).Map(in, q)
+		col := int((f.Ring.X - f.X.From) / (f.X.To - f.X.From) * float64(f.Columns-1))
+		row := int((f.Ring.Y - f.Y.From) / (f.Y.To - f.Y.From) * float64(f.Rows-1))
+		want := BandIndex(f.Levels, units.In(q.Kind(), q.Of(design.Solve(in)), units.SI))
+		near := map[byte]bool{}
+		for _, at := range []int{row*f.Columns + col, row*f.Columns + col + 1, (row+1)*f.Columns + col, (row+1)*f.Columns + col + 1} {
+			near[f.Bands[at]] = true
+		}
+		if !near[want] || len(f.Levels) == 0 || len(f.Levels) >= MaxBands {
+			t.Errorf("%s: band %d is not near the ring, levels %v", q, want, f.Levels)
+		}
+	}
+}
+
+func BenchmarkViewAndCurves(b *testing.B) {
+	in, err := design.Read(document.New())
+	if err != nil {
+		b.Fatal(err)
+	}
+	w := Writer{message.English, units.SI}
+	for b.Loop() {
+		res := design.Evaluate(in)
+		w.View(document.New(), nil, &res)
+		w.Curves(in)
+	}
+}
+
+func BenchmarkMap(b *testing.B) {
+	in, err := design.Read(document.New())
+	if err != nil {
+		b.Fatal(err)
+	}
+	w := Writer{message.English, units.SI}
+	for b.Loop() {
+		w.Map(in, design.UsedArea)
+	}
+}

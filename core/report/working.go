@@ -1,0 +1,66 @@
+package report
+
+import (
+	"strconv"
+
+	"finwright/core/figure"
+	"finwright/core/units"
+)
+
+// Working is a figure laid open: the formula in symbols and in numbers, what
+// the symbols mean, where it comes from and how far it holds.
+type Working struct {
+	Title   string   `json:"title"`
+	Symbols string   `json:"symbols"` // "A = A_side + A_tip + A_prime"
+	Numbers string   `json:"numbers"` // the same with SI numbers put in
+	Result  string   `json:"result"`
+	Meaning string   `json:"meaning"`
+	Basis   string   `json:"basis"`
+	Where   []Where  `json:"where"`
+	Source  string   `json:"source"`
+	Valid   string   `json:"valid"`
+	Remarks []string `json:"remarks"`
+	Absent  string   `json:"absent"`
+}
+
+// Where is one symbol of it.
+type Where struct {
+	Symbol string `json:"symbol"`
+	Name   string `json:"name"`
+	Value  string `json:"value"`
+	SI     string `json:"si"`
+}
+
+// Working renders the record of f and nothing else.
+func (w Writer) Working(f figure.Figure) Working {
+	shown := w.Figure(f)
+	out := Working{Title: shown.Label, Meaning: w.Texts.Text("meaning." + f.ID), Basis: shown.Basis, Absent: shown.Absent}
+	if shown.Absent != "" {
+		return out
+	}
+	form, ok := figure.Formulas[f.Formula]
+	if !ok {
+		panic("report: no formula " + f.Formula)
+	}
+	numbers := map[string]string{}
+	for _, a := range f.Args {
+		si := plain(a.SI)
+		numbers[a.Symbol] = si
+		out.Where = append(out.Where, Where{
+			Symbol: a.Symbol, Name: w.Texts.Text("symbol." + a.Symbol),
+			Value: units.Figure(a.Kind, a.SI, w.System).String(), SI: si,
+		})
+	}
+	out.Symbols = form.Result + " = " + form.Expression
+	out.Numbers = form.Result + " = " + form.Fill(func(s string) (string, bool) { n, ok := numbers[s]; return n, ok })
+	out.Result = form.Result + " = " + units.Text{Value: shown.Value, Unit: shown.Unit}.String()
+	out.Source, out.Valid = w.Texts.Text(form.Source), w.Texts.Text(form.Valid)
+	for _, m := range f.Why {
+		out.Remarks = append(out.Remarks, w.say(m))
+	}
+	return out
+}
+
+// plain prints an SI number as it goes into a formula: six digits are enough to
+// follow the sum by hand.
+func plain(si float64) string { return strconv.FormatFloat(si, 'g', 6, 64) }
