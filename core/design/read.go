@@ -56,7 +56,7 @@ func Read(d document.Document) (Input, error) {
 		})
 	}
 	if len(r.errs) == 0 {
-		checkTogether(in, &r.errs)
+		checkTogether(&in, &r.errs)
 	}
 	if len(r.errs) > 0 {
 		return in, r.errs

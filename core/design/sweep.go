@@ -34,13 +34,6 @@ func Vary(in Input, field string, x float64) (out Input, ok bool) {
 	return in, ok
 }
 
-// possible reports whether the combination can be evaluated; it is checkTogether without the words.
-func possible(in Input) bool {
-	var errs FieldErrors
-	checkTogether(in, &errs)
-	return len(errs) == 0
-}
-
 // Quantity is a number of an evaluated design that curves and maps show.
 type Quantity string
 
@@ -60,7 +53,7 @@ func (q Quantity) Kind() units.Kind {
 }
 
 // Of returns the quantity from s in SI.
-func (q Quantity) Of(s State) float64 {
+func (q Quantity) Of(s *State) float64 {
 	switch q {
 	case AreaRatio:
 		return s.Areas.Ratio()
@@ -73,18 +66,32 @@ func (q Quantity) Of(s State) float64 {
 }
 
 // Sweep evaluates in at each value of one field [SI] and hands every State to
-// visit; where the design is impossible visit gets ok false.
+// visit; where the design is impossible visit gets ok false. It panics on a
+// field that holds no number.
 func Sweep(in Input, field string, values []float64, visit func(i int, s State, ok bool)) {
+	sweep(&in, setter(field), values, visit)
+}
+
+// setter returns how to replace the number of a field.
+func setter(field string) func(*Input, float64) {
+	set, ok := setters[field]
+	if !ok {
+		panic("design: cannot sweep " + field)
+	}
+	return set
+}
+
+// sweep writes into in, one copy for all values: a copy for each would cost more than its evaluation.
+func sweep(in *Input, set func(*Input, float64), values []float64, visit func(i int, s State, ok bool)) {
+	var errs FieldErrors
 	for i, x := range values {
-		at, known := Vary(in, field, x)
-		if !known {
-			panic("design: cannot sweep " + field)
-		}
-		if !possible(at) {
+		set(in, x)
+		errs = errs[:0]
+		if checkTogether(in, &errs); len(errs) > 0 {
 			visit(i, State{}, false)
 			continue
 		}
-		visit(i, Solve(at), true)
+		visit(i, solve(in), true)
 	}
 }
 
@@ -92,18 +99,17 @@ func Sweep(in Input, field string, values []float64, visit func(i int, s State, 
 // design is NaN here and nowhere else: a map draws it as empty.
 func Grid(in Input, fieldX string, xs []float64, fieldY string, ys []float64, q Quantity) []float64 {
 	out := make([]float64, 0, len(xs)*len(ys))
-	for _, y := range ys {
-		row, ok := Vary(in, fieldY, y)
+	setX, setY := setter(fieldX), setter(fieldY)
+	keep := func(_ int, s State, ok bool) {
 		if !ok {
-			panic("design: cannot sweep " + fieldY)
+			out = append(out, math.NaN())
+			return
 		}
-		Sweep(row, fieldX, xs, func(_ int, s State, ok bool) {
-			if !ok {
-				out = append(out, math.NaN())
-				return
-			}
-			out = append(out, q.Of(s))
-		})
+		out = append(out, q.Of(&s))
+	}
+	for _, y := range ys {
+		setY(&in, y)
+		sweep(&in, setX, xs, keep)
 	}
 	return out
 }

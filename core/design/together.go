@@ -9,9 +9,8 @@ import (
 )
 
 // checkTogether finds entries that are each possible but not together.
-func checkTogether(in Input, errs *FieldErrors) {
-	t := in.Tube
-	of := func(k units.Kind, l units.Length) message.Quantity { return message.Quantity{Kind: k, SI: float64(l)} }
+func checkTogether(in *Input, errs *FieldErrors) {
+	t := &in.Tube
 	if 2*t.MeanWall() >= t.OD {
 		errs.add("tube_wall", "error.wall_fills_tube", "wall", of(units.Wall, t.MeanWall()), "od", of(units.Diameter, t.OD))
 	}
@@ -31,11 +30,15 @@ func checkTogether(in Input, errs *FieldErrors) {
 		errs.add("groove_depth", "error.groove_through", "groove", of(units.Height, t.Fin.Groove), "wall", of(units.Wall, t.Wall))
 	}
 	checkWidth(t, errs)
-	checkLengths(t, errs, of)
+	checkLengths(t, errs)
+}
+
+func of(k units.Kind, l units.Length) message.Quantity {
+	return message.Quantity{Kind: k, SI: float64(l)}
 }
 
 // checkWidth holds the width rules of knurled and lapped feet to fin counts for which they have a meaning.
-func checkWidth(t tube.Tube, errs *FieldErrors) {
+func checkWidth(t *tube.Tube, errs *FieldErrors) {
 	least := 1.5 / 0.0254
 	switch {
 	case t.Fin.Type == tube.KnurledOverlap && t.Fin.Lap == 0:
@@ -50,7 +53,7 @@ func checkWidth(t tube.Tube, errs *FieldErrors) {
 	}
 }
 
-func checkLengths(t tube.Tube, errs *FieldErrors, of func(units.Kind, units.Length) message.Quantity) {
+func checkLengths(t *tube.Tube, errs *FieldErrors) {
 	if t.PlainA+t.PlainB >= t.Length {
 		errs.add("tube_length", "error.ends_fill_tube", "ends", of(units.Distance, t.PlainA+t.PlainB), "length", of(units.Distance, t.Length))
 		return

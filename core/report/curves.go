@@ -69,10 +69,11 @@ func (w Writer) curves(in design.Input, a axis, at float64) Curves {
 		si[i] = units.Out(a.kind, x, w.System)
 	}
 	out := Curves{ID: a.id, X: span.Axis}
+	solved := design.Solve(in)
 	for _, q := range panels {
 		out.Panels = append(out.Panels, Panel{
 			Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
-			Mark: &Point{units.In(a.kind, at, w.System), q.Of(design.Solve(in))},
+			Mark: &Point{units.In(a.kind, at, w.System), q.Of(&solved)},
 		})
 	}
 	for _, times := range thicknesses {
@@ -83,7 +84,7 @@ func (w Writer) curves(in design.Input, a axis, at float64) Curves {
 			for p, q := range panels {
 				y := math.NaN()
 				if ok {
-					y = q.Of(s)
+					y = q.Of(&s)
 				}
 				ys[p] = append(ys[p], y)
 			}
@@ -94,13 +95,12 @@ func (w Writer) curves(in design.Input, a axis, at float64) Curves {
 			})
 		}
 	}
-	out.Title, out.Alt = w.answer(in, a, out)
+	out.Title, out.Alt = w.answer(&solved, a, out)
 	return out
 }
 
 // answer says in words what the plot shows of this design.
-func (w Writer) answer(in design.Input, a axis, c Curves) (title, alt string) {
-	s := design.Solve(in)
+func (w Writer) answer(s *design.State, a axis, c Curves) (title, alt string) {
 	title = w.say(message.New("plot."+a.id+".title",
 		"eta", message.Quantity{Kind: units.Factor, SI: s.Fin.Efficiency},
 		"ratio", message.Quantity{Kind: units.Factor, SI: s.Areas.Ratio()},
@@ -139,11 +139,12 @@ const mapCells = 200
 // Map returns quantity q over fin height and fins per length.
 func (w Writer) Map(in design.Input, q design.Quantity) Field {
 	x, y := w.span(heightAxis, float64(in.Tube.Fin.Height)), w.span(pitchAxis, float64(in.Tube.Fin.Count))
+	solved := design.Solve(in)
 	f := Field{
 		ID: "map", X: x, Y: y, Quantity: string(q), Columns: mapCells, Rows: mapCells,
 		Ring:  Point{units.In(units.Height, float64(in.Tube.Fin.Height), w.System), units.In(units.FinCount, float64(in.Tube.Fin.Count), w.System)},
-		Title: w.say(message.New("map."+string(q)+".title", "value", message.Quantity{Kind: q.Kind(), SI: q.Of(design.Solve(in))})),
-		Alt:   w.say(message.New("map."+string(q)+".alt", "value", message.Quantity{Kind: q.Kind(), SI: q.Of(design.Solve(in))})),
+		Title: w.say(message.New("map."+string(q)+".title", "value", message.Quantity{Kind: q.Kind(), SI: q.Of(&solved)})),
+		Alt:   w.say(message.New("map."+string(q)+".alt", "value", message.Quantity{Kind: q.Kind(), SI: q.Of(&solved)})),
 	}
 	toSI := func(s Span, n int) []float64 {
 		out := s.at(n)

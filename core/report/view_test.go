@@ -163,9 +163,10 @@ func TestMapRingLiesInItsBand(t *testing.T) {
 	}
 	for _, q := range []design.Quantity{design.AreaRatio, design.Efficiency, design.UsedArea} {
 		f := (Writer{message.English, units.SI}).Map(in, q)
+		solved := design.Solve(in)
 		col := int((f.Ring.X - f.X.From) / (f.X.To - f.X.From) * float64(f.Columns-1))
 		row := int((f.Ring.Y - f.Y.From) / (f.Y.To - f.Y.From) * float64(f.Rows-1))
-		want := BandIndex(f.Levels, units.In(q.Kind(), q.Of(design.Solve(in)), units.SI))
+		want := BandIndex(f.Levels, units.In(q.Kind(), q.Of(&solved), units.SI))
 		near := map[byte]bool{}
 		for _, at := range []int{row*f.Columns + col, row*f.Columns + col + 1, (row+1)*f.Columns + col, (row+1)*f.Columns + col + 1} {
 			near[f.Bands[at]] = true
