@@ -36,29 +36,30 @@ func entryPoints(pages []string) ([]string, error) {
 	return entries, nil
 }
 
-// bundle packs the entry points and returns the folders of the npm packages that went in.
+// bundle packs each entry point on its own, so that a page starts with one script and a worker with one file; only what a script
+// imports later is apart. It returns the folders of the npm packages that went in.
 func bundle(built *assets, entries []string) ([]string, error) {
-	meta, err := esbuild(append(entries,
-		"--format=esm", "--splitting",
-		"--entry-names=[dir]/[name].[hash]", "--chunk-names=js/[name].[hash]", "--asset-names=fonts/[name].[hash]",
-		"--loader:.woff2=file", "--loader:.woff=file")...)
-	if err != nil {
-		return nil, err
-	}
-	for output, made := range meta.Outputs {
-		served := strings.TrimPrefix(output, "dist/")
-		name := served
-		switch {
-		case made.EntryPoint != "":
-			name = made.EntryPoint
-		case len(made.Inputs) == 1:
-			for input := range made.Inputs {
-				name = input
-			}
+	var packages []string
+	for _, entry := range entries {
+		meta, err := esbuild(entry,
+			"--format=esm", "--splitting",
+			"--entry-names=[dir]/[name].[hash]", "--chunk-names=js/[name].[hash]", "--asset-names=fonts/[name].[hash]",
+			"--loader:.woff2=file", "--loader:.woff=file")
+		if err != nil {
+			return nil, err
 		}
-		built.record(name, served)
+		for output, made := range meta.Outputs {
+			served := strings.TrimPrefix(output, "dist/")
+			name := served
+			if made.EntryPoint != "" {
+				name = made.EntryPoint
+			}
+			built.record(name, served)
+		}
+		packages = append(packages, meta.npmPackages()...)
 	}
-	return meta.npmPackages(), nil
+	slices.Sort(packages)
+	return slices.Compact(packages), nil
 }
 
 // bundleServiceWorker comes last, since the service worker holds the list of all other files and a version made of their
@@ -91,10 +92,7 @@ func bundleServiceWorker(built *assets) error {
 // metafile is the part of esbuild's report that the build needs.
 type metafile struct {
 	Inputs  map[string]struct{}
-	Outputs map[string]struct {
-		EntryPoint string
-		Inputs     map[string]struct{}
-	}
+	Outputs map[string]struct{ EntryPoint string }
 }
 
 func (m metafile) npmPackages() []string {
@@ -113,7 +111,6 @@ func (m metafile) npmPackages() []string {
 			found = append(found, name)
 		}
 	}
-	slices.Sort(found)
 	return found
 }
 

@@ -6,9 +6,10 @@ import { compile } from "./loader.js";
 
 /** What the engine says of a request that it refuses: a message for the user, and one for each field at fault. */
 export class EngineError extends Error {
-  /** @param {{message: string, fields?: {field: string, message: string}[]}} reply */
-  constructor({ message, fields = [] }) {
+  /** @param {{message: string, key?: string, fields?: {field: string, message: string}[]}} reply */
+  constructor({ message, key = "", fields = [] }) {
     super(message);
+    this.key = key;
     this.fields = fields;
   }
 }
