@@ -51,8 +51,13 @@ func bundle(built *assets, entries []string) ([]string, error) {
 		for output, made := range meta.Outputs {
 			served := strings.TrimPrefix(output, "dist/")
 			name := served
-			if made.EntryPoint != "" {
+			switch {
+			case made.EntryPoint != "":
 				name = made.EntryPoint
+			case strings.HasPrefix(served, "fonts/"):
+				for input := range made.Inputs { // the one file that was copied
+					name = input
+				}
 			}
 			built.record(name, served)
 		}
@@ -92,7 +97,10 @@ func bundleServiceWorker(built *assets) error {
 // metafile is the part of esbuild's report that the build needs.
 type metafile struct {
 	Inputs  map[string]struct{}
-	Outputs map[string]struct{ EntryPoint string }
+	Outputs map[string]struct {
+		EntryPoint string
+		Inputs     map[string]struct{}
+	}
 }
 
 func (m metafile) npmPackages() []string {

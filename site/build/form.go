@@ -3,10 +3,58 @@ package main
 import (
 	"html/template"
 
+	"finwright/core/design"
+	"finwright/core/document"
 	"finwright/core/message"
 )
 
 // pageFunctions gives the pages their words: msg is the English text of a key.
 var pageFunctions = template.FuncMap{"msg": message.English.Text}
 
-func pageData() any { return nil }
+// form is what the pages are rendered with: the document's fields in words.
+type form struct{ Groups []group }
+
+type group struct {
+	ID     string
+	Fields []field
+}
+
+type field struct {
+	ID, Label string
+	Hint      string // what may be typed
+	Choices   []choice
+}
+
+type choice struct{ ID, Text string }
+
+func pageData() form {
+	var f form
+	for _, id := range document.Groups {
+		g := group{ID: id}
+		for _, spec := range document.Specs {
+			if spec.Group == id {
+				g.Fields = append(g.Fields, inWords(spec))
+			}
+		}
+		f.Groups = append(f.Groups, g)
+	}
+	return f
+}
+
+func inWords(spec document.Spec) field {
+	texts := message.English
+	f := field{ID: spec.ID, Label: texts.Text("field." + spec.ID)}
+	if spec.Number() {
+		f.Hint = texts.Text(string(design.Accepts(spec.Kind)))
+	}
+	for _, id := range spec.Choices {
+		key := "metal." + id
+		for _, nearer := range []string{"choice." + id, "choice." + spec.ID + "." + id} {
+			if texts.Has(nearer) {
+				key = nearer
+			}
+		}
+		f.Choices = append(f.Choices, choice{id, texts.Text(key)})
+	}
+	return f
+}
