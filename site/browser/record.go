@@ -2,6 +2,7 @@ package browser
 
 import (
 	"context"
+	"maps"
 	"slices"
 	"strings"
 	"sync"
@@ -18,7 +19,7 @@ type record struct {
 	mutex      sync.Mutex
 	requests   []string
 	complaints []string
-	workers    map[target.ID]bool
+	workers    map[target.ID]context.Context
 }
 
 // Requests lists the addresses asked for, in order.
@@ -66,21 +67,29 @@ func (r *record) note(tab context.Context, event any) {
 			r.complain("log:", string(event.Entry.Level), event.Entry.Text, event.Entry.URL)
 		}
 	case *target.EventAttachedToTarget:
-		if info := event.TargetInfo; strings.HasSuffix(info.Type, "worker") && !r.workers[info.TargetID] {
+		if info := event.TargetInfo; strings.HasSuffix(info.Type, "worker") && r.workers[info.TargetID] == nil {
+			worker, _ := chromedp.NewContext(tab, chromedp.WithTargetID(info.TargetID), chromedp.WithDetachOnCancel(),
+				chromedp.WithListener(func(event any) { r.note(tab, event) }))
 			if r.workers == nil {
-				r.workers = map[target.ID]bool{}
+				r.workers = map[target.ID]context.Context{}
 			}
-			r.workers[info.TargetID] = true
-			go r.listen(tab, info.TargetID)
+			r.workers[info.TargetID] = worker
+			// Attaching takes commands, which this loop must not wait for. A worker that ends first has nothing more to say.
+			go chromedp.Do(worker)
 		}
 	}
 }
 
-// listen attaches to a worker. One that ends first has nothing more to say.
-func (r *record) listen(tab context.Context, id target.ID) {
-	worker, _ := chromedp.NewContext(tab, chromedp.WithTargetID(id), chromedp.WithDetachOnCancel(),
-		chromedp.WithListener(func(event any) { r.note(tab, event) }))
-	if err := chromedp.Do(worker); err != nil {
-		return
+// InWorkers evaluates a JavaScript expression in every worker that still runs, and returns their number.
+func (p *Page) InWorkers(expression string) int {
+	p.mutex.Lock()
+	workers := slices.Collect(maps.Values(p.workers))
+	p.mutex.Unlock()
+	reached := 0
+	for _, worker := range workers {
+		if _, err := run(worker, chromedp.Evaluate[chromedp.Void](expression)); err == nil {
+			reached++
+		}
 	}
+	return reached
 }
