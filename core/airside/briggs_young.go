@@ -1,0 +1,43 @@
+package airside
+
+import (
+	"math"
+
+	"finwright/core/figure"
+)
+
+// BriggsYoung1963 returns the film coefficient of staggered banks of low and high
+// fins.
+//
+//	Nu = 0.134 Re^0.681 Pr^(1/3) (s/hf)^0.2 (s/t)^0.1134
+//
+// s and t are gap and thickness at the root.
+// Valid: 1000 <= Re <= 8000 (also printed 18 000, not confirmed); d 11.13 to 40.89,
+// hf 1.42 to 16.57, t 0.33 to 2.02, fin pitch 1.30 to 4.06, PT 24.49 to 111 mm;
+// equilateral, six rows or more; standard deviation 5.1 %.
+// Source: Briggs and Young, Chem. Eng. Prog. Symp. Ser. 59 no. 41 (1963) 1, as the
+// open library ht carries it; row count and layout from memory.
+func BriggsYoung1963(b Bank, f Flow) Film {
+	_, re := throat(&b, &f)
+	s := b.Gap()
+	nu := 0.134 * power(re, 0.681) * math.Cbrt(f.Prandtl()) *
+		power(s/b.FinHeight(), 0.2) * power(s/b.RootThickness, 0.1134)
+	return film(&b, &f, nu, re)
+}
+
+// briggsYoungLimits is the range of the data behind both forms. Five per cent about the
+// equilateral pitch ratio is engineering judgement.
+func briggsYoungLimits(b Bank, f Flow) []figure.Limit {
+	equilateral := math.Sqrt(3) / 2
+	return []figure.Limit{
+		reynoldsLimit(&b, &f, 1000, 8000),
+		staggeredOnly(&b),
+		number("pitch_ratio", b.RowPitch/b.TransversePitch, 0.95*equilateral, 1.05*equilateral),
+		rowsLimit(&b, 6),
+		odLimit(&b, 11.13e-3, 40.89e-3),
+		heightLimit(&b, 1.42e-3, 16.57e-3),
+		thicknessLimit(&b, 0.33e-3, 2.02e-3),
+		pitchLimit(&b, 1.30e-3, 4.06e-3),
+		transverseLimit(&b, 24.49e-3, 111e-3),
+	}
+}

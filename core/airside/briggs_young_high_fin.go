@@ -1,0 +1,27 @@
+package airside
+
+import (
+	"math"
+
+	"finwright/core/figure"
+)
+
+// BriggsYoung1963HighFin returns the film coefficient of staggered banks, from the
+// high-finned tubes of the same tests alone.
+//
+//	Nu = 0.1378 Re^0.718 Pr^(1/3) (s/hf)^0.296
+//
+// s is the gap at the root.
+// Valid: as BriggsYoung1963, and Df/d 1.7 to 2.4.
+// Source: Briggs and Young, Chem. Eng. Prog. Symp. Ser. 59 no. 41 (1963) 1; formula
+// as Thulukkanam, Heat Exchanger Design Handbook, 2nd ed. (2013), section 4.5.1
+// has it, read in an open program that cites it; diameter ratio from memory.
+func BriggsYoung1963HighFin(b Bank, f Flow) Film {
+	_, re := throat(&b, &f)
+	nu := 0.1378 * power(re, 0.718) * math.Cbrt(f.Prandtl()) * power(b.Gap()/b.FinHeight(), 0.296)
+	return film(&b, &f, nu, re)
+}
+
+func briggsYoungHighFinLimits(b Bank, f Flow) []figure.Limit {
+	return append(briggsYoungLimits(b, f), diameterRatioLimit(&b, 1.7, 2.4))
+}

@@ -1,0 +1,73 @@
+package airside
+
+import (
+	"math"
+
+	"finwright/core/figure"
+)
+
+// Ganguli1985 returns the film coefficient of staggered and in-line banks, with the
+// row factors of the VDI Heat Atlas.
+//
+//	Nu = C Re^0.6 AR^-0.15 Pr^(1/3)
+//	C staggered 0.38, 3 rows 0.36, 2 rows 0.33, 1 row 0.20; in line 0.22, below 4 rows 0.20
+//
+// Valid: 1e3 <= Re <= 1e5, 5 <= AR <= 30; stated as good to 10 to 25 % (from memory).
+// Source: Ganguli, Tung and Taborek, AIChE Symp. Ser. 81 no. 245 (1985) 122, with VDI
+// Heat Atlas, 2nd ed. (2010), M1; as the open library ht carries it.
+func Ganguli1985(b Bank, f Flow) Film {
+	_, re := throat(&b, &f)
+	nu := ganguliRows(b.Layout, b.Rows) * power(re, 0.6) * power(b.AreaRatio, -0.15) * math.Cbrt(f.Prandtl())
+	return film(&b, &f, nu, re)
+}
+
+// ganguliRows returns C [-].
+func ganguliRows(layout Layout, rows int) float64 {
+	switch {
+	case layout == InLine && rows >= 4:
+		return 0.22
+	case layout == InLine || rows == 1:
+		return 0.20
+	case rows == 2:
+		return 0.33
+	case rows == 3:
+		return 0.36
+	}
+	return 0.38
+}
+
+func ganguliLimits(b Bank, f Flow) []figure.Limit {
+	return []figure.Limit{
+		reynoldsLimit(&b, &f, 1e3, 1e5),
+		number("area_ratio", b.AreaRatio, 5, 30),
+	}
+}
+
+// Ganguli1985Drop returns the pressure drop of staggered banks.
+//
+//	dp = 4 f N G^2/(2 rho);  a = (PT - Df)/d;  Ree = Re s/hf
+//	f = [1 + 2 e^(-a/4)/(1 + a)] [0.021 + 27.2/Ree + 0.29 Ree^-0.2]
+//
+// s is the gap at the root.
+// Valid: 1800 <= Re <= 1e5; d 0.44 to 2, hf 0.23 to 0.75, t 0.010 to 0.022, PT 1.08
+// to 3.88 in, 7 to 11 fins/in; all from memory.
+// Source: Ganguli, Tung and Taborek, AIChE Symp. Ser. 81 no. 245 (1985) 122, from memory.
+func Ganguli1985Drop(b Bank, f Flow) Drop {
+	g, re := throat(&b, &f)
+	a := (b.TransversePitch - b.FinOD) / b.OD
+	ree := re * b.Gap() / b.FinHeight()
+	friction := (1 + 2*math.Exp(-a/4)/(1+a)) * (0.021 + 27.2/ree + 0.29*power(ree, -0.2))
+	return fanning(&b, &f, friction, g, re)
+}
+
+func ganguliDropLimits(b Bank, f Flow) []figure.Limit {
+	return []figure.Limit{
+		reynoldsLimit(&b, &f, 1.8e3, 1e5),
+		staggeredOnly(&b),
+		odLimit(&b, 0.44*inch, 2*inch),
+		heightLimit(&b, 0.23*inch, 0.75*inch),
+		thicknessLimit(&b, 0.010*inch, 0.022*inch),
+		transverseLimit(&b, 1.08*inch, 3.88*inch),
+		countLimit(&b, 7, 11),
+	}
+}

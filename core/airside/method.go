@@ -1,0 +1,93 @@
+package airside
+
+import "finwright/core/figure"
+
+// Answer is what a correlation says, comparable by one number.
+type Answer interface {
+	Film | Drop
+	// Measure returns the film coefficient [W/(m2 K)] or the pressure drop [Pa].
+	Measure() float64
+}
+
+// Measure returns the film coefficient [W/(m2 K)].
+func (f Film) Measure() float64 { return f.Coefficient }
+
+// Measure returns the whole pressure drop [Pa].
+func (d Drop) Measure() float64 { return d.Total }
+
+// Method is one correlation; its texts are "airside.<ID>", "source.<ID>" and "valid.<ID>".
+type Method[A Answer] struct {
+	ID      string
+	Compute func(Bank, Flow) A
+	Limits  func(Bank, Flow) []figure.Limit // the published range beside the values met
+}
+
+// FilmMethods lists the film correlations in the order in which Choose takes them:
+// those of high-finned tubes first, widest database first.
+var FilmMethods = []Method[Film]{
+	{"esdu_86022", ESDU86022, esduLimits},
+	{"briggs_young_1963_high_fin", BriggsYoung1963HighFin, briggsYoungHighFinLimits},
+	{"briggs_young_1963", BriggsYoung1963, briggsYoungLimits},
+	{"ganguli_1985", Ganguli1985, ganguliLimits},
+	{"weierman_1976", Weierman1976, weiermanLimits},
+}
+
+// DropMethods lists the pressure drop correlations in the order in which Choose takes
+// them: that which counts entry and exit first.
+var DropMethods = []Method[Drop]{
+	{"esdu_86022_drop", ESDU86022Drop, esduLimits},
+	{"robinson_briggs_1966", RobinsonBriggs1966, robinsonBriggsLimits},
+	{"ganguli_1985_drop", Ganguli1985Drop, ganguliDropLimits},
+	{"weierman_1976_drop", Weierman1976Drop, weiermanLimits},
+}
+
+// Verdict is one correlation's answer with its range.
+type Verdict[A Answer] struct {
+	ID      string
+	Answer  A
+	Limits  []figure.Limit
+	InRange bool
+}
+
+// Evaluate asks every method.
+func Evaluate[A Answer](methods []Method[A], b Bank, f Flow) []Verdict[A] {
+	verdicts := make([]Verdict[A], len(methods))
+	for i, m := range methods {
+		limits := m.Limits(b, f)
+		verdicts[i] = Verdict[A]{m.ID, m.Compute(b, f), limits, figure.AllIn(limits)}
+	}
+	return verdicts
+}
+
+// Choose returns the index of the verdict to use: the first in range, in the order
+// of the list; where none is, the one whose worst limit is passed by the least share,
+// and the caller must say so.
+func Choose[A Answer](verdicts []Verdict[A]) int {
+	best, least := 0, 0.0
+	for i, v := range verdicts {
+		if v.InRange {
+			return i
+		}
+		if worst := figure.Worst(v.Limits); i == 0 || worst < least {
+			best, least = i, worst
+		}
+	}
+	return best
+}
+
+// Spread returns the lowest and highest Measure of the verdicts in range, and how many
+// there are; with none, zeros.
+func Spread[A Answer](verdicts []Verdict[A]) (low, high float64, n int) {
+	for _, v := range verdicts {
+		if !v.InRange {
+			continue
+		}
+		x := v.Answer.Measure()
+		if n == 0 {
+			low, high = x, x
+		}
+		low, high = min(low, x), max(high, x)
+		n++
+	}
+	return low, high, n
+}

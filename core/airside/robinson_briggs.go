@@ -1,0 +1,32 @@
+package airside
+
+import "finwright/core/figure"
+
+// RobinsonBriggs1966 returns the pressure drop of staggered banks of high fins.
+//
+//	dp = 4 f N G^2/(2 rho);  f = 9.465 Re^-0.316 (PT/d)^-0.927 (PT/PD)^0.515
+//
+// Books that print 18.93 use dp = f N G^2/rho, which is the same.
+// Valid: 2000 <= Re <= 50 000; d 18.6 to 40.9, hf 10.5 to 14.9, t 0.4 to 0.6, fin
+// pitch 2.31 to 2.82, PT 42.8 to 114 mm; geometry from memory.
+// Source: Robinson and Briggs, Chem. Eng. Prog. Symp. Ser. 62 no. 64 (1966) 177, from
+// memory; constants as Thulukkanam, Heat Exchanger Design Handbook, 2nd ed. (2013),
+// section 4.5.1 has them, read in an open program that cites it.
+func RobinsonBriggs1966(b Bank, f Flow) Drop {
+	g, re := throat(&b, &f)
+	friction := 9.465 * power(re, -0.316) * power(b.TransversePitch/b.OD, -0.927) *
+		power(b.TransversePitch/b.DiagonalPitch(), 0.515)
+	return fanning(&b, &f, friction, g, re)
+}
+
+func robinsonBriggsLimits(b Bank, f Flow) []figure.Limit {
+	return []figure.Limit{
+		reynoldsLimit(&b, &f, 2e3, 5e4),
+		staggeredOnly(&b),
+		odLimit(&b, 18.6e-3, 40.9e-3),
+		heightLimit(&b, 10.5e-3, 14.9e-3),
+		thicknessLimit(&b, 0.4e-3, 0.6e-3),
+		pitchLimit(&b, 2.31e-3, 2.82e-3),
+		transverseLimit(&b, 42.8e-3, 114e-3),
+	}
+}
