@@ -1,0 +1,296 @@
+package plots
+
+import (
+	"bytes"
+	"encoding/json"
+	"flag"
+	"math"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"finwright/core/report"
+)
+
+var update = flag.Bool("update", false, "rewrite the golden options")
+
+// sample is a plot of two panels and three lines with made-up shapes: a parabola and a falling line.
+func sample() report.Curves {
+	ratio := report.Panel{Figure: "area_ratio", Label: "Area ratio", Mark: &report.Point{X: 15.875, Y: 21.4}}
+	used := report.Panel{Figure: "fin_efficiency", Label: "Fin efficiency", Mark: &report.Point{X: 15.875, Y: 0.88}}
+	for k, name := range []string{"0.30 mm", "0.41 mm", "0.61 mm"} {
+		a, e := report.Line{Label: name, Main: k == 1}, report.Line{Label: name, Main: k == 1}
+		for i := range 61 {
+			x := 5 + float64(i)/3
+			a.X, a.Y = append(a.X, x), append(a.Y, x*x/16+float64(k))
+			e.X, e.Y = append(e.X, x), append(e.Y, 1-x/128+float64(k)/64)
+		}
+		ratio.Lines, used.Lines = append(ratio.Lines, a), append(used.Lines, e)
+	}
+	return report.Curves{
+		ID:     "height",
+		X:      report.Axis{Field: "fin_height", Unit: "mm", Label: "Fin height", Nudge: 0.5},
+		Panels: []report.Panel{ratio, used},
+		Title:  "Efficiency falls below 0.9 above 13 mm", Alt: "Against fin height",
+	}
+}
+
+func sampleField() report.Field {
+	f := report.Field{
+		ID: "map", Quantity: "area_ratio", Columns: 24, Rows: 20, Title: "A ratio of 20 is reached from 14 mm", Alt: "A map",
+		X:    report.Span{Axis: report.Axis{Field: "fin_height", Unit: "mm", Label: "Fin height", Nudge: 0.5}, From: 5, To: 25},
+		Y:    report.Span{Axis: report.Axis{Field: "fin_pitch", Unit: "fins/m", Label: "Fins per length", Nudge: 5}, From: 200, To: 450},
+		Ring: report.Point{X: 15.875, Y: 393.701},
+	}
+	var samples []float64
+	for j := range f.Rows {
+		for i := range f.Columns {
+			samples = append(samples, 1+float64(i)/8+float64(j)/16)
+		}
+	}
+	f.Fill(samples, func(level float64) string { return strconv.FormatFloat(level, 'g', 4, 64) })
+	return f
+}
+
+// everything is each piece of JSON that the package makes, by name.
+func everything() map[string]json.RawMessage {
+	curves, field := Options(sample())[0], MapOption(sampleField())
+	ready := NewMap(sampleField())
+	return map[string]json.RawMessage{
+		"height": curves.Option, "height_dark": curves.Dark, "height_patch": Patch(sample()).Patch,
+		"map": field.Option, "map_dark": field.Dark, "map_patch": ready.Patch, "map_ring": MoveRing(sampleField()).Patch,
+	}
+}
+
+func TestOptionsAreJSON(t *testing.T) {
+	for name, text := range everything() {
+		if !json.Valid(text) {
+			t.Errorf("%s is no JSON: %.200s", name, text)
+		}
+		for _, forbidden := range []string{"__f__", "function", "toolbox", "dataView", "NaN", "<"} {
+			if bytes.Contains(text, []byte(forbidden)) {
+				t.Errorf("%s holds %q", name, forbidden)
+			}
+		}
+	}
+}
+
+func TestOptionsKeepWithThePage(t *testing.T) {
+	for name, text := range everything() {
+		if strings.Contains(name, "_patch") || strings.Contains(name, "_ring") {
+			continue
+		}
+		var o struct {
+			Animation *bool
+			Tooltip   struct{ RenderMode string }
+			XAxis     []struct{ Name string }
+			YAxis     []struct{ Name string }
+		}
+		if err := json.Unmarshal(text, &o); err != nil {
+			t.Fatal(err)
+		}
+		if o.Animation == nil || *o.Animation {
+			t.Errorf("%s moves by itself", name)
+		}
+		if o.Tooltip.RenderMode != "richText" {
+			t.Errorf("%s: an HTML tooltip breaks the style policy", name)
+		}
+		if last := o.XAxis[len(o.XAxis)-1].Name; last != "Fin height, mm" {
+			t.Errorf("%s: x axis is named %q", name, last)
+		}
+		for _, y := range o.YAxis {
+			if y.Name == "" {
+				t.Errorf("%s: a y axis has no name", name)
+			}
+		}
+	}
+}
+
+// golden compares options with what they were; it shows a change, not that either is right.
+func TestGoldenOptions(t *testing.T) {
+	for name, text := range everything() {
+		file := filepath.Join("..", "..", "testdata", "golden", "plot_"+name+".json")
+		var pretty bytes.Buffer
+		if err := json.Indent(&pretty, bytes.TrimSpace(text), "", " "); err != nil {
+			t.Fatal(err)
+		}
+		if *update {
+			if err := os.MkdirAll(filepath.Dir(file), 0o755); err != nil {
+				t.Fatal(err)
+			}
+			if err := os.WriteFile(file, append(pretty.Bytes(), '\n'), 0o644); err != nil {
+				t.Fatal(err)
+			}
+		}
+		saved, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var got, want any
+		if err := json.Unmarshal(text, &got); err != nil {
+			t.Fatal(err)
+		}
+		if err := json.Unmarshal(saved, &want); err != nil {
+			t.Fatal(err)
+		}
+		if at := differ(got, want); at != "" {
+			t.Errorf("%s differs at %s; run the test with -update if that is meant", name, at)
+		}
+	}
+}
+
+// differ names the first place where two JSON values differ; numbers may by 1e-9.
+func differ(a, b any) string {
+	switch a := a.(type) {
+	case map[string]any:
+		b, ok := b.(map[string]any)
+		if !ok || len(a) != len(b) {
+			return "."
+		}
+		for key := range a {
+			if at := differ(a[key], b[key]); at != "" {
+				return "." + key + at
+			}
+		}
+		return ""
+	case []any:
+		b, ok := b.([]any)
+		if !ok || len(a) != len(b) {
+			return "[]"
+		}
+		for i := range a {
+			if at := differ(a[i], b[i]); at != "" {
+				return "[]" + at
+			}
+		}
+		return ""
+	case float64:
+		b, ok := b.(float64)
+		if !ok || math.Abs(a-b) > 1e-9*math.Abs(a) {
+			return "."
+		}
+		return ""
+	}
+	if a != b {
+		return "."
+	}
+	return ""
+}
+
+// A patch must name series that the option has, or the page would grow new ones.
+func TestPatchFitsOption(t *testing.T) {
+	all := everything()
+	ids := func(text json.RawMessage) []string {
+		var o struct{ Series []struct{ ID string } }
+		if err := json.Unmarshal(text, &o); err != nil {
+			t.Fatal(err)
+		}
+		var ids []string
+		for _, s := range o.Series {
+			ids = append(ids, s.ID)
+		}
+		return ids
+	}
+	for patch, option := range map[string]string{"height_patch": "height", "map_patch": "map"} {
+		if got, want := ids(all[patch]), ids(all[option]); !slices.Equal(got, want) {
+			t.Errorf("%s has series %v, %s has %v", patch, got, option, want)
+		}
+	}
+	if got := ids(all["map_ring"]); !slices.Equal(got, []string{"ring"}) {
+		t.Errorf("moving the ring changes %v", got)
+	}
+}
+
+func TestGapsAndAbsentMarks(t *testing.T) {
+	c := sample()
+	c.Panels[0].Lines[1].Y[3] = math.NaN()
+	c.Panels[0].Mark = nil
+	u := Patch(c)
+	var p struct {
+		Series []struct {
+			ID   string
+			Data []any
+		}
+	}
+	if err := json.Unmarshal(u.Patch, &p); err != nil {
+		t.Fatal(err)
+	}
+	if u.Mark != nil {
+		t.Error("a design outside the plot has a mark")
+	}
+	for _, s := range p.Series {
+		switch s.ID {
+		case "0own":
+			if point := s.Data[3].([]any); point[1] != nil {
+				t.Errorf("a gap is drawn at %v", point)
+			}
+		case "0ring", "0guide":
+			if len(s.Data) != 0 {
+				t.Errorf("%s is drawn at %v", s.ID, s.Data)
+			}
+		}
+	}
+}
+
+func TestSpread(t *testing.T) {
+	for _, c := range []struct{ at, want []float64 }{
+		{[]float64{0.1, 0.5, 0.9}, []float64{0.1, 0.5, 0.9}},
+		{[]float64{0.5, 0.5, 0.5}, []float64{0.3, 0.5, 0.7}},
+		{[]float64{0.4, 0.5}, []float64{0.35, 0.55}},
+		{[]float64{0, 0, 0.05}, []float64{0, 0.2, 0.4}},
+		{[]float64{0.95, 1, 1}, []float64{0.6, 0.8, 1}},
+		{[]float64{0.1, 0.7, 0.75, 1}, []float64{0.1, 0.6, 0.8, 1}},
+	} {
+		at := slices.Clone(c.at)
+		spread(at, 0.2)
+		for i := range at {
+			if math.Abs(at[i]-c.want[i]) > 1e-12 {
+				t.Errorf("%v spreads to %v, want %v", c.at, at, c.want)
+				break
+			}
+		}
+	}
+}
+
+func TestHiddenLinesHaveNoName(t *testing.T) {
+	c := sample()
+	lines := c.Panels[0].Lines
+	lines[0].Y = lines[1].Y
+	text := string(names(lines, 25, report.NiceRange(0, 50, 5)))
+	if strings.Contains(text, "0.30 mm") || !strings.Contains(text, "{own|0.41 mm}") || !strings.Contains(text, "0.61 mm") {
+		t.Errorf("names are %s", text)
+	}
+}
+
+func BenchmarkOptions(b *testing.B) {
+	c := sample()
+	for b.Loop() {
+		Options(c, c)
+	}
+}
+
+func BenchmarkPatch(b *testing.B) {
+	c := sample()
+	for b.Loop() {
+		Patch(c)
+		Patch(c)
+	}
+}
+
+func BenchmarkMap(b *testing.B) {
+	f := sampleField()
+	f.Columns, f.Rows = 200, 200
+	var samples []float64
+	for j := range f.Rows {
+		for i := range f.Columns {
+			samples = append(samples, 1+math.Hypot(float64(i)/50, float64(j)/90))
+		}
+	}
+	for b.Loop() {
+		f.Fill(samples, func(float64) string { return "1" })
+		NewMap(f)
+	}
+}
