@@ -1,0 +1,64 @@
+package drawing
+
+import (
+	"math"
+
+	"finwright/core/units"
+)
+
+// drawAcross draws the section between two fins: tube and foot cut, the fin beyond as seen.
+func (c composer) drawAcross() {
+	at, s := c.layout.across, c.scales.Main
+	c.heading("across", c.Text.Text("drawing.across"), s, at)
+	m := Point{at.x + at.w/2, c.layout.centreY}
+	ring := func(class Class, outer, inner float64, h Hatching) {
+		loops := [][]Point{circle(m, outer*s), circle(m, inner*s)}
+		shape := Shape{Class: class, Loops: loops, Narrow: (outer - inner) * s, Hatch: h}
+		for _, l := range loops {
+			shape.Edges = append(shape.Edges, closed(l))
+		}
+		c.scene.Shapes = append(c.scene.Shapes, shape)
+	}
+	r, bore := c.od/2, c.od/2-c.wall
+	ring(TubeMetal, r, bore, c.Tube)
+	if c.foot > 0 {
+		ring(FinMetal, r+c.foot, r, c.Fin)
+	}
+	if c.groove > 0 {
+		c.line(Hidden, closed(circle(m, (r-c.groove)*s))...)
+	}
+	tip := c.finOD() / 2 * s
+	c.line(Thick, closed(circle(m, tip))...)
+	c.line(Centre, Point{m.X - tip - overhang, m.Y}, Point{m.X + tip + overhang, m.Y})
+	c.line(Centre, Point{m.X, m.Y - tip - overhang}, Point{m.X, m.Y + tip + overhang})
+	c.dimensionWall(m, r*s, bore*s, tip)
+
+	c.grip(Grip{ID: "tip", Field: "fin_height", X: m.X, Y: m.Y - tip, Axis: [2]float64{0, -1}, PerMM: 1 / s,
+		Value: c.height, Min: 1, Max: 60, Steps: 1}, units.Height, c.tube.Fin.Height)
+	c.grip(Grip{ID: "tube", Field: "tube_od", X: m.X - r*s, Y: m.Y, Axis: [2]float64{-1, 0}, PerMM: 2 / s,
+		Value: c.od, Min: 5, Max: 300, Steps: 1}, units.Diameter, c.tube.OD)
+	stated := c.tube.Wall.Millimetres()
+	c.grip(Grip{ID: "wall", Field: "tube_wall", X: m.X + bore*s, Y: m.Y, Axis: [2]float64{-1, 0}, PerMM: stated / c.wall / s,
+		Value: stated, Min: 0.3, Max: 0.45 * c.od, Steps: 1}, units.Wall, c.tube.Wall)
+}
+
+// dimensionWall puts the wall at the end of a radius that leaves the disc at its lower right.
+func (c composer) dimensionWall(m Point, r, bore, tip float64) {
+	text := c.print(units.Wall, c.tube.Wall.Millimetres())
+	w := textWidth(text)
+	shelf := Point{m.X + tip*0.62, m.Y + tip + 1.5}
+	d := math.Hypot(shelf.X-m.X, shelf.Y-m.Y)
+	on := func(at float64) Point { return between(m, shelf, at/d) }
+	c.arrow(AtStart, on(r), shelf, Point{shelf.X + w + standoff, shelf.Y})
+	c.line(Measure, on(r), on(bore))
+	c.arrow(AtStart, on(bore), on(max(bore-tail, 0)))
+	c.scene.Texts = append(c.scene.Texts, measured{"tube_wall", text, true}.label(Point{shelf.X + standoff, shelf.Y - standoff}, 0, Start))
+}
+
+// grip adds a grip, worded.
+func (c composer) grip(g Grip, k units.Kind, l units.Length) {
+	g.Unit = "mm"
+	g.Label = c.Text.Text("drawing.grip." + g.ID)
+	g.ValueText = units.Figure(k, float64(l), c.System).String()
+	c.scene.Grips = append(c.scene.Grips, g)
+}

@@ -1,0 +1,100 @@
+package drawing
+
+import (
+	"finwright/core/message"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// Options say for whom and on what the tube is drawn.
+type Options struct {
+	System   units.System
+	WidthPx  float64 // CSS pixels of the sheet; Valid: at least 200
+	HeightPx float64
+	Text     message.Catalogue
+	Tube     Hatching // zero: 45 degrees, coarse
+	Fin      Hatching // zero: 135 degrees, finer
+	Hold     Scales   // scales to keep as long as the drawing fits; zero: choose
+}
+
+// Every metal has its own hatching, coarse to fine.
+var (
+	tubeHatching = Hatching{45, 1.7}
+	finHatching  = Hatching{135, 1.1}
+)
+
+// Compose draws a tube. Where the sheet is narrow the views are stacked.
+// Valid: every dimension positive, the bore open, the strip thinner than the pitch.
+func Compose(t tube.Tube, o Options) Scene {
+	if o.Tube == (Hatching{}) {
+		o.Tube = tubeHatching
+	}
+	if o.Fin == (Hatching{}) {
+		o.Fin = finHatching
+	}
+	w, h := max(o.WidthPx, 200)/PxPerMM, max(o.HeightPx, 200)/PxPerMM
+	c := composer{Options: o, section: newSection(t), sheet: &sheet{scene: Scene{Width: w, Height: h}}}
+	c.layout = arrange(w, h)
+	c.scales = c.chooseScales()
+	c.drawAcross()
+	c.drawAlong()
+	c.drawDetail()
+	c.drawScaleBar()
+	s := c.sheet.scene
+	s.Scales = c.scales
+	s.Ink = Pack(s.Shapes, s.Lines)
+	return s
+}
+
+type composer struct {
+	Options
+	section
+	*sheet
+	layout layout
+	scales Scales
+}
+
+// print writes a length for a dimension: the number alone, since the sheet states the unit once.
+func (c composer) print(k units.Kind, mm float64) string {
+	return units.Figure(k, mm/1e3, c.System).Value
+}
+
+func (c composer) diameter(mm float64) string {
+	return c.Text.Render(message.New("drawing.diameter", "value", c.print(units.Diameter, mm)), c.System)
+}
+
+// finOD returns the fin's outside diameter [mm].
+func (c composer) finOD() float64 { return c.od + 2*c.height }
+
+// heading states a view's title and scale over it.
+func (c composer) heading(id, title string, scale float64, at box) {
+	text := scaleText(c.Text, scale)
+	c.scene.Views = append(c.scene.Views, View{id, title, scale, text, at.x, at.y, at.w, at.h})
+	c.text("title-"+id, "title", at.x, at.y+TextHeight, Start, title)
+	c.text("scale-"+id, "scale", at.x, at.y+TextHeight+lineSpacing, Start, text)
+}
+
+// cut adds a piece of metal, placed on the sheet and cut off.
+func (c composer) cut(p part, place func(Point) Point, scale float64, cuts ...halfPlane) {
+	loop := p.loop
+	for _, h := range cuts {
+		if loop = h.clip(loop); len(loop) < 3 {
+			return
+		}
+	}
+	put := func(path []Point) []Point {
+		out := make([]Point, len(path))
+		for i, q := range path {
+			out[i] = place(q)
+		}
+		return out
+	}
+	s := Shape{Class: p.class, Loops: [][]Point{put(loop)}, Narrow: p.narrow * scale, Hatch: c.Tube}
+	if p.class != TubeMetal {
+		s.Hatch = c.Fin
+	}
+	for _, e := range edges(loop, cuts...) {
+		s.Edges = append(s.Edges, put(e))
+	}
+	c.scene.Shapes = append(c.scene.Shapes, s)
+}

@@ -1,0 +1,114 @@
+package drawing
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"finwright/core/message"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+const finPerInch = units.PerLength(1 / 0.0254)
+
+// example is a 1 in tube of 14 BWG wall with 5/8 in fins of 0.4 mm strip, 10 to the inch.
+func example(typ tube.FinType) tube.Tube {
+	return sized(typ, 25.4, 2.108, 15.875, 0.4, 10)
+}
+
+func sized(typ tube.FinType, od, wall, height, strip float64, fpi float64) tube.Tube {
+	mm := units.Millimetre
+	return tube.Tube{
+		OD: units.Length(od) * mm, Wall: units.Length(wall) * mm, Basis: tube.AverageWall, Length: 6,
+		Fin: tube.Fin{
+			Type: typ, Height: units.Length(height) * mm, Strip: units.Length(strip) * mm, Count: units.PerLength(fpi) * finPerInch,
+			Profile: tube.AsMade, Groove: 0.25 * mm, Sleeve: 0.5 * mm, Root: tube.FromTube,
+		},
+	}
+}
+
+func options(system units.System, w, h float64) Options {
+	return Options{System: system, WidthPx: w, HeightPx: h, Text: message.English}
+}
+
+var sheets = [][2]float64{{640, 430}, {760, 470}, {600, 360}, {360, 520}, {900, 560}, {330, 480}}
+
+func sizes(typ tube.FinType) map[string]tube.Tube {
+	return map[string]tube.Tube{
+		"usual":   example(typ),
+		"small":   sized(typ, 10, 1, 5, 0.3, 13),
+		"large":   sized(typ, 219, 8, 25, 2.8, 1),
+		"dense":   sized(typ, 50.8, 2.5, 12.7, 0.4, 11),
+		"low":     sized(typ, 31.75, 2.1, 6.35, 0.4, 9),
+		"sparse":  sized(typ, 60.3, 3.9, 19, 1.27, 3),
+		"thick":   sized(typ, 88.9, 5.5, 25, 1.65, 5),
+		"on pipe": sized(typ, 168.3, 7.1, 19.05, 1.27, 6),
+		"slender": sized(typ, 15.9, 1.2, 12.7, 0.35, 8),
+	}
+}
+
+// each runs a test over every fin type, size, sheet and system.
+func each(t *testing.T, check func(t *testing.T, tb tube.Tube, s Scene)) {
+	for _, typ := range tube.FinTypes {
+		for size, tb := range sizes(typ) {
+			for _, wh := range sheets {
+				for _, system := range []units.System{units.SI, units.US} {
+					name := fmt.Sprintf("%s/%s/%gx%g/%s", typ, size, wh[0], wh[1], system)
+					t.Run(name, func(t *testing.T) { check(t, tb, Compose(tb, options(system, wh[0], wh[1]))) })
+				}
+			}
+		}
+	}
+}
+
+// bounds returns the box of a text, its letters taken as 0.55 of its height wide.
+func bounds(t Text) (lo, hi Point) {
+	w := textWidth(t.Text)
+	x0 := map[Anchor]float64{Start: 0, Middle: -w / 2, End: -w}[t.Anchor]
+	lo, hi = Point{math.Inf(1), math.Inf(1)}, Point{math.Inf(-1), math.Inf(-1)}
+	sin, cos := math.Sincos(t.Rotate * math.Pi / 180)
+	for _, p := range []Point{{x0, -0.74 * TextHeight}, {x0 + w, -0.74 * TextHeight}, {x0, 0}, {x0 + w, 0}} {
+		q := Point{t.X + p.X*cos - p.Y*sin, t.Y + p.X*sin + p.Y*cos}
+		lo = Point{min(lo.X, q.X), min(lo.Y, q.Y)}
+		hi = Point{max(hi.X, q.X), max(hi.Y, q.Y)}
+	}
+	return lo, hi
+}
+
+func TestTextsKeepApartAndOnTheSheet(t *testing.T) {
+	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
+		for i, a := range s.Texts {
+			lo, hi := bounds(a)
+			if lo.X < 0 || lo.Y < 0 || hi.X > s.Width || hi.Y > s.Height {
+				t.Errorf("%s %q leaves the sheet: %.1f to %.1f", a.ID, a.Text, lo, hi)
+			}
+			for _, b := range s.Texts[i+1:] {
+				lo2, hi2 := bounds(b)
+				if lo.X < hi2.X && lo2.X < hi.X && lo.Y < hi2.Y && lo2.Y < hi.Y {
+					t.Errorf("%s %q lies on %s %q", a.ID, a.Text, b.ID, b.Text)
+				}
+			}
+		}
+	})
+}
+
+func TestNothingLeavesTheSheet(t *testing.T) {
+	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
+		check := func(what string, paths ...[]Point) {
+			for _, path := range paths {
+				for _, p := range path {
+					if !(p.X >= 0 && p.Y >= 0 && p.X <= s.Width && p.Y <= s.Height) {
+						t.Fatalf("%s at %.2f", what, p)
+					}
+				}
+			}
+		}
+		for _, shape := range s.Shapes {
+			check(string(shape.Class), shape.Loops...)
+		}
+		for _, l := range s.Lines {
+			check(string(l.Stroke), l.Points)
+		}
+	})
+}

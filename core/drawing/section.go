@@ -1,0 +1,239 @@
+package drawing
+
+import (
+	"math"
+
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// section is the cut through one side of a finned tube, in real millimetres:
+// x along the tube from the middle of fin 0, y outwards from the bare tube surface.
+type section struct {
+	tube                                   tube.Tube
+	od, wall, height, pitch, strip, foot   float64
+	groove, lap, tooth, toothPitch, radius float64
+}
+
+// Shapes that no order states, for looks only. Engineering judgement.
+const (
+	toothDepth  = 0.12 // mm, of a knurl
+	toothLength = 0.9  // mm along the tube, about
+	filletLeg   = 0.6  // of the strip's thickness, a weld's fillet
+	lipWidth    = 0.8  // of the strip's thickness, metal rolled up beside a groove
+	lipHeight   = 0.35 // of the groove's depth
+	bladeSteps  = 8    // chords of a curved fin face
+)
+
+func newSection(t tube.Tube) section {
+	s := section{
+		tube: t, od: t.OD.Millimetres(), wall: t.MeanWall().Millimetres(), height: t.Fin.Height.Millimetres(),
+		pitch: t.Pitch().Millimetres(), strip: t.Fin.Strip.Millimetres(), foot: t.FootThickness().Millimetres(),
+	}
+	// The inner bend of a foot: half a thickness, less where there is no room.
+	s.radius = s.strip / 2 * min(1, (s.pitch-s.strip)/(2*s.strip), s.height/(6*s.strip))
+	if t.Fin.Type == tube.Embedded {
+		s.groove = min(t.Fin.Groove.Millimetres(), s.wall*0.9)
+	}
+	if t.Fin.Type.Knurled() {
+		s.tooth = min(toothDepth, s.strip/3)
+		s.toothPitch = s.pitch / max(2, math.Round(s.pitch/toothLength))
+	}
+	if t.Fin.Type.FootLayers() == 2 {
+		s.lap = max(0, min(lap(t).Millimetres(), s.pitch-3*s.strip))
+	}
+	return s
+}
+
+// lap returns by how much a foot lies under its neighbour: what its reach adds to the pitch that the width is cut for.
+func lap(t tube.Tube) units.Length {
+	single := t
+	single.Fin.Type, single.Fin.Lap = tube.Footed, 0
+	if t.Fin.Type == tube.KnurledOverlap {
+		single.Fin.Type = tube.KnurledFooted
+	}
+	l := t.FootReach() - single.FootReach()
+	if math.IsNaN(float64(l)) || l < 0 {
+		return 0
+	}
+	return l
+}
+
+// half returns half the fin's thickness at y.
+func (s section) half(y float64) float64 {
+	r := units.Length(s.od/2+max(y, 0)) * units.Millimetre
+	return s.tube.Thickness(r).Millimetres() / 2
+}
+
+// face returns the right face of a fin from y0 to y1, as its middle is at 0.
+func (s section) face(y0, y1 float64) []Point {
+	n := 1
+	if s.tube.Profile() == tube.Rolled {
+		n = bladeSteps
+	}
+	p := make([]Point, n+1)
+	for i := range p {
+		y := y0 + (y1-y0)*float64(i)/float64(n)
+		p[i] = Point{s.half(y), y}
+	}
+	return p
+}
+
+// blade returns a fin on edge from y0 to the tip.
+func (s section) blade(y0 float64) []Point {
+	right := s.face(max(y0, 0), s.height)
+	if y0 < 0 {
+		right = append([]Point{{s.half(0), y0}}, right...)
+	}
+	return append(right, mirror(right)...)
+}
+
+// mirror returns points reflected at x = 0, in reverse.
+func mirror(p []Point) []Point {
+	out := make([]Point, len(p))
+	for i, q := range p {
+		out[len(p)-1-i] = Point{-q.X, q.Y}
+	}
+	return out
+}
+
+// fin returns the strip of one turn: the blade and, as far as the type has one, its foot.
+func (s section) fin() []Point {
+	switch {
+	case s.tube.Fin.Type == tube.Embedded:
+		return s.blade(-s.groove)
+	case s.tube.Fin.Type.FootLayers() == 0:
+		return s.blade(s.foot)
+	}
+	return s.footed()
+}
+
+// footed returns an L: up the right face, over the tip, down the left, round the heel and along the foot to its toe.
+// A lapped foot first lies on its neighbour's toe and then steps down by one thickness.
+func (s section) footed() []Point {
+	t, r := s.strip, s.radius
+	raised := 0.0
+	if s.tube.Fin.Type.FootLayers() == 2 {
+		raised = t
+	}
+	top, bend, outer := raised+t, raised+t+r, t+r
+	toe := s.pitch - t/2 + s.lap
+	step := -t/2 + max(s.lap, outer)
+	inner := Point{s.half(bend) + r, bend}
+	p := []Point{{toe, 0}, {toe, t}}
+	if raised > 0 {
+		crest := max(step+0.4*t, inner.X) // 0.4 = tan(45 degrees/2): as thick in the step as beside it
+		p = append(p, Point{crest + t, t}, Point{crest, top})
+	}
+	p = append(p, arc(inner, r, 3*math.Pi/2, math.Pi, 5)...)
+	right := s.face(bend, s.height)
+	p = append(p, right[1:]...)
+	p = append(p, mirror(s.face(raised+outer, s.height))...)
+	heel := Point{outer - s.half(raised+outer), raised + outer}
+	p = append(p, arc(heel, outer, math.Pi, 3*math.Pi/2, 6)[1:]...)
+	if raised > 0 {
+		p = append(p, Point{max(step, heel.X), t}, Point{max(step, heel.X) + t, 0})
+	}
+	from := p[len(p)-1].X
+	return append(p, s.teeth(from, toe)...)
+}
+
+// teeth returns the knurl between two places, without its ends. It repeats with the pitch, so tube and foot mesh.
+func (s section) teeth(from, to float64) []Point {
+	if s.tooth == 0 {
+		return nil
+	}
+	var p []Point
+	half := s.toothPitch / 2
+	for n := int(math.Floor(from/half)) + 1; float64(n)*half < to; n++ {
+		p = append(p, Point{float64(n) * half, -s.tooth * float64(n&1)})
+	}
+	return p
+}
+
+// surface returns the outside of the tube from a to b, with knurl or grooves.
+func (s section) surface(a, b float64) []Point {
+	p := []Point{{a, 0}}
+	p = append(p, s.teeth(a, b)...)
+	if s.groove > 0 {
+		t, lip := s.strip/2, s.strip*(0.5+lipWidth)
+		for _, k := range s.turns(a, b) {
+			x, h := float64(k)*s.pitch, s.groove*lipHeight
+			p = append(p, Point{x - lip, 0}, Point{x - t, h}, Point{x - t, -s.groove},
+				Point{x + t, -s.groove}, Point{x + t, h}, Point{x + lip, 0})
+		}
+	}
+	return append(p, Point{b, 0})
+}
+
+// turns lists the fins that stand between a and b.
+func (s section) turns(a, b float64) []int {
+	var k []int
+	for n := int(math.Ceil(a / s.pitch)); float64(n)*s.pitch <= b; n++ {
+		k = append(k, n)
+	}
+	return k
+}
+
+// part is one piece of cut metal.
+type part struct {
+	class  Class
+	loop   []Point
+	narrow float64
+}
+
+// parts returns everything that the cut meets from a to b, before it is cut off at a and b.
+func (s section) parts(a, b float64) []part {
+	wall := append(s.surface(a, b), Point{b, -s.wall}, Point{a, -s.wall})
+	out := []part{{TubeMetal, wall, s.wall}}
+	if s.tube.Fin.Type == tube.Extruded {
+		return append(out, part{FinMetal, s.muff(a, b), s.strip})
+	}
+	turns := s.turns(a, b)
+	if s.tube.Fin.Type.FootLayers() > 0 {
+		// The foot of the turn before reaches in, and under a lap that of the turn before it.
+		turns = append([]int{turns[0] - 2, turns[0] - 1}, turns...)
+	}
+	for _, k := range turns {
+		out = append(out, part{FinMetal, move(s.fin(), float64(k)*s.pitch), s.strip})
+		if s.tube.Fin.Type == tube.Welded {
+			for _, f := range s.fillets() {
+				out = append(out, part{WeldMetal, move(f, float64(k)*s.pitch), 0})
+			}
+		}
+	}
+	return out
+}
+
+// fillets returns a weld's two beads beside the fin at x = 0.
+func (s section) fillets() [][]Point {
+	leg := min(s.strip*filletLeg, s.height/3, (s.pitch-s.strip)/3)
+	right := []Point{{s.half(0), 0}, {s.half(0) + leg, 0}, {s.half(leg), leg}}
+	return [][]Point{right, mirror(right)}
+}
+
+// muff returns the sleeve and the fins raised from it as one piece.
+func (s section) muff(a, b float64) []Point {
+	p := []Point{{b, 0}, {a, 0}, {a, s.foot}}
+	for _, k := range s.turns(a, b) {
+		right := s.face(s.foot, s.height)
+		p = append(p, move(append(mirror(reverse(right)), reverse(right)...), float64(k)*s.pitch)...)
+	}
+	return append(p, Point{b, s.foot})
+}
+
+func reverse(p []Point) []Point {
+	out := make([]Point, len(p))
+	for i, q := range p {
+		out[len(p)-1-i] = q
+	}
+	return out
+}
+
+func move(p []Point, dx float64) []Point {
+	out := make([]Point, len(p))
+	for i, q := range p {
+		out[i] = Point{q.X + dx, q.Y}
+	}
+	return out
+}

@@ -1,0 +1,130 @@
+package drawing
+
+import (
+	"fmt"
+	"html"
+	"math"
+	"strconv"
+	"strings"
+)
+
+// Style names the colours and the letters of an SVG: any CSS value that an attribute takes.
+type Style struct {
+	Ink, Grey, Faint string // empty: the text colour of where the picture stands, and shares of it
+	Font             string // empty: inherited
+}
+
+// SVG writes a scene as a picture that stands alone. It has neither script nor
+// style elements and no style attributes, so a page with a strict policy can
+// take it in; classes are there for a page that wants to restyle it.
+func SVG(s Scene, style Style) string {
+	w := svgWriter{tones: map[Tone]string{}}
+	w.tones[InkTone] = colour(style.Ink, "1")
+	w.tones[GreyTone] = colour(style.Grey, "0.7")
+	w.tones[FaintTone] = colour(style.Faint, "0.45")
+	font := ""
+	if style.Font != "" {
+		font = fmt.Sprintf(` font-family="%s"`, html.EscapeString(style.Font))
+	}
+	w.printf(`<svg xmlns="http://www.w3.org/2000/svg" class="scene" width="%smm" height="%smm" viewBox="0 0 %s %s" font-size="%s"%s fill="none" stroke-linejoin="round">`+"\n",
+		short(s.Width), short(s.Height), short(s.Width), short(s.Height), short(TextHeight), font)
+	for _, shape := range s.Shapes {
+		w.shape(shape, s)
+	}
+	for _, l := range s.Lines {
+		p := pens[l.Stroke]
+		dash := p.dash
+		if dash != nil {
+			dash = fitDash(dash, length(l.Points))
+		}
+		w.path(string(l.Stroke), [][]Point{l.Points}, false, w.stroke(p.tone, p.width)+dashes(dash))
+		w.path("arrow", heads(l.Points, l.Arrows, ArrowLength, ArrowWidth), true, fmt.Sprintf(w.tones[p.tone], "fill"))
+	}
+	for _, t := range s.Texts {
+		w.text(t)
+	}
+	w.printf("</svg>\n")
+	return w.String()
+}
+
+type svgWriter struct {
+	strings.Builder
+	tones map[Tone]string
+}
+
+func (w *svgWriter) printf(format string, a ...any) { fmt.Fprintf(w, format, a...) }
+
+// colour returns the attribute of a tone, with a place for "fill" or "stroke".
+func colour(value, opacity string) string {
+	if value != "" {
+		return ` %[1]s="` + strings.ReplaceAll(html.EscapeString(value), "%", "%%") + `"`
+	}
+	if opacity == "1" {
+		return ` %[1]s="currentColor"`
+	}
+	return ` %[1]s="currentColor" %[1]s-opacity="` + opacity + `"`
+}
+
+func (w *svgWriter) stroke(t Tone, width float64) string {
+	return fmt.Sprintf(w.tones[t], "stroke") + ` stroke-width="` + short(width) + `"`
+}
+
+func (w *svgWriter) shape(s Shape, scene Scene) {
+	if s.Narrow < solidBelow {
+		w.path(string(s.Class)+" solid", s.Loops, true, fmt.Sprintf(w.tones[InkTone], "fill")+` fill-rule="evenodd"`)
+		return
+	}
+	var lines [][]Point
+	for _, l := range Hatch(s.Loops, s.Hatch, Point{}, Point{}, Point{scene.Width, scene.Height}) {
+		lines = append(lines, l[:])
+	}
+	w.path(string(s.Class)+" hatch", lines, false, w.stroke(FaintTone, thinWidth))
+	w.path(string(s.Class)+" outline", s.Edges, false, w.stroke(InkTone, thickWidth))
+}
+
+func (w *svgWriter) path(class string, paths [][]Point, shut bool, attributes string) {
+	if len(paths) == 0 {
+		return
+	}
+	w.printf(`<path class="%s"%s d="`, class, attributes)
+	for _, p := range paths {
+		for i, q := range p {
+			command := "L"
+			if i == 0 {
+				command = "M"
+			}
+			w.printf("%s%s %s", command, short(q.X), short(q.Y))
+		}
+		if shut {
+			w.printf("Z")
+		}
+	}
+	w.printf("\"/>\n")
+}
+
+func (w *svgWriter) text(t Text) {
+	turn := ""
+	if t.Rotate != 0 {
+		turn = fmt.Sprintf(` transform="rotate(%s %s %s)"`, short(t.Rotate), short(t.X), short(t.Y))
+	}
+	tone := InkTone
+	if t.Class == "scale" {
+		tone = GreyTone
+	}
+	w.printf(`<text class="%s" x="%s" y="%s" text-anchor="%s"%s%s>%s</text>`+"\n", t.Class, short(t.X), short(t.Y), t.Anchor,
+		turn, fmt.Sprintf(w.tones[tone], "fill"), html.EscapeString(t.Text))
+}
+
+func dashes(pattern []float64) string {
+	if pattern == nil {
+		return ""
+	}
+	var parts []string
+	for _, x := range pattern {
+		parts = append(parts, short(x))
+	}
+	return ` stroke-dasharray="` + strings.Join(parts, " ") + `"`
+}
+
+// short writes a coordinate to a micrometre.
+func short(x float64) string { return strconv.FormatFloat(math.Round(x*1e3)/1e3+0, 'f', -1, 64) }
