@@ -44,6 +44,9 @@ const (
 	UsedArea   Quantity = "used_area"
 )
 
+// Quantities lists them in the order a page offers them.
+var Quantities = []Quantity{AreaRatio, Efficiency, UsedArea}
+
 // Kind says how the quantity is shown.
 func (q Quantity) Kind() units.Kind {
 	if q == UsedArea {

@@ -19,6 +19,17 @@ type Spec struct {
 // Number reports whether the field holds a quantity.
 func (s Spec) Number() bool { return s.Kind != "" }
 
+// ChoiceKey returns the message key of one of the field's choices.
+func (s Spec) ChoiceKey(choice string) string {
+	if s.ID == "tube_metal" || s.ID == "fin_metal" {
+		if choice != material.Own {
+			return "metal." + choice
+		}
+		return "choice.own"
+	}
+	return "choice." + s.ID + "." + choice
+}
+
 // Groups lists the groups of fields in the order of the form.
 var Groups = []string{"job", "tube", "fin", "lengths", "conditions"}
 

@@ -136,29 +136,37 @@ func (w Writer) crossing(c Curves, level float64) message.Message {
 // mapCells is the map's resolution each way.
 const mapCells = 200
 
-// Map returns quantity q over fin height and fins per length.
-func (w Writer) Map(in design.Input, q design.Quantity) Field {
-	x, y := w.span(heightAxis, float64(in.Tube.Fin.Height)), w.span(pitchAxis, float64(in.Tube.Fin.Count))
+// MapFrame returns the map of quantity q over fin height and fins per length
+// without what fills it: its axes, its words and the design's place.
+func (w Writer) MapFrame(in design.Input, q design.Quantity) Field {
+	height, count := float64(in.Tube.Fin.Height), float64(in.Tube.Fin.Count)
 	solved := design.Solve(in)
-	f := Field{
-		ID: "map", X: x, Y: y, Quantity: string(q), Columns: mapCells, Rows: mapCells,
-		Ring:  Point{units.In(units.Height, float64(in.Tube.Fin.Height), w.System), units.In(units.FinCount, float64(in.Tube.Fin.Count), w.System)},
-		Title: w.say(message.New("map."+string(q)+".title", "value", message.Quantity{Kind: q.Kind(), SI: q.Of(&solved)})),
-		Alt:   w.say(message.New("map."+string(q)+".alt", "value", message.Quantity{Kind: q.Kind(), SI: q.Of(&solved)})),
+	value := message.Quantity{Kind: q.Kind(), SI: q.Of(&solved)}
+	return Field{
+		ID: "map", X: w.span(heightAxis, height), Y: w.span(pitchAxis, count), Quantity: string(q), Columns: mapCells, Rows: mapCells,
+		Ring:  Point{units.In(units.Height, height, w.System), units.In(units.FinCount, count, w.System)},
+		Title: w.say(message.New("map."+string(q)+".title", "value", value)),
+		Alt:   w.say(message.New("map."+string(q)+".alt", "value", value)),
 	}
-	toSI := func(s Span, n int) []float64 {
-		out := s.at(n)
-		for i, v := range out {
-			out[i] = units.Out(s.Kind, v, w.System)
-		}
-		return out
-	}
-	values := design.Grid(in, heightAxis.field, toSI(x, mapCells), pitchAxis.field, toSI(y, mapCells), q)
+}
+
+// Map returns the whole map.
+func (w Writer) Map(in design.Input, q design.Quantity) Field {
+	f := w.MapFrame(in, q)
+	values := design.Grid(in, heightAxis.field, toSI(f.X, w.System), pitchAxis.field, toSI(f.Y, w.System), q)
 	for i, v := range values {
 		values[i] = units.In(q.Kind(), v, w.System)
 	}
 	f.Fill(values, plainLevel)
 	return f
+}
+
+func toSI(s Span, sys units.System) []float64 {
+	out := s.at(mapCells)
+	for i, v := range out {
+		out[i] = units.Out(s.Kind, v, sys)
+	}
+	return out
 }
 
 // plainLevel prints a level of a contour: it is round, so that four digits say all.

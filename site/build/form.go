@@ -48,13 +48,7 @@ func inWords(spec document.Spec) field {
 		f.Hint = texts.Text(string(design.Accepts(spec.Kind)))
 	}
 	for _, id := range spec.Choices {
-		key := "metal." + id
-		for _, nearer := range []string{"choice." + id, "choice." + spec.ID + "." + id} {
-			if texts.Has(nearer) {
-				key = nearer
-			}
-		}
-		f.Choices = append(f.Choices, choice{id, texts.Text(key)})
+		f.Choices = append(f.Choices, choice{id, texts.Text(spec.ChoiceKey(id))})
 	}
 	return f
 }

@@ -1,0 +1,84 @@
+// Package bridge is the engine's face to the page: a table of methods, each
+// JSON in and JSON out. It has no build tag, so that plain tests run it.
+package bridge
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"fmt"
+
+	"finwright/core/message"
+)
+
+// method answers one call.
+type method func(args []byte) (any, error)
+
+var methods = map[string]method{
+	"start":   with(start),
+	"edit":    with(edit),
+	"plots":   with(allPlots),
+	"map":     with(fieldMap),
+	"working": with(working),
+	"save":    with(save),
+	"open":    with(open),
+	"link":    with(link),
+	"example": with(example),
+	"svg":     with(svg),
+}
+
+// Call answers method name for JSON args. It always returns JSON, {"data":…}
+// or {"error":{"message":…}}, whatever comes in.
+func Call(name string, args []byte) (reply []byte) {
+	defer func() {
+		if r := recover(); r != nil {
+			reply = failure(fmt.Errorf("bridge: %s: %v", name, r))
+		}
+	}()
+	m, ok := methods[name]
+	if !ok {
+		return failure(fmt.Errorf("bridge: no method %q", name))
+	}
+	data, err := m(args)
+	if err != nil {
+		return failure(err)
+	}
+	reply, err = json.Marshal(struct {
+		Data any `json:"data"`
+	}{data})
+	if err != nil {
+		return failure(err)
+	}
+	return reply
+}
+
+// with decodes strictly: an unknown name is an error, since it would silently leave a nought behind.
+func with[A any](f func(A) (any, error)) method {
+	return func(text []byte) (any, error) {
+		var args A
+		dec := json.NewDecoder(bytes.NewReader(text))
+		dec.DisallowUnknownFields()
+		if err := dec.Decode(&args); err != nil {
+			return nil, fmt.Errorf("bridge: %w", err)
+		}
+		return f(args)
+	}
+}
+
+// told is an error meant for the user; others are faults of the program.
+type told struct{ message.Message }
+
+func (t told) Error() string { return t.Key }
+
+func failure(err error) []byte {
+	text := message.New("error.fault", "detail", err.Error())
+	var t told
+	if errors.As(err, &t) {
+		text = t.Message
+	}
+	reply, err := json.Marshal(map[string]any{"error": map[string]string{"message": message.English.Render(text, "si"), "key": text.Key}})
+	if err != nil {
+		panic(err) // a map of strings always marshals
+	}
+	return reply
+}

@@ -1,0 +1,192 @@
+package bridge
+
+import (
+	"encoding/json"
+	"strings"
+	"testing"
+
+	"finwright/core/document"
+	"finwright/testdata/cases"
+)
+
+// ask calls a method and decodes its data into out; it returns the error message.
+func ask(t *testing.T, name string, args, out any) string {
+	t.Helper()
+	text, err := json.Marshal(args)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var reply struct {
+		Data  json.RawMessage
+		Error *struct{ Message, Key string }
+	}
+	if err := json.Unmarshal(Call(name, text), &reply); err != nil {
+		t.Fatal(err)
+	}
+	if reply.Error != nil {
+		return reply.Error.Message
+	}
+	if err := json.Unmarshal(reply.Data, out); err != nil {
+		t.Fatal(err)
+	}
+	return ""
+}
+
+type answered struct {
+	Document document.Document
+	View     struct {
+		Valid    bool
+		Headline []struct{ ID, Value, Unit string }
+		Fields   []struct{ ID, Text, Error string }
+		Scene    *struct{ Width float64 }
+		Plots    []struct{ ID string }
+	}
+	Saved    *document.Document
+	Notice   string
+	Examples []titled
+}
+
+var area = map[string]any{"width": 760, "height": 470}
+
+func TestEditAnswersWithAWholeView(t *testing.T) {
+	var got answered
+	d := cases.First()
+	cmd := map[string]any{"op": "set", "values": []any{map[string]any{"field": "fin_height", "text": "1/2 in"}}}
+	if e := ask(t, "edit", map[string]any{"document": d, "command": cmd, "sheet": area, "quantity": "used_area"}, &got); e != "" {
+		t.Fatal(e)
+	}
+	if got.Document.Fields["fin_height"].Text != "1/2 in" || !got.View.Valid || len(got.View.Headline) == 0 || got.View.Scene == nil || len(got.View.Plots) != 3 {
+		t.Errorf("%+v", got)
+	}
+}
+
+func TestWrongEntryLeavesFiguresOut(t *testing.T) {
+	var got answered
+	cmd := map[string]any{"op": "set", "values": []any{map[string]any{"field": "tube_od", "text": "wide"}}}
+	if e := ask(t, "edit", map[string]any{"document": cases.First(), "command": cmd, "sheet": area}, &got); e != "" {
+		t.Fatal(e)
+	}
+	if got.View.Valid || got.View.Scene != nil || got.View.Headline != nil {
+		t.Error("a wrong entry still has figures")
+	}
+}
+
+func TestStart(t *testing.T) {
+	saved := cases.List()[1].Document
+	text, err := document.Save([]document.Document{saved})
+	if err != nil {
+		t.Fatal(err)
+	}
+	var l struct{ Fragment string }
+	if e := ask(t, "link", map[string]any{"document": cases.List()[2].Document}, &l); e != "" {
+		t.Fatal(e)
+	}
+	for name, c := range map[string]struct {
+		saved, link, title string
+		notice, kept       bool
+	}{
+		"empty browser": {"", "", cases.First().Title, false, false},
+		"saved":         {string(text), "", saved.Title, false, false},
+		"damaged":       {string(text)[:200], "", cases.First().Title, true, false},
+		"link":          {string(text), l.Fragment, cases.List()[2].Title, false, true},
+		"bad link":      {string(text), "d=!!!", saved.Title, true, false},
+		"cut link":      {string(text), l.Fragment[:len(l.Fragment)/2], saved.Title, true, false},
+		"foreign hash":  {string(text), "somewhere", saved.Title, true, false},
+	} {
+		var got answered
+		if e := ask(t, "start", map[string]any{"saved": c.saved, "link": c.link, "sheet": area}, &got); e != "" {
+			t.Fatal(e)
+		}
+		if got.Document.Title != c.title || (got.Notice != "") != c.notice || (got.Saved != nil) != c.kept || len(got.Examples) < 3 {
+			t.Errorf("%s: %q, notice %q, saved kept %v", name, got.Document.Title, got.Notice, got.Saved != nil)
+		}
+	}
+}
+
+func TestSaveAndOpen(t *testing.T) {
+	d := cases.List()[1].Document
+	var file struct{ Text, Filename string }
+	if e := ask(t, "save", map[string]any{"documents": []any{d}}, &file); e != "" {
+		t.Fatal(e)
+	}
+	var got answered
+	if e := ask(t, "open", map[string]any{"text": file.Text, "sheet": area}, &got); e != "" || got.Document.Title != d.Title {
+		t.Errorf("opened %q: %s", got.Document.Title, e)
+	}
+	if e := ask(t, "open", map[string]any{"text": "od;wall\n1;2", "sheet": area}, &got); !strings.Contains(e, "not a design file") {
+		t.Errorf("a table opens with %q", e)
+	}
+}
+
+func TestPlotsAndMap(t *testing.T) {
+	var plots struct{ Plots []struct{ ID string } }
+	if e := ask(t, "plots", map[string]any{"document": cases.First(), "quantity": "area_ratio"}, &plots); e != "" || len(plots.Plots) != 3 {
+		t.Errorf("%d plots: %s", len(plots.Plots), e)
+	}
+	var m struct {
+		Columns, Rows int
+		Bands         []byte
+		Colours       []string
+	}
+	if e := ask(t, "map", map[string]any{"document": cases.First(), "quantity": "used_area"}, &m); e != "" || len(m.Bands) != m.Columns*m.Rows || len(m.Colours) > 7 {
+		t.Errorf("map of %d x %d with %d cells: %s", m.Columns, m.Rows, len(m.Bands), e)
+	}
+	if e := ask(t, "map", map[string]any{"document": cases.First(), "quantity": "luck"}, &m); e == "" {
+		t.Error("a map of luck")
+	}
+}
+
+func TestWorkingAndSVG(t *testing.T) {
+	var w struct{ Symbols, Numbers, Source string }
+	if e := ask(t, "working", map[string]any{"document": cases.First(), "figure": "total_area"}, &w); e != "" || !strings.HasPrefix(w.Numbers, "A = 1.62") {
+		t.Errorf("%+v %s", w, e)
+	}
+	var s struct{ SVG string }
+	if e := ask(t, "svg", map[string]any{"document": cases.First(), "sheet": area}, &s); e != "" || !strings.HasPrefix(s.SVG, "<svg") {
+		t.Errorf("%.40q %s", s.SVG, e)
+	}
+	for _, c := range cases.List() {
+		var got answered
+		if e := ask(t, "example", map[string]any{"id": c.ID, "sheet": area}, &got); e != "" || got.Document.Title != c.Title {
+			t.Errorf("%s: %s", c.ID, e)
+		}
+	}
+}
+
+func TestStrictArguments(t *testing.T) {
+	for name, text := range map[string]string{
+		"edit":    `{"document":{},"command":null,"sheet":{}}`, // no fields
+		"working": `{"document":{},"figur":"x"}`,
+		"nothing": `{}`,
+		"start":   `[`,
+	} {
+		if got := string(Call(name, []byte(text))); !strings.HasPrefix(got, `{"error":`) {
+			t.Errorf("%s %s: %.80s", name, text, got)
+		}
+	}
+}
+
+func FuzzCall(f *testing.F) {
+	for name := range methods {
+		f.Add(name, []byte(`{"document":{},"sheet":{"width":1e308,"height":-1}}`))
+	}
+	f.Add("edit", []byte(`{"document":null,"command":{"op":"set","values":[{"field":"tube_od","number":1e308,"unit":"ft"}]}}`))
+	f.Fuzz(func(t *testing.T, name string, args []byte) {
+		if !json.Valid(Call(name, args)) {
+			t.Fatal("not JSON")
+		}
+	})
+}
+
+func BenchmarkEdit(b *testing.B) {
+	args, err := json.Marshal(map[string]any{
+		"document": cases.First(), "sheet": area, "quantity": "used_area",
+		"command": map[string]any{"op": "set", "values": []any{map[string]any{"field": "fin_height", "number": 14.2, "unit": "mm"}}},
+	})
+	if err != nil {
+		b.Fatal(err)
+	}
+	for b.Loop() {
+		Call("edit", args)
+	}
+}

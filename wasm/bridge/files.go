@@ -1,0 +1,167 @@
+package bridge
+
+import (
+	"bytes"
+	"compress/flate"
+	"encoding/base64"
+	"errors"
+	"io"
+	"strings"
+
+	"finwright/core/document"
+	"finwright/core/message"
+	"finwright/testdata/cases"
+)
+
+type startArgs struct {
+	Saved string `json:"saved"` // the browser's own copy, an envelope, or empty
+	Link  string `json:"link"`  // what follows # in the address, or empty
+	Sheet sheet  `json:"sheet"`
+}
+
+type titled struct {
+	ID    string `json:"id"`
+	Title string `json:"title"`
+}
+
+type started struct {
+	reply
+	Saved    *document.Document `json:"saved"`  // the saved design, when a link was opened over it
+	Notice   string             `json:"notice"` // what could not be read, if anything
+	Examples []titled           `json:"examples"`
+}
+
+// start opens the link if there is one, else the saved design, else the first example.
+func start(a startArgs) (any, error) {
+	out := started{}
+	for _, c := range cases.List() {
+		out.Examples = append(out.Examples, titled{c.ID, c.Title})
+	}
+	d := cases.First()
+	if a.Saved != "" {
+		if saved, err := openOne([]byte(a.Saved)); err != nil {
+			out.Notice = said(err)
+		} else {
+			d = saved
+		}
+	}
+	if a.Link != "" {
+		if linked, err := unlink(a.Link); err != nil {
+			out.Notice = said(err)
+		} else {
+			saved := d
+			d, out.Saved = linked, &saved
+		}
+	}
+	out.reply = show(d, a.Sheet, "")
+	return out, nil
+}
+
+func said(err error) string {
+	var oe *document.OpenError
+	if errors.As(err, &oe) {
+		return message.English.Render(openMessage(oe), "si")
+	}
+	return message.English.Render(message.New("error.fault", "detail", err.Error()), "si")
+}
+
+func openMessage(e *document.OpenError) message.Message {
+	return message.New(e.Key, "detail", e.Detail)
+}
+
+func openOne(text []byte) (document.Document, error) {
+	designs, err := document.Open(text)
+	if err != nil {
+		return document.Document{}, err
+	}
+	return designs[0], nil
+}
+
+type saveArgs struct {
+	Documents []document.Document `json:"documents"`
+}
+
+func save(a saveArgs) (any, error) {
+	for _, d := range a.Documents {
+		if err := document.Check(d); err != nil {
+			return nil, err
+		}
+	}
+	text, err := document.Save(a.Documents)
+	if err != nil {
+		return nil, err
+	}
+	return map[string]string{"text": string(text) + "\n", "filename": message.English.Text("file.name")}, nil
+}
+
+type openArgs struct {
+	Text  string `json:"text"`
+	Sheet sheet  `json:"sheet"`
+}
+
+func open(a openArgs) (any, error) {
+	d, err := openOne([]byte(a.Text))
+	var oe *document.OpenError
+	if errors.As(err, &oe) {
+		return nil, told{openMessage(oe)}
+	}
+	if err != nil {
+		return nil, err
+	}
+	return show(d, a.Sheet, ""), nil
+}
+
+type exampleArgs struct {
+	ID    string `json:"id"`
+	Sheet sheet  `json:"sheet"`
+}
+
+func example(a exampleArgs) (any, error) {
+	d, ok := cases.Find(a.ID)
+	if !ok {
+		return nil, told{message.New("error.no_example", "id", a.ID)}
+	}
+	return show(d, a.Sheet, ""), nil
+}
+
+type linkArgs struct {
+	Document document.Document `json:"document"`
+}
+
+// linkPrefix marks a design in the address: d, the deflated envelope in URL-safe base64.
+const linkPrefix = "d="
+
+// maxLinked bounds what a link may inflate to, against a hostile one.
+const maxLinked = 1 << 20
+
+func link(a linkArgs) (any, error) {
+	text, err := document.Save([]document.Document{a.Document})
+	if err != nil {
+		return nil, err
+	}
+	var b bytes.Buffer
+	w, err := flate.NewWriter(&b, flate.BestCompression)
+	if err != nil {
+		return nil, err
+	}
+	if _, err := w.Write(text); err != nil {
+		return nil, err
+	}
+	if err := w.Close(); err != nil {
+		return nil, err
+	}
+	return map[string]string{"fragment": linkPrefix + base64.RawURLEncoding.EncodeToString(b.Bytes())}, nil
+}
+
+func unlink(fragment string) (document.Document, error) {
+	packed, ok := strings.CutPrefix(strings.TrimPrefix(fragment, "#"), linkPrefix)
+	raw, err := base64.RawURLEncoding.DecodeString(packed)
+	if !ok || err != nil {
+		return document.Document{}, &document.OpenError{Key: "open.bad_link"}
+	}
+	text, err := io.ReadAll(io.LimitReader(flate.NewReader(bytes.NewReader(raw)), maxLinked))
+	if err != nil {
+		return document.Document{}, &document.OpenError{Key: "open.bad_link", Detail: err.Error()}
+	}
+	return openOne(text)
+}
