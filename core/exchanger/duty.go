@@ -1,0 +1,98 @@
+package exchanger
+
+import "math"
+
+// Stream is a fluid that enters the bank.
+type Stream struct {
+	In       float64 // [C]
+	Capacity float64 // [W/K] mass flow times heat capacity; math.Inf(1) for a process fluid that condenses or boils
+}
+
+// Duty is what a bank does.
+type Duty struct {
+	Heat          float64   // [W] from the process to the air; negative if it goes the other way
+	AirOut        float64   // [C] mean
+	ProcessOut    float64   // [C] mixed
+	TransferUnits float64   // [-] UA/Cair
+	Ratio         float64   // [-] Cair/Cprocess
+	Effectiveness float64   // [-] of the air: its rise over the difference of inlet temperatures
+	Counterflow   float64   // [K] logarithmic mean difference in counterflow
+	Factor        float64   // [-] F, by which the arrangement's mean difference is lower
+	Places        []float64 // [-] along the tubes from 0 to 1, both ends among them
+	Rows          []RowTemperatures
+	Hottest       Corner // metal
+	Coldest       Corner // metal
+}
+
+// RowTemperatures are along one row at the places of the bank [C]. Wall and root
+// are means round the tube and over the fins there.
+type RowTemperatures struct {
+	Pass    int       // from 0, in the order of the process stream
+	Process []float64 // [C]
+	AirIn   []float64 // [C]
+	AirOut  []float64 // [C]
+	Wall    []float64 // [C] inside surface of the tube
+	Root    []float64 // [C] root of the fin, outside the bond
+}
+
+// Corner is where a metal temperature is extreme.
+type Corner struct {
+	Celsius float64
+	Row     int     // from 0 at the air inlet
+	Place   float64 // [-] along the tube
+	AtRoot  bool    // at the fin's root, else at the wall inside
+}
+
+// Rate returns the duty of a bank with the overall coefficient u between air
+// and process streams. Metal temperatures use the mean coefficient in every row.
+//
+// Valid: air capacity positive and finite, process capacity positive; UA/Cair at most 500.
+// Source: exact row-by-row solution, see respond.
+func (b Bank) Rate(u Overall, air, process Stream) Duty {
+	if !(air.Capacity > 0) || math.IsInf(air.Capacity, 1) || !(process.Capacity > 0) {
+		panic("exchanger: capacities must be positive, the air's finite")
+	}
+	ntu := u.OnBare * b.BareArea() / air.Capacity
+	ratio := air.Capacity / process.Capacity
+	r := b.respond(ntu, ratio)
+	celsius := func(part float64) float64 { return (1-part)*air.In + part*process.In }
+
+	d := Duty{
+		Heat:          air.Capacity * r.air * (process.In - air.In),
+		AirOut:        celsius(r.air),
+		ProcessOut:    celsius(r.process),
+		TransferUnits: ntu,
+		Ratio:         ratio,
+		Effectiveness: r.air,
+		Places:        r.places,
+	}
+	mean := LogMean(r.airLeft, r.process)
+	d.Counterflow = mean * math.Abs(process.In-air.In)
+	d.Factor = r.air / (ntu * mean)
+
+	perRow := ntu / float64(b.Rows)
+	toMean := -math.Expm1(-perRow) / perRow // mean difference over that where the air enters
+	toWall, toRoot := u.shareUpTo(InsideFouling), u.shareUpTo(Joint)
+	d.Hottest.Celsius, d.Coldest.Celsius = math.Inf(-1), math.Inf(1)
+	for k, row := range r.rows {
+		t := RowTemperatures{Pass: row.Pass}
+		for i, place := range r.places {
+			drop := toMean * (row.Process[i] - row.AirIn[i])
+			t.Process = append(t.Process, celsius(row.Process[i]))
+			t.AirIn = append(t.AirIn, celsius(row.AirIn[i]))
+			t.AirOut = append(t.AirOut, celsius(row.AirOut[i]))
+			t.Wall = append(t.Wall, celsius(row.Process[i]-toWall*drop))
+			t.Root = append(t.Root, celsius(row.Process[i]-toRoot*drop))
+			for _, at := range []Corner{{t.Wall[i], k, place, false}, {t.Root[i], k, place, true}} {
+				if at.Celsius > d.Hottest.Celsius {
+					d.Hottest = at
+				}
+				if at.Celsius < d.Coldest.Celsius {
+					d.Coldest = at
+				}
+			}
+		}
+		d.Rows = append(d.Rows, t)
+	}
+	return d
+}

@@ -1,0 +1,151 @@
+package exchanger
+
+import (
+	"finwright/core/figure"
+	"finwright/core/material"
+	"finwright/core/message"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// Case is a state of the plant that the tube must survive. A bond that was lost in
+// one hour of start-up stays lost.
+type Case string
+
+// Cases, in the order of a report; each has a text "case.<id>".
+const (
+	Normal  Case = "normal"
+	StartUp Case = "start_up"
+	Upset   Case = "upset"
+)
+
+// Cases lists the cases that are always asked for.
+var Cases = []Case{Normal, StartUp, Upset}
+
+// Limits are the highest process temperatures [C] for a fin type. The house's
+// may be edited; either may be unknown.
+type Limits struct {
+	Standard material.Value
+	Unclear  material.Value // a lower reading of the standard's limit, where recollections differ
+	House    material.Value
+}
+
+var (
+	standard = material.Source{Key: "limit.source.standard", Status: material.FromMemory}
+	unclear  = material.Source{Key: "limit.source.unclear", Status: material.FromMemory}
+	trade    = material.Source{Key: "limit.source.trade", Status: material.FoundInText}
+	judged   = material.Source{Key: "limit.source.judged", Status: material.Judgement}
+)
+
+// ProcessLimits returns the limits that ship for a fin type.
+//
+// Source: standard: ISO 13706 (= API 661), from memory; it gives none for strip
+// wound on edge, and puts welded fins above 400 C, where the fin metal governs.
+// House: the lowest figure of trade pages; edge-wound: engineering judgement, editable.
+func ProcessLimits(t tube.FinType) Limits {
+	switch t {
+	case tube.Footed:
+		return Limits{Standard: value(130, standard), House: value(130, trade)}
+	case tube.OverlapFooted:
+		return Limits{Standard: value(165, unclear), Unclear: value(130, unclear), House: value(165, trade)}
+	case tube.KnurledFooted, tube.KnurledOverlap:
+		return Limits{Standard: value(200, standard), House: value(250, trade)}
+	case tube.Embedded:
+		return Limits{Standard: value(400, standard), House: value(400, trade)}
+	case tube.Extruded:
+		return Limits{Standard: value(300, standard), House: value(285, trade)}
+	case tube.EdgeWound:
+		return Limits{House: value(100, judged)}
+	case tube.Welded:
+		return Limits{}
+	}
+	panic("exchanger: unknown fin type " + string(t))
+}
+
+func value(celsius float64, s material.Source) material.Value {
+	return material.Value{SI: celsius, Source: s}
+}
+
+// Finding is what one check says; Case is empty where it holds for all.
+type Finding struct {
+	Case  Case
+	State figure.State
+	Why   message.Message
+}
+
+// CheckProcess holds the process temperature [C] of every case against the
+// limits of the fin type. Above the standard's is a no, above the house's or a
+// reading of the standard's a watch; so is a case that nobody stated.
+func CheckProcess(l Limits, process map[Case]float64) []Finding {
+	var found []Finding
+	for _, c := range Cases {
+		t, stated := process[c]
+		say := func(state figure.State, key string, limit material.Value) {
+			found = append(found, Finding{c, state, message.New(key, "case", message.Key("case."+string(c)),
+				"temperature", celsius(t), "limit", celsius(limit.SI), "source", message.Key(limit.Key))})
+		}
+		switch {
+		case !stated:
+			found = append(found, Finding{c, figure.Watch, message.New("limit.not_stated", "case", message.Key("case."+string(c)))})
+		case l.Standard.Known() && t > l.Standard.SI:
+			say(figure.No, "limit.above_standard", l.Standard)
+		case l.Unclear.Known() && t > l.Unclear.SI:
+			say(figure.Watch, "limit.above_unclear", l.Unclear)
+		}
+		if stated && l.House.Known() && t > l.House.SI {
+			say(figure.Watch, "limit.above_house", l.House)
+		}
+	}
+	if !l.Standard.Known() {
+		found = append(found, Finding{State: figure.Plain, Why: message.New("limit.no_standard")})
+	}
+	return found
+}
+
+// CheckFinMetal holds the fin's hottest temperature [C] of every stated case, at
+// the tip in hot gas and at the root in air, against the limit of its metal.
+func CheckFinMetal(m material.Metal, hottest map[Case]float64) []Finding {
+	if !m.Limit.Known() {
+		return []Finding{{State: figure.Plain, Why: message.New("limit.no_metal_limit", "metal", m.Name())}}
+	}
+	var found []Finding
+	for _, c := range Cases {
+		if t, stated := hottest[c]; stated && t > m.Limit.SI {
+			found = append(found, Finding{c, figure.No, message.New("limit.above_metal", "case", message.Key("case."+string(c)),
+				"temperature", celsius(t), "limit", celsius(m.Limit.SI), "metal", m.Name(), "source", message.Key(m.Limit.Key))})
+		}
+	}
+	return found
+}
+
+// HouseTipClearance is the least gap between the fin tips of neighbours [m]
+// that ships: room to slide a tube in.
+//
+// Source: engineering judgement, editable.
+const HouseTipClearance = 0.003
+
+// CheckPitch refuses a bank whose tubes stand too close: leastPitch [m] is the
+// smallest distance between neighbours, across or diagonal, finOD [m] the largest
+// fin diameter with its tolerance, clearance [m] the house's gap between tips.
+func CheckPitch(leastPitch, finOD, clearance float64) []Finding {
+	least := finOD + clearance
+	if leastPitch >= least-1e-9 { // a nanometre forgives converted inches
+		return nil
+	}
+	return []Finding{{State: figure.No, Why: message.New("limit.pitch", "pitch", diameter(leastPitch), "least", diameter(least),
+		"fin", diameter(finOD), "clearance", message.Quantity{Kind: units.Gap, SI: clearance})}}
+}
+
+// Worst returns the gravest state among findings, Good if none says more.
+func Worst(found []Finding) figure.State {
+	worst := figure.Good
+	for _, f := range found {
+		if f.State == figure.No || f.State == figure.Watch && worst == figure.Good {
+			worst = f.State
+		}
+	}
+	return worst
+}
+
+func celsius(t float64) message.Quantity  { return message.Quantity{Kind: units.Temp, SI: t} }
+func diameter(d float64) message.Quantity { return message.Quantity{Kind: units.Diameter, SI: d} }
