@@ -1,0 +1,104 @@
+package inside
+
+import (
+	"math"
+
+	"finwright/core/figure"
+	"finwright/core/fluid"
+	"finwright/core/units"
+)
+
+const gravity = 9.80665 // [m/s2]
+
+// Condensing is a saturated vapour that enters a tube and leaves it as liquid.
+//
+// Valid: Subcooling positive.
+type Condensing struct {
+	fluid.Saturated
+	CriticalPressure float64 // [Pa]
+	Bore             float64 // [m]
+	MassVelocity     float64 // [kg/(m2 s)]
+	Subcooling       float64 // [K] of the wall below saturation
+}
+
+// asLiquid returns the Reynolds number [-] if all of the stream were liquid.
+func (c Condensing) asLiquid() float64 { return c.MassVelocity * c.Bore / c.Liquid.Viscosity }
+
+func (c Condensing) film(method string, h float64, limits ...figure.Limit) Film {
+	return Film{
+		Method: method, Coefficient: h, Nusselt: h * c.Bore / c.Liquid.Conductivity,
+		Reynolds: c.asLiquid(), Limits: limits,
+	}
+}
+
+// Chato1962 returns the film coefficient of slow vapour in a horizontal tube, whose
+// condensate runs down the wall and along the bottom.
+//
+//	h = 0.555 [g rho_l (rho_l - rho_v) k^3 h'/(mu dT di)]^(1/4);  h' = h_fg + 3/8 cp dT
+//
+// Liquid properties throughout.
+// Valid: Reynolds number of the vapour at the inlet up to 35 000; tube level or
+// falling a little along the flow, and drained.
+// Source: Chato, ASHRAE J. 4 (1962) 52, after Nusselt (1916), from memory.
+func Chato1962(c Condensing) Film {
+	l := c.Liquid
+	latent := c.LatentHeat + 0.375*l.HeatCapacity*c.Subcooling
+	h := 0.555 * math.Pow(gravity*l.Density*(l.Density-c.Vapour.Density)*math.Pow(l.Conductivity, 3)*latent/
+		(l.Viscosity*c.Subcooling*c.Bore), 0.25)
+	return c.film("chato_1962", h,
+		figure.Limit{Variable: "vapour_reynolds", Kind: units.Count, Value: c.MassVelocity * c.Bore / c.Vapour.Viscosity, Low: 0, High: 35e3})
+}
+
+// shahLiquid returns the film coefficient [W/(m2 K)] if all of the stream were liquid.
+//
+//	Nu = 0.023 Re^0.8 Pr^0.4
+//
+// Valid: as Shah1979.
+// Source: Dittus and Boelter (1930) as Shah 1979 has it.
+func shahLiquid(c Condensing) float64 {
+	l := c.Liquid
+	return 0.023 * math.Pow(c.asLiquid(), 0.8) * math.Pow(l.Prandtl(), 0.4) * l.Conductivity / c.Bore
+}
+
+// Shah1979At returns the film coefficient [W/(m2 K)] where a share x [-] of the stream
+// is still vapour.
+//
+//	h = h_lo [(1 - x)^0.8 + 3.8 x^0.76 (1 - x)^0.04/pr^0.38]
+//
+// Valid: as Shah1979, 0 <= x <= 1.
+// Source: as Shah1979.
+func Shah1979At(c Condensing, x float64) float64 {
+	reduced := c.Pressure / c.CriticalPressure
+	return shahLiquid(c) * (math.Pow(1-x, 0.8) + 3.8*math.Pow(x, 0.76)*math.Pow(1-x, 0.04)/math.Pow(reduced, 0.38))
+}
+
+// Shah1979 returns the film coefficient of fast vapour, which drives its condensate along,
+// averaged from all vapour to all liquid.
+//
+//	h = h_lo (0.55 + 2.09/pr^0.38)
+//
+// Valid: pressure over critical 0.002 to 0.44; 10.8 to 1600 kg/(m2 s); Reynolds number of
+// all as liquid from 350; Pr of the liquid from 0.5; bore 7 to 40 mm; any slope; from memory.
+// Source: Shah, Int. J. Heat Mass Transfer 22 (1979) 547; local form as the open
+// library ht carries it, mean from memory.
+func Shah1979(c Condensing) Film {
+	reduced := c.Pressure / c.CriticalPressure
+	h := shahLiquid(c) * (0.55 + 2.09/math.Pow(reduced, 0.38))
+	return c.film("shah_1979", h,
+		number("reduced_pressure", reduced, 0.002, 0.44),
+		number("mass_velocity", c.MassVelocity, 10.8, 1600),
+		figure.Limit{Variable: "liquid_reynolds", Kind: units.Count, Value: c.asLiquid(), Low: 350, High: math.Inf(1)},
+		number("prandtl", c.Liquid.Prandtl(), 0.5, math.Inf(1)),
+		figure.Limit{Variable: "bore", Kind: units.Diameter, Value: c.Bore, Low: 7e-3, High: 40e-3})
+}
+
+// Condense returns both films, the one to use first: Chato1962 where it holds, Shah1979
+// where only that holds, and if neither does the one whose worst limit is passed by
+// the least share, and the caller must say so.
+func Condense(c Condensing) [2]Film {
+	slow, fast := Chato1962(c), Shah1979(c)
+	if figure.Worst(fast.Limits) < figure.Worst(slow.Limits) {
+		return [2]Film{fast, slow}
+	}
+	return [2]Film{slow, fast}
+}

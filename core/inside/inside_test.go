@@ -1,0 +1,200 @@
+package inside
+
+import (
+	"math"
+	"testing"
+
+	"finwright/core/figure"
+	"finwright/core/fluid"
+	"finwright/core/internal/published"
+	"finwright/core/message"
+)
+
+func near(t *testing.T, what string, got, want, tolerance float64) {
+	t.Helper()
+	if !(math.Abs(got-want) <= tolerance*math.Abs(want)) {
+		t.Errorf("%s = %.9g, want %.9g within %.2g", what, got, want, tolerance)
+	}
+}
+
+func TestTubeSidePublished(t *testing.T) {
+	for _, row := range published.Read(t, "tube_side") {
+		re, pr := row.Float("Re"), row.Float("Pr")
+		switch row.Text("function") {
+		case "turbulent_Gnielinski_petukhov_fd":
+			row.Check("fd_darcy", Petukhov1970(re), 1e-12)
+			row.Check("Nu", Gnielinski1976(re, pr, Petukhov1970(re)), 1e-12)
+		case "turbulent_Gnielinski":
+			row.Check("Nu", Gnielinski1976(re, pr, row.Float("fd_darcy")), 1e-12)
+			if row.Text("eD") != "" {
+				row.Check("fd_darcy", Colebrook1939(re, row.Float("eD")), 1e-12)
+			}
+		case "laminar_entry_thermal_Hausen":
+			row.Check("Nu", Hausen1943(re*pr*row.Float("Di_m")/row.Float("L_m")), 1e-12)
+		case "turbulent_Dittus_Boelter":
+			unit := Condensing{Bore: 1, MassVelocity: re}
+			unit.Liquid = fluid.Properties{Viscosity: 1, HeatCapacity: pr, Conductivity: 1}
+			row.Check("Nu", shahLiquid(unit), 1e-12)
+		default:
+			t.Errorf("%s: no formula for %s", row.Where(), row.Text("function"))
+		}
+	}
+}
+
+var oneInch = Tube{Bore: 0.021184, Length: 6}
+
+func water(t *testing.T, celsius float64) fluid.Properties {
+	t.Helper()
+	w, err := fluid.Water(celsius+273.15, 5e5)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return w
+}
+
+// The film and the friction must not jump where the flow changes its kind, and each
+// kind names its method.
+func TestTransition(t *testing.T) {
+	w := water(t, 30)
+	at := func(re float64) Film {
+		return SinglePhase(oneInch, Flow{Properties: w, MassVelocity: re * w.Viscosity / oneInch.Bore})
+	}
+	for _, edge := range []float64{laminarEnd, turbulentOn} {
+		near(t, "film across the edge", at(edge*(1+1e-9)).Nusselt, at(edge*(1-1e-9)).Nusselt, 1e-6)
+		near(t, "friction across the edge", Friction(edge*(1+1e-9), 0), Friction(edge*(1-1e-9), 0), 1e-6)
+	}
+	for re, want := range map[float64]string{1000: "hausen_1943", 3000: "gnielinski_2013", 10000: "gnielinski_1976"} {
+		if got := at(re); got.Method != want || !got.InRange() {
+			t.Errorf("Re %g: %s, limits %+v", re, got.Method, got.Limits)
+		}
+	}
+	near(t, "middle of the line", at(3150).Nusselt, (at(2300).Nusselt+at(4000).Nusselt)/2, 1e-9)
+}
+
+// A long laminar tube tends to 3.657, the exact Nusselt number of a wall at one temperature.
+func TestLongLaminarTube(t *testing.T) {
+	near(t, "Nu", Hausen1943(1e-6), 3.657, 1e-3)
+}
+
+// Cooling water in a 1 in tube, against the dimensional equation of Eagle and Ferguson
+// (1930), h = 4200 (1.35 + 0.02 T) u^0.8/di^0.2 with T in C and di in mm (from memory),
+// which lies below Gnielinski's by about his scatter.
+func TestWaterFilm(t *testing.T) {
+	for _, celsius := range []float64{20, 40, 60} {
+		w := water(t, celsius)
+		const velocity = 1.5
+		got := SinglePhase(oneInch, Flow{Properties: w, MassVelocity: velocity * w.Density})
+		near(t, "water film", got.Coefficient, 4200*(1.35+0.02*celsius)*math.Pow(velocity, 0.8)/math.Pow(1000*oneInch.Bore, 0.2), 0.15)
+	}
+}
+
+func TestWallViscosity(t *testing.T) {
+	w := water(t, 60)
+	for re, exponent := range map[float64]float64{1500: 0.14, 20000: 0.11} {
+		f := Flow{Properties: w, MassVelocity: re * w.Viscosity / oneInch.Bore}
+		plain := SinglePhase(oneInch, f)
+		f.WallViscosity = w.Viscosity / 0.7
+		near(t, "correction", SinglePhase(oneInch, f).Nusselt/plain.Nusselt, math.Pow(0.7, exponent), 1e-12)
+	}
+}
+
+func TestPressureDrop(t *testing.T) {
+	w := water(t, 20)
+	laminar := Flow{Properties: w, MassVelocity: 1000 * w.Viscosity / oneInch.Bore}
+	// Hagen and Poiseuille: dp = 32 mu u L/d^2.
+	got := PressureDrop(oneInch, laminar, 1, 0)
+	near(t, "laminar drop", got.Total, 32*w.Viscosity*got.Velocity*oneInch.Length/(oneInch.Bore*oneInch.Bore), 1e-12)
+	fast := Flow{Properties: w, MassVelocity: 1.5 * w.Density}
+	one, four := PressureDrop(oneInch, fast, 1, DefaultTurnLoss), PressureDrop(oneInch, fast, 4, DefaultTurnLoss)
+	near(t, "four passes", four.Total, 4*one.Total, 1e-12)
+	near(t, "turns", one.Turns, DefaultTurnLoss*w.Density*1.5*1.5/2, 1e-12)
+	rough := oneInch
+	rough.Roughness = 45e-6
+	if r := PressureDrop(rough, fast, 1, 0); !(r.Friction > one.Friction) {
+		t.Errorf("rough tube %g, smooth %g", r.Friction, one.Friction)
+	}
+}
+
+func TestOutOfRange(t *testing.T) {
+	mercury := Flow{Properties: fluid.Properties{Density: 13500, HeatCapacity: 139, Viscosity: 1.5e-3, Conductivity: 8.7}, MassVelocity: 2000}
+	got := SinglePhase(oneInch, mercury)
+	if got.InRange() || figure.Worst(got.Limits) < 0.9 {
+		t.Errorf("a liquid metal is in range: %+v", got.Limits)
+	}
+}
+
+func steam(t *testing.T, celsius, massVelocity float64) Condensing {
+	t.Helper()
+	s, err := fluid.SaturatedWater(celsius + 273.15)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return Condensing{Saturated: s, CriticalPressure: fluid.WaterCriticalPressure, Bore: 0.025, MassVelocity: massVelocity, Subcooling: 10}
+}
+
+// Steam at 100 C in a 25 mm tube whose wall is 10 K colder, worked by hand with the steam
+// table's rho 958.4, k 0.679, mu 282e-6, cp 4217 and h_fg 2257e3 (from memory): 9636 W/m2K.
+func TestChato(t *testing.T) {
+	c := steam(t, 100, 5)
+	got := Chato1962(c)
+	near(t, "Chato", got.Coefficient, 9636, 0.003)
+	if !got.InRange() {
+		t.Errorf("slow steam out of range: %+v", got.Limits)
+	}
+	c.Bore *= 16
+	near(t, "a bore sixteen times as wide", Chato1962(c).Coefficient, got.Coefficient/2, 1e-9)
+}
+
+// Local value: the open library ht's documented example.
+func TestShahLocal(t *testing.T) {
+	c := Condensing{Bore: 0.3, MassVelocity: 1 / (math.Pi / 4 * 0.09), CriticalPressure: 2e7}
+	c.Pressure = 1e6
+	c.Liquid = fluid.Properties{Density: 800, HeatCapacity: 2300, Viscosity: 1e-5, Conductivity: 0.6}
+	near(t, "Shah", Shah1979At(c, 0.4), 2561.2593415479214, 1e-12)
+}
+
+// The mean that the paper prints is the integral of its local form, to its rounding.
+func TestShahMean(t *testing.T) {
+	for _, celsius := range []float64{100, 150, 200} {
+		c := steam(t, celsius, 100)
+		const n = 20000
+		sum := 0.0
+		for i := range n {
+			sum += Shah1979At(c, (float64(i)+0.5)/n)
+		}
+		near(t, "mean", Shah1979(c).Coefficient, sum/n, 0.025)
+	}
+}
+
+func TestCondense(t *testing.T) {
+	for _, c := range []struct {
+		massVelocity float64
+		want         string
+		in           bool
+	}{{5, "chato_1962", true}, {200, "shah_1979", true}, {2000, "shah_1979", false}} {
+		films := Condense(steam(t, 150, c.massVelocity))
+		if films[0].Method != c.want || films[0].InRange() != c.in || films[0].Method == films[1].Method {
+			t.Errorf("G %g: %s in range %v, want %s %v", c.massVelocity, films[0].Method, films[0].InRange(), c.want, c.in)
+		}
+	}
+}
+
+func TestTexts(t *testing.T) {
+	w := water(t, 30)
+	var films []Film
+	for _, re := range []float64{1000, 3000, 10000} {
+		films = append(films, SinglePhase(oneInch, Flow{Properties: w, MassVelocity: re * w.Viscosity / oneInch.Bore}))
+	}
+	both := Condense(steam(t, 150, 50))
+	for _, f := range append(films, both[:]...) {
+		keys := []string{"inside." + f.Method, "source." + f.Method, "valid." + f.Method}
+		for _, l := range f.Limits {
+			keys = append(keys, "limit."+l.Variable)
+		}
+		for _, key := range keys {
+			if !message.English.Has(key) {
+				t.Errorf("no text %s", key)
+			}
+		}
+	}
+}
