@@ -4,6 +4,9 @@ import (
 	"math"
 	"math/rand/v2"
 	"testing"
+
+	"finwright/core/fin"
+	"finwright/core/internal/published"
 )
 
 // The independent vector of a 1 in footed tube with water inside (computed outside this
@@ -195,5 +198,24 @@ func BenchmarkRate(b *testing.B) {
 	bank, u := cooler()
 	for b.Loop() {
 		bank.Rate(u, Stream{35, 80e3}, Stream{120, 60e3})
+	}
+}
+
+// Against an independent two-dimensional solution the usual series of resistances, with
+// the exact efficiency of the fin, is high by the crowding of heat at the fin
+// root: a little to some 3 %.
+func TestSeriesAgainstTwoDimensions(t *testing.T) {
+	for _, row := range published.Read(t, "conduction_2d") {
+		od, height, thickness, pitch := row.Float("tube_od_m"), row.Float("fin_height_m"), row.Float("fin_thickness_m"), row.Float("pitch_m")
+		h := row.Float("h_outside_W_m2K")
+		f := fin.Solve(fin.Fin{Tip: fin.Convective, RootRadius: od / 2, TipRadius: od/2 + height, RootThickness: thickness,
+			Conductivity: row.Float("k_fin_W_mK")}, h)
+		bare, total := math.Pi*od*pitch, f.Area+math.Pi*od*(pitch-thickness)
+		u := OverallU(Path{OD: od, ID: od - 2*row.Float("wall_m"), InsideFilm: row.Float("h_inside_W_m2K"),
+			WallConductivity: row.Float("k_tube_W_mK"), OutsideFilm: h, AreaRatio: total / bare,
+			SurfaceEfficiency: fin.SurfaceEfficiency(f.Area, total, f.Efficiency)})
+		if high := u.OnBare*bare/row.Float("heat_per_pitch_per_K_W_K") - 1; high < 0.002 || high > 0.035 {
+			t.Errorf("%s: series of resistances is %.2f %% high", row.Where(), 100*high)
+		}
 	}
 }

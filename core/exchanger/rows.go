@@ -48,9 +48,9 @@ func (a Arrangement) passOf() []int {
 // mostFoldings bounds how far a row relaxes to the air: beyond, it has long arrived.
 const mostFoldings = 600
 
-// Row is one row's temperatures along it, at the places of the bank, as parts
+// rowParts is one row's temperatures along it, at the places of the bank, as parts
 // of the way from the air's inlet (0) to the tube stream's (1).
-type Row struct {
+type rowParts struct {
 	Pass    int // from 0, in the order of the tube stream
 	Process []float64
 	AirIn   []float64
@@ -60,7 +60,7 @@ type Row struct {
 // response is the bank's answer to unit temperatures.
 type response struct {
 	places   []float64 // along the tubes, 0 to 1, both ends among them
-	rows     []Row
+	rows     []rowParts
 	air      float64 // [-] rise of the mean air leaving: its temperature effectiveness P
 	airLeft  float64 // [-] 1 - air, without cancellation
 	process  float64 // [-] tube stream leaving
@@ -172,7 +172,7 @@ func (a Arrangement) respond(ntu, ratio float64) response {
 	}
 	out := response{places: append(append([]float64{0}, places...), 1), transfer: ntu}
 	for k, row := range rows {
-		out.rows = append(out.rows, Row{passOf[k], blend(row.process), blend(row.airIn), blend(row.airOut)})
+		out.rows = append(out.rows, rowParts{passOf[k], blend(row.process), blend(row.airIn), blend(row.airOut)})
 	}
 	out.airLeft = air[0].mean(weights)
 	for q := range inlet {

@@ -55,3 +55,17 @@ func TestPlacesIntegrate(t *testing.T) {
 		}
 	}
 }
+
+func BenchmarkNewRelaxation(b *testing.B) {
+	for b.Loop() {
+		NewRelaxation(0.7, 1)
+	}
+}
+
+func BenchmarkRelaxationRun(b *testing.B) {
+	r := NewRelaxation(0.7, 1)
+	f, t := make([]float64, stages), make([]float64, stages)
+	for b.Loop() {
+		r.Run(1, f, t, false)
+	}
+}
