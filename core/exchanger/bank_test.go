@@ -13,8 +13,10 @@ import (
 // project from the series formula): resistances on the bare area, to the digits given.
 func TestOverallVector(t *testing.T) {
 	// 940.0 W/m2K is the whole air side on the bare area.
-	p := Path{OD: 0.0254, ID: 0.021184, InsideFilm: 3000, InsideFouling: 1.8e-4, WallConductivity: 58, Bond: 5e-5,
-		AreaRatio: 21.509, SurfaceEfficiency: 1, OutsideFilm: 940.0 / 21.509}
+	p := Path{
+		OD: 0.0254, ID: 0.021184, InsideFilm: 3000, InsideFouling: 1.8e-4, WallConductivity: 58, Bond: 5e-5,
+		AreaRatio: 21.509, SurfaceEfficiency: 1, OutsideFilm: 940.0 / 21.509,
+	}
 	u := OverallU(p)
 	for i, want := range []struct {
 		layer Layer
@@ -37,8 +39,10 @@ func TestOverallVector(t *testing.T) {
 
 func cooler() (Bank, Overall) {
 	b := Bank{Arrangement: Arrangement{Rows: 4, Passes: 2}, TubesPerRow: 40, TransversePitch: 0.0635, EdgePitches: 0.5, FinnedLength: 9, OD: 0.0254}
-	return b, OverallU(Path{OD: 0.0254, ID: 0.021184, InsideFilm: 2000, InsideFouling: 1.8e-4, WallConductivity: 58,
-		Bond: 5e-5, OutsideFilm: 45, AreaRatio: 21.5, SurfaceEfficiency: 0.86})
+	return b, OverallU(Path{
+		OD: 0.0254, ID: 0.021184, InsideFilm: 2000, InsideFouling: 1.8e-4, WallConductivity: 58,
+		Bond: 5e-5, OutsideFilm: 45, AreaRatio: 21.5, SurfaceEfficiency: 0.86,
+	})
 }
 
 func TestBankGeometry(t *testing.T) {
@@ -152,12 +156,16 @@ func TestRandomBanks(t *testing.T) {
 	between := func(low, high float64) float64 { return low * math.Pow(high/low, random.Float64()) }
 	for n := range 10000 {
 		od := between(0.006, 0.33)
-		p := Path{OD: od, ID: od * (1 - between(0.02, 0.4)), InsideFilm: between(5, 3e4), InsideFouling: between(1e-6, 1e-3),
+		p := Path{
+			OD: od, ID: od * (1 - between(0.02, 0.4)), InsideFilm: between(5, 3e4), InsideFouling: between(1e-6, 1e-3),
 			WallConductivity: between(10, 400), Bond: between(1e-7, 1e-3), OutsideFilm: between(5, 500),
-			OutsideFouling: between(1e-7, 1e-3), AreaRatio: between(1.5, 60), SurfaceEfficiency: between(0.2, 1)}
+			OutsideFouling: between(1e-7, 1e-3), AreaRatio: between(1.5, 60), SurfaceEfficiency: between(0.2, 1),
+		}
 		rows := 1 + random.IntN(10)
-		b := Bank{Arrangement: Arrangement{rows, 1 + random.IntN(rows), random.IntN(2) == 0}, TubesPerRow: 1 + random.IntN(200),
-			TransversePitch: od * between(1.5, 4), FinnedLength: between(0.3, 15), OD: od}
+		b := Bank{
+			Arrangement: Arrangement{rows, 1 + random.IntN(rows), random.IntN(2) == 0}, TubesPerRow: 1 + random.IntN(200),
+			TransversePitch: od * between(1.5, 4), FinnedLength: between(0.3, 15), OD: od,
+		}
 		// Streams about what the bank can carry: half a millidegree to forty transfer units of the air.
 		ua := OverallU(p).OnBare * b.BareArea()
 		air := Stream{-40 + 400*random.Float64(), ua / between(0.005, 40)}
@@ -208,12 +216,16 @@ func TestSeriesAgainstTwoDimensions(t *testing.T) {
 	for _, row := range published.Read(t, "conduction_2d") {
 		od, height, thickness, pitch := row.Float("tube_od_m"), row.Float("fin_height_m"), row.Float("fin_thickness_m"), row.Float("pitch_m")
 		h := row.Float("h_outside_W_m2K")
-		f := fin.Solve(fin.Fin{Tip: fin.Convective, RootRadius: od / 2, TipRadius: od/2 + height, RootThickness: thickness,
-			Conductivity: row.Float("k_fin_W_mK")}, h)
+		f := fin.Solve(fin.Fin{
+			Tip: fin.Convective, RootRadius: od / 2, TipRadius: od/2 + height, RootThickness: thickness,
+			Conductivity: row.Float("k_fin_W_mK"),
+		}, h)
 		bare, total := math.Pi*od*pitch, f.Area+math.Pi*od*(pitch-thickness)
-		u := OverallU(Path{OD: od, ID: od - 2*row.Float("wall_m"), InsideFilm: row.Float("h_inside_W_m2K"),
+		u := OverallU(Path{
+			OD: od, ID: od - 2*row.Float("wall_m"), InsideFilm: row.Float("h_inside_W_m2K"),
 			WallConductivity: row.Float("k_tube_W_mK"), OutsideFilm: h, AreaRatio: total / bare,
-			SurfaceEfficiency: fin.SurfaceEfficiency(f.Area, total, f.Efficiency)})
+			SurfaceEfficiency: fin.SurfaceEfficiency(f.Area, total, f.Efficiency),
+		})
 		if high := u.OnBare*bare/row.Float("heat_per_pitch_per_K_W_K") - 1; high < 0.002 || high > 0.035 {
 			t.Errorf("%s: series of resistances is %.2f %% high", row.Where(), 100*high)
 		}

@@ -65,8 +65,11 @@ func TestCheckProcess(t *testing.T) {
 		{"at the limit", tube.Footed, within, "", figure.Good},
 		{"embedded at start-up", tube.Embedded, map[Case]float64{Normal: 300, StartUp: 399, Upset: 400}, "", figure.Good},
 		// A reported failure: rated 255 F, but 440 F for ten hours at each start-up.
-		{"start-up forgotten", tube.Footed, map[Case]float64{Normal: 124, StartUp: 227, Upset: 124},
-			"no limit.above_standard, watch limit.above_house", figure.No},
+		{
+			"start-up forgotten", tube.Footed,
+			map[Case]float64{Normal: 124, StartUp: 227, Upset: 124},
+			"no limit.above_standard, watch limit.above_house", figure.No,
+		},
 		{"lapped between readings", tube.OverlapFooted, map[Case]float64{Normal: 150, StartUp: 120, Upset: 120}, "watch limit.above_unclear", figure.Watch},
 		{"house below standard", tube.Extruded, map[Case]float64{Normal: 290, StartUp: 20, Upset: 20}, "watch limit.above_house", figure.Watch},
 		{"upset not stated", tube.Footed, map[Case]float64{Normal: 100, StartUp: 100}, "watch limit.not_stated", figure.Watch},
