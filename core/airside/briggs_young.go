@@ -20,8 +20,7 @@ import (
 func BriggsYoung1963(b Bank, f Flow) Film {
 	_, re := throat(&b, &f)
 	s := b.Gap()
-	nu := 0.134 * power(re, 0.681) * math.Cbrt(f.Prandtl()) *
-		power(s/b.FinHeight(), 0.2) * power(s/b.RootThickness, 0.1134)
+	nu := 0.134 * powers(re, 0.681, f.Prandtl(), third, s/b.FinHeight(), 0.2, s/b.RootThickness, 0.1134)
 	return film(&b, &f, nu, re)
 }
 

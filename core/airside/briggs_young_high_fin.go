@@ -1,10 +1,6 @@
 package airside
 
-import (
-	"math"
-
-	"finwright/core/figure"
-)
+import "finwright/core/figure"
 
 // BriggsYoung1963HighFin returns the film coefficient of staggered banks, from the
 // high-finned tubes of the same tests alone.
@@ -18,7 +14,7 @@ import (
 // has it, read in an open program that cites it; diameter ratio from memory.
 func BriggsYoung1963HighFin(b Bank, f Flow) Film {
 	_, re := throat(&b, &f)
-	nu := 0.1378 * power(re, 0.718) * math.Cbrt(f.Prandtl()) * power(b.Gap()/b.FinHeight(), 0.296)
+	nu := 0.1378 * powers(re, 0.718, f.Prandtl(), third, b.Gap()/b.FinHeight(), 0.296)
 	return film(&b, &f, nu, re)
 }
 

@@ -1,10 +1,6 @@
 package airside
 
-import (
-	"math"
-
-	"finwright/core/figure"
-)
+import "finwright/core/figure"
 
 // ESDU86022 returns the film coefficient of staggered banks of high fins.
 //
@@ -19,10 +15,10 @@ import (
 func ESDU86022(b Bank, f Flow) Film {
 	_, re := throat(&b, &f)
 	pr := f.Prandtl()
-	nu := 0.242 * power(re, 0.658) * power(b.Gap()/b.FinHeight(), 0.297) *
-		power(b.TransversePitch/b.RowPitch, -0.091) * math.Cbrt(pr) * esduRows(b.Rows)
+	nu := 0.242 * esduRows(b.Rows) *
+		powers(re, 0.658, b.Gap()/b.FinHeight(), 0.297, b.TransversePitch/b.RowPitch, -0.091, pr, third)
 	if f.WallPrandtl > 0 {
-		nu *= power(pr/f.WallPrandtl, 0.26)
+		nu *= powers(pr/f.WallPrandtl, 0.26)
 	}
 	return film(&b, &f, nu, re)
 }
@@ -45,8 +41,7 @@ func esduRows(rows int) float64 {
 // Source: as ESDU86022.
 func ESDU86022Drop(b Bank, f Flow) Drop {
 	g, re := throat(&b, &f)
-	kf := 4.567 * power(re, -0.242) * power(b.AreaRatio, 0.504) *
-		power(b.TransversePitch/b.OD, -0.376) * power(b.RowPitch/b.OD, -0.546)
+	kf := 4.567 * powers(re, -0.242, b.AreaRatio, 0.504, b.TransversePitch/b.OD, -0.376, b.RowPitch/b.OD, -0.546)
 	head := g * g / (2 * f.Density)
 	sigma := b.FreeRatio()
 	row, entry := kf*head, (1+sigma*sigma)*head

@@ -17,7 +17,7 @@ import (
 // Heat Atlas, 2nd ed. (2010), M1; as the open library ht carries it.
 func Ganguli1985(b Bank, f Flow) Film {
 	_, re := throat(&b, &f)
-	nu := ganguliRows(b.Layout, b.Rows) * power(re, 0.6) * power(b.AreaRatio, -0.15) * math.Cbrt(f.Prandtl())
+	nu := ganguliRows(b.Layout, b.Rows) * powers(re, 0.6, b.AreaRatio, -0.15, f.Prandtl(), third)
 	return film(&b, &f, nu, re)
 }
 
@@ -56,7 +56,7 @@ func Ganguli1985Drop(b Bank, f Flow) Drop {
 	g, re := throat(&b, &f)
 	a := (b.TransversePitch - b.FinOD) / b.OD
 	ree := re * b.Gap() / b.FinHeight()
-	friction := (1 + 2*math.Exp(-a/4)/(1+a)) * (0.021 + 27.2/ree + 0.29*power(ree, -0.2))
+	friction := (1 + 2*math.Exp(-a/4)/(1+a)) * (0.021 + 27.2/ree + 0.29*powers(ree, -0.2))
 	return fanning(&b, &f, friction, g, re)
 }
 

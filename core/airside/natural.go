@@ -31,11 +31,11 @@ func (s Still) Rayleigh() float64 {
 //
 //	Nu = 0.125 Ra^0.55 [1 - exp(-137/Ra)]^0.294
 //
-// Ra is as Rayleigh; h is the mean over the whole outside surface.
+// Ra is as Rayleigh; h is the mean over the whole outside surface [W/(m2 K)].
 // Valid: 5 <= Ra <= 1e4, measured at Df/d 1.94; close fins fall below it.
 // Source: Edwards and Chaddock, ASHRAE Trans. 69 (1963) 313, from memory.
 func EdwardsChaddock1963(s Still) (h float64, limits []figure.Limit) {
 	ra := s.Rayleigh()
-	nu := 0.125 * power(ra, 0.55) * power(-math.Expm1(-137/ra), 0.294)
+	nu := 0.125 * powers(ra, 0.55, -math.Expm1(-137/ra), 0.294)
 	return nu * s.Conductivity / s.Gap, []figure.Limit{number("rayleigh", ra, 5, 1e4)}
 }

@@ -14,8 +14,7 @@ import "finwright/core/figure"
 // section 4.5.1 has them, read in an open program that cites it.
 func RobinsonBriggs1966(b Bank, f Flow) Drop {
 	g, re := throat(&b, &f)
-	friction := 9.465 * power(re, -0.316) * power(b.TransversePitch/b.OD, -0.927) *
-		power(b.TransversePitch/b.DiagonalPitch(), 0.515)
+	friction := 9.465 * powers(re, -0.316, b.TransversePitch/b.OD, -0.927, b.TransversePitch/b.DiagonalPitch(), 0.515)
 	return fanning(&b, &f, friction, g, re)
 }
 

@@ -20,12 +20,11 @@ import (
 // Ganapathy, Industrial Boilers and HRSG, table 8.10b has it, C1 and C3 from memory.
 func Weierman1976(b Bank, f Flow) Film {
 	g, re := throat(&b, &f)
-	c1 := 0.091 * power(re, -0.25)
+	c1 := 0.091 * powers(re, -0.25)
 	c3 := 0.35 + 0.65*math.Exp(-0.17*b.FinHeight()/b.Gap())
 	c5 := 0.7 + (0.70-0.8*weiermanRows(b.Rows))*math.Exp(-b.RowPitch/b.TransversePitch)
-	j := c1 * c3 * c5 * math.Sqrt(b.FinOD/b.OD) * power(f.temperatureRatio(), 0.25)
-	pr := f.Prandtl()
-	h := j * g * f.HeatCapacity / math.Cbrt(pr*pr)
+	j := c1 * c3 * c5 * math.Sqrt(b.FinOD/b.OD) * powers(f.temperatureRatio(), 0.25)
+	h := j * g * f.HeatCapacity * powers(f.Prandtl(), -2*third)
 	return Film{Coefficient: h, Nusselt: h * b.OD / f.Conductivity, Reynolds: re}
 }
 
@@ -43,11 +42,11 @@ func weiermanRows(rows int) float64 { return math.Exp(-0.15 * float64(rows*rows)
 // Source: as Weierman1976; C6 as Ganapathy has it, C2 and C4 from memory.
 func Weierman1976Drop(b Bank, f Flow) Drop {
 	g, re := throat(&b, &f)
-	c2 := 0.075 + 1.85*power(re, -0.3)
-	c4 := 0.11 * power(0.05*b.TransversePitch/b.OD, -0.7*power(b.FinHeight()/b.Gap(), 0.2))
+	c2 := 0.075 + 1.85*powers(re, -0.3)
+	c4 := 0.11 * powers(0.05*b.TransversePitch/b.OD, -0.7*powers(b.FinHeight()/b.Gap(), 0.2))
 	few, pitches := weiermanRows(b.Rows), b.RowPitch/b.TransversePitch
 	c6 := 1.1 + (1.8-2.1*few)*math.Exp(-2*pitches) - (0.7-0.8*few)*math.Exp(-0.6*pitches)
-	friction := c2 * c4 * c6 * math.Sqrt(b.FinOD/b.OD) * power(f.temperatureRatio(), -0.25)
+	friction := c2 * c4 * c6 * math.Sqrt(b.FinOD/b.OD) * powers(f.temperatureRatio(), -0.25)
 	return fanning(&b, &f, friction, g, re)
 }
 

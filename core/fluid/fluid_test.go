@@ -4,6 +4,9 @@ import (
 	"errors"
 	"math"
 	"testing"
+
+	"finwright/core/message"
+	"finwright/core/units"
 )
 
 func near(t *testing.T, what string, got, want, tolerance float64) {
@@ -162,7 +165,7 @@ func TestOutOfRange(t *testing.T) {
 	_, err = HumidityRatio(300, StandardPressure, 1.1)
 	fails("fog", "relative_humidity", err)
 	_, err = HumidityRatio(373, StandardPressure, 1)
-	fails("boiling", "pressure", err)
+	fails("boiling", "vapour_pressure", err)
 	_, err = HumidityRatio(660, StandardPressure, 0.5)
 	fails("humidity above the critical temperature", "temperature", err)
 	_, err = PressureAtAltitude(12000)
@@ -187,4 +190,25 @@ func TestOutOfRange(t *testing.T) {
 	}
 	_, err = table.At(401)
 	fails("beyond the table", "temperature", err)
+}
+
+// Every variable that an error may name has a text.
+func TestTexts(t *testing.T) {
+	for _, variable := range []string{
+		"temperature", "pressure", "vapour_pressure", "humidity_ratio", "relative_humidity", "altitude",
+		"points", "density", "heat_capacity", "viscosity", "conductivity",
+	} {
+		if !message.English.Has("limit." + variable) {
+			t.Errorf("no text limit.%s", variable)
+		}
+	}
+	_, err := DryAir(700, StandardPressure)
+	var out *OutOfRange
+	if !errors.As(err, &out) {
+		t.Fatal(err)
+	}
+	const want = "temperature 426.85 °C is outside -40 °C to 400 °C"
+	if got := message.English.Render(out.Message(), units.SI); got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
 }

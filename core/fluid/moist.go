@@ -80,7 +80,7 @@ func HumidityRatio(t, p, relative float64) (float64, error) {
 	}
 	vapour := relative * saturation
 	most := p * humidityMost / (humidityMost + steamMolarMass/airMolarMass)
-	if err := check(pressure(vapour, 0, most)); err != nil {
+	if err := check(figure.Limit{Variable: "vapour_pressure", Kind: units.Pressure, Value: vapour, Low: 0, High: most}); err != nil {
 		return 0, err
 	}
 	return steamMolarMass / airMolarMass * vapour / (p - vapour), nil
