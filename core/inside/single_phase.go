@@ -64,11 +64,10 @@ func SinglePhase(t Tube, f Flow) Film {
 	turbulent := func(re float64) float64 {
 		return Gnielinski1976(re, pr, Friction(re, rough)) * math.Pow(ratio, turbulentWall)
 	}
-	answer := Film{Reynolds: re, Limits: []figure.Limit{
-		{Variable: "reynolds", Kind: units.Count, Value: re, Low: 0, High: 5e6},
+	answer := Film{Reynolds: re, Limits: append(make([]figure.Limit, 0, 4),
+		figure.Limit{Variable: "reynolds", Kind: units.Count, Value: re, Low: 0, High: 5e6},
 		number("viscosity_ratio", ratio, 0.0044, 9.75),
-		number("roughness", rough, 0, 0.05),
-	}}
+		number("roughness", rough, 0, 0.05))}
 	if re > laminarEnd {
 		answer.Limits = append(answer.Limits, number("prandtl", pr, 0.5, 2000))
 	}
