@@ -8,17 +8,17 @@ import (
 	"finwright/core/units"
 )
 
-func (b builder) run() figure.Arg { return arg("ℓ", units.RunPerMetre, b.t.StripPerMetre()) }
-func (b builder) finMass() figure.Arg {
+func (b *builder) run() figure.Arg { return arg("ℓ", units.RunPerMetre, b.t.StripPerMetre()) }
+func (b *builder) finMass() figure.Arg {
 	return arg("m_f", units.WeightPerMetre, float64(b.t.FinMass()))
 }
 
-func (b builder) tubeMass() figure.Arg {
+func (b *builder) tubeMass() figure.Arg {
 	return arg("m_t", units.WeightPerMetre, float64(b.t.TubeMass()))
 }
 
 // strip lists what must be bought to wind a metre. An extruded fin has no strip.
-func (b builder) strip() []figure.Figure {
+func (b *builder) strip() []figure.Figure {
 	t := b.t
 	if !t.Fin.Type.Wound() {
 		return []figure.Figure{
@@ -34,7 +34,7 @@ func (b builder) strip() []figure.Figure {
 	return list
 }
 
-func (b builder) width() figure.Figure {
+func (b *builder) width() figure.Figure {
 	w := float64(b.t.StripWidth())
 	switch {
 	case b.t.Fin.Type.FootLayers() > 0:
@@ -45,7 +45,7 @@ func (b builder) width() figure.Figure {
 	return fig("strip_width", units.Width, w, "", "width_edge", b.hf())
 }
 
-func (b builder) masses() []figure.Figure {
+func (b *builder) masses() []figure.Figure {
 	t, m := b.t, units.WeightPerMetre
 	return []figure.Figure{
 		b.finMassFigure(),
@@ -54,7 +54,7 @@ func (b builder) masses() []figure.Figure {
 	}
 }
 
-func (b builder) finMassFigure() figure.Figure {
+func (b *builder) finMassFigure() figure.Figure {
 	t, m := b.t, float64(b.t.FinMass())
 	rho := arg("ρ_f", units.Dense, float64(t.Fin.Density))
 	if t.Fin.Type.Wound() {
@@ -66,7 +66,7 @@ func (b builder) finMassFigure() figure.Figure {
 		arg("V_muff", units.Number, math.Pi/4*(root*root-d*d)), b.n(), arg("V_fin", units.Number, t.FinVolume()), rho)
 }
 
-func (b builder) perTube() []figure.Figure {
+func (b *builder) perTube() []figure.Figure {
 	t := b.t
 	spans := arg("b_s", units.Distance, float64(t.BareSpans()))
 	surface := t.FinnedSurface() + t.PlainSurface()
@@ -85,7 +85,7 @@ func (b builder) perTube() []figure.Figure {
 
 // order multiplies by the quantity asked for. Scrap and spares are the shop's
 // business and come in where the making is planned.
-func (b builder) order() []figure.Figure {
+func (b *builder) order() []figure.Figure {
 	t, q := b.t, float64(b.in.Job.Quantity)
 	times := func(id string, k units.Kind, one float64) figure.Figure {
 		return fig(id, k, one*q, figure.WholeOrder, "times_quantity", arg("x", k, one), arg("q", units.Count, q))

@@ -37,8 +37,8 @@ var headline = []string{"fin_od", "total_area", "area_ratio", "fin_efficiency", 
 // Evaluate computes every figure of a checked Input.
 func Evaluate(in Input) Result {
 	s := Solve(in)
-	b := builder{in: in, t: in.Tube, s: s}
-	r := Result{State: s, Headline: headline, Notices: notices(in, s)}
+	b := builder{in: &in, t: &in.Tube, s: &s}
+	r := Result{State: s, Headline: headline, Notices: notices(&in, &s)}
 	r.Groups = []Group{
 		{"efficiency", b.efficiency()},
 		{"areas", b.areas()},
@@ -70,9 +70,9 @@ func (r Result) Find(id string) (figure.Figure, bool) {
 
 // builder makes figures from one solved design.
 type builder struct {
-	in Input
-	t  tube.Tube
-	s  State
+	in *Input
+	t  *tube.Tube
+	s  *State
 }
 
 func arg(symbol string, k units.Kind, si float64) figure.Arg {
@@ -88,28 +88,28 @@ func absent(id string, k units.Kind, basis figure.Basis, why string) figure.Figu
 }
 
 // Arguments that many formulas share.
-func (b builder) d() figure.Arg    { return arg("d", units.Diameter, float64(b.t.OD)) }
-func (b builder) root() figure.Arg { return arg("D_r", units.Diameter, float64(b.t.RootOD())) }
-func (b builder) tip() figure.Arg  { return arg("D_f", units.Diameter, float64(b.t.FinOD())) }
-func (b builder) hf() figure.Arg   { return arg("h_f", units.Height, float64(b.t.Fin.Height)) }
-func (b builder) strp() figure.Arg { return arg("t", units.Thickness, float64(b.t.Fin.Strip)) }
-func (b builder) n() figure.Arg    { return arg("n", units.FinCount, float64(b.t.Fin.Count)) }
-func (b builder) tt() figure.Arg   { return arg("t_t", units.Thickness, float64(b.t.TipThickness())) }
-func (b builder) film() figure.Arg { return arg("h", units.Film, float64(b.in.Air.Film)) }
-func (b builder) k() figure.Arg    { return arg("k", units.Conduct, float64(b.s.Conductivity)) }
-func (b builder) total() figure.Arg {
+func (b *builder) d() figure.Arg    { return arg("d", units.Diameter, float64(b.t.OD)) }
+func (b *builder) root() figure.Arg { return arg("D_r", units.Diameter, float64(b.t.RootOD())) }
+func (b *builder) tip() figure.Arg  { return arg("D_f", units.Diameter, float64(b.t.FinOD())) }
+func (b *builder) hf() figure.Arg   { return arg("h_f", units.Height, float64(b.t.Fin.Height)) }
+func (b *builder) strp() figure.Arg { return arg("t", units.Thickness, float64(b.t.Fin.Strip)) }
+func (b *builder) n() figure.Arg    { return arg("n", units.FinCount, float64(b.t.Fin.Count)) }
+func (b *builder) tt() figure.Arg   { return arg("t_t", units.Thickness, float64(b.t.TipThickness())) }
+func (b *builder) film() figure.Arg { return arg("h", units.Film, float64(b.in.Air.Film)) }
+func (b *builder) k() figure.Arg    { return arg("k", units.Conduct, float64(b.s.Conductivity)) }
+func (b *builder) total() figure.Arg {
 	return arg("A", units.SurfacePerMetre, float64(b.s.Areas.Total()))
 }
-func (b builder) bare() figure.Arg {
+func (b *builder) bare() figure.Arg {
 	return arg("A_b0", units.SurfacePerMetre, float64(b.s.Areas.Bare))
 }
-func (b builder) eta() figure.Arg { return arg("η", units.Factor, b.s.Fin.Efficiency) }
-func (b builder) finned() figure.Arg {
+func (b *builder) eta() figure.Arg { return arg("η", units.Factor, b.s.Fin.Efficiency) }
+func (b *builder) finned() figure.Arg {
 	return arg("L_f", units.Distance, float64(b.t.FinnedLength()))
 }
-func (b builder) length() figure.Arg { return arg("L", units.Distance, float64(b.t.Length)) }
+func (b *builder) length() figure.Arg { return arg("L", units.Distance, float64(b.t.Length)) }
 
-func (b builder) shape() []figure.Figure {
+func (b *builder) shape() []figure.Figure {
 	t := b.t
 	return []figure.Figure{
 		fig("fin_od", units.Diameter, float64(t.FinOD()), "", "fin_od", b.d(), b.hf()),
@@ -123,7 +123,7 @@ func (b builder) shape() []figure.Figure {
 	}
 }
 
-func (b builder) tipThickness() figure.Figure {
+func (b *builder) tipThickness() figure.Figure {
 	tt := float64(b.t.TipThickness())
 	switch b.t.Profile() {
 	case tube.Rolled:
@@ -134,7 +134,7 @@ func (b builder) tipThickness() figure.Figure {
 	return fig("tip_thickness", units.Thickness, tt, "", "tip_uniform", b.strp())
 }
 
-func (b builder) areas() []figure.Figure {
+func (b *builder) areas() []figure.Figure {
 	a, m := b.s.Areas, units.SurfacePerMetre
 	return []figure.Figure{
 		fig("total_area", m, float64(a.Total()), figure.FinnedMetre, "total_area", arg("A_side", m, float64(a.Side)), arg("A_tip", m, float64(a.Tip)), arg("A_prime", m, float64(a.Between))),
@@ -147,7 +147,7 @@ func (b builder) areas() []figure.Figure {
 	}
 }
 
-func (b builder) efficiency() []figure.Figure {
+func (b *builder) efficiency() []figure.Figure {
 	s := b.s
 	return []figure.Figure{
 		b.finEfficiency(),
@@ -161,7 +161,7 @@ func (b builder) efficiency() []figure.Figure {
 }
 
 // finEfficiency shows the closed form of the profile in force with its own intermediate numbers.
-func (b builder) finEfficiency() figure.Figure {
+func (b *builder) finEfficiency() figure.Figure {
 	disc := Disc(b.t, float64(b.s.Conductivity))
 	ro := arg("r_o", units.Diameter, disc.RootRadius)
 	re := arg("r_e", units.Diameter, disc.TipRadius)
@@ -181,7 +181,7 @@ func (b builder) finEfficiency() figure.Figure {
 		arg("m", units.Number, math.Sqrt(2*h/(k*disc.RootThickness))))
 }
 
-func (b builder) taperCost() figure.Figure {
+func (b *builder) taperCost() figure.Figure {
 	if b.t.Profile() == tube.Uniform {
 		return absent("taper_cost", units.Percent, "", "absent.no_taper")
 	}

@@ -50,10 +50,10 @@ func solve(in *Input) State {
 	t := &in.Tube
 	conductivity, _ := in.FinMetal.ConductivityAt(in.Air.Metal)
 	k, h := float64(conductivity), float64(in.Air.Film)
-	s := State{Areas: t.Areas(), Conductivity: conductivity, Fin: fin.Solve(disc(t, k), h)}
+	s := State{Areas: t.Areas(), Conductivity: conductivity, Fin: fin.Solve(Disc(t, k), h)}
 	s.UniformEta = s.Fin.Efficiency
 	if t.Profile() != tube.Uniform {
-		flat := disc(t, k)
+		flat := Disc(t, k)
 		flat.Profile = fin.Uniform
 		s.UniformEta = fin.Solve(flat, h).Efficiency
 	}
@@ -66,9 +66,7 @@ var profiles = map[tube.Profile]fin.Profile{tube.Rolled: fin.RolledTaper, tube.U
 
 // Disc returns the fin of t as heat conduction sees it, k in W/(m K). The tip
 // is adiabatic: the edge's area counts at the efficiency of the faces.
-func Disc(t tube.Tube, k float64) fin.Fin { return disc(&t, k) }
-
-func disc(t *tube.Tube, k float64) fin.Fin {
+func Disc(t *tube.Tube, k float64) fin.Fin {
 	return fin.Fin{
 		Profile:       profiles[t.Profile()],
 		RootRadius:    float64(t.RootOD()) / 2,

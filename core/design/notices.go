@@ -28,9 +28,9 @@ var stretchUsual = map[material.Kind]float64{
 var watched = map[string]bool{"tip_thickness": true, "stretch": true, "fin_efficiency": true, "gap": true, "conductivity": true, "strip_width": true}
 
 // notices remarks on a design that can be evaluated.
-func notices(in Input, s State) []Notice {
+func notices(in *Input, s *State) []Notice {
 	var out []Notice
-	t := in.Tube
+	t := &in.Tube
 	add := func(state figure.State, field, fig, key string, pairs ...any) {
 		out = append(out, Notice{state, field, fig, message.New(key, pairs...)})
 	}

@@ -32,7 +32,7 @@ func (a Areas) Ratio() float64 { return float64(a.Total() / a.Bare) }
 // Valid: n t < 1, Df > Dr.
 // Source: plane geometry; the GPSA data book's table for 1 in tubes comes out
 // with tt = t d/Df and Dr = d (values from memory, see the test).
-func (t Tube) Areas() Areas {
+func (t *Tube) Areas() Areas {
 	n := t.Fin.Count.PerMetre()
 	d, root, tip := float64(t.OD), float64(t.RootOD()), float64(t.FinOD())
 	return Areas{
@@ -44,10 +44,10 @@ func (t Tube) Areas() Areas {
 }
 
 // InsideOD returns the bore, the outside diameter less two mean walls.
-func (t Tube) InsideOD() units.Length { return t.OD - 2*t.MeanWall() }
+func (t *Tube) InsideOD() units.Length { return t.OD - 2*t.MeanWall() }
 
 // InsideArea returns the bore's surface per metre.
-func (t Tube) InsideArea() units.AreaPerLength {
+func (t *Tube) InsideArea() units.AreaPerLength {
 	return units.AreaPerLength(math.Pi * float64(t.InsideOD()))
 }
 
@@ -58,7 +58,7 @@ func (t Tube) InsideArea() units.AreaPerLength {
 const minimumWallExcess = 0.10
 
 // MeanWall returns the wall that a tube has on average, for its mass and bore.
-func (t Tube) MeanWall() units.Length {
+func (t *Tube) MeanWall() units.Length {
 	if t.Basis == MinimumWall {
 		return t.Wall * (1 + minimumWallExcess)
 	}

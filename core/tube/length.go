@@ -3,7 +3,7 @@ package tube
 import "finwright/core/units"
 
 // BareSpans returns the sum of the bare spans.
-func (t Tube) BareSpans() units.Length {
+func (t *Tube) BareSpans() units.Length {
 	var sum units.Length
 	for _, s := range t.Spans {
 		sum += s.Width
@@ -12,17 +12,17 @@ func (t Tube) BareSpans() units.Length {
 }
 
 // FinnedLength returns the overall length less plain ends and bare spans.
-func (t Tube) FinnedLength() units.Length { return t.Length - t.PlainA - t.PlainB - t.BareSpans() }
+func (t *Tube) FinnedLength() units.Length { return t.Length - t.PlainA - t.PlainB - t.BareSpans() }
 
 // FinsPerTube returns the number of turns on one tube; it need not be whole.
-func (t Tube) FinsPerTube() float64 { return t.Fin.Count.PerMetre() * float64(t.FinnedLength()) }
+func (t *Tube) FinsPerTube() float64 { return t.Fin.Count.PerMetre() * float64(t.FinnedLength()) }
 
 // FinnedSurface returns the outside surface of the finned lengths of one tube.
-func (t Tube) FinnedSurface() units.Area {
+func (t *Tube) FinnedSurface() units.Area {
 	return units.Area(float64(t.Areas().Total()) * float64(t.FinnedLength()))
 }
 
 // PlainSurface returns the outside surface of ends and bare spans of one tube.
-func (t Tube) PlainSurface() units.Area {
+func (t *Tube) PlainSurface() units.Area {
 	return units.Area(float64(t.Areas().Bare) * float64(t.Length-t.FinnedLength()))
 }

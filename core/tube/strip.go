@@ -16,7 +16,7 @@ const finPerInch = units.PerLength(1 / 0.0254)
 //
 // Valid: more than two fins per inch.
 // Source: common practice, no source; the plain lapped rule is engineering judgement.
-func (t Tube) FootReach() units.Length {
+func (t *Tube) FootReach() units.Length {
 	n := t.Fin.Count
 	switch {
 	case t.Fin.Type == Footed:
@@ -40,7 +40,7 @@ func (t Tube) FootReach() units.Length {
 // It is 0 for an extruded fin, which is not made from strip.
 //
 // Source: common practice, no source.
-func (t Tube) StripWidth() units.Length {
+func (t *Tube) StripWidth() units.Length {
 	s := t.Fin.Strip
 	switch {
 	case !t.Fin.Type.Wound():
@@ -55,13 +55,13 @@ func (t Tube) StripWidth() units.Length {
 
 // StripPerMetre returns metres of strip per metre of finned length, n pi d:
 // the neutral line lies at the tube, and the helix adds only 0.05 % [m/m].
-func (t Tube) StripPerMetre() float64 {
+func (t *Tube) StripPerMetre() float64 {
 	return t.Fin.Count.PerMetre() * math.Pi * float64(t.OD)
 }
 
 // FinMass returns the fin's mass per metre of finned length: the strip's,
 // n pi d w t rho, or the muff's when extruded.
-func (t Tube) FinMass() units.MassPerLength {
+func (t *Tube) FinMass() units.MassPerLength {
 	rho := float64(t.Fin.Density)
 	if t.Fin.Type.Wound() {
 		return units.MassPerLength(t.StripPerMetre() * float64(t.StripWidth()) * float64(t.Fin.Strip) * rho)
@@ -72,7 +72,7 @@ func (t Tube) FinMass() units.MassPerLength {
 }
 
 // FinVolume returns the volume of one fin above its root [m3], the integral of 2 pi r t(r).
-func (t Tube) FinVolume() float64 {
+func (t *Tube) FinVolume() float64 {
 	root, tip := float64(t.RootOD())/2, float64(t.FinOD())/2
 	s := float64(t.Fin.Strip)
 	switch t.Profile() {
@@ -87,12 +87,12 @@ func (t Tube) FinVolume() float64 {
 
 // TubeMass returns the bare tube's mass per metre, pi (d - w) w rho; the metal
 // of a groove is displaced and still counts.
-func (t Tube) TubeMass() units.MassPerLength {
+func (t *Tube) TubeMass() units.MassPerLength {
 	d, w := float64(t.OD), float64(t.MeanWall())
 	return units.MassPerLength(math.Pi * (d - w) * w * float64(t.Density))
 }
 
 // Weight returns the mass of one finned tube.
-func (t Tube) Weight() units.Mass {
+func (t *Tube) Weight() units.Mass {
 	return units.Mass(float64(t.TubeMass())*float64(t.Length) + float64(t.FinMass())*float64(t.FinnedLength()))
 }

@@ -41,16 +41,16 @@ type Fin struct {
 }
 
 // FinOD returns d + 2 hf.
-func (t Tube) FinOD() units.Length { return t.OD + 2*t.Fin.Height }
+func (t *Tube) FinOD() units.Length { return t.OD + 2*t.Fin.Height }
 
 // Pitch returns the distance from fin to fin.
-func (t Tube) Pitch() units.Length { return t.Fin.Count.Spacing() }
+func (t *Tube) Pitch() units.Length { return t.Fin.Count.Spacing() }
 
 // Gap returns the clear gap between fins at the tube, p - t.
-func (t Tube) Gap() units.Length { return t.Pitch() - t.Fin.Strip }
+func (t *Tube) Gap() units.Length { return t.Pitch() - t.Fin.Strip }
 
 // FootThickness returns what lies on the tube between fins: the foot's layers or the muff.
-func (t Tube) FootThickness() units.Length {
+func (t *Tube) FootThickness() units.Length {
 	if t.Fin.Type == Extruded {
 		return t.Fin.Sleeve
 	}
@@ -59,7 +59,7 @@ func (t Tube) FootThickness() units.Length {
 
 // RootOD returns the diameter from which the fin is counted: the tube, the
 // outside of the foot if so chosen, and always the outside of an extruded muff.
-func (t Tube) RootOD() units.Length {
+func (t *Tube) RootOD() units.Length {
 	if t.Fin.Type == Extruded || t.Fin.Root == FromFoot {
 		return t.OD + 2*t.FootThickness()
 	}
@@ -67,7 +67,7 @@ func (t Tube) RootOD() units.Length {
 }
 
 // Profile returns the thickness law in force, AsMade resolved.
-func (t Tube) Profile() Profile {
+func (t *Tube) Profile() Profile {
 	if t.Fin.Profile != AsMade {
 		return t.Fin.Profile
 	}
@@ -83,7 +83,7 @@ func (t Tube) Profile() Profile {
 // each ring is kept where t(r) = t d/2r.
 // Valid: tube surface <= r <= fin tip.
 // Source: volume conservation; the tip value t d/Df is common practice, no source.
-func (t Tube) Thickness(r units.Length) units.Length {
+func (t *Tube) Thickness(r units.Length) units.Length {
 	switch t.Profile() {
 	case Rolled:
 		return t.Fin.Strip * t.OD / (2 * r)
@@ -95,11 +95,11 @@ func (t Tube) Thickness(r units.Length) units.Length {
 }
 
 // TipThickness returns the thickness at the fin tip.
-func (t Tube) TipThickness() units.Length { return t.Thickness(t.FinOD() / 2) }
+func (t *Tube) TipThickness() units.Length { return t.Thickness(t.FinOD() / 2) }
 
 // MeanThickness returns the thickness averaged over the fin's height, as a
 // tube bank's free area needs it. For the rolled taper it is t d ln(Df/Dr)/(Df - Dr).
-func (t Tube) MeanThickness() units.Length {
+func (t *Tube) MeanThickness() units.Length {
 	root, tip := float64(t.RootOD()), float64(t.FinOD())
 	switch t.Profile() {
 	case Rolled:
@@ -111,16 +111,16 @@ func (t Tube) MeanThickness() units.Length {
 }
 
 // HelixAngle returns the lead angle of the fin at the tube, atan(p/(pi d)).
-func (t Tube) HelixAngle() units.Angle {
+func (t *Tube) HelixAngle() units.Angle {
 	return units.Angle(math.Atan(float64(t.Pitch()) / (math.Pi * float64(t.OD))))
 }
 
 // Obstruction returns the width that a tube presents to a crossing stream, per
 // metre of tube, fins included [m2/m]: Dr + 2 n (fin height) (mean thickness).
-func (t Tube) Obstruction() units.Length {
+func (t *Tube) Obstruction() units.Length {
 	n := t.Fin.Count.PerMetre()
 	return t.RootOD() + units.Length(n)*(t.FinOD()-t.RootOD())*t.MeanThickness()
 }
 
 // Stretch returns Df/d, by which the strip's outer edge is longer than its inner.
-func (t Tube) Stretch() float64 { return float64(t.FinOD() / t.OD) }
+func (t *Tube) Stretch() float64 { return float64(t.FinOD() / t.OD) }

@@ -19,10 +19,10 @@ func footed() Tube {
 	}
 }
 
-func with(change func(*Tube)) Tube {
+func with(change func(*Tube)) *Tube {
 	t := footed()
 	change(&t)
-	return t
+	return &t
 }
 
 func embedded(t *Tube)  { t.Fin.Type, t.Fin.Groove = Embedded, 0.25*units.Millimetre }
@@ -142,7 +142,7 @@ func TestRatioLimits(t *testing.T) {
 	tb := with(uniform)
 	tb.Fin.Height = 1e-9
 	near(t, "no height leaves the tube and the tip", tb.Areas().Ratio(), 1, 1e-6)
-	tb = footed()
+	*tb = footed()
 	tb.Fin.Count = 1e-6
 	near(t, "no fins leave the tube", tb.Areas().Ratio(), 1, 1e-6)
 	last := 0.0
