@@ -1,0 +1,143 @@
+package core
+
+import (
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// layers lists the packages from the bottom up: each may import only what stands before it.
+var layers = []string{
+	"core/units", "core/numeric", "core/message", "core/figure", "core/material", "core/fluid", "core/tube", "core/fin",
+	"core/fin/field", "core/bond", "core/airside", "core/inside", "core/exchanger", "core/shop", "core/document", "core/design",
+	"testdata/cases", "core/drawing", "core/report", "wasm/plots", "wasm/bridge", "wasm/engine", "wasm/canvas",
+}
+
+// apart lists imports that the order would allow and the design does not.
+var apart = map[string][]string{
+	"core/drawing": {"core/design"}, // the canvas program carries no physics
+	"wasm/canvas":  {"core/design", "core/report", "wasm/bridge", "wasm/plots"},
+}
+
+var browserOnly = []string{"syscall/js", "github.com/hajimehoshi/ebiten", "github.com/go-echarts"}
+
+func eachGoFile(t *testing.T, mode parser.Mode, visit func(dir, path string, fset *token.FileSet, f *ast.File)) {
+	t.Helper()
+	for _, root := range []string{".", "../wasm", "../testdata/cases"} {
+		err := filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
+			if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+				return err
+			}
+			fset := token.NewFileSet()
+			f, err := parser.ParseFile(fset, path, nil, mode)
+			if err != nil {
+				return err
+			}
+			visit(strings.TrimPrefix(filepath.ToSlash(filepath.Dir(filepath.Join("core", path))), "../"), path, fset, f)
+			return nil
+		})
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+}
+
+func TestImportsPointDown(t *testing.T) {
+	rank := map[string]int{}
+	for i, l := range layers {
+		rank[l] = i
+	}
+	eachGoFile(t, parser.ImportsOnly, func(dir, path string, _ *token.FileSet, f *ast.File) {
+		if strings.HasPrefix(dir, "core/internal/") {
+			return
+		}
+		mine, known := rank[dir]
+		if !known {
+			t.Errorf("%s: package %s has no place in the layers", path, dir)
+		}
+		for _, spec := range f.Imports {
+			name, _ := strconv.Unquote(spec.Path.Value)
+			for _, b := range browserOnly {
+				if strings.HasPrefix(name, b) && strings.HasPrefix(dir, "core/") {
+					t.Errorf("%s imports %s: core runs without a browser", path, name)
+				}
+			}
+			local, ours := strings.CutPrefix(name, "finwright/")
+			if !ours {
+				continue
+			}
+			if theirs, ok := rank[local]; !ok || theirs >= mine {
+				t.Errorf("%s imports %s: imports point down the layers only", path, name)
+			}
+			for _, no := range apart[dir] {
+				if local == no {
+					t.Errorf("%s imports %s: kept apart by design", path, name)
+				}
+			}
+		}
+	})
+}
+
+// Formulas state where they come from and how far they hold.
+func TestFormulasNameSourceAndRange(t *testing.T) {
+	packages := map[string]bool{"core/fin": true, "core/fin/field": true, "core/airside": true, "core/inside": true, "core/fluid": true, "core/bond": true}
+	eachGoFile(t, parser.ParseComments, func(dir, path string, fset *token.FileSet, f *ast.File) {
+		if !packages[dir] {
+			return
+		}
+		for _, d := range f.Decls {
+			fn, ok := d.(*ast.FuncDecl)
+			if !ok || !fn.Name.IsExported() || fn.Recv != nil || fn.Type.TypeParams != nil || !returnsNumber(fn) {
+				continue
+			}
+			for _, word := range []string{"Source:", "Valid:"} {
+				if !strings.Contains(fn.Doc.Text(), word) {
+					t.Errorf("%s: %s has no %s", fset.Position(fn.Pos()), fn.Name.Name, word)
+				}
+			}
+		}
+	})
+}
+
+func returnsNumber(fn *ast.FuncDecl) bool {
+	if fn.Type.Results == nil {
+		return false
+	}
+	for _, r := range fn.Type.Results.List {
+		if id, ok := r.Type.(*ast.Ident); ok && id.Name == "float64" {
+			return true
+		}
+	}
+	return false
+}
+
+// sentence is three words in a row: text for a person, not a key or a name.
+var sentence = regexp.MustCompile(`\p{L}{2,}[,;:]? \p{L}{2,}[,;:]? \p{L}{2,}`)
+
+// Texts for people live in the catalogue. A panic or an error for the programmer starts with its package's name.
+func TestNoUserTextInGo(t *testing.T) {
+	spellings := map[string]bool{"units/unit.go": true} // names of units as typed
+	names := map[string]bool{"Barlow Semi Condensed": true}
+	eachGoFile(t, 0, func(dir, path string, fset *token.FileSet, f *ast.File) {
+		if spellings[filepath.ToSlash(path)] || strings.HasPrefix(dir, "core/internal/") {
+			return
+		}
+		ast.Inspect(f, func(n ast.Node) bool {
+			lit, ok := n.(*ast.BasicLit)
+			if !ok || lit.Kind != token.STRING {
+				return true
+			}
+			text, _ := strconv.Unquote(lit.Value)
+			if sentence.MatchString(text) && !names[text] && !strings.HasPrefix(text, f.Name.Name+":") {
+				t.Errorf("%s: %q belongs in the catalogue", fset.Position(lit.Pos()), text)
+			}
+			return true
+		})
+	})
+}
