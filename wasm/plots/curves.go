@@ -109,7 +109,7 @@ func panelID(panel int, id string) string { return strconv.Itoa(panel) + id }
 
 func curveOption(c report.Curves, t Theme) json.RawMessage {
 	s := scales(c)
-	done := completion{theme: t, y: s.y, ticks: &opts.AxisTick{Show: opts.Bool(false)}}
+	done := completion{theme: t, y: s.y, ticks: &opts.AxisTick{Show: opts.Bool(false)}, reads: true}
 	var options []charts.GlobalOpts
 	var together []int
 	last := len(c.Panels) - 1
@@ -141,9 +141,6 @@ func curveOption(c report.Curves, t Theme) json.RawMessage {
 	}
 	return draw(done, c.Title, append(options,
 		charts.WithGridOpts(stack(len(c.Panels))...),
-		charts.WithTooltipOpts(opts.Tooltip{
-			Show: opts.Bool(true), Trigger: "axis", BackgroundColor: t.Paper, BorderColor: t.Grey,
-		}),
 		charts.WithAxisPointerOpts(&opts.AxisPointer{Link: []opts.AxisPointerLink{{XAxisIndex: together}}}),
 	)...)
 }
@@ -172,14 +169,14 @@ func percent(x float64) string { return strconv.FormatFloat(100*x, 'f', 1, 64) +
 
 // style is how one series of a panel looks.
 func style(id string, p report.Panel, t Theme) series {
-	hidden := &show{}
+	unread := &show{} // the pointer passes it by
 	line := func(colour string, width float32, dash string) series {
 		return series{
 			SingleSeries: charts.SingleSeries{
 				Type: "line", ShowSymbol: opts.Bool(false), Color: colour,
 				LineStyle: &opts.LineStyle{Color: colour, Width: width, Type: dash},
 			},
-			Tooltip: hidden,
+			Tooltip: unread,
 		}
 	}
 	switch id {
@@ -197,7 +194,7 @@ func style(id string, p report.Panel, t Theme) series {
 		open := false
 		return series{
 			SingleSeries: charts.SingleSeries{Type: "scatter", SymbolSize: 0, ItemStyle: solid()},
-			Tooltip:      hidden,
+			Tooltip:      unread,
 			Clip:         &open,
 			Label: &label{
 				Label: opts.Label{

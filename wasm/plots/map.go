@@ -94,7 +94,6 @@ func fieldOption(f report.Field, t Theme) json.RawMessage {
 			Type: "value", Min: y.Low, Max: y.High, Name: named(f.Y.Label, f.Y.Unit), NameLocation: "end", NameGap: 10,
 			AxisLine: t.axisLine(), AxisLabel: t.axisLabel(), SplitLine: bare,
 		}),
-		charts.WithTooltipOpts(opts.Tooltip{Show: opts.Bool(false)}),
 	)
 }
 
@@ -115,7 +114,7 @@ func fieldStyle(id string, t Theme) series {
 					Show: opts.Bool(true), Position: "inside", Formatter: "{b}", Color: Light.Ink,
 					FontFamily: family, FontSize: fontTick, BackgroundColor: Light.Paper, BorderRadius: 2,
 				},
-				Padding: []int{2, 4},
+				Padding: []int{3, 5, 2, 5},
 			},
 		}
 	}

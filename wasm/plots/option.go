@@ -70,6 +70,7 @@ type (
 	xAxis struct {
 		opts.XAxis
 		axisExtra
+		AxisPointer pointer `json:"axisPointer"`
 	}
 	yAxis struct {
 		opts.YAxis
@@ -85,18 +86,11 @@ type (
 		opts.Grid
 		OuterBounds string `json:"outerBoundsMode"` // "none": the grids stay where they are, whatever the ticks
 	}
-	tooltip struct {
-		opts.Tooltip
-		RenderMode  string          `json:"renderMode"` // "richText": an HTML tooltip breaks the page's style policy
-		TextStyle   *opts.TextStyle `json:"textStyle"`
-		BorderWidth int             `json:"borderWidth"`
-		Padding     []int           `json:"padding"`
-		AxisPointer pointer         `json:"axisPointer"`
-	}
 	pointer struct {
-		Type      string          `json:"type"`
-		LineStyle *opts.LineStyle `json:"lineStyle"`
-		Animation bool            `json:"animation"`
+		Show      bool            `json:"show"`
+		Snap      bool            `json:"snap"`
+		LineStyle *opts.LineStyle `json:"lineStyle,omitempty"`
+		Label     show            `json:"label"`
 	}
 )
 
@@ -108,6 +102,7 @@ type completion struct {
 	x, y   []report.Scale
 	names  []string       // colours of the y axes' names
 	ticks  *opts.AxisTick // of the y axes
+	reads  bool           // whether an upright follows the pointer from sample to sample
 }
 
 func (c completion) VisitSeriesOpt(charts.MultiSeries) any { return c.series }
@@ -115,7 +110,10 @@ func (c completion) VisitSeriesOpt(charts.MultiSeries) any { return c.series }
 func (c completion) VisitXAxis(axes []opts.XAxis) any {
 	out := make([]xAxis, len(axes))
 	for i, a := range axes {
-		out[i] = xAxis{a, axisExtra{c.x[i].Step, c.x[i].Texts(), c.theme.text(c.theme.Ink)}}
+		out[i] = xAxis{
+			a, axisExtra{c.x[i].Step, c.x[i].Texts(), c.theme.text(c.theme.Ink)},
+			pointer{Show: c.reads, Snap: true, LineStyle: &opts.LineStyle{Color: c.theme.Grey, Width: 1, Type: "solid"}},
+		}
 	}
 	return out
 }
@@ -138,13 +136,10 @@ func (c completion) VisitGrid(grids []opts.Grid) any {
 	return out
 }
 
-func (c completion) VisitTooltipOpt(t opts.Tooltip) any {
-	style := c.theme.text(c.theme.Ink)
-	return tooltip{t, "richText", style, 1, []int{6, 8}, pointer{"line", &opts.LineStyle{Color: c.theme.Grey, Width: 1, Type: "solid"}, false}}
-}
-
-// Visit takes out what the page does not load.
+// Visit takes out what the page does not load. It shows a reading of its own in the page's type: a tooltip of the chart
+// library would either have another font or break the page's style policy.
 func (c completion) Visit(option map[string]any) {
+	delete(option, "tooltip")
 	delete(option, "toolbox")
 	delete(option, "legend")
 	delete(option, "color")

@@ -1,0 +1,268 @@
+// @ts-check
+// The plots of the page: ECharts shows the options that the engine makes, and a click or an arrow key says where the
+// design shall go. Every number and text comes from the engine.
+
+import { LineChart, ScatterChart } from "echarts/charts";
+import { AxisPointerComponent, GridComponent } from "echarts/components";
+import { init, use } from "echarts/core";
+import { CanvasRenderer } from "echarts/renderers";
+import { Bands } from "./bands.js";
+
+use([LineChart, ScatterChart, GridComponent, AxisPointerComponent, CanvasRenderer]);
+
+/**
+ * @typedef {{field: string, unit: string, step: number}} Place what an axis sets, and by how much an arrow key moves it
+ * @typedef {{id: string, option: any, dark: any}} Plot a chart's full option for light and for dark paper
+ * @typedef {{id: string, patch: any, x: Place | null, y: Place | null, mark: {x: number, y: number} | null, label: string}} Update
+ * @typedef {Update & import("./bands.js").Picture} FieldMap
+ * @typedef {{field: string, number: number, unit: string}} Value
+ */
+
+/** @type {Record<string, [right: number, up: number]>} */
+const arrows = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowDown: [0, -1], ArrowUp: [0, 1] };
+
+/** One chart, under the sentence that it answers with. */
+class Figure {
+  /**
+   * @param {HTMLElement} root the figure, with an element "canvas" for the chart
+   * @param {(values: Value[]) => void} onPlace
+   */
+  constructor(root, onPlace) {
+    this.onPlace = onPlace;
+    this.area = /** @type {HTMLElement} */ (root.querySelector(".canvas"));
+    this.area.tabIndex = 0;
+    this.area.setAttribute("role", "img");
+    this.answer = document.createElement("p");
+    this.answer.className = "answer";
+    this.area.before(this.answer);
+    this.bands = new Bands(this.area);
+    const chart = document.createElement("div");
+    this.reading = document.createElement("p");
+    this.reading.className = "reading";
+    this.reading.setAttribute("aria-hidden", "true"); // the figures say the same of the design
+    this.reading.hidden = true;
+    this.area.append(chart, this.reading);
+
+    /** @type {Plot | null} */ this.plot = null;
+    /** @type {Update | null} */ this.update = null;
+    this.dark = false;
+    /** @type {Record<"xAxis" | "yAxis", string[][]>} the ticks of each axis as the engine printed them */
+    this.ticks = { xAxis: [], yAxis: [] };
+    /** @type {Map<string, any[]>} the samples of each series */
+    this.samples = new Map();
+
+    this.chart = this.start(chart);
+    this.area.addEventListener("keydown", (event) => {
+      const arrow = arrows[event.key];
+      const values = arrow && this.nudged(...arrow);
+      if (!values?.length) return;
+      event.preventDefault();
+      this.onPlace(values);
+    });
+    new ResizeObserver(() => this.resize()).observe(this.area);
+  }
+
+  /** @param {HTMLElement} element */
+  start(element) {
+    const chart = init(element);
+    const canvas = chart.getZr();
+    canvas.on("mousemove", ({ offsetX, offsetY }) => {
+      canvas.setCursorStyle(this.valuesAt(offsetX, offsetY) ? "crosshair" : "default");
+      this.reading.style.left = `${offsetX}px`;
+      this.reading.style.top = `${offsetY}px`;
+      this.reading.classList.toggle("left", offsetX > chart.getWidth() / 2);
+    });
+    canvas.on("click", ({ offsetX, offsetY }) => {
+      const values = this.valuesAt(offsetX, offsetY);
+      if (values) this.onPlace(values);
+    });
+    chart.on("updateAxisPointer", (/** @type {any} */ { axesInfo, dataIndex }) => this.read(axesInfo.length ? dataIndex : undefined));
+    return chart;
+  }
+
+  /** A chart keeps the pixel ratio that it started with: a new one starts where the old one stood. */
+  renew() {
+    const element = this.chart.getDom();
+    this.chart.dispose();
+    this.chart = this.start(element);
+    this.show();
+    this.resize();
+  }
+
+  /**
+   * What the curves say at a sample: names and numbers as they came.
+   * @param {number | undefined} index
+   */
+  read(index) {
+    const { series = [], xAxis } = this.plot?.option ?? {};
+    const rows = [];
+    for (const { id, name } of series) {
+      const sample = name && index !== undefined && this.samples.get(id)?.[index];
+      if (!sample) continue;
+      if (!rows.length) rows.push(`${xAxis.at(-1).name}: ${sample[0]}`);
+      rows.push(`${name}: ${sample[1]}`);
+    }
+    this.reading.hidden = !rows.length;
+    this.reading.textContent = rows.join("\n");
+  }
+
+  /**
+   * The values at a pixel, or null outside the plot.
+   * @param {number} x
+   * @param {number} y
+   */
+  valuesAt(x, y) {
+    if (!this.plot || !this.update) return null;
+    for (let gridIndex = 0; gridIndex < this.plot.option.grid.length; gridIndex++) {
+      if (!this.chart.containPixel({ gridIndex }, [x, y])) continue;
+      const [across, up] = this.chart.convertFromPixel({ gridIndex }, [x, y]);
+      return this.values(across, up);
+    }
+    return null;
+  }
+
+  /**
+   * The value one step of an axis from the design.
+   * @param {number} right
+   * @param {number} up
+   */
+  nudged(right, up) {
+    const { x, y, mark } = this.update ?? {};
+    if (!mark) return null;
+    const moved = this.values(mark.x + right * (x?.step ?? 0), mark.y + up * (y?.step ?? 0));
+    return right ? moved.slice(0, 1) : moved.slice(1);
+  }
+
+  /**
+   * @param {number} across
+   * @param {number} up
+   */
+  values(across, up) {
+    const { x, y } = /** @type {Update} */ (this.update);
+    /** @type {Value[]} */
+    const values = [];
+    if (x) values.push({ field: x.field, number: across, unit: x.unit });
+    if (y) values.push({ field: y.field, number: up, unit: y.unit });
+    return values;
+  }
+
+  /** Draws the whole option, and what has changed since. */
+  show() {
+    if (!this.plot) return;
+    const { title, ...option } = this.dark ? this.plot.dark : this.plot.option;
+    this.note(title, option);
+    for (const axes of /** @type {const} */ (["xAxis", "yAxis"])) {
+      option[axes].forEach((/** @type {any} */ axis, /** @type {number} */ i) => {
+        axis.axisLabel.formatter = (/** @type {number} */ _, /** @type {number} */ tick) => this.ticks[axes][i][tick] ?? "";
+      });
+    }
+    this.chart.setOption(option, { notMerge: true });
+    if (this.update) this.patch(this.update);
+  }
+
+  /**
+   * @param {Update} update
+   * @param {boolean} [lazyUpdate] whether it may wait for the next frame
+   */
+  patch(update, lazyUpdate = true) {
+    this.update = update;
+    this.area.setAttribute("aria-label", update.label);
+    if (!this.plot) return;
+    const { title, ...option } = update.patch;
+    this.note(title, option);
+    this.chart.setOption(option, { lazyUpdate, silent: true });
+  }
+
+  /**
+   * Keeps what the chart does not show by itself.
+   * @param {{text?: string}} title
+   * @param {any} option
+   */
+  note(title, option) {
+    this.answer.textContent = title.text ?? "";
+    for (const axes of /** @type {const} */ (["xAxis", "yAxis"])) {
+      option[axes]?.forEach((/** @type {any} */ axis, /** @type {number} */ i) => (this.ticks[axes][i] = axis.texts));
+    }
+    for (const { id, data } of option.series) this.samples.set(id, data);
+  }
+
+  /** @param {FieldMap} map */
+  showMap(map) {
+    this.patch(map, false); // the bands take their place from the axes
+    this.bands.show(map, this.chart);
+  }
+
+  resize() {
+    this.chart.resize();
+    this.bands.paint(this.chart);
+  }
+}
+
+/**
+ * Brings the figures of root to life: each names its plot in data-plot and holds an element "canvas".
+ *
+ * A click calls onPlace with the values at that place, in the units of the axes. An arrow key calls it with the
+ * design's own value moved by one step of the axis: left and right along x, up and down along y where y is an input.
+ *
+ * @param {HTMLElement} root
+ * @param {{onPlace: (plot: string, values: Value[]) => void}} listener
+ */
+export function createPlots(root, { onPlace }) {
+  /** @type {Map<string, Figure>} */
+  const figures = new Map();
+  for (const figure of /** @type {NodeListOf<HTMLElement>} */ (root.querySelectorAll("[data-plot]"))) {
+    const id = /** @type {string} */ (figure.dataset.plot);
+    figures.set(id, new Figure(figure, (values) => onPlace(id, values)));
+  }
+
+  const watchPixelRatio = () => {
+    matchMedia(`(resolution: ${devicePixelRatio}dppx)`).addEventListener(
+      "change",
+      () => {
+        for (const figure of figures.values()) figure.renew();
+        watchPixelRatio();
+      },
+      { once: true },
+    );
+  };
+  watchPixelRatio();
+
+  return {
+    /** @param {Plot[]} plots full options, once and again when the units change */
+    setOptions(plots) {
+      for (const plot of plots) {
+        const figure = figures.get(plot.id);
+        if (!figure) continue;
+        figure.plot = plot;
+        figure.show();
+      }
+    },
+
+    /** @param {Update[]} updates what a change of the design changes */
+    patch(updates) {
+      for (const update of updates) figures.get(update.id)?.patch(update);
+    },
+
+    /** @param {string} name "light" or "dark" */
+    setTheme(name) {
+      for (const figure of figures.values()) {
+        figure.dark = name === "dark";
+        figure.show();
+      }
+    },
+
+    /** @param {FieldMap} map */
+    showMap(map) {
+      figures.get(map.id)?.showMap(map);
+    },
+
+    /** @param {boolean} stale whether what is shown is an older design's */
+    setStale(stale) {
+      root.classList.toggle("stale", stale);
+    },
+
+    resize() {
+      for (const figure of figures.values()) figure.resize();
+    },
+  };
+}
