@@ -1,0 +1,131 @@
+// @ts-check
+// Figures: name, value, unit, mark. They are made once and then only rewritten, since a pull rewrites them with every move.
+
+import { setMark } from "./mark.js";
+
+/**
+ * @typedef {{id: string, label: string, value: string, unit: string, basis: string, state: string, mark: string, full: string, absent: string}} Figure
+ * @typedef {{id: string, title: string, figures: Figure[]}} Group
+ */
+
+const template = /** @type {HTMLTemplateElement} */ (document.getElementById("figure-template"));
+
+/**
+ * @param {HTMLElement} headline
+ * @param {HTMLElement} groups
+ * @param {(id: string, opener: HTMLElement) => void} onOpen a figure's name was pressed
+ */
+export function createFigures(headline, groups, onOpen) {
+  const top = list(headline, "figure");
+  /** @type {Map<string, {figures: ReturnType<typeof list>, title: HTMLElement}>} */
+  const lists = new Map();
+
+  for (const root of [headline, groups]) {
+    root.addEventListener("click", (event) => {
+      const name = /** @type {HTMLElement} */ (event.target).closest(".name");
+      const figure = name?.closest(".figure");
+      if (figure instanceof HTMLElement && name instanceof HTMLElement) onOpen(figure.dataset.figure ?? "", name);
+    });
+    // What is copied from a value is all its digits.
+    root.addEventListener("copy", (event) => {
+      const node = getSelection()?.anchorNode;
+      const value = (node instanceof Element ? node : node?.parentElement)?.closest(".amount");
+      const full = value instanceof HTMLElement ? value.dataset.full : "";
+      if (!full || !event.clipboardData || getSelection()?.toString().includes("\n")) return;
+      event.clipboardData.setData("text/plain", full);
+      event.preventDefault();
+    });
+  }
+
+  /** @param {Group} group @param {Set<string>} above */
+  function groupList(group, above) {
+    let found = lists.get(group.id);
+    if (!found) {
+      const section = document.createElement("section");
+      const title = document.createElement("h3");
+      const body = document.createElement("div");
+      section.dataset.group = group.id;
+      section.append(title, body);
+      groups.append(section);
+      found = { title, figures: list(body, "figure", "listed", above) };
+      lists.set(group.id, found);
+    }
+    return found;
+  }
+
+  return {
+    /** @param {{headline: Figure[], groups: Group[]}} view */
+    show(view) {
+      top.show(view.headline);
+      const above = new Set(view.headline.map(({ id }) => id));
+      for (const group of view.groups) {
+        const { title, figures } = groupList(group, above);
+        write(title, group.title);
+        figures.show(group.figures);
+      }
+    },
+    /** Greys what no longer belongs to the entries. @param {boolean} stale */
+    setStale(stale) {
+      headline.classList.toggle("stale", stale);
+      groups.classList.toggle("stale", stale);
+    },
+  };
+}
+
+/**
+ * @param {HTMLElement} root
+ * @param {string} name of test ids
+ * @param {string} [other] of test ids of figures that stand in the headline too
+ * @param {Set<string>} [above]
+ */
+function list(root, name, other = name, above = new Set()) {
+  /** @type {Map<string, ReturnType<typeof make>>} */
+  const made = new Map();
+  let order = "";
+
+  return {
+    /** @param {Figure[]} figures */
+    show(figures) {
+      const now = figures.map(({ id }) => id).join();
+      for (const figure of figures) {
+        let parts = made.get(figure.id);
+        if (!parts) made.set(figure.id, (parts = make(figure.id, above.has(figure.id) ? other : name)));
+        parts.show(figure);
+      }
+      if (now === order) return;
+      order = now;
+      root.replaceChildren(...figures.map(({ id }) => /** @type {any} */ (made.get(id)).root));
+    },
+  };
+}
+
+/**
+ * @param {string} id
+ * @param {string} name
+ */
+function make(id, name) {
+  const root = /** @type {HTMLElement} */ (/** @type {Element} */ (template.content.firstElementChild).cloneNode(true));
+  const part = (/** @type {string} */ selector) => /** @type {HTMLElement} */ (root.querySelector(selector));
+  const [label, amount, value, unit, mark] = [".name", ".amount", ".value", ".unit", ".mark"].map(part);
+  root.dataset.figure = id;
+  root.dataset.testid = `${name}-${id}`;
+  value.dataset.testid = `${name}-${id}-value`;
+  return {
+    root,
+    /** @param {Figure} figure */
+    show(figure) {
+      write(label, figure.label);
+      write(value, figure.absent || figure.value);
+      write(unit, figure.unit);
+      value.classList.toggle("absent", figure.absent !== "");
+      amount.dataset.full = figure.full;
+      root.title = figure.basis;
+      setMark(mark, figure.state, figure.mark);
+    },
+  };
+}
+
+/** Leaves the text alone when it is the same, and a selection in it too. @param {HTMLElement} element @param {string} text */
+function write(element, text) {
+  if (element.textContent !== text) element.textContent = text;
+}

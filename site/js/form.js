@@ -1,0 +1,130 @@
+// @ts-check
+// The entries. What somebody is typing is theirs: nothing overwrites a text while the cursor is in it.
+
+const PAUSE = 120; // ms of quiet before a typed text is tried
+
+/**
+ * @param {HTMLFormElement} form
+ * @param {{live: (field: string, text: string) => void, commit: (field: string, text: string) => void, step: (field: string, steps: number) => void,
+ *   origin: (field: string, origin: string) => void}} change
+ */
+export function createForm(form, change) {
+  /** @type {Map<string, ReturnType<typeof row>>} */
+  const rows = new Map();
+  for (const element of form.querySelectorAll("[data-field]")) {
+    const made = row(/** @type {HTMLElement} */ (element), change);
+    rows.set(made.id, made);
+  }
+  form.addEventListener("submit", (event) => event.preventDefault());
+
+  return {
+    /** @param {any[]} fields */
+    show(fields) {
+      for (const field of fields) rows.get(field.id)?.show(field);
+      for (const group of form.querySelectorAll(".group")) {
+        group.classList.toggle("empty", !group.querySelector("[data-field]:not([hidden])"));
+      }
+    },
+    /** @param {string} id */
+    focus(id) {
+      const control = rows.get(id)?.control;
+      control?.focus();
+      control?.scrollIntoView({ block: "nearest" });
+    },
+    /** @param {string} id */
+    label: (id) => rows.get(id)?.label ?? "",
+  };
+}
+
+/**
+ * @param {HTMLElement} root
+ * @param {Parameters<typeof createForm>[1]} change
+ */
+function row(root, change) {
+  const id = root.dataset.field ?? "";
+  const find = (/** @type {string} */ selector) => /** @type {any} */ (root.querySelector(selector));
+  /** @type {HTMLInputElement | HTMLSelectElement} */
+  const control = find(".moves");
+  /** @type {HTMLSelectElement} */
+  const origin = find(".origin select");
+  const [letter, accepts, error, watch, label] = [".origin b", ".accepts", ".error", ".watch", ".label"].map(find);
+
+  if (control instanceof HTMLInputElement) {
+    typed(control, (text) => change.live(id, text), (text) => change.commit(id, text));
+    control.addEventListener("keydown", (event) => {
+      const steps = { ArrowUp: 1, ArrowDown: -1 }[event.key];
+      if (!steps || control.value !== control.dataset.shown) return;
+      event.preventDefault();
+      change.step(id, steps);
+    });
+  } else {
+    control.addEventListener("change", () => change.commit(id, control.value));
+  }
+  origin.addEventListener("change", () => change.origin(id, origin.value));
+
+  return {
+    id,
+    control,
+    label: label.textContent,
+    /** @param {any} field */
+    show(field) {
+      root.hidden = !field.used;
+      put(control, field.text);
+      control.title = control instanceof HTMLSelectElement || field.typed === field.text ? "" : field.typed;
+      if (origin.value !== field.origin) origin.value = field.origin;
+      letter.textContent = origin.selectedOptions[0].dataset.letter ?? "";
+      origin.parentElement?.setAttribute("data-origin", field.origin);
+      if (accepts.textContent !== field.hint) accepts.textContent = field.hint;
+      setError(control, error, field.error);
+      if (watch.textContent !== field.watch) watch.textContent = field.watch;
+    },
+  };
+}
+
+/**
+ * Live while typing, committed on Enter or on leaving.
+ * @param {HTMLInputElement} input
+ * @param {(text: string) => void} live
+ * @param {(text: string) => void} commit
+ */
+export function typed(input, live, commit) {
+  let timer = 0;
+  input.addEventListener("input", () => {
+    clearTimeout(timer);
+    timer = window.setTimeout(() => live(input.value), PAUSE);
+  });
+  input.addEventListener("change", () => {
+    clearTimeout(timer);
+    // By Enter the cursor stays in the field, but the text has been handed over.
+    input.dataset.shown = input.value;
+    commit(input.value);
+  });
+}
+
+/**
+ * Shows text, unless somebody is at work in the field.
+ * @param {HTMLInputElement | HTMLSelectElement} control
+ * @param {string} text
+ */
+export function put(control, text) {
+  const busy = control === document.activeElement && control instanceof HTMLInputElement && control.value !== (control.dataset.shown ?? "");
+  if (busy) return;
+  control.dataset.shown = text;
+  if (control.value !== text) control.value = text;
+}
+
+/** Whether the field holds a text that has not been handed over: undo is then the field's own. @param {Element | null} element */
+export function halfTyped(element) {
+  return element instanceof HTMLInputElement && element.dataset.shown !== undefined && element.value !== element.dataset.shown;
+}
+
+/**
+ * @param {Element} control
+ * @param {HTMLElement} place
+ * @param {string} text
+ */
+export function setError(control, place, text) {
+  if (place.textContent !== text) place.textContent = text;
+  if (text) control.setAttribute("aria-invalid", "true");
+  else control.removeAttribute("aria-invalid");
+}

@@ -1,0 +1,140 @@
+// @ts-check
+// Wires the page: the engine answers, the parts show. First the figures, then what takes longer to load.
+
+import { createDesign } from "./design.js";
+import { createEngine, EngineError } from "./engine.js";
+import { createFigures } from "./figures.js";
+import { chooseFile, copyLink, download, takeFragment } from "./files.js";
+import { createForm } from "./form.js";
+import { keepDesign, keepUnreadable, savedDesign } from "./keep.js";
+import { watchKeys } from "./keys.js";
+import { keepOffline } from "./offline.js";
+import { placePopovers } from "./popovers.js";
+import { createSections } from "./sections.js";
+import { createSheet } from "./sheet.js";
+import { createSpans } from "./spans.js";
+import { createStatus } from "./status.js";
+import { createTheme } from "./theme.js";
+import { createTools } from "./tools.js";
+import { createWorking } from "./working.js";
+
+const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
+const text = (/** @type {string} */ value, /** @type {string} */ field) => ({ op: "set", values: [{ field, text: value }] });
+
+const engine = createEngine();
+const design = createDesign(engine, () => sheet.area(), { show, failed });
+const sheet = createSheet(at("drawing"), at("plots"), at("map-quantity"), engine, design);
+
+const form = createForm(at("entries"), {
+  // A half-typed text that cannot be read yet changes nothing.
+  live: (field, value) => design.live(field, text(value, field), { accept: (view) => view.valid }),
+  commit: (field, value) => design.commit(text(value, field)),
+  step: (field, steps) => design.commit({ op: "set", values: [{ field, steps }] }),
+  origin: (field, origin) => design.commit({ op: "origin", field, origin }),
+});
+const spanCommand = (/** @type {number} */ index, /** @type {string} */ part, /** @type {string} */ value) => ({ op: "span", index, part, text: value });
+const spans = createSpans(at("spans"), {
+  live: (index, part, value) => design.live(`span ${index} ${part}`, spanCommand(index, part, value), { accept: (view) => view.valid }),
+  commit: (index, part, value) => design.commit(spanCommand(index, part, value)),
+  remove: (index) => design.commit({ op: "remove_span", index }),
+});
+at("add-span").addEventListener("click", () => design.commit({ op: "add_span" }));
+
+const working = createWorking(
+  at("working"),
+  (figure) => engine.callLatest("working", "working", { document: sheet.lastGood(), figure }),
+  (figure) => tools.copyFigure(figure),
+);
+const figures = createFigures(at("headline"), at("groups"), (id, opener) => working.open(id, opener).catch(failed));
+const status = createStatus(at("status"), form);
+const tools = createTools(design, {
+  example: (id) => design.replace(() => engine.call("example", { id, sheet: sheet.size() })),
+  async save() {
+    const { text, filename } = await engine.call("save", { documents: [design.document] });
+    download(text, filename);
+  },
+  async link() {
+    const { fragment } = await engine.call("link", { document: design.document });
+    return copyLink(fragment);
+  },
+});
+
+chooseFile(at("open"), at("open-file"), (file) => design.replace(() => engine.call("open", { text: file, sheet: sheet.size() })));
+createTheme(at("theme"), sheet.paint);
+createSections(at("sections"), () => {});
+placePopovers();
+watchKeys(design);
+
+/**
+ * @param {{document: any, view: any}} reply
+ * @param {{settled: boolean, since?: number}} how
+ */
+function show({ document, view }, { settled, since }) {
+  form.show(view.fields);
+  spans.show(view.spans);
+  if (view.valid) figures.show(view);
+  figures.setStale(!view.valid);
+  status.show(view);
+  tools.show(view);
+  sheet.show(document, view, { settled, since });
+  if (!settled) return;
+  at("summary").textContent = view.summary;
+  working.refresh();
+  autosave();
+}
+
+async function autosave() {
+  const reply = await engine.callLatest("autosave", "save", { documents: [design.history.current] });
+  if (reply && !keepDesign(reply.text)) tools.say("notKept");
+}
+
+/** @param {Error} error */
+function failed(error) {
+  if (error instanceof EngineError) status.say(error.message);
+  else tools.say("crashed");
+  console.error(error);
+}
+
+/** What the engine could not read is told, and a saved design among it is put aside. @param {string} notice @param {string} saved */
+function told(notice, saved) {
+  if (!notice) return;
+  if (saved) keepUnreadable(saved);
+  status.say(notice);
+}
+
+/** A link opens over the saved design: undo brings that back. @param {string} link */
+async function openLink(link) {
+  let notice = "";
+  await design.replace(async () => {
+    const reply = await engine.call("start", { saved: "", link, sheet: sheet.size() });
+    notice = reply.notice;
+    return notice ? null : reply;
+  });
+  told(notice, "");
+}
+
+async function start() {
+  const saved = savedDesign();
+  const link = takeFragment();
+  let notice = "";
+  await design.replace(async () => {
+    const reply = await engine.call("start", { saved, link: "", sheet: sheet.size() });
+    notice = reply.notice;
+    tools.setExamples(reply.examples);
+    return reply;
+  });
+  if (!design.view) return tools.say("noEngine");
+  if (link) await openLink(link);
+  told(notice, saved);
+  performance.mark("finwright:figures");
+  await sheet.load();
+  performance.mark("finwright:drawn");
+  keepOffline();
+}
+
+addEventListener("hashchange", () => {
+  const link = takeFragment();
+  if (link) openLink(link);
+});
+
+start();

@@ -1,0 +1,110 @@
+// @ts-check
+// Drawing and plots: what is loaded after the first figures, and redrawn with every change.
+
+/**
+ * @param {HTMLElement} drawingRoot
+ * @param {HTMLElement} plotsRoot
+ * @param {HTMLSelectElement} mapQuantity
+ * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
+ * @param {ReturnType<typeof import("./design.js").createDesign>} design
+ */
+export function createSheet(drawingRoot, plotsRoot, mapQuantity, engine, design) {
+  /** @type {any} */ let drawing = null;
+  /** @type {any} */ let plots = null;
+  /** @type {any} */ let good = null; // the last document that could be measured, with its view
+  let optionsOf = ""; // units that the plots' options are written in
+  let timing = false;
+  let mapOf = ""; // what the map's bands show
+
+  const size = () => {
+    const { width, height } = drawingRoot.getBoundingClientRect();
+    return { width: Math.round(width), height: Math.round(height), hold: drawing?.hold() };
+  };
+  const dark = () => matchMedia("(prefers-color-scheme: dark)").matches;
+  const theme = () => document.documentElement.dataset.theme ?? (dark() ? "dark" : "light");
+
+  function draw() {
+    drawing?.show(good.view.scene);
+    plots?.patch(good.view.plots);
+  }
+
+  const painted = () => new Promise((resolve) => drawingRoot.addEventListener("painted", resolve, { once: true }));
+
+  /** From a pointer event until all is redrawn: the plots paint in the frame after they were given their data. @param {number} start */
+  async function time(start) {
+    timing = true;
+    await painted();
+    await new Promise(requestAnimationFrame);
+    performance.measure("finwright:drag", { start, end: performance.now() });
+    timing = false;
+  }
+
+  async function loadOptions() {
+    if (optionsOf === good.view.units) return;
+    optionsOf = good.view.units;
+    const { plots: options } = await engine.call("plots", { document: good.document, quantity: mapQuantity.value });
+    plots.setOptions(options);
+    plots.patch(good.view.plots);
+  }
+
+  /** The bands cost more than one frame: they follow when a pull has ended. */
+  async function loadMap() {
+    const now = JSON.stringify([good.document, mapQuantity.value]);
+    if (now === mapOf) return;
+    mapOf = now;
+    const map = await engine.callLatest("map", "map", { document: good.document, quantity: mapQuantity.value });
+    if (map) plots.showMap(map);
+  }
+
+  mapQuantity.addEventListener("change", () => plots && loadMap());
+  new ResizeObserver(() => drawing && design.refresh()).observe(drawingRoot);
+
+  return {
+    size,
+    area: () => ({ sheet: size(), quantity: mapQuantity.value }),
+    lastGood: () => good.document,
+
+    /**
+     * @param {any} document
+     * @param {any} view
+     * @param {{settled: boolean, since?: number}} how
+     */
+    show(document, view, { settled, since }) {
+      if (view.valid) good = { document, view };
+      drawing?.setStale(!view.valid);
+      plots?.setStale(!view.valid);
+      if (!view.valid || !plots) return;
+      draw();
+      if (since !== undefined && !timing) time(since);
+      if (settled) loadOptions().then(loadMap);
+    },
+
+    /** Loads what draws; resolves when all is drawn. */
+    async load() {
+      const [{ createDrawing }, { createPlots }] = await Promise.all([import("./drawing.js"), import("./plots.js")]);
+      const set = (/** @type {any[]} */ values) => ({ op: "set", values });
+      drawing = createDrawing(drawingRoot, {
+        onPull: (/** @type {any[]} */ values, /** @type {Event} */ event) => design.live("grip", set(values), { since: event.timeStamp }),
+        onRelease: (/** @type {any[]} */ values, /** @type {Event} */ event) => design.commit(set(values), event.timeStamp),
+        onCancel: design.cancel,
+        requestSVG: async () => {
+          const reply = await engine.callLatest("picture", "svg", { document: good.document, sheet: size() });
+          return reply?.svg ?? null;
+        },
+      });
+      plots = createPlots(plotsRoot, { onPlace: (_, values) => design.commit(set(values)) });
+      plots.setTheme(theme());
+      const drawn = painted();
+      draw();
+      await loadOptions();
+      await loadMap();
+      await drawn;
+    },
+
+    /** Paper has changed. */
+    paint() {
+      plots?.setTheme(theme());
+      drawing?.setTheme();
+    },
+  };
+}

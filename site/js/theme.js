@@ -1,0 +1,20 @@
+// @ts-check
+// Paper light, dark, or as the system has it.
+
+import { keepTheme, savedTheme } from "./keep.js";
+
+/**
+ * @param {HTMLSelectElement} select
+ * @param {() => void} onChange colours have changed
+ */
+export function createTheme(select, onChange) {
+  select.value = savedTheme() || "auto";
+  select.addEventListener("change", () => {
+    const theme = select.value === "auto" ? "" : select.value;
+    if (theme) document.documentElement.dataset.theme = theme;
+    else delete document.documentElement.dataset.theme;
+    keepTheme(theme);
+    onChange();
+  });
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", onChange);
+}

@@ -1,0 +1,72 @@
+// @ts-check
+// "Show the working": a figure laid open, beside the drawing, and kept up while dimensions are pulled.
+
+import { setFormula } from "./formula.js";
+
+/**
+ * @param {HTMLDialogElement} dialog
+ * @param {(figure: string) => Promise<any>} ask resolves to null when a newer question has taken its place
+ * @param {(figure: string) => void} copy
+ */
+export function createWorking(dialog, ask, copy) {
+  const part = (/** @type {string} */ name) => /** @type {HTMLElement} */ (dialog.querySelector(`[data-part=${name}]`));
+  const find = (/** @type {string} */ id) => /** @type {HTMLElement} */ (dialog.querySelector(`#${id}`));
+  let figure = "";
+  /** @type {HTMLElement | null} */
+  let opener = null;
+
+  async function fill() {
+    const working = await ask(figure);
+    if (!working) return;
+    find("working-title").textContent = working.title;
+    for (const name of ["symbols", "numbers", "result"]) setFormula(part(name), working[name]);
+    for (const name of ["meaning", "absent", "basis", "source", "valid"]) part(name).textContent = working[name];
+    part("remarks").textContent = (working.remarks ?? []).join(" ");
+    part("where").replaceChildren(...(working.where ?? []).map(symbolRow));
+    for (const row of dialog.querySelectorAll("dl > div")) {
+      row.toggleAttribute("hidden", !row.querySelector("dd")?.textContent);
+    }
+    part("absent").hidden = !working.absent;
+  }
+
+  function close() {
+    dialog.close();
+    opener?.focus();
+  }
+
+  find("working-close").addEventListener("click", close);
+  find("working-copy").addEventListener("click", () => copy(figure));
+  dialog.addEventListener("keydown", (event) => {
+    if (event.key === "Escape") close();
+  });
+
+  return {
+    /**
+     * @param {string} id
+     * @param {HTMLElement} from gets the focus back
+     */
+    async open(id, from) {
+      figure = id;
+      opener = from;
+      await fill();
+      if (!dialog.open) dialog.show();
+      dialog.scrollTop = 0;
+      find("working-close").focus();
+    },
+    /** The design has changed. */
+    refresh() {
+      if (dialog.open) fill();
+    },
+  };
+}
+
+/** @param {{symbol: string, name: string, value: string, si: string}} where */
+function symbolRow({ symbol, name, value, si }) {
+  const row = document.createElement("tr");
+  const cells = [document.createElement("th"), ...[name, value, si].map(() => document.createElement("td"))];
+  cells[0].scope = "row";
+  setFormula(cells[0], symbol);
+  [name, value, si].forEach((text, i) => (cells[i + 1].textContent = text));
+  row.append(...cells);
+  return row;
+}
