@@ -1,0 +1,47 @@
+package drawing
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+)
+
+// ParseColour reads what a browser computes for a colour: rgb(r, g, b) or
+// rgba(r, g, b, a), and #rrggbb.
+func ParseColour(text string) (RGBA, error) {
+	bad := fmt.Errorf("drawing: colour %q", text)
+	if hex, ok := strings.CutPrefix(text, "#"); ok {
+		n, err := strconv.ParseUint(hex, 16, 32)
+		if err != nil || len(hex) != 6 {
+			return RGBA{}, bad
+		}
+		return RGBA{float32(n>>16) / 255, float32(n>>8&255) / 255, float32(n&255) / 255, 1}, nil
+	}
+	_, list, ok := strings.Cut(strings.TrimSuffix(text, ")"), "(")
+	parts := strings.Split(list, ",")
+	if !ok || !strings.HasPrefix(text, "rgb") || len(parts) < 3 || len(parts) > 4 {
+		return RGBA{}, bad
+	}
+	c := RGBA{3: 1}
+	for i, part := range parts {
+		x, err := strconv.ParseFloat(strings.TrimSpace(part), 32)
+		if err != nil {
+			return RGBA{}, bad
+		}
+		c[i] = float32(x)
+		if i < 3 {
+			c[i] /= 255
+		}
+	}
+	return c, nil
+}
+
+// Faint returns the hatching's colour: halfway from paper to grey and a little on.
+func Faint(t Theme) RGBA {
+	const share = 0.65
+	faint := RGBA{3: 1}
+	for i := range 3 {
+		faint[i] = t[PaperTone][i] + share*(t[GreyTone][i]-t[PaperTone][i])
+	}
+	return faint
+}

@@ -1,0 +1,71 @@
+// @ts-check
+// The drawing: a painted sheet, and over it the texts and grips. Where nothing can paint, a picture stands in for the sheet.
+
+import { createGrips } from "./grips.js";
+import { createWords, element } from "./overlay.js";
+import { createPainter } from "./painter.js";
+import { createPan } from "./pan.js";
+import { createPicture } from "./picture.js";
+
+/**
+ * @param {HTMLElement} root
+ * @param {{
+ *   onPull: (values: import("./grips.js").Value[], event: Event) => void,
+ *   onRelease: (values: import("./grips.js").Value[], event: Event) => void,
+ *   onCancel: () => void,
+ *   requestSVG: () => Promise<string | null>,
+ *   onTransform?: (transform: import("./overlay.js").Transform) => void,
+ * }} page  requestSVG gives the last scene as a picture, or null if a newer one is on its way
+ */
+export function createDrawing(root, page) {
+  root.classList.add("drawing");
+  const overlay = /** @type {SVGSVGElement} */ (element("svg", { class: "overlay", tabindex: 0, role: "group" }));
+  overlay.setAttribute("aria-label", root.closest("[aria-label]")?.getAttribute("aria-label") ?? "");
+  const words = element("g", { class: "words" });
+  const handles = element("g", { class: "grips" });
+  overlay.append(words, handles);
+  root.append(overlay);
+
+  /** @type {any} */ let scene = null;
+  /** @type {ReturnType<typeof createPicture> | null} */ let picture = null;
+  const showWords = createWords(words);
+  const grips = createGrips(handles, { ...page, onChange: lay });
+  const painter = createPainter(root, () => {
+    picture = createPicture(root, page.requestSVG);
+    if (scene) picture.show(scene, pan.transform());
+  });
+  const pan = createPan(overlay, (transform) => {
+    lay();
+    painter.send({ transform });
+    picture?.turn(scene, transform);
+    page.onTransform?.(transform);
+  });
+
+  /** Places what lies over the sheet. */
+  function lay() {
+    if (!scene) return;
+    showWords(scene, pan.transform(), grips.pulled());
+    grips.show(scene, pan.transform());
+  }
+
+  return {
+    /** @param {any} next */
+    show(next) {
+      const resized = scene && (scene.width !== next.width || scene.height !== next.height);
+      scene = next;
+      painter.send({ ink: scene.ink });
+      picture?.show(scene, pan.transform());
+      if (resized) pan.keep();
+      else lay();
+    },
+    /** @param {boolean} stale what is shown is not what is entered */
+    setStale: (stale) => root.classList.toggle("stale", stale),
+    /** Colours have changed. */
+    setTheme: painter.repaint,
+    /** Scales to draw at while a grip is held; goes to the engine with the size of the sheet. */
+    hold: grips.hold,
+    zoomIn: pan.zoomIn,
+    zoomOut: pan.zoomOut,
+    fit: pan.fit,
+  };
+}

@@ -1,0 +1,125 @@
+// @ts-check
+// Grips: what can be pulled in the drawing, by pointer, touch and key. A grip says itself how many units of its field a
+// millimetre of sheet is worth; the engine rounds what comes of it.
+
+import { element, keyed, onScreen, PX_PER_MM } from "./overlay.js";
+
+const LEAP = 10; // steps with Shift or by page
+/** @type {Record<string, number>} */
+const KEYS = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: LEAP, PageDown: -LEAP };
+
+/**
+ * @typedef {{field: string, number?: number, unit?: string, steps?: number}} Value
+ * @typedef {{grip: any, scales: any, k: number, x: number, y: number, number: number}} Pull
+ */
+
+/**
+ * @param {Element} parent
+ * @param {{onPull: (values: Value[], event: Event) => void, onRelease: (values: Value[], event: Event) => void,
+ *   onCancel: () => void, onChange: () => void}} page
+ */
+export function createGrips(parent, page) {
+  /** @type {any} */ let scene = null;
+  /** @type {Pull | null} */ let pull = null;
+  let zoom = 1;
+
+  const find = (/** @type {string} */ id) => scene.grips.find((/** @type {any} */ grip) => grip.id === id);
+
+  /** @param {Pull} p @param {PointerEvent} event */
+  function pulledTo({ grip, k, x, y }, event) {
+    const along = ((event.clientX - x) * grip.axis[0] + (event.clientY - y) * grip.axis[1]) / (PX_PER_MM * k);
+    return Math.min(grip.max, Math.max(grip.min, grip.value + along * grip.per_mm));
+  }
+
+  function let_go() {
+    const ended = pull;
+    pull = null;
+    page.onChange();
+    return ended;
+  }
+
+  /** @param {Pull} p @returns {Value[]} */
+  const values = (p) => [{ field: p.grip.field, number: p.number, unit: p.grip.unit }];
+
+  /** @param {string} id */
+  function make(id) {
+    const node = /** @type {SVGGElement} */ (element("g", { class: "grip", role: "slider", tabindex: 0, "data-testid": `grip-${id}` }));
+    node.append(
+      element("circle", { class: "reach", r: 14 }),
+      element("path", { class: "mark", d: "M-8 0L-2.5 -5V5ZM8 0L2.5 -5V5Z" }),
+      element("text", { class: "value", y: -16, "text-anchor": "middle" }),
+    );
+    node.addEventListener("pointerdown", (event) => {
+      if (event.button !== 0 || pull) return;
+      const grip = find(id);
+      pull = { grip, scales: scene.scales, k: zoom, x: event.clientX, y: event.clientY, number: grip.value };
+      node.setPointerCapture(event.pointerId);
+      node.focus({ focusVisible: false });
+      event.stopPropagation();
+      event.preventDefault();
+      page.onChange();
+    });
+    node.addEventListener("pointermove", (event) => {
+      if (!pull || pull.grip.id !== id) return;
+      pull.number = pulledTo(pull, event);
+      page.onPull(values(pull), event);
+      page.onChange();
+    });
+    node.addEventListener("pointerup", (event) => {
+      if (!pull || pull.grip.id !== id) return;
+      pull.number = pulledTo(pull, event);
+      const ended = /** @type {Pull} */ (let_go());
+      if (ended.number !== ended.grip.value) page.onRelease(values(ended), event);
+    });
+    node.addEventListener("lostpointercapture", () => {
+      if (pull?.grip.id !== id) return;
+      let_go();
+      page.onCancel();
+    });
+    node.addEventListener("keydown", (event) => {
+      if (event.key === "Escape" && pull) {
+        let_go();
+        page.onCancel();
+        return;
+      }
+      const steps = KEYS[event.key] * (event.shiftKey && Math.abs(KEYS[event.key]) === 1 ? LEAP : 1);
+      if (!steps || event.ctrlKey || event.metaKey || event.altKey) return;
+      event.preventDefault();
+      event.stopPropagation();
+      const grip = find(id);
+      page.onRelease([{ field: grip.field, steps: steps * grip.steps }], event);
+    });
+    return node;
+  }
+
+  const place = keyed(parent, make);
+
+  return {
+    /** The scales to draw at while a grip is held, so that the drawing stays under the pointer. */
+    hold: () => pull?.scales,
+    pulled: () => pull?.grip.field ?? "",
+
+    /** @param {any} next @param {import("./overlay.js").Transform} t */
+    show(next, t) {
+      scene = next;
+      zoom = t.k;
+      place(scene.grips, (node, grip) => {
+        const mine = pull?.grip.id === grip.id ? pull : null;
+        const at = mine ? mine.grip : grip;
+        const along = mine ? (mine.number - at.value) / at.per_mm : 0;
+        const { x, y } = onScreen(t, at.x + at.axis[0] * along, at.y + at.axis[1] * along);
+        node.setAttribute("transform", `translate(${x} ${y})`);
+        node.classList.toggle("pulled", mine !== null);
+        const [reach, mark, value] = node.children;
+        mark.setAttribute("transform", `rotate(${(Math.atan2(at.axis[1], at.axis[0]) * 180) / Math.PI})`);
+        reach.setAttribute("r", "14");
+        value.textContent = grip.value_text;
+        node.setAttribute("aria-label", grip.label);
+        node.setAttribute("aria-valuemin", grip.min);
+        node.setAttribute("aria-valuemax", grip.max);
+        node.setAttribute("aria-valuenow", grip.value);
+        node.setAttribute("aria-valuetext", grip.value_text);
+      });
+    },
+  };
+}

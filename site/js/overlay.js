@@ -1,0 +1,67 @@
+// @ts-check
+// Texts and grips over the painted sheet, as SVG: crisp at any zoom, and reachable by key.
+
+/** @typedef {{k: number, x: number, y: number}} Transform */
+
+export const PX_PER_MM = 96 / 25.4;
+const SVG = "http://www.w3.org/2000/svg";
+
+/**
+ * @param {string} name
+ * @param {Record<string, string | number>} attributes
+ */
+export function element(name, attributes = {}) {
+  const made = document.createElementNS(SVG, name);
+  for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, String(value));
+  return made;
+}
+
+/**
+ * Keeps one element for each id: those that stay keep focus and pointer.
+ * @param {Element} parent
+ * @param {(id: string) => Element} make
+ */
+export function keyed(parent, make) {
+  /** @type {Map<string, Element>} */
+  const kept = new Map();
+  return (/** @type {any[]} */ items, /** @type {(element: Element, item: any) => void} */ fill) => {
+    const now = new Set(items.map((item) => item.id));
+    for (const [id, old] of kept) {
+      if (now.has(id)) continue;
+      old.remove();
+      kept.delete(id);
+    }
+    for (const item of items) {
+      let node = kept.get(item.id);
+      if (!node) {
+        node = make(item.id);
+        kept.set(item.id, node);
+        parent.append(node);
+      }
+      fill(node, item);
+    }
+  };
+}
+
+/**
+ * Sheet millimetres to CSS pixels.
+ * @param {Transform} t
+ * @param {number} x
+ * @param {number} y
+ */
+export function onScreen(t, x, y) {
+  return { x: x * PX_PER_MM * t.k + t.x, y: y * PX_PER_MM * t.k + t.y };
+}
+
+/** @param {Element} parent */
+export function createWords(parent) {
+  const place = keyed(parent, (id) => element("text", { "data-testid": id }));
+  return (/** @type {any} */ scene, /** @type {Transform} */ t, /** @type {string} */ pulled) =>
+    place(scene.texts, (node, text) => {
+      const { x, y } = onScreen(t, text.x, text.y);
+      node.setAttribute("class", text.field && text.field === pulled ? `${text.class} pulled` : text.class);
+      node.setAttribute("text-anchor", text.anchor);
+      node.setAttribute("transform", `translate(${x} ${y}) rotate(${text.rotate})`);
+      if (node.textContent !== text.text) node.textContent = text.text;
+    });
+}

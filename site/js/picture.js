@@ -1,0 +1,38 @@
+// @ts-check
+// The drawing as the engine's SVG, where WebGL is missing.
+
+/**
+ * @param {HTMLElement} root
+ * @param {() => Promise<string | null>} requestSVG
+ */
+export function createPicture(root, requestSVG) {
+  root.classList.add("as-picture");
+  /** @type {Element | null} */
+  let picture = null;
+
+  /** @param {any} scene @param {import("./overlay.js").Transform} t */
+  function turn(scene, { k, x, y }) {
+    if (!picture) return;
+    const perPixel = scene.width / (root.clientWidth * k);
+    picture.setAttribute("viewBox", `${-x * perPixel} ${-y * perPixel} ${scene.width / k} ${scene.height / k}`);
+  }
+
+  return {
+    turn,
+    /** @param {any} scene @param {import("./overlay.js").Transform} transform */
+    async show(scene, transform) {
+      const text = await requestSVG();
+      if (!text) return;
+      const next = document.importNode(new DOMParser().parseFromString(text, "image/svg+xml").documentElement, true);
+      next.classList.add("picture");
+      next.removeAttribute("width");
+      next.removeAttribute("height");
+      next.setAttribute("aria-hidden", "true");
+      if (picture) picture.replaceWith(next);
+      else root.prepend(next);
+      picture = next;
+      turn(scene, transform);
+      root.dispatchEvent(new CustomEvent("painted"));
+    },
+  };
+}

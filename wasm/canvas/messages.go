@@ -1,0 +1,67 @@
+//go:build js && wasm
+
+package main
+
+import (
+	"encoding/base64"
+	"syscall/js"
+
+	"finwright/core/drawing"
+
+	"github.com/hajimehoshi/ebiten/v2"
+)
+
+var (
+	window = js.Global()
+	origin = window.Get("location").Get("origin").String()
+	parent = window.Get("parent")
+)
+
+// listen takes scenes from the page that holds this frame, and from no other:
+// {type: "scene", id, ink, transform: {k, x, y}, theme: {paper, ink, grey}}. What is absent stays as it was.
+func listen(c *canvas) {
+	window.Call("addEventListener", "message", js.FuncOf(func(_ js.Value, args []js.Value) any {
+		event := args[0]
+		if !event.Get("source").Equal(parent) || event.Get("origin").String() != origin {
+			return nil
+		}
+		if data := event.Get("data"); data.Type() == js.TypeObject && data.Get("type").Equal(js.ValueOf("scene")) {
+			c.take(data)
+			ebiten.ScheduleFrame()
+		}
+		return nil
+	}))
+	post(map[string]any{"type": "ready"})
+}
+
+func (c *canvas) take(data js.Value) {
+	c.id = data.Get("id").Int()
+	if packed := data.Get("ink"); packed.Truthy() {
+		ink, err := base64.StdEncoding.DecodeString(packed.String())
+		if err == nil {
+			c.shapes, c.lines, err = drawing.Unpack(ink)
+		}
+		if err != nil {
+			panic(err)
+		}
+	}
+	if t := data.Get("transform"); t.Truthy() {
+		c.screen.Transform = drawing.Transform{K: t.Get("k").Float(), X: t.Get("x").Float(), Y: t.Get("y").Float()}
+	}
+	if theme := data.Get("theme"); theme.Truthy() {
+		for tone, name := range map[drawing.Tone]string{
+			drawing.PaperTone: "paper", drawing.InkTone: "ink", drawing.GreyTone: "grey",
+		} {
+			colour, err := drawing.ParseColour(theme.Get(name).String())
+			if err != nil {
+				panic(err)
+			}
+			c.screen.Theme[tone] = colour
+		}
+		c.screen.Theme[drawing.FaintTone] = drawing.Faint(c.screen.Theme)
+	}
+}
+
+func painted(id int) { post(map[string]any{"type": "painted", "id": id}) }
+
+func post(message map[string]any) { parent.Call("postMessage", message, origin) }
