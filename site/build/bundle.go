@@ -41,7 +41,7 @@ func entryPoints(pages []string) ([]string, error) {
 func bundle(built *assets, entries []string) ([]string, error) {
 	var packages []string
 	for _, entry := range entries {
-		meta, err := esbuild(entry,
+		meta, err := esbuild(built, entry,
 			"--format=esm", "--splitting",
 			"--entry-names=[dir]/[name].[hash]", "--chunk-names=js/[name].[hash]", "--asset-names=fonts/[name].[hash]",
 			"--loader:.woff2=file", "--loader:.woff=file")
@@ -49,7 +49,7 @@ func bundle(built *assets, entries []string) ([]string, error) {
 			return nil, err
 		}
 		for output, made := range meta.Outputs {
-			served := strings.TrimPrefix(output, "dist/")
+			served := strings.TrimPrefix(output, filepath.Base(built.folder)+"/")
 			name := served
 			switch {
 			case made.EntryPoint != "":
@@ -73,7 +73,7 @@ func bundleServiceWorker(built *assets) error {
 	var files []string
 	version := sha256.New()
 	for _, name := range built.names() {
-		content, err := os.ReadFile(filepath.Join(dist, name))
+		content, err := os.ReadFile(filepath.Join(built.folder, name))
 		if err != nil {
 			return err
 		}
@@ -89,7 +89,7 @@ func bundleServiceWorker(built *assets) error {
 	if err != nil {
 		return err
 	}
-	_, err = esbuild("js/sw.js", "--format=iife", "--entry-names=[name]",
+	_, err = esbuild(built, "js/sw.js", "--format=iife", "--entry-names=[name]",
 		"--define:FILES="+string(list), fmt.Sprintf("--define:VERSION=%q", hex.EncodeToString(version.Sum(nil)[:8])))
 	return err
 }
@@ -124,7 +124,7 @@ func (m metafile) npmPackages() []string {
 
 // esbuild runs the bundler in the site folder. wasm_exec.js comes from the Go that compiled the programs: a copy kept
 // here would fail to load with the next Go.
-func esbuild(arguments ...string) (metafile, error) {
+func esbuild(built *assets, arguments ...string) (metafile, error) {
 	var meta metafile
 	root, err := exec.Command("go", "env", "GOROOT").Output()
 	if err != nil {
@@ -137,7 +137,7 @@ func esbuild(arguments ...string) (metafile, error) {
 	defer os.Remove(report.Name())
 	defer report.Close()
 	arguments = append(arguments,
-		"--bundle", "--minify", "--target=es2022", "--outdir=dist", "--outbase=.", "--legal-comments=none", "--log-level=warning",
+		"--bundle", "--minify", "--target=es2022", "--outdir="+filepath.Base(built.folder), "--outbase=.", "--legal-comments=none", "--log-level=warning",
 		"--alias:wasm_exec="+filepath.Join(strings.TrimSpace(string(root)), "lib", "wasm", "wasm_exec.js"),
 		"--metafile="+report.Name())
 	command := exec.Command(filepath.Join("node_modules", ".bin", "esbuild"), arguments...)

@@ -24,11 +24,26 @@ func main() {
 	fmt.Printf("built %s in %.1f s\n", dist, time.Since(began).Seconds())
 }
 
+// build makes the folder apart and swaps it in when it is whole, so that what is served is never half built.
 func build() error {
+	folder, err := os.MkdirTemp(source, "dist-")
+	if err != nil {
+		return err
+	}
+	defer os.RemoveAll(folder)
+	if err := fill(newAssets(folder)); err != nil {
+		return err
+	}
+	if err := os.Chmod(folder, 0o755); err != nil {
+		return err
+	}
 	if err := os.RemoveAll(dist); err != nil {
 		return err
 	}
-	built := newAssets(dist)
+	return os.Rename(folder, dist)
+}
+
+func fill(built *assets) error {
 	if err := buildPrograms(built, "engine", "canvas"); err != nil {
 		return err
 	}
