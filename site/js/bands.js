@@ -41,6 +41,11 @@ export class Bands {
     this.paint(chart);
   }
 
+  clear() {
+    this.area = null;
+    this.sheet.width = 0;
+  }
+
   /** @param {Chart} chart */
   paint(chart) {
     if (!this.area) return;

@@ -45,6 +45,7 @@ class Figure {
 
     /** @type {Plot | null} */ this.plot = null;
     /** @type {Update | null} */ this.update = null;
+    /** @type {FieldMap | null} the whole map, while updates move only its ring */ this.map = null;
     this.dark = false;
     /** @type {Record<"xAxis" | "yAxis", string[][]>} the ticks of each axis as the engine printed them */
     this.ticks = { xAxis: [], yAxis: [] };
@@ -146,6 +147,14 @@ class Figure {
     return values;
   }
 
+  /** @param {Plot} plot */
+  setPlot(plot) {
+    this.plot = plot;
+    this.map = null; // its numbers may be in other units
+    this.bands.clear();
+    this.show();
+  }
+
   /** Draws the whole option, and what has changed since. */
   show() {
     if (!this.plot) return;
@@ -157,7 +166,9 @@ class Figure {
       });
     }
     this.chart.setOption(option, { notMerge: true });
-    if (this.update) this.patch(this.update);
+    const latest = this.update;
+    if (this.map) this.patch(this.map, false);
+    if (latest) this.patch(latest);
   }
 
   /**
@@ -188,6 +199,7 @@ class Figure {
 
   /** @param {FieldMap} map */
   showMap(map) {
+    this.map = map;
     this.patch(map, false); // the bands take their place from the axes
     this.bands.show(map, this.chart);
   }
@@ -230,12 +242,7 @@ export function createPlots(root, { onPlace }) {
   return {
     /** @param {Plot[]} plots full options, once and again when the units change */
     setOptions(plots) {
-      for (const plot of plots) {
-        const figure = figures.get(plot.id);
-        if (!figure) continue;
-        figure.plot = plot;
-        figure.show();
-      }
+      for (const plot of plots) figures.get(plot.id)?.setPlot(plot);
     },
 
     /** @param {Update[]} updates what a change of the design changes */

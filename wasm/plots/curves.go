@@ -38,15 +38,9 @@ func Patch(c report.Curves) Update {
 	return u
 }
 
-// Most ticks on an axis, such that their numbers stay apart in the narrowest plot.
-const (
-	ticksAcross = 6
-	ticksUp     = 5
-)
-
 type plotScales struct {
-	x report.Scale
-	y []report.Scale
+	x scale
+	y []scale
 }
 
 func scales(c report.Curves) plotScales {
@@ -58,27 +52,10 @@ func scales(c report.Curves) plotScales {
 			left, right = reach(left, right, l.X)
 			low, high = reach(low, high, l.Y)
 		}
-		s.y = append(s.y, nice(low, high, ticksUp))
+		s.y = append(s.y, round(low, high, ticksUp))
 	}
-	s.x = nice(left, right, ticksAcross)
+	s.x = filled(left, right, ticksAcross)
 	return s
-}
-
-func reach(lo, hi float64, values []float64) (float64, float64) {
-	for _, v := range values {
-		if !math.IsNaN(v) && !math.IsInf(v, 0) {
-			lo, hi = math.Min(lo, v), math.Max(hi, v)
-		}
-	}
-	return lo, hi
-}
-
-// nice is a round scale; an axis without a single value still has one.
-func nice(lo, hi float64, n int) report.Scale {
-	if lo > hi {
-		lo, hi = 0, 1
-	}
-	return report.NiceRange(lo, hi, n)
 }
 
 // part is one series of a panel: what it is and its data.
@@ -88,7 +65,7 @@ type part struct {
 }
 
 // panelData lists a panel's series from back to front: other lines, upright, own line, ring, labels.
-func panelData(p report.Panel, x, y report.Scale) []part {
+func panelData(p report.Panel, x, y scale) []part {
 	parts := make([]part, 0, len(p.Lines)+3)
 	own := -1
 	for i, l := range p.Lines {
@@ -102,7 +79,7 @@ func panelData(p report.Panel, x, y report.Scale) []part {
 	if own >= 0 {
 		parts = append(parts, part{"own", lineData(p.Lines[own])})
 	}
-	return append(parts, part{"ring", markData(p.Mark)}, part{"names", names(p.Lines, x.High, y)})
+	return append(parts, part{"ring", markData(p.Mark)}, part{"names", names(p.Lines, x.high, y)})
 }
 
 func panelID(panel int, id string) string { return strconv.Itoa(panel) + id }
@@ -118,7 +95,7 @@ func curveOption(c report.Curves, t Theme) json.RawMessage {
 		done.names = append(done.names, t.series(p.Figure))
 		together = append(together, i)
 		x := opts.XAxis{
-			Type: "value", GridIndex: i, Min: s.x.Low, Max: s.x.High,
+			Type: "value", GridIndex: i, Min: s.x.low, Max: s.x.high,
 			AxisLine: t.axisLine(), AxisTick: t.ticks(), AxisLabel: t.axisLabel(), SplitLine: &opts.SplitLine{Show: opts.Bool(false)},
 		}
 		if i == last {
@@ -127,7 +104,7 @@ func curveOption(c report.Curves, t Theme) json.RawMessage {
 			x.AxisLabel.Show = opts.Bool(false)
 		}
 		y := opts.YAxis{
-			Type: "value", GridIndex: i, Min: s.y[i].Low, Max: s.y[i].High,
+			Type: "value", GridIndex: i, Min: s.y[i].low, Max: s.y[i].high,
 			Name: named(p.Label, p.Unit), NameLocation: "end", NameGap: 10,
 			AxisLine: &opts.AxisLine{Show: opts.Bool(false)}, AxisLabel: t.axisLabel(), SplitLine: t.rules(),
 		}

@@ -48,8 +48,8 @@ func fieldUpdate(f report.Field, p patch) Update {
 	return Update{ID: f.ID, Patch: p.json(), X: place(f.X.Axis), Y: place(f.Y.Axis), Mark: &Mark{f.Ring.X, f.Ring.Y}, Label: f.Alt}
 }
 
-func fieldScales(f report.Field) (x, y report.Scale) {
-	return report.NiceRange(f.X.From, f.X.To, ticksAcross), report.NiceRange(f.Y.From, f.Y.To, ticksAcross)
+func fieldScales(f report.Field) (x, y scale) {
+	return filled(f.X.From, f.X.To, ticksAcross), filled(f.Y.From, f.Y.To, ticksAcross)
 }
 
 func fieldData(f report.Field) []part {
@@ -77,7 +77,7 @@ func levelData(contours []report.Contour) raw {
 
 func fieldOption(f report.Field, t Theme) json.RawMessage {
 	x, y := fieldScales(f)
-	done := completion{theme: t, x: []report.Scale{x}, y: []report.Scale{y}, names: []string{t.Ink}, ticks: t.ticks()}
+	done := completion{theme: t, x: []scale{x}, y: []scale{y}, names: []string{t.Ink}, ticks: t.ticks()}
 	for _, d := range fieldData(f) {
 		one := fieldStyle(d.id, t)
 		one.Id, one.Data, one.Silent, one.Tooltip = d.id, d.data, true, &show{}
@@ -87,11 +87,11 @@ func fieldOption(f report.Field, t Theme) json.RawMessage {
 	return draw(done, f.Title,
 		charts.WithGridOpts(opts.Grid{Left: strconv.Itoa(yLabelWidth), Right: "14", Top: "26", Bottom: "44"}),
 		charts.WithXAxisOpts(opts.XAxis{
-			Type: "value", Min: x.Low, Max: x.High, Name: named(f.X.Label, f.X.Unit), NameLocation: "middle", NameGap: 26,
+			Type: "value", Min: x.low, Max: x.high, Name: named(f.X.Label, f.X.Unit), NameLocation: "middle", NameGap: 26,
 			AxisLine: t.axisLine(), AxisTick: t.ticks(), AxisLabel: t.axisLabel(), SplitLine: bare,
 		}),
 		charts.WithYAxisOpts(opts.YAxis{
-			Type: "value", Min: y.Low, Max: y.High, Name: named(f.Y.Label, f.Y.Unit), NameLocation: "end", NameGap: 10,
+			Type: "value", Min: y.low, Max: y.high, Name: named(f.Y.Label, f.Y.Unit), NameLocation: "end", NameGap: 10,
 			AxisLine: t.axisLine(), AxisLabel: t.axisLabel(), SplitLine: bare,
 		}),
 	)

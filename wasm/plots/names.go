@@ -18,7 +18,7 @@ const same = 0.02
 
 // names is the data that writes each line's name right of where it ends, but for lines that lie under the design's own all
 // along. Names that would touch are moved apart, about their own middle; where lines meet, in the order given.
-func names(lines []report.Line, right float64, y report.Scale) raw {
+func names(lines []report.Line, right float64, y scale) raw {
 	type name struct {
 		line report.Line
 		at   float64 // share of the panel's height
@@ -31,7 +31,7 @@ func names(lines []report.Line, right float64, y report.Scale) raw {
 		}
 		for k := len(l.Y) - 1; k >= 0; k-- {
 			if !math.IsNaN(l.Y[k]) && !math.IsInf(l.Y[k], 0) {
-				all = append(all, name{l, (l.Y[k] - y.Low) / (y.High - y.Low)})
+				all = append(all, name{l, y.share(l.Y[k])})
 				break
 			}
 		}
@@ -53,16 +53,16 @@ func names(lines []report.Line, right float64, y report.Scale) raw {
 		}
 		text, _ := json.Marshal(label) // a string always marshals
 		b = append(append(b, `{"name":`...), text...)
-		b = appendPair(append(b, `,"value":`...), right, y.Low+at[i]*(y.High-y.Low), markDigits)
+		b = appendPair(append(b, `,"value":`...), right, y.at(at[i]), markDigits)
 		b = append(b, '}')
 	}
 	return append(b, ']')
 }
 
 // hidden reports whether a line cannot be told from the design's own.
-func hidden(l, own report.Line, y report.Scale) bool {
+func hidden(l, own report.Line, y scale) bool {
 	for i := range min(len(l.Y), len(own.Y)) {
-		if !(math.Abs(l.Y[i]-own.Y[i]) < same*(y.High-y.Low)) {
+		if !(math.Abs(l.Y[i]-own.Y[i]) < same*(y.high-y.low)) {
 			return false
 		}
 	}

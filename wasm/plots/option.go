@@ -69,18 +69,26 @@ type (
 	}
 	xAxis struct {
 		opts.XAxis
-		axisExtra
-		AxisPointer pointer `json:"axisPointer"`
+		Tick    axisTick        `json:"axisTick"`
+		Label   axisLabel       `json:"axisLabel"`
+		Texts   []string        `json:"texts"` // the ticks as printed; the page looks them up
+		Name    *opts.TextStyle `json:"nameTextStyle"`
+		Pointer pointer         `json:"axisPointer"`
 	}
 	yAxis struct {
 		opts.YAxis
-		axisExtra
-		AxisTick *opts.AxisTick `json:"axisTick"`
+		Tick  axisTick        `json:"axisTick"`
+		Label axisLabel       `json:"axisLabel"`
+		Texts []string        `json:"texts"`
+		Name  *opts.TextStyle `json:"nameTextStyle"`
 	}
-	axisExtra struct {
-		Interval  float64         `json:"interval"`
-		Texts     []string        `json:"texts"` // the ticks as printed; the page looks them up
-		NameStyle *opts.TextStyle `json:"nameTextStyle,omitempty"`
+	axisTick struct {
+		*opts.AxisTick
+		custom
+	}
+	axisLabel struct {
+		*opts.AxisLabel
+		custom
 	}
 	grid struct {
 		opts.Grid
@@ -99,7 +107,7 @@ type completion struct {
 	charts.BaseConfigurationVisitor
 	theme  Theme
 	series []series
-	x, y   []report.Scale
+	x, y   []scale
 	names  []string       // colours of the y axes' names
 	ticks  *opts.AxisTick // of the y axes
 	reads  bool           // whether an upright follows the pointer from sample to sample
@@ -110,8 +118,9 @@ func (c completion) VisitSeriesOpt(charts.MultiSeries) any { return c.series }
 func (c completion) VisitXAxis(axes []opts.XAxis) any {
 	out := make([]xAxis, len(axes))
 	for i, a := range axes {
+		ticks := custom{c.x[i].ticks}
 		out[i] = xAxis{
-			a, axisExtra{c.x[i].Step, c.x[i].Texts(), c.theme.text(c.theme.Ink)},
+			a, axisTick{a.AxisTick, ticks}, axisLabel{a.AxisLabel, ticks}, c.x[i].texts, c.theme.text(c.theme.Ink),
 			pointer{Show: c.reads, Snap: true, LineStyle: &opts.LineStyle{Color: c.theme.Grey, Width: 1, Type: "solid"}},
 		}
 	}
@@ -123,7 +132,8 @@ func (c completion) VisitYAxis(axes []opts.YAxis) any {
 	for i, a := range axes {
 		name := c.theme.text(c.names[i])
 		name.Align, name.Padding = "left", []int{0, 0, 0, -yLabelWidth} // from the left edge of the chart
-		out[i] = yAxis{YAxis: a, axisExtra: axisExtra{c.y[i].Step, c.y[i].Texts(), name}, AxisTick: c.ticks}
+		ticks := custom{c.y[i].ticks}
+		out[i] = yAxis{a, axisTick{c.ticks, ticks}, axisLabel{a.AxisLabel, ticks}, c.y[i].texts, name}
 	}
 	return out
 }

@@ -1,10 +1,6 @@
 package plots
 
-import (
-	"encoding/json"
-
-	"finwright/core/report"
-)
+import "encoding/json"
 
 // patch is the partial option of a change. It says only what a change of the design can change.
 type patch struct {
@@ -19,10 +15,16 @@ type heading struct {
 }
 
 type axisRange struct {
-	Min      float64  `json:"min"`
-	Max      float64  `json:"max"`
-	Interval float64  `json:"interval"`
-	Texts    []string `json:"texts"`
+	Min   float64  `json:"min"`
+	Max   float64  `json:"max"`
+	Tick  custom   `json:"axisTick"`
+	Label custom   `json:"axisLabel"`
+	Texts []string `json:"texts"`
+}
+
+// custom puts ticks where we say, not where the chart library would.
+type custom struct {
+	Values []float64 `json:"customValues"`
 }
 
 type seriesPatch struct {
@@ -30,7 +32,9 @@ type seriesPatch struct {
 	Data raw    `json:"data"`
 }
 
-func axisPatch(s report.Scale) axisRange { return axisRange{s.Low, s.High, s.Step, s.Texts()} }
+func axisPatch(s scale) axisRange {
+	return axisRange{s.low, s.high, custom{s.ticks}, custom{s.ticks}, s.texts}
+}
 
 func (p patch) json() json.RawMessage {
 	text, err := json.Marshal(p)

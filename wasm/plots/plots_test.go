@@ -235,6 +235,17 @@ func TestGapsAndAbsentMarks(t *testing.T) {
 	}
 }
 
+// An axis ends with its samples, so that a map fills it, and its ticks are round all the same.
+func TestScaleOfSamples(t *testing.T) {
+	s := filled(2.5, 23.75, ticksAcross)
+	if s.low != 2.5 || s.high != 23.75 {
+		t.Errorf("runs from %g to %g", s.low, s.high)
+	}
+	if got := strings.Join(s.texts, " "); got != "5 10 15 20" || len(s.ticks) != 4 {
+		t.Errorf("ticks are %s", got)
+	}
+}
+
 func TestSpread(t *testing.T) {
 	for _, c := range []struct{ at, want []float64 }{
 		{[]float64{0.1, 0.5, 0.9}, []float64{0.1, 0.5, 0.9}},
@@ -259,7 +270,7 @@ func TestHiddenLinesHaveNoName(t *testing.T) {
 	c := sample()
 	lines := c.Panels[0].Lines
 	lines[0].Y = lines[1].Y
-	text := string(names(lines, 25, report.NiceRange(0, 50, 5)))
+	text := string(names(lines, 25, round(0, 50, 5)))
 	if strings.Contains(text, "0.30 mm") || !strings.Contains(text, "{own|0.41 mm}") || !strings.Contains(text, "0.61 mm") {
 		t.Errorf("names are %s", text)
 	}

@@ -49,12 +49,12 @@ func markData(p *report.Point) raw {
 }
 
 // guideData is the upright through the design, from bottom to top of its panel.
-func guideData(p *report.Point, y report.Scale) raw {
+func guideData(p *report.Point, y scale) raw {
 	if p == nil {
 		return raw("[]")
 	}
-	b := appendPair(raw("["), p.X, y.Low, markDigits)
-	b = appendPair(append(b, ','), p.X, y.High, markDigits)
+	b := appendPair(raw("["), p.X, y.low, markDigits)
+	b = appendPair(append(b, ','), p.X, y.high, markDigits)
 	return append(b, ']')
 }
 
