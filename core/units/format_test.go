@@ -24,6 +24,10 @@ func TestFigure(t *testing.T) {
 		{Film, 9999.96, SI, "10\u202f000 W/m²K"},
 		{Factor, 0.99996, SI, "1.000"},
 		{Lead, 0.031817, SI, "1.823°"},
+		{Running, 4, US, "13.1 ft/s"},
+		{Feed, 2.54 / 60, SI, "2.54 m/min"},
+		{Spin, 1000.0 / 60, SI, "1000 rpm"},
+		{Cost, 12345.5, SI, "12\u202f345.50"},
 	} {
 		if got := Figure(c.kind, c.si, c.sys).String(); got != c.want {
 			t.Errorf("Figure(%s, %v, %s) = %q, want %q", c.kind, c.si, c.sys, got, c.want)

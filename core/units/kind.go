@@ -31,6 +31,18 @@ const (
 	Expand          Kind = "expand"
 	Lead            Kind = "lead"     // helix angle
 	Pressure        Kind = "pressure" // absolute
+	Running         Kind = "running"  // speed of strip
+	Feed            Kind = "feed"     // speed of a tube through a machine
+	Spin            Kind = "spin"     // spindle speed
+	Time            Kind = "time"     // of one operation
+	Hours           Kind = "hours"    // of an order
+	Drive           Kind = "drive"    // power of a machine
+	Work            Kind = "work"     // stress, or work per volume
+	Pull            Kind = "pull"     // force
+	Cost            Kind = "cost"     // money; the shop names its currency
+	CostPerTime     Kind = "cost_per_time"
+	CostPerWeight   Kind = "cost_per_weight"
+	CostPerRun      Kind = "cost_per_run"
 )
 
 // dimension groups kinds whose units may stand for one another.
@@ -52,6 +64,15 @@ const (
 	dimExpand    dimension = "expand"
 	dimAngle     dimension = "angle"
 	dimPressure  dimension = "pressure"
+	dimSpeed     dimension = "speed"
+	dimRotation  dimension = "rotation"
+	dimTime      dimension = "time"
+	dimPower     dimension = "power"
+	dimStress    dimension = "stress"
+	dimForce     dimension = "force"
+	dimCostTime  dimension = "cost_per_time"
+	dimCostMass  dimension = "cost_per_mass"
+	dimCostRun   dimension = "cost_per_length"
 )
 
 // digits is a rule for how a number is shown.
@@ -102,6 +123,18 @@ var specs = map[Kind]spec{
 	Expand:          {dimExpand, sig("µm/m·K", 4), sig("µin/in·°F", 4)},
 	Lead:            {dimAngle, sig("°", 4), sig("°", 4)},
 	Pressure:        {dimPressure, sig("kPa", 4), sig("psi", 4)},
+	Running:         {dimSpeed, sig("m/s", 3), sig("ft/s", 3)},
+	Feed:            {dimSpeed, sig("m/min", 3), sig("ft/min", 3)},
+	Spin:            {dimRotation, fixed("rpm", 0), fixed("rpm", 0)},
+	Time:            {dimTime, sig("min", 3), sig("min", 3)},
+	Hours:           {dimTime, sig("h", 4), sig("h", 4)},
+	Drive:           {dimPower, sig("kW", 3), sig("hp", 3)},
+	Work:            {dimStress, sig("MPa", 3), sig("ksi", 3)},
+	Pull:            {dimForce, sig("N", 3), sig("lbf", 3)},
+	Cost:            {dimNone, fixed("", 2), fixed("", 2)},
+	CostPerTime:     {dimCostTime, fixed("/h", 2), fixed("/h", 2)},
+	CostPerWeight:   {dimCostMass, fixed("/kg", 2), fixed("/lb", 2)},
+	CostPerRun:      {dimCostRun, fixed("per m", 2), fixed("per ft", 2)},
 }
 
 func (k Kind) shown(s System) shown {

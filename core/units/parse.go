@@ -220,4 +220,4 @@ func WrittenIn(k Kind, text string, s System) bool {
 }
 
 // customary finds a US customary unit; Parse has read the text, so that no other word can hold these.
-var customary = regexp.MustCompile(`(?i)["″'′’]|\d *(bwg|ga|gauge|gage|mils?|thou|in|inch|inches|ft|feet|foot)\b|bwg|#|fpi|/ *(in|ft|inch)\b|per inch|per in\b|btu|lb|°? *f\b|½|¼|¾|⅛|⅜|⅝|⅞`)
+var customary = regexp.MustCompile(`(?i)["″'′’]|\d *(bwg|ga|gauge|gage|mils?|thou|in|inch|inches|ft|feet|foot)\b|bwg|#|fpi|/ *(in|ft|inch)\b|per inch|per in\b|btu|lb|hp\b|ksi|°? *f\b|½|¼|¾|⅛|⅜|⅝|⅞`)

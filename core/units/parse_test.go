@@ -52,6 +52,19 @@ func TestParseReadsWhatPeopleType(t *testing.T) {
 		{Expand, "23.6", SI, 23.6e-6},
 		{Count, "120", SI, 120},
 		{Count, "120 off", SI, 120},
+		{Running, "4 m/s", US, 4},
+		{Running, "13 ft/s", SI, 3.9624},
+		{Feed, "2.54 m/min", SI, 2.54 / 60},
+		{Spin, "1000 rpm", SI, 1000.0 / 60},
+		{Time, "7 1/2 h", SI, 27000},
+		{Time, "25 s", SI, 25},
+		{Drive, "20 hp", SI, 14913.9974316},
+		{Work, "100 MPa", US, 1e8},
+		{Pull, "10 lbf", SI, 44.48221615},
+		{Cost, "12.50", SI, 12.5},
+		{CostPerTime, "36 /h", SI, 0.01},
+		{CostPerWeight, "1 /lb", SI, 2.204622622},
+		{CostPerRun, "3.048 per m", US, 3.048},
 	} {
 		got, err := Parse(c.kind, c.text, c.sys)
 		if err != nil || math.Abs(got.SI-c.want) > 1e-9*math.Abs(c.want) {

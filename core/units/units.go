@@ -19,6 +19,16 @@ type (
 	Temperature     float64 // degrees Celsius
 	Expansion       float64 // 1/K
 	Angle           float64 // rad
+	Speed           float64 // m/s
+	Rotation        float64 // 1/s, turns per second
+	Duration        float64 // s
+	Power           float64 // W
+	Stress          float64 // Pa
+	Force           float64 // N
+	Money           float64 // in the shop's currency
+	MoneyPerTime    float64 // per s
+	MoneyPerMass    float64 // per kg
+	MoneyPerLength  float64 // per m
 )
 
 // Units to multiply by, as in 25.4*units.Millimetre.
