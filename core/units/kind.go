@@ -31,15 +31,26 @@ const (
 	Expand          Kind = "expand"
 	Lead            Kind = "lead"     // helix angle
 	Pressure        Kind = "pressure" // absolute
-	Running         Kind = "running"  // speed of strip
-	Feed            Kind = "feed"     // speed of a tube through a machine
-	Spin            Kind = "spin"     // spindle speed
-	Time            Kind = "time"     // of one operation
-	Hours           Kind = "hours"    // of an order
-	Drive           Kind = "drive"    // power of a machine
-	Work            Kind = "work"     // stress, or work per volume
-	Pull            Kind = "pull"     // force
-	Cost            Kind = "cost"     // money; the shop names its currency
+	Drop            Kind = "drop"     // pressure drop of a gas
+	Loss            Kind = "loss"     // pressure drop of a liquid
+	Velocity        Kind = "velocity" // of a stream
+	MassRate        Kind = "mass_rate"
+	MassFlux        Kind = "mass_flux"
+	Duty            Kind = "duty"   // heat per time
+	Resist          Kind = "resist" // thermal resistance on an area
+	SpecificHeat    Kind = "specific_heat"
+	Viscous         Kind = "viscous" // dynamic viscosity
+	DutyPerWeight   Kind = "duty_per_weight"
+	DutyPerArea     Kind = "duty_per_area"
+	Running         Kind = "running" // speed of strip
+	Feed            Kind = "feed"    // speed of a tube through a machine
+	Spin            Kind = "spin"    // spindle speed
+	Time            Kind = "time"    // of one operation
+	Hours           Kind = "hours"   // of an order
+	Drive           Kind = "drive"   // power of a machine
+	Work            Kind = "work"    // stress, or work per volume
+	Pull            Kind = "pull"    // force
+	Cost            Kind = "cost"    // money; the shop names its currency
 	CostPerTime     Kind = "cost_per_time"
 	CostPerWeight   Kind = "cost_per_weight"
 	CostPerRun      Kind = "cost_per_run"
@@ -64,6 +75,13 @@ const (
 	dimExpand    dimension = "expand"
 	dimAngle     dimension = "angle"
 	dimPressure  dimension = "pressure"
+	dimMassRate  dimension = "mass_rate"
+	dimMassFlux  dimension = "mass_flux"
+	dimResist    dimension = "resist"
+	dimHeat      dimension = "specific_heat"
+	dimViscous   dimension = "viscous"
+	dimDutyMass  dimension = "duty_per_mass"
+	dimDutyArea  dimension = "duty_per_area"
 	dimSpeed     dimension = "speed"
 	dimRotation  dimension = "rotation"
 	dimTime      dimension = "time"
@@ -123,6 +141,17 @@ var specs = map[Kind]spec{
 	Expand:          {dimExpand, sig("µm/m·K", 4), sig("µin/in·°F", 4)},
 	Lead:            {dimAngle, sig("°", 4), sig("°", 4)},
 	Pressure:        {dimPressure, sig("kPa", 4), sig("psi", 4)},
+	Drop:            {dimPressure, sig("Pa", 4), sig("inH₂O", 4)},
+	Loss:            {dimPressure, sig("kPa", 4), sig("psi", 4)},
+	Velocity:        {dimSpeed, sig("m/s", 4), sig("ft/min", 4)},
+	MassRate:        {dimMassRate, sig("kg/s", 4), sig("lb/h", 4)},
+	MassFlux:        {dimMassFlux, sig("kg/m²s", 4), sig("lb/h·ft²", 4)},
+	Duty:            {dimPower, sig("kW", 4), sig("MBtu/h", 4)},
+	Resist:          {dimResist, sig("m²K/W", 4), sig("h·ft²·°F/Btu", 4)},
+	SpecificHeat:    {dimHeat, sig("J/kg·K", 4), sig("Btu/lb·°F", 4)},
+	Viscous:         {dimViscous, sig("mPa·s", 4), sig("cP", 4)},
+	DutyPerWeight:   {dimDutyMass, sig("W/kg", 4), sig("Btu/h·lb", 4)},
+	DutyPerArea:     {dimDutyArea, sig("kW/m²", 4), sig("Btu/h·ft²", 4)},
 	Running:         {dimSpeed, sig("m/s", 3), sig("ft/s", 3)},
 	Feed:            {dimSpeed, sig("m/min", 3), sig("ft/min", 3)},
 	Spin:            {dimRotation, fixed("rpm", 0), fixed("rpm", 0)},

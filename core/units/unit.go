@@ -94,13 +94,34 @@ func init() {
 	add(unit{dimCostMass, 1 / pound, 0}, "/lb", "per lb")
 	add(unit{dimCostRun, 1, 0}, "per m")
 	add(unit{dimCostRun, 1 / foot, 0}, "per ft")
+	add(unit{dimPressure, 249.08891, 0}, "inH2O", "in H2O", "inWG", "in WG") // conventional, water at 4 °C
+	add(unit{dimPower, 1e6, 0}, "MW")
+	add(unit{dimPower, btu / hour, 0}, "Btu/h", "Btu/hr")
+	add(unit{dimPower, 1e6 * btu / hour, 0}, "MBtu/h", "MMBtu/h", "MBtu/hr", "MMBtu/hr")
+	add(unit{dimMassRate, 1, 0}, "kg/s")
+	add(unit{dimMassRate, 1 / hour, 0}, "kg/h", "kg/hr")
+	add(unit{dimMassRate, pound / hour, 0}, "lb/h", "lb/hr")
+	add(unit{dimMassRate, pound, 0}, "lb/s")
+	add(unit{dimMassFlux, 1, 0}, "kg/m2s", "kg/(m2 s)")
+	add(unit{dimMassFlux, pound / (hour * squareFt), 0}, "lb/h ft2")
+	add(unit{dimResist, 1, 0}, "m2K/W")
+	add(unit{dimResist, hour * squareFt * degF / btu, 0}, "h ft2 F/Btu", "hr ft2 F/Btu")
+	add(unit{dimHeat, 1, 0}, "J/kgK", "J/kg/K")
+	add(unit{dimHeat, 1e3, 0}, "kJ/kgK", "kJ/kg/K")
+	add(unit{dimHeat, btu / (pound * degF), 0}, "Btu/lb F")
+	add(unit{dimViscous, 1, 0}, "Pa s")
+	add(unit{dimViscous, 1e-3, 0}, "mPa s", "cP")
+	add(unit{dimDutyMass, 1, 0}, "W/kg")
+	add(unit{dimDutyMass, btu / (hour * pound), 0}, "Btu/h lb")
+	add(unit{dimDutyArea, 1e3, 0}, "kW/m2")
+	add(unit{dimDutyArea, btu / (hour * squareFt), 0}, "Btu/h ft2")
 	add(unit{dimNone, 1, 0}, "-", "x", "off", "pcs", "pieces", "tubes")
 	add(unit{dimNone, 0.01, 0}, "%")
 }
 
 var folds = strings.NewReplacer(
 	" ", "", "·", "", "*", "", "^", "", "(", "", ")", "", "-", "", "°", "",
-	"²", "2", "³", "3", "μ", "µ", "″", `"`, "′", "'", "”", `"`, "“", `"`, "’", "'",
+	"²", "2", "³", "3", "₂", "2", "μ", "µ", "″", `"`, "′", "'", "”", `"`, "“", `"`, "’", "'",
 )
 
 // fold reduces a unit's spelling to the letters that matter. A lone degree sign or dash survives.
