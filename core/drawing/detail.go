@@ -137,12 +137,12 @@ func (c composer) breakDetail(d detail, shallow bool) {
 func (c composer) dimensionFins(d detail) {
 	base := d.surface - c.foot*d.scale
 	lift := func(rank float64) (y, real float64) {
-		y = max(base-rank, d.tip+1)
+		y = max(base-rank, d.surface-d.upto*d.scale+1)
 		return y, (d.surface - y) / d.scale
 	}
 	y, real := lift(firstRank)
 	c.across(measured{"strip_thickness", c.print(units.Thickness, c.strip), true}, d.x(c.half(real)), d.x(-c.half(real)), y, y, y)
-	c.grip(Grip{ID: "strip", Field: "strip_thickness", X: d.x(c.half(real)), Y: y, Axis: [2]float64{1, 0}, PerMM: 2 / d.scale,
+	c.grip(Grip{ID: "strip", Field: "strip_thickness", X: d.x(c.half(real)), Y: y, Axis: [2]float64{1, 0}, PerMM: c.strip / c.half(real) / d.scale,
 		Value: c.strip, Min: 0.1, Max: c.pitch * 0.8, Steps: 1}, units.Thickness, c.tube.Fin.Strip)
 	if c.tube.Profile() != tube.Uniform {
 		tip := measured{"tip_thickness", c.print(units.Thickness, c.tube.TipThickness().Millimetres()), true}

@@ -107,8 +107,7 @@ func (p painter) fill(loops [][]Point, colour RGBA) {
 			inner[l], inner[r] = Point{q[l].X + left, q[l].Y}, Point{q[r].X - right, q[r].Y}
 			c := colour
 			if width < left+right {
-				m := (q[l].X + q[r].X) / 2
-				inner[l].X, inner[r].X = m, m
+				inner[l], inner[r] = inner[r], inner[l] // never full: level between where the pixel takes in all of it
 				c[3] *= float32(width / (left + right))
 			}
 			tone[l], tone[r] = c, c

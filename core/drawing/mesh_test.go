@@ -1,0 +1,162 @@
+package drawing
+
+import (
+	"math"
+	"testing"
+
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+var black = RGBA{0, 0, 0, 1}
+
+func screen(k, ratio float64) Screen {
+	return Screen{Width: 760 * ratio, Height: 470 * ratio, Ratio: ratio, Transform: Transform{K: k}, Theme: Theme{InkTone: black, GreyTone: black, FaintTone: black}}
+}
+
+// ink is the sum of coverage over the mesh: each triangle's area times its mean alpha [px2].
+func ink(m *Mesh) float64 {
+	sum := 0.0
+	for i := range m.Batches {
+		c, t := m.Batch(i)
+		for j := 0; j < len(t); j += 3 {
+			p, q, r := c[t[j]], c[t[j+1]], c[t[j+2]]
+			twice := float64((q.X-p.X)*(r.Y-p.Y) - (r.X-p.X)*(q.Y-p.Y))
+			sum += math.Abs(twice) / 2 * float64(p.RGBA[3]+q.RGBA[3]+r.RGBA[3]) / 3
+		}
+	}
+	return sum
+}
+
+// A line's ink is its length times its width, whatever the zoom.
+func TestLinesKeepTheirWidth(t *testing.T) {
+	for _, k := range []float64{1, 3.7, 12} {
+		for _, ratio := range []float64{1, 1.5, 2} {
+			for stroke, width := range map[Stroke]float64{Thick: 2, Thin: 1} {
+				var m Mesh
+				m.Paint(nil, []Line{{stroke, []Point{{3, 4}, {6, 8}}, NoArrows}}, screen(k, ratio))
+				px := 5 * PxPerMM * k * ratio
+				near(t, string(stroke), ink(&m), px*width*ratio, 1e-3*px)
+			}
+		}
+	}
+}
+
+// A fin thinner than a pixel gets its share of ink.
+func TestThinFinGetsItsShare(t *testing.T) {
+	for _, width := range []float64{0.05, 0.2, 0.9} {
+		fin := Shape{Class: FinMetal, Loops: [][]Point{{{10, 10}, {10 + width, 10}, {10 + width, 30}, {10, 30}}}, Narrow: width}
+		var m Mesh
+		m.Paint([]Shape{fin}, nil, screen(1, 1))
+		want := width * PxPerMM * 20 * PxPerMM
+		near(t, "ink", ink(&m), want, 0.02*want) // ends lie on whole pixels
+	}
+}
+
+func TestNarrowSectionsAreFilledUntilTheyAreNear(t *testing.T) {
+	bar := Shape{Class: FinMetal, Loops: [][]Point{{{10, 10}, {10.4, 10}, {10.4, 30}, {10, 30}}}, Narrow: 0.4, Hatch: finHatching}
+	var far, close Mesh
+	far.Paint([]Shape{bar}, nil, screen(2, 1))
+	close.Paint([]Shape{bar}, nil, screen(4, 1))
+	full := 0.4 * 20 * PxPerMM * PxPerMM
+	near(t, "filled", ink(&far), 4*full, 0.1*full)
+	if part := ink(&close) / (16 * full); part > 0.5 {
+		t.Errorf("hatched covers %.2f", part)
+	}
+}
+
+func TestSnapIsCrisp(t *testing.T) {
+	for _, c := range []struct{ width, fraction float64 }{{1, 0.5}, {2, 0}, {3, 0.5}} {
+		p := snap([]Point{{3.3, 8.2}, {3.3, 20.7}}, c.width)
+		_, f := math.Modf(p[0].X)
+		near(t, "fraction", f, c.fraction, 1e-12)
+		if p[0].Y != 8.2 || p[0].X != p[1].X {
+			t.Errorf("snapped to %v", p)
+		}
+	}
+	slant := []Point{{3.3, 8.2}, {5.1, 20.7}}
+	if p := snap(slant, 1); p[0] != slant[0] || p[1] != slant[1] {
+		t.Errorf("a slanting line moved to %v", p)
+	}
+}
+
+func TestMeshIsSound(t *testing.T) {
+	for _, typ := range tube.FinTypes {
+		s := Compose(example(typ), options(units.SI, 760, 470))
+		for _, k := range []float64{1, 5, 12} {
+			var m Mesh
+			m.Paint(s.Shapes, s.Lines, screen(k, 2))
+			if len(m.Triangles)%3 != 0 || len(m.Corners) == 0 {
+				t.Fatalf("%d places, %d corners", len(m.Triangles), len(m.Corners))
+			}
+			for i := range m.Batches {
+				corners, triangles := m.Batch(i)
+				if len(corners) > batchSize {
+					t.Errorf("%d corners in a batch", len(corners))
+				}
+				for _, at := range triangles {
+					if int(at) >= len(corners) {
+						t.Fatalf("place %d of %d", at, len(corners))
+					}
+				}
+			}
+			for _, c := range m.Corners {
+				if math.IsNaN(float64(c.X+c.Y)) || c.RGBA[3] < 0 || c.RGBA[3] > 1 {
+					t.Fatalf("corner %v", c)
+				}
+			}
+		}
+	}
+}
+
+func TestLongPathsAreParted(t *testing.T) {
+	wave := make([]Point, 40000)
+	for i := range wave {
+		wave[i] = Point{float64(i) / 200, float64(i % 2)}
+	}
+	var m Mesh
+	m.Paint(nil, []Line{{Thin, wave, NoArrows}}, screen(1, 1))
+	if len(m.Batches) < 3 {
+		t.Errorf("%d batches for %d corners", len(m.Batches), len(m.Corners))
+	}
+	near(t, "corners", float64(len(m.Corners)), 4*40000, 20)
+}
+
+func TestParseColour(t *testing.T) {
+	for text, want := range map[string]RGBA{
+		"#ff8000": {1, 128.0 / 255, 0, 1}, "rgb(255, 0, 51)": {1, 0, 0.2, 1}, "rgba(0, 0, 255, 0.5)": {0, 0, 1, 0.5},
+	} {
+		if got, err := ParseColour(text); err != nil || got != want {
+			t.Errorf("%s: %v %v", text, got, err)
+		}
+	}
+	for _, text := range []string{"", "#ff", "#gggggg", "red", "rgb(1, 2)", "rgb(a, b, c)"} {
+		if c, err := ParseColour(text); err == nil {
+			t.Errorf("%q is %v", text, c)
+		}
+	}
+}
+
+func BenchmarkCompose(b *testing.B) {
+	for b.Loop() {
+		Compose(example(tube.Footed), options(units.SI, 760, 470))
+	}
+}
+
+func BenchmarkUnpack(b *testing.B) {
+	ink := Compose(example(tube.Footed), options(units.SI, 760, 470)).Ink
+	for b.Loop() {
+		if _, _, err := Unpack(ink); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkPaint(b *testing.B) {
+	s := Compose(example(tube.Footed), options(units.SI, 760, 470))
+	var m Mesh
+	for b.Loop() {
+		m.Paint(s.Shapes, s.Lines, screen(1, 2))
+	}
+	b.ReportMetric(float64(len(m.Corners)), "corners")
+}
