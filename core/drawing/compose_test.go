@@ -112,3 +112,47 @@ func TestNothingLeavesTheSheet(t *testing.T) {
 		}
 	})
 }
+
+// No outline runs through a text.
+func TestTextsKeepClearOfOutlines(t *testing.T) {
+	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
+		for _, text := range s.Texts {
+			lo, hi := bounds(text)
+			clear := func(path []Point) {
+				for i := 0; i+1 < len(path); i++ {
+					if crosses(path[i], path[i+1], lo, hi) {
+						t.Errorf("an outline runs through %s %q", text.ID, text.Text)
+						return
+					}
+				}
+			}
+			for _, shape := range s.Shapes {
+				for _, e := range shape.Edges {
+					clear(e)
+				}
+			}
+			for _, l := range s.Lines {
+				if l.Stroke == Thick {
+					clear(l.Points)
+				}
+			}
+		}
+	})
+}
+
+// crosses reports whether a segment meets the inside of a box.
+func crosses(a, b, lo, hi Point) bool {
+	from, to := 0.0, 1.0
+	for _, h := range []halfPlane{{-1, 0, -lo.X}, {1, 0, hi.X}, {0, -1, -lo.Y}, {0, 1, hi.Y}} {
+		p, q := h.depth(a), h.depth(b)
+		switch {
+		case p > 0 && q > 0:
+			return false
+		case p > 0:
+			from = max(from, p/(p-q))
+		case q > 0:
+			to = min(to, p/(p-q))
+		}
+	}
+	return from < to
+}
