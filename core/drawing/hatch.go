@@ -1,6 +1,7 @@
 package drawing
 
 import (
+	"cmp"
 	"math"
 	"slices"
 )
@@ -45,15 +46,7 @@ func Hatch(loops [][]Point, h Hatching, origin, lo, hi Point) []Segment {
 	}
 	var out []Segment
 	for _, line := range hits {
-		slices.SortFunc(line, func(a, b Segment) int {
-			switch {
-			case a[1].X < b[1].X:
-				return -1
-			case a[1].X > b[1].X:
-				return 1
-			}
-			return 0
-		})
+		slices.SortFunc(line, func(a, b Segment) int { return cmp.Compare(a[1].X, b[1].X) })
 		for i := 0; i+1 < len(line); i += 2 {
 			out = append(out, Segment{line[i][0], line[i+1][0]})
 		}
@@ -65,39 +58,37 @@ func Hatch(loops [][]Point, h Hatching, origin, lo, hi Point) []Segment {
 // lines. Loops must not cross one another.
 func Fill(loops [][]Point) [][4]Point {
 	var levels []float64
+	var waiting []Segment // sides that begin further down, the next one last
 	for _, loop := range loops {
-		for _, p := range loop {
+		for j, p := range loop {
+			q := loop[(j+1)%len(loop)]
 			levels = append(levels, p.Y)
+			switch {
+			case p.Y < q.Y:
+				waiting = append(waiting, Segment{p, q})
+			case p.Y > q.Y:
+				waiting = append(waiting, Segment{q, p})
+			}
 		}
 	}
 	slices.Sort(levels)
 	levels = slices.Compact(levels)
-	type side struct{ top, bottom float64 }
+	slices.SortFunc(waiting, func(a, b Segment) int { return cmp.Compare(b[0].Y, a[0].Y) })
 	var out [][4]Point
+	var active []Segment
 	for i := 0; i+1 < len(levels); i++ {
 		top, bottom := levels[i], levels[i+1]
-		var sides []side
-		for _, loop := range loops {
-			for j, p := range loop {
-				q := loop[(j+1)%len(loop)]
-				if p.Y > q.Y {
-					p, q = q, p
-				}
-				if p.Y <= top && q.Y >= bottom && p.Y < q.Y {
-					slope := (q.X - p.X) / (q.Y - p.Y)
-					sides = append(sides, side{p.X + slope*(top-p.Y), p.X + slope*(bottom-p.Y)})
-				}
-			}
+		active = slices.DeleteFunc(active, func(s Segment) bool { return s[1].Y <= top })
+		for n := len(waiting); n > 0 && waiting[n-1][0].Y <= top; n-- {
+			active = append(active, waiting[n-1])
+			waiting = waiting[:n-1]
 		}
-		slices.SortFunc(sides, func(a, b side) int {
-			if a.top+a.bottom < b.top+b.bottom {
-				return -1
-			}
-			return 1
-		})
-		for k := 0; k+1 < len(sides); k += 2 {
-			l, r := sides[k], sides[k+1]
-			out = append(out, [4]Point{{l.top, top}, {r.top, top}, {r.bottom, bottom}, {l.bottom, bottom}})
+		at := func(s Segment, y float64) float64 { return between(s[0], s[1], (y-s[0].Y)/(s[1].Y-s[0].Y)).X }
+		middle := (top + bottom) / 2
+		slices.SortFunc(active, func(a, b Segment) int { return cmp.Compare(at(a, middle), at(b, middle)) })
+		for k := 0; k+1 < len(active); k += 2 {
+			l, r := active[k], active[k+1]
+			out = append(out, [4]Point{{at(l, top), top}, {at(r, top), top}, {at(r, bottom), bottom}, {at(l, bottom), bottom}})
 		}
 	}
 	return out

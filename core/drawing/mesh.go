@@ -93,7 +93,7 @@ func (p painter) fill(loops [][]Point, colour RGBA) {
 	for i, l := range loops {
 		crisp := snap(closed(l), 2)
 		for j := range l {
-			loops[i][j].Y = crisp[j].Y
+			loops[i][j].Y = math.Round(crisp[j].Y*64) / 64 // fewer levels, none a hair apart
 		}
 	}
 	for _, q := range Fill(loops) {

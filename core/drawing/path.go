@@ -94,7 +94,8 @@ func area(loop []Point) float64 {
 	return sum / 2
 }
 
-func distance(p, q Point) float64 { return math.Hypot(q.X-p.X, q.Y-p.Y) }
+// distance does without Hypot, whose care for overflow costs time.
+func distance(p, q Point) float64 { return math.Sqrt((q.X-p.X)*(q.X-p.X) + (q.Y-p.Y)*(q.Y-p.Y)) }
 
 func length(p []Point) float64 {
 	sum := 0.0
