@@ -1,0 +1,161 @@
+package shop
+
+import (
+	"reflect"
+	"slices"
+	"strings"
+	"testing"
+
+	"finwright/core/message"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// edit changes values of a capability by path, which must all be accepted.
+func edit(t *testing.T, c Capability, changes ...string) Capability {
+	t.Helper()
+	for i := 0; i < len(changes); i += 2 {
+		next, faults := c.With(changes[i], changes[i+1])
+		if faults != nil {
+			t.Fatalf("%s = %s: %v", changes[i], changes[i+1], faults)
+		}
+		c = next
+	}
+	return c
+}
+
+func TestSavedFileReadsBack(t *testing.T) {
+	a := House()
+	b, faults := Open(a.Save())
+	if faults != nil || !reflect.DeepEqual(a, b) {
+		t.Errorf("the shipped file does not survive saving: %v", faults)
+	}
+}
+
+func TestEditKeepsTextAsTyped(t *testing.T) {
+	c := edit(t, House(), "lines/0/strip_speed", "13 ft/s", "crew/people", "3", "lines/0/types/0/oiler", "false")
+	if got := float64(c.Lines[0].StripSpeed); got != 13*0.3048 {
+		t.Errorf("strip speed %v", got)
+	}
+	if c.Crew.People != 3 || c.Lines[0].Types[0].Oiler || !strings.Contains(string(c.Save()), `"13 ft/s"`) {
+		t.Error("an edit is lost")
+	}
+}
+
+// The envelope that the issue of this step asks a file to be able to hold, as people write it.
+func TestWideLineIsExpressible(t *testing.T) {
+	c := edit(t, House(),
+		"lines/0/tube_od/low", "9/16 in", "lines/0/tube_od/high", "50.8 mm",
+		"lines/0/types/0/fin_height/low", "1/4 in", "lines/0/types/0/fin_height/high", "25.4 mm",
+		"lines/0/types/0/fin_count/low", "4 fpi", "lines/0/types/0/fin_count/high", "13 fpi",
+		"lines/0/strip_speed", "4 m/s", "lines/0/coils/1/mass", "1200 lb", "lines/0/coils/1/od", "36 in",
+		"lines/1/types/0/fin_height_by_od/5/high", "1 1/8 in",
+		"cutting/stock/1", "40 ft", "cutting/stock/2", "50 ft", "cutting/stock/3", "60 ft")
+	l := c.Lines[0]
+	near(t, "9/16 in", l.TubeOD.Low.Millimetres(), 14.2875, 1e-12)
+	if got := units.Figure(units.Diameter, float64(l.TubeOD.Low), units.SI).String(); got != "14.29 mm" {
+		t.Errorf("9/16 in shows as %s", got)
+	}
+	near(t, "4 m/s in ft/s", units.In(units.Running, float64(l.StripSpeed), units.US), 13, 0.5/13)
+	near(t, "1200 lb", float64(l.Coils[1].Mass), 544.311, 1e-6)
+	near(t, "embedded on one diameter", c.Lines[1].Types[0].HeightByOD[5].High.Millimetres(), 28.575, 1e-12)
+	near(t, "60 ft", float64(c.Cutting.Stock[3]), 18.288, 1e-12)
+}
+
+func TestStricterOfTwoRows(t *testing.T) {
+	all := Range[units.Length]{1, 9}
+	table := []ByOD[units.Length]{{OD: 10, Low: 2, High: 6}, {OD: 20, Low: 3, High: 8}}
+	for _, c := range []struct {
+		od   units.Length
+		want Range[units.Length]
+	}{{10, Range[units.Length]{2, 6}}, {20, Range[units.Length]{3, 8}}, {15, Range[units.Length]{3, 6}}, {5, all}, {25, all}} {
+		if got := within(c.od, all, table); got != c.want {
+			t.Errorf("od %v: %v, want %v", c.od, got, c.want)
+		}
+	}
+}
+
+func TestFaultsNameTheirPath(t *testing.T) {
+	good := string(House().Save())
+	for _, c := range []struct{ name, old, new, path, key string }{
+		{"not JSON", good, "{", "", "shop.file.not_json"},
+		{"another format", `"finwright-shop"`, `"other"`, "format", "shop.file.format"},
+		{"a newer version", `"version": 1`, `"version": 2`, "version", "shop.file.version"},
+		{"a wrong unit", `"2.5 m/s"`, `"2.5 mm"`, "lines/0/strip_speed", "error.wrong_unit"},
+		{"a bare number", `"2.5 m/s"`, `2.5`, "lines/0/strip_speed", "shop.file.quantity"},
+		{"nought", `"2.5 m/s"`, `"0 m/s"`, "lines/0/strip_speed", "shop.file.positive"},
+		{"an unknown key", `"currency": "EUR"`, `"currency": "EUR", "colour": "red"`, "colour", "shop.file.unknown"},
+		{"a missing key", `"currency": "EUR",`, ``, "currency", "shop.file.missing"},
+		{"a fraction", `"people": 2`, `"people": 2.5`, "crew/people", "shop.file.whole"},
+		{"an unknown metal", `"al1060",`, `"unobtainium",`, "lines/0/types/0/fin_metals/0", "shop.file.metal"},
+		{"an unknown type", `"type": "embedded"`, `"type": "glued"`, "lines/1/types/0/type", "shop.file.fin_type"},
+		{"ranges the wrong way round", `"low": "19.05 mm"`, `"low": "60 mm"`, "lines/1/tube_od/high", "shop.file.range"},
+		{"an idle drive", `"idle": "2 kW"`, `"idle": "20 kW"`, "lines/1/idle", "shop.file.idle"},
+	} {
+		_, faults := Open([]byte(strings.Replace(good, c.old, c.new, 1)))
+		if !slices.ContainsFunc(faults, func(f Fault) bool { return f.Path == c.path && f.Why.Key == c.key }) {
+			t.Errorf("%s: faults %v, want %s at %s", c.name, faults, c.key, c.path)
+		}
+		for _, f := range faults {
+			message.English.Render(f.Why, units.SI)
+		}
+	}
+}
+
+func TestEditRefuses(t *testing.T) {
+	for path, text := range map[string]string{"lines/0/strip_speed": "fast", "lines/9/name": "x", "colour": "red", "crew/people": "two"} {
+		if _, faults := House().With(path, text); faults == nil {
+			t.Errorf("%s = %s is accepted", path, text)
+		}
+	}
+}
+
+// Every key of the file has a label, which is also its documentation.
+func TestEveryKeyHasALabel(t *testing.T) {
+	var visit func(reflect.Type)
+	visit = func(typ reflect.Type) {
+		for typ.Kind() == reflect.Slice {
+			typ = typ.Elem()
+		}
+		if typ.Kind() != reflect.Struct {
+			return
+		}
+		for i := range typ.NumField() {
+			tg, ok := tagOf(typ.Field(i), units.Number)
+			if !ok {
+				continue
+			}
+			if !message.English.Has("shop.field." + tg.key) {
+				t.Errorf("no label for %s", tg.key)
+			}
+			if tg.kind != "" && !message.English.Has("accepts."+string(tg.kind)) {
+				t.Errorf("nothing says what is accepted for %s, key %s", tg.kind, tg.key)
+			}
+			visit(typ.Field(i).Type)
+		}
+	}
+	visit(reflect.TypeFor[Capability]())
+}
+
+func TestHouseMakesWoundTypes(t *testing.T) {
+	c := House()
+	for _, typ := range []tube.FinType{tube.Footed, tube.OverlapFooted, tube.KnurledFooted, tube.KnurledOverlap, tube.Embedded, tube.EdgeWound} {
+		if !slices.ContainsFunc(c.Lines, func(l Line) bool { _, ok := l.Making(typ); return ok }) {
+			t.Errorf("no line makes %s", typ)
+		}
+	}
+}
+
+func FuzzOpen(f *testing.F) {
+	f.Add(string(House().Save()))
+	f.Add(`{"format":"finwright-shop","version":1,"lines":[{"types":[{}]}]}`)
+	f.Fuzz(func(t *testing.T, text string) {
+		c, faults := Open([]byte(text))
+		if faults == nil {
+			c.Save()
+		}
+		for _, fault := range faults {
+			message.English.Render(fault.Why, units.SI)
+		}
+	})
+}

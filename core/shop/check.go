@@ -1,0 +1,71 @@
+package shop
+
+import (
+	"slices"
+	"strconv"
+
+	"finwright/core/material"
+	"finwright/core/message"
+	"finwright/core/tube"
+)
+
+// checker gathers what is wrong with values that are each readable.
+type checker []Fault
+
+func (k *checker) unless(ok bool, path, key string) {
+	if !ok {
+		*k = append(*k, Fault{path, message.New(key)})
+	}
+}
+
+// check holds a capability's values against one another and against the known names.
+func check(c *Capability) []Fault {
+	var k checker
+	k.unless(len(c.Lines) > 0, "lines", "shop.file.no_line")
+	for i := range c.Lines {
+		checkLine(&c.Lines[i], "lines/"+strconv.Itoa(i), &k)
+	}
+	for i, m := range c.Measured {
+		at := "measured/" + strconv.Itoa(i)
+		k.unless(slices.Contains(tube.FinTypes, m.Type), at+"/type", "shop.file.fin_type")
+		k.unless(m.Finned <= m.Finished && abs(m.Finished-m.Cut) < m.Finned/2, at+"/finished", "shop.file.measured")
+	}
+	k.unless(c.Losses.Rejects < 0.5, "losses/rejects", "shop.file.share")
+	k.unless(c.Crew.People > 0, "crew/people", "shop.file.positive")
+	k.unless(c.Crew.Efficiency <= 1, "crew/efficiency", "shop.file.share")
+	k.unless(c.Crate.Slings.High < 0.5, "crate/slings/high", "shop.file.share")
+	k.unless(c.Rates.ScrapShare <= 1, "rates/scrap_share", "shop.file.share")
+	k.unless(c.Rates.Margin < 10, "rates/margin", "shop.file.share")
+	return k
+}
+
+func checkLine(l *Line, at string, k *checker) {
+	k.unless(len(l.Coils) > 0, at+"/coils", "shop.file.no_coil")
+	for i, coil := range l.Coils {
+		p := at + "/coils/" + strconv.Itoa(i)
+		k.unless(coil.Form == Pancake || coil.Form == Traverse, p+"/form", "shop.file.coil_form")
+		k.unless(coil.ID < coil.OD, p+"/id", "shop.file.coil_id")
+		k.unless(coil.Form != Traverse || coil.Width > 0, p+"/width", "shop.file.coil_width")
+		k.unless(coil.Fill <= 1, p+"/fill", "shop.file.share")
+	}
+	k.unless(l.Racks.Tubes > 0, at+"/racks/tubes", "shop.file.positive")
+	k.unless(l.Idle < l.Drive, at+"/idle", "shop.file.idle")
+	o := l.ChangeOver
+	k.unless(o.Type >= o.OD && o.OD >= o.Tooling && o.Tooling >= o.Pitch, at+"/change_over", "shop.file.change_over")
+	for i := range l.Types {
+		m, p := &l.Types[i], at+"/types/"+strconv.Itoa(i)
+		k.unless(m.Type.Wound() && slices.Contains(tube.FinTypes, m.Type), p+"/type", "shop.file.fin_type")
+		k.unless(m.StripRatio >= 0.9 && m.StripRatio <= 1.2, p+"/strip_ratio", "shop.file.strip_ratio")
+		k.unless(m.Growth < 0.05 && m.Scatter < 0.05, p+"/growth", "shop.file.growth")
+		for j, id := range m.FinMetals {
+			_, known := material.FinMetal(id)
+			k.unless(known, p+"/fin_metals/"+strconv.Itoa(j), "shop.file.metal")
+		}
+		for j, id := range m.TubeMetals {
+			_, known := material.TubeMetal(id)
+			k.unless(known, p+"/tube_metals/"+strconv.Itoa(j), "shop.file.metal")
+		}
+	}
+}
+
+func abs[T ~float64](x T) T { return max(x, -x) }

@@ -1,0 +1,271 @@
+package shop
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"reflect"
+	"slices"
+	"strconv"
+	"strings"
+
+	"finwright/core/message"
+	"finwright/core/units"
+)
+
+// Fault is one thing wrong in a capability file. Path leads to it from the
+// top, as in "lines/0/types/1/spindle".
+type Fault struct {
+	Path string
+	Why  message.Message
+}
+
+// Field is one value of a capability file, for a page to show and edit. Its
+// label is the text "shop.field.<Key>".
+type Field struct {
+	Path string
+	Key  string
+	Kind units.Kind // of a quantity; empty for names, Count for whole numbers
+	Text string     // as typed
+}
+
+// Open reads a capability file strictly and returns every fault in it.
+func Open(text []byte) (Capability, []Fault) {
+	var c Capability
+	var tree map[string]any
+	if json.Unmarshal(text, &tree) != nil {
+		return c, []Fault{{"", message.New("shop.file.not_json")}}
+	}
+	if tree["format"] != Format {
+		return c, []Fault{{"format", message.New("shop.file.format", "format", Format)}}
+	}
+	if tree["version"] != float64(Version) {
+		return c, []Fault{{"version", message.New("shop.file.version", "version", Version)}}
+	}
+	r := reader{}
+	r.object(tree, reflect.ValueOf(&c).Elem(), "", "", "format", "version")
+	if r.faults == nil {
+		r.faults = check(&c)
+	}
+	c.tree = tree
+	return c, r.faults
+}
+
+// Save writes the file back as it was typed, keys in alphabetical order.
+func (c Capability) Save() []byte {
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", " ")
+	if err := e.Encode(c.tree); err != nil {
+		panic("shop: " + err.Error())
+	}
+	return b.Bytes()
+}
+
+// Fields lists every value, in the order of the structs.
+func (c Capability) Fields() []Field {
+	r := reader{}
+	r.object(c.tree, reflect.ValueOf(&Capability{}).Elem(), "", "", "format", "version")
+	return r.fields
+}
+
+// With returns the capability with the value at path typed anew. On any fault
+// the receiver stays in force.
+func (c Capability) With(path, text string) (Capability, []Fault) {
+	var value any = text
+	for _, f := range c.Fields() {
+		if f.Path != path || f.Kind != units.Count {
+			continue
+		}
+		n, err := units.Parse(units.Count, text, units.SI)
+		if err != nil {
+			return c, []Fault{{path, message.New("shop.file.whole")}}
+		}
+		value = n.SI
+	}
+	if text == "true" || text == "false" {
+		value = text == "true"
+	}
+	next := Capability{tree: c.copyTree()}
+	if !put(next.tree, strings.Split(path, "/"), value) {
+		return c, []Fault{{path, message.New("shop.file.no_such")}}
+	}
+	return Open(next.Save())
+}
+
+func (c Capability) copyTree() map[string]any {
+	var tree map[string]any
+	if err := json.Unmarshal(c.Save(), &tree); err != nil {
+		panic("shop: " + err.Error())
+	}
+	return tree
+}
+
+// put sets the value that steps lead to; there must be one already.
+func put(node any, steps []string, value any) bool {
+	last := len(steps) == 1
+	switch n := node.(type) {
+	case map[string]any:
+		if _, ok := n[steps[0]]; !ok {
+			return false
+		}
+		if last {
+			n[steps[0]] = value
+			return true
+		}
+		return put(n[steps[0]], steps[1:], value)
+	case []any:
+		i, err := strconv.Atoi(steps[0])
+		if err != nil || i < 0 || i >= len(n) {
+			return false
+		}
+		if last {
+			n[i] = value
+			return true
+		}
+		return put(n[i], steps[1:], value)
+	}
+	return false
+}
+
+// tag is what a struct's field says of its key in the file.
+type tag struct {
+	key      string
+	kind     units.Kind
+	optional bool
+	zero     bool // nought is allowed
+}
+
+func tagOf(f reflect.StructField, inherited units.Kind) (tag, bool) {
+	text, ok := f.Tag.Lookup("file")
+	if !ok {
+		return tag{}, false
+	}
+	parts := strings.Split(text, ",")
+	t := tag{key: parts[0]}
+	for _, p := range parts[1:] {
+		switch p {
+		case "optional":
+			t.optional = true
+		case "zero":
+			t.zero = true
+		case "inherit":
+			t.kind = inherited
+		default:
+			t.kind = units.Kind(p)
+		}
+	}
+	return t, true
+}
+
+// reader fills structs from the tree of a JSON text and gathers what is wrong.
+type reader struct {
+	faults []Fault
+	fields []Field
+}
+
+func (r *reader) fault(path, key string, pairs ...any) {
+	r.faults = append(r.faults, Fault{path, message.New(key, pairs...)})
+}
+
+func (r *reader) object(node any, v reflect.Value, kind units.Kind, path string, also ...string) {
+	m, ok := node.(map[string]any)
+	if !ok {
+		r.fault(path, "shop.file.object")
+		return
+	}
+	known := append(also, "note")
+	for i := range v.NumField() {
+		t, ok := tagOf(v.Type().Field(i), kind)
+		if !ok {
+			continue
+		}
+		known = append(known, t.key)
+		child, present := m[t.key]
+		switch {
+		case present:
+			r.value(child, v.Field(i), t, join(path, t.key))
+		case !t.optional:
+			r.fault(join(path, t.key), "shop.file.missing")
+		}
+	}
+	if low := v.FieldByName("Low"); low.IsValid() && low.Float() > v.FieldByName("High").Float() {
+		r.fault(join(path, "high"), "shop.file.range")
+	}
+	for key := range m {
+		if !slices.Contains(known, key) {
+			r.fault(join(path, key), "shop.file.unknown")
+		}
+	}
+}
+
+func join(path, step string) string {
+	if path == "" {
+		return step
+	}
+	return path + "/" + step
+}
+
+func (r *reader) value(node any, v reflect.Value, t tag, path string) {
+	switch v.Kind() {
+	case reflect.Struct:
+		r.object(node, v, t.kind, path)
+	case reflect.Slice:
+		list, ok := node.([]any)
+		if !ok {
+			r.fault(path, "shop.file.list")
+			return
+		}
+		v.Set(reflect.MakeSlice(v.Type(), len(list), len(list)))
+		for i, item := range list {
+			r.value(item, v.Index(i), t, join(path, strconv.Itoa(i)))
+		}
+	case reflect.Float64:
+		r.quantity(node, v, t, path)
+	case reflect.Int:
+		n, ok := node.(float64)
+		if !ok || n != float64(int(n)) || n < 0 {
+			r.fault(path, "shop.file.whole")
+			return
+		}
+		v.SetInt(int64(n))
+		r.fields = append(r.fields, Field{path, t.key, units.Count, strconv.Itoa(int(n))})
+	case reflect.Bool:
+		b, ok := node.(bool)
+		if !ok {
+			r.fault(path, "shop.file.yes_no")
+			return
+		}
+		v.SetBool(b)
+		r.fields = append(r.fields, Field{path, t.key, "", strconv.FormatBool(b)})
+	case reflect.String:
+		text, ok := node.(string)
+		if !ok || text == "" {
+			r.fault(path, "shop.file.text")
+			return
+		}
+		v.SetString(text)
+		r.fields = append(r.fields, Field{path, t.key, "", text})
+	}
+}
+
+func (r *reader) quantity(node any, v reflect.Value, t tag, path string) {
+	text, ok := node.(string)
+	if !ok {
+		r.fault(path, "shop.file.quantity", "accepts", message.Key("accepts."+string(t.kind)))
+		return
+	}
+	p, err := units.Parse(t.kind, text, units.SI)
+	var bad *units.ParseError
+	switch {
+	case errors.As(err, &bad):
+		r.fault(path, "error."+string(bad.Reason), "text", bad.Text, "part", bad.Part, "accepts", message.Key("accepts."+string(t.kind)))
+		return
+	case p.SI < 0 || p.SI == 0 && !t.zero:
+		r.fault(path, "shop.file.positive")
+		return
+	}
+	v.SetFloat(p.SI)
+	r.fields = append(r.fields, Field{path, t.key, t.kind, text})
+}
