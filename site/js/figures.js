@@ -106,7 +106,7 @@ function list(root, name, other = name, above = new Set()) {
 function make(id, name) {
   const root = /** @type {HTMLElement} */ (/** @type {Element} */ (template.content.firstElementChild).cloneNode(true));
   const part = (/** @type {string} */ selector) => /** @type {HTMLElement} */ (root.querySelector(selector));
-  const [label, amount, value, unit, mark] = [".name", ".amount", ".value", ".unit", ".mark"].map(part);
+  const [label, amount, value, unit, mark] = [".name", ".amount", ".value", ".unit", ".state"].map(part);
   root.dataset.figure = id;
   root.dataset.testid = `${name}-${id}`;
   value.dataset.testid = `${name}-${id}-value`;

@@ -47,7 +47,7 @@ function row(root, change) {
   const control = find(".moves");
   /** @type {HTMLSelectElement} */
   const origin = find(".origin select");
-  const [letter, accepts, error, watch, label] = [".origin b", ".accepts", ".error", ".watch", ".label"].map(find);
+  const [letter, error, watch, label] = [".origin b", ".error", ".watch", ".label"].map(find);
 
   if (control instanceof HTMLInputElement) {
     typed(control, (text) => change.live(id, text), (text) => change.commit(id, text));
@@ -74,7 +74,6 @@ function row(root, change) {
       if (origin.value !== field.origin) origin.value = field.origin;
       letter.textContent = origin.selectedOptions[0].dataset.letter ?? "";
       origin.parentElement?.setAttribute("data-origin", field.origin);
-      if (accepts.textContent !== field.hint) accepts.textContent = field.hint;
       setError(control, error, field.error);
       if (watch.textContent !== field.watch) watch.textContent = field.watch;
     },

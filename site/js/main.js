@@ -23,7 +23,7 @@ const text = (/** @type {string} */ value, /** @type {string} */ field) => ({ op
 
 const engine = createEngine();
 const design = createDesign(engine, () => sheet.area(), { show, failed });
-const sheet = createSheet(at("drawing"), at("plots"), at("map-quantity"), engine, design);
+const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design);
 
 const form = createForm(at("entries"), {
   // A half-typed text that cannot be read yet changes nothing.
@@ -127,7 +127,7 @@ async function start() {
   if (link) await openLink(link);
   told(notice, saved);
   performance.mark("finwright:figures");
-  await sheet.load();
+  await sheet.load().catch(failed);
   performance.mark("finwright:drawn");
   keepOffline();
 }

@@ -23,7 +23,7 @@ export function setMark(element, state, word) {
  */
 export function newMark(state, word) {
   const template = /** @type {HTMLTemplateElement} */ (document.getElementById("figure-template"));
-  const mark = /** @type {Element} */ (template.content.querySelector(".mark")?.cloneNode(true));
+  const mark = /** @type {Element} */ (template.content.querySelector(".state")?.cloneNode(true));
   setMark(mark, state, word);
   return mark;
 }

@@ -1,18 +1,22 @@
 // @ts-check
 // Drawing and plots: what is loaded after the first figures, and redrawn with every change.
 
+const IDLE = 700; // ms without a change
+
 /**
  * @param {HTMLElement} drawingRoot
+ * @param {HTMLElement} paper holds the drawing for the printer
  * @param {HTMLElement} plotsRoot
  * @param {HTMLSelectElement} mapQuantity
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
  */
-export function createSheet(drawingRoot, plotsRoot, mapQuantity, engine, design) {
+export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design) {
   /** @type {any} */ let drawing = null;
   /** @type {any} */ let plots = null;
   /** @type {any} */ let good = null; // the last document that could be measured, with its view
   let optionsOf = ""; // units that the plots' options are written in
+  let idle = 0;
   let timing = false;
   let mapOf = ""; // what the map's bands show
 
@@ -56,7 +60,25 @@ export function createSheet(drawingRoot, plotsRoot, mapQuantity, engine, design)
     if (map) plots.showMap(map);
   }
 
+  /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot */
+  async function picture(slot) {
+    const reply = await engine.callLatest(slot, "svg", { document: good.document, sheet: size() });
+    return reply?.svg ?? null;
+  }
+
+  /** Keeps a picture ready for the printer, which does not wait. */
+  function prepare() {
+    clearTimeout(idle);
+    idle = window.setTimeout(async () => {
+      const text = await picture("paper");
+      if (text) paper.replaceChildren(new DOMParser().parseFromString(text, "image/svg+xml").documentElement);
+    }, IDLE);
+  }
+
   mapQuantity.addEventListener("change", () => plots && loadMap());
+  // Paper is white, whatever the screen is.
+  addEventListener("beforeprint", () => plots?.setTheme("light"));
+  addEventListener("afterprint", () => plots?.setTheme(theme()));
   new ResizeObserver(() => drawing && design.refresh()).observe(drawingRoot);
 
   return {
@@ -76,7 +98,7 @@ export function createSheet(drawingRoot, plotsRoot, mapQuantity, engine, design)
       if (!view.valid || !plots) return;
       draw();
       if (since !== undefined && !timing) time(since);
-      if (settled) loadOptions().then(loadMap);
+      if (settled) loadOptions().then(loadMap).then(prepare);
     },
 
     /** Loads what draws; resolves when all is drawn. */
@@ -87,10 +109,7 @@ export function createSheet(drawingRoot, plotsRoot, mapQuantity, engine, design)
         onPull: (/** @type {any[]} */ values, /** @type {Event} */ event) => design.live("grip", set(values), { since: event.timeStamp }),
         onRelease: (/** @type {any[]} */ values, /** @type {Event} */ event) => design.commit(set(values), event.timeStamp),
         onCancel: design.cancel,
-        requestSVG: async () => {
-          const reply = await engine.callLatest("picture", "svg", { document: good.document, sheet: size() });
-          return reply?.svg ?? null;
-        },
+        requestSVG: () => picture("screen"),
       });
       plots = createPlots(plotsRoot, { onPlace: (_, values) => design.commit(set(values)) });
       plots.setTheme(theme());
@@ -99,6 +118,7 @@ export function createSheet(drawingRoot, plotsRoot, mapQuantity, engine, design)
       await loadOptions();
       await loadMap();
       await drawn;
+      prepare();
     },
 
     /** Paper has changed. */

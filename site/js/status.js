@@ -27,7 +27,7 @@ export function createStatus(root, form) {
     const bad = fields.filter(({ error }) => error);
     const inSpans = spans.flatMap(({ centre, width }) => [centre.error, width.error]).filter(Boolean);
     const count = bad.length + inSpans.length;
-    const text = count === 1 ? says.one : says.some?.replace("{count}", String(count));
+    const text = count === 1 ? says.single : says.several?.replace("{count}", String(count));
     const first = document.createElement("button");
     first.type = "button";
     first.dataset.testid = "jump";

@@ -65,8 +65,7 @@ function symbolRow({ symbol, name, value, si }) {
   const row = document.createElement("tr");
   const cells = [document.createElement("th"), ...[name, value, si].map(() => document.createElement("td"))];
   cells[0].scope = "row";
-  setFormula(cells[0], symbol);
-  [name, value, si].forEach((text, i) => (cells[i + 1].textContent = text));
+  [symbol, name, value, si].forEach((text, i) => setFormula(cells[i], text));
   row.append(...cells);
   return row;
 }
