@@ -25,6 +25,10 @@ func check(c *Capability) []Fault {
 	for i := range c.Lines {
 		checkLine(&c.Lines[i], "lines/"+strconv.Itoa(i), &k)
 	}
+	for i, f := range c.Forming {
+		k.unless(f.Stretch > 1, "forming/"+strconv.Itoa(i)+"/stretch", "shop.file.stretch")
+		k.unless(f.SpeedShare <= 1, "forming/"+strconv.Itoa(i)+"/speed_share", "shop.file.share")
+	}
 	for i, m := range c.Measured {
 		at := "measured/" + strconv.Itoa(i)
 		k.unless(slices.Contains(tube.FinTypes, m.Type), at+"/type", "shop.file.fin_type")

@@ -1,0 +1,230 @@
+package shop
+
+import (
+	"math"
+	"math/rand/v2"
+	"reflect"
+	"slices"
+	"strings"
+	"testing"
+
+	"finwright/core/figure"
+	"finwright/core/material"
+	"finwright/core/message"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+func verdict(t *testing.T, list []Verdict, rule string) Verdict {
+	t.Helper()
+	i := slices.IndexFunc(list, func(v Verdict) bool { return v.Rule == rule })
+	if i < 0 {
+		t.Fatalf("no verdict of rule %s", rule)
+	}
+	return list[i]
+}
+
+func TestUsualTubePasses(t *testing.T) {
+	c, o := House(), footed()
+	for _, v := range Judge(&c, Choose(&c, &o), &o) {
+		if v.State != figure.Good && v.State != figure.Plain {
+			t.Errorf("%s: %s, %s", v.Rule, v.State, message.English.Render(v.Why, units.SI))
+		}
+	}
+}
+
+func TestRules(t *testing.T) {
+	c := House()
+	hot := units.Temperature(200)
+	for _, k := range []struct {
+		name   string
+		start  func() Order
+		change func(*Order)
+		rule   string
+		state  figure.State
+		margin float64
+		to     []Setting
+	}{
+		{"thick tube", footed, func(o *Order) { o.Tube.OD = 0.06 }, "tube_od", figure.No, 1 - 60/50.8, []Setting{{"tube_od", 0, units.Diameter, 0.0508, ""}}},
+		{"odd size", footed, func(o *Order) { o.Tube.OD = 0.026 }, "tube_size", figure.Watch, 0, []Setting{{"tube_od", 0, units.Diameter, 0.0254, ""}}},
+		{"long tube", footed, func(o *Order) { o.Tube.Length = 18 }, "tube_length", figure.No, 1 - 18/15.3, []Setting{{"tube_length", 0, units.Distance, 15.3, ""}}},
+		// On a 1 in tube this line winds up to 5/8 in; on 19.05 mm up to 1/2 in.
+		{"high fin", footed, func(o *Order) { o.Tube.Fin.Height = 0.0175 }, "fin_height", figure.No, 1 - 17.5/15.875, []Setting{{"fin_height", 0, units.Height, 0.015875, ""}}},
+		{"high fin on a thin tube", footed, func(o *Order) { o.Tube.OD = 0.01905 }, "fin_height", figure.No, 1 - 15.875/12.7, []Setting{{"fin_height", 0, units.Height, 0.0127, ""}}},
+		{"close fins", footed, func(o *Order) { o.Tube.Fin.Count = 13 * fpi }, "fin_count", figure.No, 1 - 13.0/11, []Setting{{"fin_pitch", 0, units.FinCount, 11 / 0.0254, ""}}},
+		{"thin strip", footed, func(o *Order) { o.Tube.Fin.Strip = 0.0002 }, "strip", figure.No, -1.0 / 3, []Setting{{"strip_thickness", 0, units.Thickness, 0.0003, ""}}},
+		{"steel foot", footed, func(o *Order) { *o = o.With(Setting{Field: "fin_metal", Choice: "cs1010"}) }, "fin_metal", figure.No, 0, []Setting{{Field: "fin_metal", Choice: "al3003"}}},
+		{"copper tube in a groove", embedded, func(o *Order) { *o = o.With(Setting{Field: "tube_metal", Choice: "c12200"}) }, "tube_metal", figure.No, 0, []Setting{{Field: "tube_metal", Choice: "cs"}}},
+		{"thin wall under rolls", embedded, func(o *Order) { o.Tube.Wall = 0.0016 }, "wall", figure.No, 1.6/2.1 - 1, []Setting{{"tube_wall", 0, units.Wall, 0.0021, ""}}},
+		// 12 BWG is practice so that 0.083 in is left below the groove (from memory): by 0.9 x 2.769 - 0.30 = 2.192 mm it is.
+		{"12 BWG under a groove", embedded, func(o *Order) { o.LeastWall = 0.083 * units.Inch }, "wall_left", figure.Good, 2.1921/2.1082 - 1, nil},
+		{"14 BWG under a groove", embedded, func(o *Order) { o.LeastWall, o.Tube.Wall = 0.083*units.Inch, 0.083*units.Inch }, "wall_left", figure.No, (0.9*2.1082-0.3)/2.1082 - 1, []Setting{{"tube_wall", 0, units.Wall, 0.00268, ""}}},
+		{"no least wall", embedded, func(*Order) {}, "wall_left", figure.Plain, 0, nil},
+		{"no rolls", footed, func(o *Order) { o.Tube.Fin.Height = 0.0135 }, "tool", figure.Watch, 0, []Setting{{"fin_height", 0, units.Height, 0.0142875, ""}}},
+		{"stretched", footed, func(o *Order) { o.Tube.OD = 0.0254 - 0.0004 }, "stretch", figure.Watch, 1 - (25+31.75)/25/2.25, []Setting{{"fin_height", 0, units.Height, 0.01562, ""}}},
+		{"thin tip, strip can be thicker", footed, func(o *Order) { o.Tube.Fin.Strip = 0.0003 }, "tip", figure.Watch, 0.3/2.25/0.15 - 1, []Setting{{"strip_thickness", 0, units.Thickness, 0.00034, ""}}},
+		// 23.6 against 12.1e-6/K and a strain of 0.001 over 20 to 200 degrees C: the hand calculation gives about 20 + 0.001/11.5e-6 = 107.
+		{"loosens", footed, func(o *Order) { o.Hottest = &hot }, "expansion", figure.Watch, math.NaN(), []Setting{{Field: "fin_metal", Choice: "c12200"}}},
+		{"keyed", embedded, func(o *Order) { o.Hottest = &hot }, "expansion", figure.Plain, 0, nil},
+	} {
+		o := k.start()
+		k.change(&o)
+		l := &c.Lines[0]
+		if o.Tube.Fin.Type == tube.Embedded {
+			l = &c.Lines[1]
+		}
+		v := verdict(t, Judge(&c, l, &o), k.rule)
+		if v.State != k.state || len(v.Change) != len(k.to) {
+			t.Errorf("%s: %s %v, want %s %v", k.name, v.State, v.Change, k.state, k.to)
+			continue
+		}
+		if v.Measure != nil && k.margin != 0 && math.Abs(v.Measure.Margin-k.margin) > 1e-4 {
+			t.Errorf("%s: margin %.5f, want %.5f", k.name, v.Measure.Margin, k.margin)
+		}
+		for i := range k.to {
+			a, b := v.Change[i], k.to[i]
+			if a.Field != b.Field || a.Choice != b.Choice || math.Abs(a.SI-b.SI) > 1e-9*math.Abs(b.SI)+1e-12 {
+				t.Errorf("%s: change %+v, want %+v", k.name, a, b)
+			}
+		}
+	}
+}
+
+func TestTypeThatTheLineLacks(t *testing.T) {
+	c, o := House(), embedded()
+	list := Judge(&c, &c.Lines[0], &o)
+	v := verdict(t, list, "fin_type")
+	if v.State != figure.No || len(v.Change) != 1 {
+		t.Fatalf("verdict %+v", v)
+	}
+	if Choose(&c, &o) != &c.Lines[1] {
+		t.Error("the line for embedded fins is not chosen")
+	}
+	if slices.ContainsFunc(list, func(v Verdict) bool { return v.Rule == "fin_height" }) {
+		t.Error("a height is judged without a way of making the type")
+	}
+}
+
+// random returns any order, most of them beyond some limit.
+func random(r *rand.Rand) Order {
+	between := func(a, b float64) float64 { return a + (b-a)*r.Float64() }
+	o := footed()
+	tm := material.TubeMetals[r.IntN(len(material.TubeMetals))]
+	fm := material.FinMetals[r.IntN(len(material.FinMetals))]
+	o = o.With(Setting{Field: "tube_metal", Choice: tm.ID}, Setting{Field: "fin_metal", Choice: fm.ID})
+	t := &o.Tube
+	t.OD = units.Length(between(0.012, 0.06))
+	t.Wall = units.Length(between(0.0008, 0.004))
+	t.Length = units.Length(between(0.5, 20))
+	t.Fin.Type = tube.FinTypes[r.IntN(len(tube.FinTypes))]
+	t.Fin.Height = units.Length(between(0.004, 0.028))
+	t.Fin.Strip = units.Length(between(0.00015, 0.0008))
+	t.Fin.Count = units.PerLength(between(100, 560))
+	t.Fin.Groove = units.Length(between(0.0001, 0.0004))
+	t.Fin.Sleeve = 0.0005
+	o.LeastWall = units.Length(between(-0.001, 0.003))
+	if r.IntN(2) == 0 {
+		hot := units.Temperature(between(20, 400))
+		o.Hottest = &hot
+	}
+	return o
+}
+
+// What a rule proposes is put into the order and judged again: the rule must
+// then be good; and a proposed number must be the nearest: a hundredth of the way
+// back, the rule is not good again.
+func TestNearestChangesPass(t *testing.T) {
+	c := House()
+	r := rand.New(rand.NewPCG(1, 2))
+	proposed := map[string]int{}
+	for range 3000 {
+		o := random(r)
+		for i := range c.Lines {
+			l := &c.Lines[i]
+			for _, v := range Judge(&c, l, &o) {
+				checkVerdict(t, v)
+				if v.Change == nil {
+					continue
+				}
+				proposed[v.Rule]++
+				if changed := o.With(v.Change...); again(t, &c, l, &changed, v.Rule) != figure.Good {
+					t.Fatalf("%s proposes %+v, which does not pass: %+v", v.Rule, v.Change, o.Tube)
+				}
+				if len(v.Change) == 1 && v.Change[0].Choice == "" && v.Rule != "tube_size" {
+					checkNearest(t, &c, l, &o, v)
+				}
+			}
+		}
+	}
+	for _, r := range append(lineRules, typeRules...) {
+		if proposed[r.id] == 0 {
+			t.Errorf("rule %s never proposed a change", r.id)
+		}
+	}
+}
+
+func again(t *testing.T, c *Capability, l *Line, o *Order, rule string) figure.State {
+	t.Helper()
+	return verdict(t, Judge(c, l, o), rule).State
+}
+
+func checkNearest(t *testing.T, c *Capability, l *Line, o *Order, v Verdict) {
+	t.Helper()
+	now := map[string]float64{
+		"tube_od": float64(o.Tube.OD), "tube_wall": float64(o.Tube.Wall), "tube_length": float64(o.Tube.Length),
+		"fin_height": float64(o.Tube.Fin.Height), "fin_pitch": float64(o.Tube.Fin.Count), "strip_thickness": float64(o.Tube.Fin.Strip),
+	}[v.Change[0].Field]
+	short := v.Change[0]
+	if math.Abs(short.SI-now) < 200*grid && short.Field != "fin_pitch" || v.Rule == "tool" {
+		return // rounding to the safe side may be more than a hundredth of the way, and rolls fit within a tolerance
+	}
+	short.SI += (now - short.SI) / 100
+	if less := o.With(short); again(t, c, l, &less, v.Rule) == figure.Good {
+		t.Fatalf("%s proposes %+v from %g, though less would do", v.Rule, v.Change, now)
+	}
+}
+
+func checkVerdict(t *testing.T, v Verdict) {
+	t.Helper()
+	if v.State != figure.Good && v.Why.None() {
+		t.Fatalf("%s: %s without a reason", v.Rule, v.State)
+	}
+	if text := message.English.Render(v.Why, units.US); strings.Contains(text, "{") {
+		t.Fatalf("%s: %q keeps an open place", v.Rule, text)
+	}
+	if !message.English.Has("shop.rule." + v.Rule) {
+		t.Fatalf("rule %s has no name", v.Rule)
+	}
+	finite(t, v.Rule, v)
+}
+
+// finite fails on any number in v that is not finite.
+func finite(t *testing.T, name string, v any) {
+	t.Helper()
+	var visit func(reflect.Value)
+	visit = func(v reflect.Value) {
+		switch v.Kind() {
+		case reflect.Float64:
+			if x := v.Float(); math.IsNaN(x) || math.IsInf(x, 0) {
+				t.Fatalf("%s holds %v", name, x)
+			}
+		case reflect.Struct:
+			for i := range v.NumField() {
+				visit(v.Field(i))
+			}
+		case reflect.Slice:
+			for i := range v.Len() {
+				visit(v.Index(i))
+			}
+		case reflect.Pointer, reflect.Interface:
+			if !v.IsNil() {
+				visit(v.Elem())
+			}
+		case reflect.Map:
+			for _, key := range v.MapKeys() {
+				visit(v.MapIndex(key))
+			}
+		}
+	}
+	visit(reflect.ValueOf(v))
+}
