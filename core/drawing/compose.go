@@ -71,7 +71,15 @@ func (c composer) heading(id, title string, scale float64, at box) {
 	text := scaleText(c.Text, scale)
 	c.scene.Views = append(c.scene.Views, View{id, title, scale, text, at.x, at.y, at.w, at.h})
 	c.text("title-"+id, "title", at.x, at.y+TextHeight, Start, title)
-	c.text("scale-"+id, "scale", at.x, at.y+TextHeight+lineSpacing, Start, text)
+	if !c.layout.stacked {
+		c.text("scale-"+id, "scale", at.x, at.y+TextHeight+lineSpacing, Start, text)
+		return
+	}
+	// The section across has the scale of the one along: if one line is too short for both, that one states it.
+	x := at.x + textWidth(title) + 1.5
+	if id != "across" || x+textWidth(text) < at.x+at.w {
+		c.text("scale-"+id, "scale", x, at.y+TextHeight, Start, text)
+	}
 }
 
 // cut adds a piece of metal, placed on the sheet and cut off.

@@ -17,6 +17,7 @@ const (
 	legible      = 1.4  // least thickness of strip
 	lonelyStrip  = 4.0  // thickness of strip where the pitch is too wide for two fins
 	breakGap     = 3.0
+	footShare    = 0.25 // of the detail's height, at most
 	firstRank    = 4.5 // strip thickness over the foot
 	secondRank   = 10.5
 )
@@ -26,7 +27,9 @@ func (c composer) detailRoom() float64 { return c.layout.detail.w - detailLeft -
 // detailScale shows three fins, or two if the gap could not be read, or one where fins are far apart.
 func (c composer) detailScale() float64 {
 	room := c.detailRoom()
-	three, two := snapScale(room/(3*c.pitch)), snapScale(room/(2*c.pitch))
+	low := c.layout.detail.h - c.layout.head - detailTop - detailBottom
+	lowest := low * footShare / max(c.foot+c.radius, 1e-3)
+	three, two := snapScale(min(lowest, room/(3*c.pitch))), snapScale(min(lowest, room/(2*c.pitch)))
 	gapText := textWidth(c.print(units.Gap, c.pitch-c.strip))
 	switch {
 	case three*c.strip >= legible && three*(c.pitch-c.strip) >= gapText:
@@ -34,7 +37,7 @@ func (c composer) detailScale() float64 {
 	case two*c.strip >= legible:
 		return two
 	}
-	return snapScale(lonelyStrip / c.strip)
+	return snapScale(min(lowest, lonelyStrip/c.strip))
 }
 
 // detailFins is how many fins stand in the detail: at most three.
@@ -63,7 +66,7 @@ func (c composer) layDetail() detail {
 	}
 	d.x0 = at.x + detailLeft + (room-(d.b-d.a)*d.scale)/2
 	d.x1 = d.x0 + (d.b-d.a)*d.scale
-	top, bottom := at.y+headHeight+detailTop, at.y+at.h-detailBottom
+	top, bottom := at.y+c.layout.head+detailTop, at.y+at.h-detailBottom
 	wall := min(c.wall*d.scale, max(0.22*(bottom-top), c.groove*d.scale+2))
 	tall := c.height * d.scale
 	if spare := bottom - top - wall - tall; spare >= 0 {

@@ -10,6 +10,8 @@ type layout struct {
 	centreY               float64 // of across and along
 	disc                  float64 // greatest fin diameter on the sheet
 	left, right           float64 // columns beside the along view
+	head                  float64 // title and scale over each view
+	stacked               bool
 	footY                 float64 // baseline of scale bar and note
 }
 
@@ -17,7 +19,8 @@ type layout struct {
 const (
 	margin      = 3.0
 	lineSpacing = 4.6
-	headHeight  = 11.0 // title and scale over a view
+	headHeight  = 11.0 // title over scale, over a view
+	headLine    = 6.5  // title and scale on one line
 	belowDisc   = 9.5  // pitch and wall dimensions under a view
 	footHeight  = 5.0  // scale bar and note
 	alongLeft   = 6.0  // fin height, where it does not fit on the right
@@ -27,10 +30,11 @@ const (
 )
 
 func arrange(w, h float64) layout {
-	l := layout{left: alongLeft, right: alongRight, footY: h - margin}
+	l := layout{left: alongLeft, right: alongRight, footY: h - margin, head: headHeight}
 	inner := w - 2*margin
 	bottom := h - margin - footHeight
 	if w/h < stackBelow {
+		l.head, l.stacked = headLine, true
 		top := 0.48 * (bottom - margin)
 		l.across = box{margin, margin, 0.475 * inner, top}
 		l.along = box{margin + 0.475*inner, margin, 0.525 * inner, top}
@@ -41,9 +45,9 @@ func arrange(w, h float64) layout {
 		x := l.along.x + l.along.w + 2
 		l.detail = box{x, margin, w - margin - x, bottom - margin}
 	}
-	clear := l.across.h - headHeight - belowDisc
+	clear := l.across.h - l.head - belowDisc
 	l.disc = min(l.across.w-2*overhang, clear)
-	l.centreY = l.across.y + headHeight + clear/2
+	l.centreY = l.across.y + l.head + clear/2
 	return l
 }
 

@@ -46,7 +46,7 @@ export function createGrips(parent, page) {
     const node = /** @type {SVGGElement} */ (element("g", { class: "grip", role: "slider", tabindex: 0, "data-testid": `grip-${id}` }));
     node.append(
       element("circle", { class: "reach", r: 14 }),
-      element("path", { class: "mark", d: "M-8 0L-2.5 -5V5ZM8 0L2.5 -5V5Z" }),
+      element("path", { class: "handle", d: "M-8 0L-2.5 -5V5ZM8 0L2.5 -5V5Z" }),
       element("text", { class: "value", y: -16, "text-anchor": "middle" }),
     );
     node.addEventListener("pointerdown", (event) => {
@@ -110,9 +110,8 @@ export function createGrips(parent, page) {
         const { x, y } = onScreen(t, at.x + at.axis[0] * along, at.y + at.axis[1] * along);
         node.setAttribute("transform", `translate(${x} ${y})`);
         node.classList.toggle("pulled", mine !== null);
-        const [reach, mark, value] = node.children;
-        mark.setAttribute("transform", `rotate(${(Math.atan2(at.axis[1], at.axis[0]) * 180) / Math.PI})`);
-        reach.setAttribute("r", "14");
+        const [, handle, value] = node.children;
+        handle.setAttribute("transform", `rotate(${(Math.atan2(at.axis[1], at.axis[0]) * 180) / Math.PI})`);
         value.textContent = grip.value_text;
         node.setAttribute("aria-label", grip.label);
         node.setAttribute("aria-valuemin", grip.min);
