@@ -1,0 +1,79 @@
+package shop
+
+import (
+	"math"
+	"testing"
+
+	"finwright/core/units"
+)
+
+// Hand calculation: 1000 rpm, 10 fpi and a 1 in tube feed 2.54 m/min of tube and
+// 79.8 m/min of strip; 5.9 m of finned length take 2.32 min.
+func TestSpeedsByHand(t *testing.T) {
+	rpm := units.Rotation(1000.0 / 60)
+	near(t, "feed", float64(TubeFeed(rpm, 10*fpi))*60, 2.54, 1e-12)
+	near(t, "strip", float64(StripSpeed(rpm, 0.0254))*60, 79.8, 0.05/79.8)
+	near(t, "time", 5.9/float64(TubeFeed(rpm, 10*fpi))/60, 2.32, 0.005/2.32)
+	if got := units.Figure(units.Feed, float64(TubeFeed(rpm, 10*fpi)), units.SI).String(); got != "2.54 m/min" {
+		t.Errorf("feed shows as %s", got)
+	}
+}
+
+func TestLowestLimitBinds(t *testing.T) {
+	c, o := House(), footed()
+	for _, k := range []struct {
+		binding string
+		changes []string
+	}{
+		{"spindle", nil},
+		{"strip_speed", []string{"lines/0/strip_speed", "1 m/s"}},
+		{"drive", []string{"lines/0/drive", "3 kW"}},
+	} {
+		c := edit(t, c, k.changes...)
+		l := &c.Lines[0]
+		m, _ := l.Making(o.Tube.Fin.Type)
+		s := Run(&c, l, m, &o)
+		if s.Binding != k.binding {
+			t.Errorf("%s binds, want %s", s.Binding, k.binding)
+		}
+		for _, limit := range s.Limits {
+			if s.Spindle > limit.Spindle {
+				t.Errorf("the spindle passes its limit by %s", limit.ID)
+			}
+		}
+		if s.Strip > l.StripSpeed*(1+slack) || *s.Power > l.Drive*(1+slack) {
+			t.Errorf("%s binds, but strip runs at %v and the drive gives %v", k.binding, s.Strip, *s.Power)
+		}
+		if k.binding == "drive" {
+			near(t, "power", float64(*s.Power), float64(l.Drive), 1e-9)
+		}
+		near(t, "feed and strip speed", float64(s.Strip/s.Feed), o.Tube.StripPerMetre(), 1e-12)
+	}
+}
+
+// Turn by turn, a second route to the run-up, steady run and run-down.
+func TestSpellBySteps(t *testing.T) {
+	s := Speeds{Spindle: 20, RunUp: 10, RunDown: 40}
+	for _, turns := range []float64{3, 15, 400} {
+		got := s.Wind(turns)
+		const dt = 1e-5
+		wound, speed, clock := 0.0, 0.0, 0.0
+		for wound < turns {
+			speed = min(20, speed+10*dt)
+			wound += speed * dt
+			clock += dt
+		}
+		peak := speed
+		for after := wound; speed > 0; {
+			speed -= 40 * dt
+			after += max(0, speed) * dt
+			clock += dt
+			wound = after
+		}
+		near(t, "peak", float64(got.Peak), peak, 1e-3)
+		near(t, "time", float64(got.Time), clock, 1e-3)
+		if math.Abs(got.RunDown-(wound-turns)) > 0.01 {
+			t.Errorf("%g turns: run-down %.4f, by steps %.4f", turns, got.RunDown, wound-turns)
+		}
+	}
+}
