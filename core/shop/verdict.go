@@ -110,6 +110,11 @@ var typeRules = []rule{
 	{"stretch", judgeStretch},
 	{"tip", judgeTip},
 	{"expansion", judgeExpansion},
+	{"span_place", judgePlace},
+	{"span_width", judgeSpans},
+	{"plain_end_b", judgeEnd},
+	{"position", judgePosition},
+	{"stock", judgeStock},
 }
 
 func quantity[T ~float64](k units.Kind, x T) message.Quantity {

@@ -1,0 +1,49 @@
+package shop
+
+import (
+	"math"
+
+	"finwright/core/units"
+)
+
+// Sawing is how the tubes of an order are cut from mill lengths. Kerf is charged to stock.
+type Sawing struct {
+	Stock   units.Length // length of one mill tube
+	Tubes   int          // mill tubes to buy
+	PerTube int          // pieces from each but perhaps the last
+	Pieces  int
+	Cut     units.Length // one piece
+	OnTubes units.Length // all pieces
+	Kerf    units.Length
+	Offcut  units.Length
+}
+
+// Bought returns the length of tube bought.
+func (s *Sawing) Bought() units.Length { return s.Stock * units.Length(s.Tubes) }
+
+// Saw cuts pieces from the mill length that leaves the least behind; ok is
+// false if none is long enough.
+//
+// Valid: cut > 0, pieces > 0.
+// Source: arithmetic; one kerf after each piece, unless it ends with the mill tube.
+func Saw(c *Cutting, cut units.Length, pieces int) (best Sawing, ok bool) {
+	for _, stock := range c.Stock {
+		per := int(math.Floor(float64((stock+c.Kerf)/(cut+c.Kerf)) + slack))
+		if per < 1 {
+			continue
+		}
+		s := Sawing{Stock: stock, PerTube: per, Pieces: pieces, Cut: cut, Tubes: (pieces + per - 1) / per}
+		for left := pieces; left > 0; left -= per {
+			n := units.Length(min(per, left))
+			rest := max(0, stock-n*cut-(n-1)*c.Kerf)
+			last := min(c.Kerf, rest)
+			s.OnTubes += n * cut
+			s.Kerf += (n-1)*c.Kerf + last
+			s.Offcut += rest - last
+		}
+		if !ok || s.Bought() < best.Bought() {
+			best, ok = s, true
+		}
+	}
+	return best, ok
+}
