@@ -1,0 +1,109 @@
+//go:build browser
+
+package e2e
+
+import (
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"finwright/site/browser"
+)
+
+// engineBeside opens the page and puts a second engine beside the page's own, as `engine`: the page's module, bundled
+// for the test and evaluated through the debugger. `linked(units)` is what the method link is asked with.
+func engineBeside(t *testing.T) *browser.Page {
+	t.Helper()
+	root, err := exec.Command("go", "env", "GOROOT").Output()
+	if err != nil {
+		t.Fatal(err)
+	}
+	bundler := exec.Command(filepath.Join("node_modules", ".bin", "esbuild"), "js/engine.js", "--bundle", "--global-name=beside",
+		"--alias:wasm_exec="+filepath.Join(strings.TrimSpace(string(root)), "lib", "wasm", "wasm_exec.js"))
+	bundler.Dir = site
+	script, err := bundler.Output()
+	if err != nil {
+		t.Fatal(err)
+	}
+	page := chromium.Page(t, browser.Desk)
+	page.Open("")
+	page.WaitMark("finwright:drawn")
+	browser.Eval[bool](page, string(script)+`;
+		globalThis.beside = beside;
+		globalThis.engine = beside.createEngine();
+		engine.call("start", {saved: "", link: "", sheet: {width: 800, height: 600}}).then(({document}) => {
+			globalThis.linked = (units) => ({document: {...document, units}});
+			return true;
+		})`)
+	return page
+}
+
+func TestEngine(t *testing.T) {
+	page := engineBeside(t)
+	t.Run("of four calls at once the first and the last are answered", func(t *testing.T) { latestOfFour(t, page) })
+	t.Run("slots do not wait for each other", func(t *testing.T) { slotsApart(t, page) })
+	t.Run("a batch answers in order and can be cancelled", func(t *testing.T) { batch(t, page) })
+	t.Run("a refusal is an error", func(t *testing.T) { refusal(t, page) })
+	t.Run("a crash rejects what was pending and the next call works", func(t *testing.T) { crash(t, page) })
+}
+
+func same(t *testing.T, what, got, want string) {
+	t.Helper()
+	if got != want {
+		t.Errorf("%s: %s, want %s", what, got, want)
+	}
+}
+
+func latestOfFour(t *testing.T, page *browser.Page) {
+	got := browser.Eval[string](page, `(async () => {
+		const si = await engine.call("link", linked("si")), us = await engine.call("link", linked("us"));
+		const replies = await Promise.all(["si", "us", "si", "us"].map((units) => engine.callLatest("slot", "link", linked(units))));
+		return JSON.stringify([si.fragment !== us.fragment, ...replies.map((reply) => reply && (reply.fragment === si.fragment ? "si" : "us"))]);
+	})()`)
+	same(t, "replies", got, `[true,"si",null,null,"us"]`)
+}
+
+func slotsApart(t *testing.T, page *browser.Page) {
+	got := browser.Eval[int](page, `Promise.all(["a", "b", "c"].map((slot) => engine.callLatest(slot, "link", linked("si"))))
+		.then((replies) => replies.filter(Boolean).length)`)
+	if got != 3 {
+		t.Errorf("%d of 3 slots were answered", got)
+	}
+}
+
+func batch(t *testing.T, page *browser.Page) {
+	got := browser.Eval[string](page, `(async () => {
+		const one = JSON.stringify((await engine.call("link", linked("us"))));
+		const {done} = engine.batch("link", ["si", "us", "si", "us", "si"].map(linked));
+		return (await done).map((reply) => JSON.stringify(reply) === one).join();
+	})()`)
+	same(t, "replies", got, "false,true,false,true,false")
+	got = browser.Eval[string](page, `(() => {
+		const {done, cancel} = engine.batch("link", Array.from({length: 1000}, () => linked("si")));
+		cancel();
+		return done.then(() => "done", (reason) => String(reason instanceof beside.Cancelled));
+	})()`)
+	same(t, "cancelled", got, "true")
+	got = browser.Eval[string](page, `engine.call("link", linked("si")).then(({fragment}) => typeof fragment)`)
+	same(t, "the interactive worker after it", got, "string")
+	got = browser.Eval[string](page, `engine.batch("link", [linked("si")]).done.then((replies) => String(replies.length))`)
+	same(t, "the next batch", got, "1")
+}
+
+func refusal(t *testing.T, page *browser.Page) {
+	got := browser.Eval[string](page, `engine.call("none", {}).catch((reason) => String(reason instanceof beside.EngineError && reason.message.length > 0))`)
+	same(t, "refused", got, "true")
+}
+
+// An uncaught error in the worker rejects what was asked, and the next call is answered by a new worker.
+func crash(t *testing.T, page *browser.Page) {
+	browser.Eval[bool](page, `(globalThis.pending = (async () => {
+		for (;;) await engine.call("link", linked("si"));
+	})().catch((reason) => String(reason instanceof beside.EngineCrash)), true)`)
+	if page.InWorkers(`reportError(new Error("made by the test"))`) == 0 {
+		t.Fatal("no worker was reached")
+	}
+	same(t, "pending", browser.Eval[string](page, "pending"), "true")
+	same(t, "next", browser.Eval[string](page, `engine.call("link", linked("si")).then(({fragment}) => typeof fragment)`), "string")
+}

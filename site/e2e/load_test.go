@@ -1,0 +1,66 @@
+//go:build browser
+
+package e2e
+
+import (
+	"strings"
+	"testing"
+
+	"finwright/site/browser"
+	"finwright/site/static"
+)
+
+// quiet fails when the page complained, or when anything asked another origin for anything.
+func quiet(t *testing.T, b *browser.Browser, page *browser.Page) {
+	t.Helper()
+	for _, complaint := range page.Complaints() {
+		t.Errorf("complaint: %s", complaint)
+	}
+	for _, address := range page.Requests() {
+		if !strings.HasPrefix(address, b.Base) && !strings.HasPrefix(address, "data:") && !strings.HasPrefix(address, "blob:") {
+			t.Errorf("asked for %s", address)
+		}
+	}
+	for _, request := range b.Foreign() {
+		t.Errorf("another origin was asked: %s", request)
+	}
+}
+
+func TestPageLoadsFromASubPath(t *testing.T) {
+	page := chromium.Page(t, browser.Desk)
+	page.Open("")
+	page.WaitMark("finwright:drawn")
+	quiet(t, chromium, page)
+	for _, part := range []string{"engine.", "canvas.", "js/engine.worker."} {
+		if !strings.Contains(strings.Join(page.Requests(), " "), chromium.Base+part) {
+			t.Errorf("%s was not asked for: %q", part, page.Requests())
+		}
+	}
+}
+
+func TestPageLoadsFromAHostThatUnpacks(t *testing.T) {
+	unpacking, err := browser.Start(dist, static.Host{Unpack: true})
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() {
+		if err := unpacking.Close(); err != nil {
+			t.Error(err)
+		}
+	})
+	page := unpacking.Page(t, browser.Desk)
+	page.Open("")
+	page.WaitMark("finwright:drawn")
+	quiet(t, unpacking, page)
+}
+
+func TestPageWorksOffline(t *testing.T) {
+	page := chromium.Page(t, browser.Desk)
+	page.Open("")
+	page.WaitMark("finwright:drawn")
+	page.Wait(`navigator.serviceWorker.getRegistration().then((found) => found?.active?.state === "activated")`)
+	chromium.Offline(true)
+	t.Cleanup(func() { chromium.Offline(false) })
+	page.Reload()
+	page.WaitMark("finwright:drawn")
+}
