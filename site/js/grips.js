@@ -31,7 +31,7 @@ export function createGrips(parent, page) {
     return Math.min(grip.max, Math.max(grip.min, grip.value + along * grip.per_mm));
   }
 
-  function let_go() {
+  function letGo() {
     const ended = pull;
     pull = null;
     page.onChange();
@@ -68,17 +68,17 @@ export function createGrips(parent, page) {
     node.addEventListener("pointerup", (event) => {
       if (!pull || pull.grip.id !== id) return;
       pull.number = pulledTo(pull, event);
-      const ended = /** @type {Pull} */ (let_go());
+      const ended = /** @type {Pull} */ (letGo());
       if (ended.number !== ended.grip.value) page.onRelease(values(ended), event);
     });
     node.addEventListener("lostpointercapture", () => {
       if (pull?.grip.id !== id) return;
-      let_go();
+      letGo();
       page.onCancel();
     });
     node.addEventListener("keydown", (event) => {
       if (event.key === "Escape" && pull) {
-        let_go();
+        letGo();
         page.onCancel();
         return;
       }
