@@ -83,7 +83,7 @@ func worstEdge(p *Programme, edges []float64) float64 {
 
 func TestZonesLandWhereTheDrawingWantsThem(t *testing.T) {
 	r := rand.New(rand.NewPCG(5, 6))
-	for range 500 {
+	for range 200 {
 		c, o := House(), supported()
 		c.Lines[1].Types[0].Growth = 0.005 * r.Float64()
 		o.Tube.PlainA = units.Length(0.02 + 0.2*r.Float64())

@@ -142,7 +142,7 @@ func TestNearestChangesPass(t *testing.T) {
 	c := House()
 	r := rand.New(rand.NewPCG(1, 2))
 	proposed := map[string]int{}
-	for range 3000 {
+	for range 1500 {
 		o := random(r)
 		for i := range c.Lines {
 			l := &c.Lines[i]

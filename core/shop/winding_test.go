@@ -1,0 +1,187 @@
+package shop
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// The footed tube by hand: width 17.843 mm, 31.4159 m/m, 0.60653 kg/m; embedded 0.54812 kg/m.
+func TestStripByHand(t *testing.T) {
+	c, o := House(), footed()
+	p := zones(t, &c, &o)
+	m, _ := c.Lines[0].Making(o.Tube.Fin.Type)
+	plain := *m
+	plain.StripRatio = 1
+	s := Take(&o.Tube, &plain, &p)
+	near(t, "width", s.Width.Millimetres(), 17.843, 3e-5)
+	near(t, "slit", s.Slit.Millimetres(), 17.8, 1e-12)
+	finned := float64(o.Tube.FinnedLength())
+	near(t, "strip", float64(s.Kept)/finned, 31.4159, 1e-5)
+	near(t, "mass", float64(StripMass(s.Kept, s.Width, s.Thickness, s.Density))/finned, 0.60653, 1e-5)
+	near(t, "with the shop's ratio", float64(Take(&o.Tube, m, &p).Kept/s.Kept), 1.01, 1e-12)
+
+	o = embedded()
+	p = zones(t, &c, &o)
+	m, _ = c.Lines[1].Making(o.Tube.Fin.Type)
+	s = Take(&o.Tube, m, &p)
+	near(t, "embedded width", s.Width.Millimetres(), 16.125, 1e-9)
+	near(t, "embedded mass", float64(StripMass(s.Kept, s.Width, s.Thickness, s.Density))/float64(p.Finned()), 0.54812, 1e-5)
+}
+
+// A public specification of embedded finning: one joint up to 6 m, two above, 3 m apart.
+func TestJointRule(t *testing.T) {
+	j := House().Lines[1].Types[0].Joints
+	for length, want := range map[units.Length]int{2: 1, 6: 1, 6.1: 2, 18: 2} {
+		if got := j.Allowed(length); got != want {
+			t.Errorf("%v m: %d joints, want %d", length, got, want)
+		}
+	}
+}
+
+// work is a winding in round numbers: 1 + 1 m lost at a coil's ends, half a metre at a joint.
+func work(coil, kept, lost units.Length, good, joints int) Winding {
+	return Winding{
+		Strip: Strip{Kept: kept, Lost: lost, Slit: 0.018, Thickness: 0.0004, Density: 2705}, Coil: Filled{Form: Pancake, Length: coil},
+		Losses: Losses{CoilStart: 1, CoilEnd: 1, Joint: 0.5}, Joints: joints, Apart: 10, Good: good,
+	}
+}
+
+func TestWholeTubesStrandTheRest(t *testing.T) {
+	w := work(1000, 298, 2, 10, 0)
+	if n, rest := w.WholeTubes(); n != 3 || math.Abs(float64(rest)-98) > 1e-9 {
+		t.Errorf("%d tubes and %v m stranded, want 3 and 98", n, rest)
+	}
+	l := w.Account()
+	// Ten tubes take four coils; three of them strand 98 m each, the last keeps 698 + 1 m.
+	want := Ledger{Coils: 4, Bought: 4000, OnGood: 2980, RunDown: 20, CoilEnds: 7, Stranded: 294, Remainder: 699, Changes: 3}
+	if l != want {
+		t.Errorf("ledger %+v, want %+v", l, want)
+	}
+	length, ok := w.StrandlessCoil()
+	if !ok || math.Abs(float64(length)-902) > 1e-9 {
+		t.Errorf("coils of %v m strand nothing, want 902", length)
+	}
+	w.Coil.Length = length
+	if l := w.Account(); l.Stranded > 1e-9 || l.Coils != 4 {
+		t.Errorf("with coils of %v m: %+v", length, l)
+	}
+}
+
+func TestJointsUseUpTheCoil(t *testing.T) {
+	w := work(1000, 298, 2, 10, 1)
+	l := w.Account()
+	// Three joints of 0.5 m; 4 coils give 4 x 998 - 1.5 - 3000 = 990.5 m over, and the last end.
+	want := Ledger{Coils: 4, Bought: 4000, OnGood: 2980, RunDown: 20, CoilEnds: 7, Joints: 1.5, Remainder: 991.5 - 0, Jointed: 3, Changes: 3}
+	if math.Abs(float64(l.Remainder-want.Remainder)) > 1e-9 {
+		t.Errorf("remainder %v, want %v", l.Remainder, want.Remainder)
+	}
+	l.Remainder = want.Remainder
+	if l != want {
+		t.Errorf("ledger %+v, want %+v", l, want)
+	}
+}
+
+func TestCoilTooShortForATube(t *testing.T) {
+	for _, c := range []struct {
+		coil     units.Length
+		joints   int
+		apart    units.Length
+		possible bool
+	}{{200, 0, 10, false}, {200, 1, 10, true}, {120, 1, 10, false}, {120, 2, 10, true}, {120, 2, 200, false}, {1.5, 9, 0, false}, {302, 0, 10, true}} {
+		w := work(c.coil, 298, 2, 5, c.joints)
+		w.Apart = c.apart
+		if w.Possible() != c.possible {
+			t.Errorf("coil of %v m, %d joints %v m apart: possible %v", c.coil, c.joints, c.apart, w.Possible())
+		}
+	}
+}
+
+func TestTubesOfEachKind(t *testing.T) {
+	w := work(1000, 90, 0, 200, 0)
+	w.FirstOff, w.Rejected = 2, 7
+	seen := map[StepKind]int{}
+	last := 0
+	i := 0
+	for s := range w.Steps() {
+		if s.Kind == Stranded {
+			continue
+		}
+		seen[s.Kind]++
+		if s.Kind == RejectedTube {
+			if i-last > 2*207/7 {
+				t.Errorf("rejected tubes are not spread: %d after %d", i, last)
+			}
+			last = i
+		}
+		i++
+	}
+	if seen[GoodTube] != 200 || seen[FirstOffTube] != 2 || seen[RejectedTube] != 7 {
+		t.Errorf("tubes %v", seen)
+	}
+}
+
+// By a second route: a clerk notes what is left on the coil after each tube.
+func TestStripIsConserved(t *testing.T) {
+	r := rand.New(rand.NewPCG(9, 10))
+	for tried := 0; tried < 10000; {
+		w := work(units.Length(100+2000*r.Float64()), units.Length(5+400*r.Float64()), units.Length(5*r.Float64()), 1+r.IntN(60), r.IntN(3))
+		w.FirstOff, w.Rejected, w.Apart = r.IntN(3), r.IntN(4), units.Length(300*r.Float64())
+		if !w.Possible() {
+			continue
+		}
+		tried++
+		l := w.Account()
+		out := l.OnGood + l.Scrap() + l.Remainder
+		if math.Abs(float64(out-l.Bought)) > 0.0005 {
+			t.Fatalf("%+v: %v m bought, %v m accounted for", w, l.Bought, out)
+		}
+		if math.Abs(float64(l.OnGood)-float64(w.Good)*float64(w.Strip.Kept)) > 0.0005 {
+			t.Fatalf("%+v: %v m on good tubes", w, l.OnGood)
+		}
+		if l.Remainder < -slack || l.Remainder > w.Coil.Length || l.Stranded < 0 {
+			t.Fatalf("%+v: remainder %v, stranded %v", w, l.Remainder, l.Stranded)
+		}
+		if coils, stranded := clerk(&w); coils != l.Coils || math.Abs(stranded-float64(l.Stranded)) > 0.0005 {
+			t.Fatalf("%+v: a clerk uses %d coils and strands %v m, the ledger says %d and %v", w, coils, stranded, l.Coils, l.Stranded)
+		}
+	}
+}
+
+// clerk winds the tubes and notes what is left on the coil.
+func clerk(w *Winding) (coils int, stranded float64) {
+	usable := float64(w.Coil.Length) - 2
+	need := float64(w.Strip.Kept + w.Strip.Lost)
+	left := usable
+	coils = 1
+	for range w.Made() {
+		joints, have := 0, left
+		for have < need*(1-1e-9) {
+			joints++
+			have += usable - 0.5
+		}
+		if joints > w.Joints || joints > 1 && usable-0.5 < float64(w.Apart) {
+			stranded += left
+			coils++
+			joints, have = 0, usable
+			for have < need*(1-1e-9) {
+				joints++
+				have += usable - 0.5
+			}
+		}
+		coils += joints
+		left = have - need
+	}
+	return coils, stranded
+}
+
+func TestFootedNeedsNoGroove(t *testing.T) {
+	o := footed()
+	m := Making{Type: tube.Footed}
+	if m.Taken(&o.Tube) != 0 {
+		t.Error("a plain foot takes nothing from the wall")
+	}
+}
