@@ -21,9 +21,6 @@ export function createForm(form, change) {
     /** @param {any[]} fields */
     show(fields) {
       for (const field of fields) rows.get(field.id)?.show(field);
-      for (const group of form.querySelectorAll(".group")) {
-        group.classList.toggle("empty", !group.querySelector("[data-field]:not([hidden])"));
-      }
     },
     /** @param {string} id */
     focus(id) {
@@ -70,10 +67,12 @@ function row(root, change) {
     show(field) {
       root.hidden = !field.used;
       put(control, field.text);
-      control.title = control instanceof HTMLSelectElement || field.typed === field.text ? "" : field.typed;
-      if (origin.value !== field.origin) origin.value = field.origin;
-      letter.textContent = origin.selectedOptions[0].dataset.letter ?? "";
-      origin.parentElement?.setAttribute("data-origin", field.origin);
+      const whole = control instanceof HTMLSelectElement ? (control.selectedOptions[0]?.text ?? "") : field.typed;
+      if (root.dataset.text !== whole) control.title = root.dataset.text = whole;
+      if (root.dataset.origin !== field.origin) {
+        root.dataset.origin = origin.value = field.origin;
+        letter.textContent = origin.selectedOptions[0].dataset.letter ?? "";
+      }
       setError(control, error, field.error);
       if (watch.textContent !== field.watch) watch.textContent = field.watch;
     },
@@ -88,15 +87,27 @@ function row(root, change) {
  */
 export function typed(input, live, commit) {
   let timer = 0;
-  input.addEventListener("input", () => {
+  let tried = false; // live has seen what commit has not
+  const hand = () => {
     clearTimeout(timer);
-    timer = window.setTimeout(() => live(input.value), PAUSE);
-  });
-  input.addEventListener("change", () => {
-    clearTimeout(timer);
+    tried = false;
     // By Enter the cursor stays in the field, but the text has been handed over.
     input.dataset.shown = input.value;
     commit(input.value);
+  };
+  input.addEventListener("input", () => {
+    clearTimeout(timer);
+    timer = window.setTimeout(() => {
+      tried = true;
+      live(input.value);
+    }, PAUSE);
+  });
+  input.addEventListener("change", hand);
+  input.addEventListener("blur", () => tried && hand());
+  input.addEventListener("keydown", (event) => {
+    if (event.key !== "Escape" || !halfTyped(input)) return;
+    input.value = input.dataset.shown ?? "";
+    hand();
   });
 }
 

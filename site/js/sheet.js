@@ -18,12 +18,11 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   let optionsOf = ""; // units that the plots' options are written in
   let idle = 0;
   let timing = false;
+  /** @type {Promise<void> | null} */ let plotted = null;
   let mapOf = ""; // what the map's bands show
 
-  const size = () => {
-    const { width, height } = drawingRoot.getBoundingClientRect();
-    return { width: Math.round(width), height: Math.round(height), hold: drawing?.hold() };
-  };
+  let { width, height } = drawingRoot.getBoundingClientRect();
+  const size = () => ({ width: Math.round(width), height: Math.round(height), hold: drawing?.hold() });
   const dark = () => matchMedia("(prefers-color-scheme: dark)").matches;
   const theme = () => document.documentElement.dataset.theme ?? (dark() ? "dark" : "light");
 
@@ -75,11 +74,15 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     }, IDLE);
   }
 
-  mapQuantity.addEventListener("change", () => plots && loadMap());
+  mapQuantity.addEventListener("change", () => plots && good && loadMap());
   // Paper is white, whatever the screen is.
   addEventListener("beforeprint", () => plots?.setTheme("light"));
   addEventListener("afterprint", () => plots?.setTheme(theme()));
-  new ResizeObserver(() => drawing && design.refresh()).observe(drawingRoot);
+  new ResizeObserver(([{ contentRect }]) => {
+    if (contentRect.width === 0) return; // hidden for the printer
+    ({ width, height } = contentRect);
+    if (drawing) design.refresh();
+  }).observe(drawingRoot);
 
   return {
     size,
@@ -98,7 +101,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       if (!view.valid || !plots) return;
       draw();
       if (since !== undefined && !timing) time(since);
-      if (settled) loadOptions().then(loadMap).then(prepare);
+      if (settled) plotted = loadOptions().then(loadMap).then(prepare);
     },
 
     /** Loads what draws; resolves when all is drawn. */
@@ -113,12 +116,11 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       });
       plots = createPlots(plotsRoot, { onPlace: (_, values) => design.commit(set(values)) });
       plots.setTheme(theme());
+      if (!good) return;
       const drawn = painted();
-      draw();
-      await loadOptions();
-      await loadMap();
-      await drawn;
-      prepare();
+      // The figures have come in since the sheet was measured.
+      await design.refresh();
+      await Promise.all([plotted, drawn]);
     },
 
     /** Paper has changed. */

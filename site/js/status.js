@@ -3,6 +3,8 @@
 
 import { newMark } from "./mark.js";
 
+const TOLD = 6000; // ms
+
 /**
  * @param {HTMLElement} root
  * @param {{label: (field: string) => string, focus: (field: string) => void}} form
@@ -39,14 +41,16 @@ export function createStatus(root, form) {
   }
 
   let last = "";
+  let until = 0; // a told text gives way to the next change, but not to the same answer at once
 
   return {
     /** @param {any} view */
     show(view) {
       const notices = view.notices ?? [];
       const now = JSON.stringify([view.valid, view.valid ? notices : [view.fields, view.spans]]);
-      if (now === last) return;
+      if (now === last && (until === 0 || performance.now() < until)) return;
       last = now;
+      until = 0;
       root.classList.toggle("wrong", !view.valid);
       more.hidden = !view.valid || notices.length < 2;
       if (!view.valid) line.replaceChildren(...wrong(view.fields, view.spans));
@@ -63,7 +67,7 @@ export function createStatus(root, form) {
     },
     /** What the engine says instead of an answer. @param {string} text */
     say(text) {
-      last = "";
+      until = performance.now() + TOLD;
       line.replaceChildren(text);
     },
   };
