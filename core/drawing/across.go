@@ -33,13 +33,19 @@ func (c composer) drawAcross() {
 	c.line(Centre, Point{m.X, m.Y - tip - overhang}, Point{m.X, m.Y + tip + overhang})
 	c.dimensionWall(m, r*s, bore*s, tip)
 
-	c.grip(Grip{ID: "tip", Field: "fin_height", X: m.X, Y: m.Y - tip, Axis: [2]float64{0, -1}, PerMM: 1 / s,
-		Value: c.height, Min: 1, Max: 60, Steps: 1}, units.Height, c.tube.Fin.Height)
-	c.grip(Grip{ID: "tube", Field: "tube_od", X: m.X - r*s, Y: m.Y, Axis: [2]float64{-1, 0}, PerMM: 2 / s,
-		Value: c.od, Min: 5, Max: 300, Steps: 1}, units.Diameter, c.tube.OD)
+	c.grip(Grip{
+		ID: "tip", Field: "fin_height", X: m.X, Y: m.Y - tip, Axis: [2]float64{0, -1}, PerMM: 1 / s,
+		Value: c.height, Min: 1, Max: 60, Steps: 1,
+	}, units.Height, c.tube.Fin.Height)
+	c.grip(Grip{
+		ID: "tube", Field: "tube_od", X: m.X - r*s, Y: m.Y, Axis: [2]float64{-1, 0}, PerMM: 2 / s,
+		Value: c.od, Min: 5, Max: 300, Steps: 1,
+	}, units.Diameter, c.tube.OD)
 	stated := c.tube.Wall.Millimetres()
-	c.grip(Grip{ID: "wall", Field: "tube_wall", X: m.X + bore*s, Y: m.Y, Axis: [2]float64{-1, 0}, PerMM: stated / c.wall / s,
-		Value: stated, Min: 0.3, Max: 0.45 * c.od, Steps: 1}, units.Wall, c.tube.Wall)
+	c.grip(Grip{
+		ID: "wall", Field: "tube_wall", X: m.X + bore*s, Y: m.Y, Axis: [2]float64{-1, 0}, PerMM: stated / c.wall / s,
+		Value: stated, Min: 0.3, Max: 0.45 * c.od, Steps: 1,
+	}, units.Wall, c.tube.Wall)
 }
 
 // dimensionWall puts the wall at the end of a radius that leaves the disc at its lower right.

@@ -47,8 +47,10 @@ func (c composer) drawAlong() {
 		k, from = 0, 0.5
 	}
 	if n >= 1 {
-		c.grip(Grip{ID: "pitch", Field: "fin_pitch", X: x0 + (k+from)*c.pitch*s, Y: axis - (r+c.height/2)*s, Axis: [2]float64{1, 0},
-			PerMM: 1 / ((k + from) * s), Value: c.pitch, Min: c.strip * 1.2, Max: 50, Steps: -1}, units.Gap, c.tube.Pitch())
+		c.grip(Grip{
+			ID: "pitch", Field: "fin_pitch", X: x0 + (k+from)*c.pitch*s, Y: axis - (r+c.height/2)*s, Axis: [2]float64{1, 0},
+			PerMM: 1 / ((k + from) * s), Value: c.pitch, Min: c.strip * 1.2, Max: 50, Steps: -1,
+		}, units.Gap, c.tube.Pitch())
 		g := &c.scene.Grips[len(c.scene.Grips)-1]
 		g.ValueText = c.Text.Render(message.New("drawing.pitch", "pitch", g.ValueText,
 			"count", units.Figure(units.FinCount, float64(c.tube.Fin.Count), c.System).String()), c.System)

@@ -18,7 +18,7 @@ const (
 	lonelyStrip  = 4.0  // thickness of strip where the pitch is too wide for two fins
 	breakGap     = 3.0
 	footShare    = 0.25 // of the detail's height, at most
-	firstRank    = 4.5 // strip thickness over the foot
+	firstRank    = 4.5  // strip thickness over the foot
 	secondRank   = 10.5
 )
 
@@ -145,8 +145,10 @@ func (c composer) dimensionFins(d detail) {
 	}
 	y, real := lift(firstRank)
 	c.across(measured{"strip_thickness", c.print(units.Thickness, c.strip), true}, d.x(c.half(real)), d.x(-c.half(real)), y, y, y)
-	c.grip(Grip{ID: "strip", Field: "strip_thickness", X: d.x(c.half(real)), Y: y, Axis: [2]float64{1, 0}, PerMM: c.strip / c.half(real) / d.scale,
-		Value: c.strip, Min: 0.1, Max: c.pitch * 0.8, Steps: 1}, units.Thickness, c.tube.Fin.Strip)
+	c.grip(Grip{
+		ID: "strip", Field: "strip_thickness", X: d.x(c.half(real)), Y: y, Axis: [2]float64{1, 0}, PerMM: c.strip / c.half(real) / d.scale,
+		Value: c.strip, Min: 0.1, Max: c.pitch * 0.8, Steps: 1,
+	}, units.Thickness, c.tube.Fin.Strip)
 	if c.tube.Profile() != tube.Uniform {
 		tip := measured{"tip_thickness", c.print(units.Thickness, c.tube.TipThickness().Millimetres()), true}
 		h := c.half(c.height)

@@ -39,7 +39,7 @@ func (c *canvas) Layout(width, height int) (int, int) { return width, height }
 
 func (c *canvas) Update() error { return nil }
 
-// Draw paints everything anew: Ebitengine calls it only when a frame was asked for or the size has changed.
+// Draw paints everything anew.
 func (c *canvas) Draw(image *ebiten.Image) {
 	paper := c.screen.Theme[drawing.PaperTone]
 	image.Fill(color.RGBA{byte(paper[0] * 255), byte(paper[1] * 255), byte(paper[2] * 255), 255})

@@ -1,15 +1,14 @@
 //go:build js && wasm
 
-// Command canvas paints a drawing.Scene in a frame of its own. It paints when a
-// message brings something new, and takes no input.
+// Command canvas paints a drawing.Scene in a frame of its own. It takes no input.
+//
+// It paints once for each animation frame that it is given: the page around it
+// (site/js/frame.js) gives one for each message and each change of size.
 package main
 
-import (
-	"github.com/hajimehoshi/ebiten/v2"
-)
+import "github.com/hajimehoshi/ebiten/v2"
 
 func main() {
-	ebiten.SetFPSMode(ebiten.FPSModeVsyncOffMinimum)
 	ebiten.SetScreenClearedEveryFrame(false)
 	c := newCanvas()
 	listen(c)

@@ -7,8 +7,6 @@ import (
 	"syscall/js"
 
 	"finwright/core/drawing"
-
-	"github.com/hajimehoshi/ebiten/v2"
 )
 
 var (
@@ -27,7 +25,6 @@ func listen(c *canvas) {
 		}
 		if data := event.Get("data"); data.Type() == js.TypeObject && data.Get("type").Equal(js.ValueOf("scene")) {
 			c.take(data)
-			ebiten.ScheduleFrame()
 		}
 		return nil
 	}))
