@@ -1,0 +1,45 @@
+package shop
+
+import (
+	"math"
+
+	"finwright/core/units"
+)
+
+// HexBundle is a bundle of plain tubes in a regular hexagon, as mills tie them.
+type HexBundle struct {
+	Across int // tubes across the corners, odd
+	Tubes  int
+	Width  units.Length // across the corners
+	Height units.Length // across the flats
+}
+
+// Hexagon returns the hexagonal bundle of k rings about one tube.
+//
+//	tubes = 1 + 3 k (k + 1), width = (2 k + 1) d, height = (1 + sqrt(3) k) d
+//
+// Valid: k >= 0, equal tubes that touch.
+// Source: plane geometry.
+func Hexagon(od units.Length, k int) HexBundle {
+	return HexBundle{
+		Across: 2*k + 1, Tubes: 1 + 3*k*(k+1),
+		Width: units.Length(2*k+1) * od, Height: od * units.Length(1+math.Sqrt(3)*float64(k)),
+	}
+}
+
+// Fits reports whether the bundle passes an opening.
+func (b HexBundle) Fits(in Bundle) bool {
+	return b.Width <= in.Width*(1+slack) && b.Height <= in.Height*(1+slack)
+}
+
+// LargestHexagon returns the largest hexagonal bundle that passes an opening; ok
+// is false if not even one tube does.
+func LargestHexagon(od units.Length, in Bundle) (best HexBundle, ok bool) {
+	for k := 0; ; k++ {
+		b := Hexagon(od, k)
+		if !b.Fits(in) {
+			return best, ok
+		}
+		best, ok = b, true
+	}
+}
