@@ -61,12 +61,12 @@ type Schedule struct {
 	More   bool // the order goes on after the shifts listed
 }
 
-// Plan lays the order over shifts, at most so many. The clock runs slower than
+// Lay lays the order over shifts, at most so many. The clock runs slower than
 // the work by the crew's efficiency; neighbours of one activity are one block.
 //
 // Valid: shifts > 0.
 // Source: addition.
-func Plan(c *Capability, l *Line, w *Winding, tubeTime TubeTime, setUp units.Duration, shifts int) Schedule {
+func Lay(c *Capability, l *Line, w *Winding, tubeTime TubeTime, setUp units.Duration, shifts int) Schedule {
 	var s Schedule
 	length := c.Crew.Shift
 	var at units.Duration

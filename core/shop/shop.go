@@ -56,6 +56,8 @@ func (o Order) With(settings ...Setting) Order {
 			o.Tube.Spans[s.Index].Centre = length
 		case "span_width":
 			o.Tube.Spans[s.Index].Width = length
+		case "spares":
+			o.Spares = int(s.SI)
 		case "fin_height":
 			o.Tube.Fin.Height = length
 		case "fin_pitch":

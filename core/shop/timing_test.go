@@ -58,7 +58,7 @@ func TestHoursAddUp(t *testing.T) {
 		near(t, "set-up", float64(o.Line[SettingUp]), float64(setUp), 1e-12)
 		near(t, "people", float64(o.Person), 2*float64(o.Clock)+(40*3*float64(w.Made())+2*90*60)/0.8, 1e-12)
 
-		s := Plan(&c, l, &w, tt, setUp, math.MaxInt)
+		s := Lay(&c, l, &w, tt, setUp, math.MaxInt)
 		sum := map[Activity]units.Duration{}
 		tubes := 0
 		var at Block
@@ -79,7 +79,7 @@ func TestHoursAddUp(t *testing.T) {
 		if tubes != w.Made() || s.Shifts != int(math.Ceil(o.Shifts*(1-1e-9))) || s.More {
 			t.Fatalf("%d of %d tubes in %d shifts of %.3f", tubes, w.Made(), s.Shifts, o.Shifts)
 		}
-		if short := Plan(&c, l, &w, tt, setUp, 1); o.Shifts > 1.001 != short.More || len(short.Blocks) > len(s.Blocks) {
+		if short := Lay(&c, l, &w, tt, setUp, 1); o.Shifts > 1.001 != short.More || len(short.Blocks) > len(s.Blocks) {
 			t.Fatalf("one shift of %.3f: more %v", o.Shifts, short.More)
 		}
 	}

@@ -96,6 +96,7 @@ var lineRules = []rule{
 	{"tube_size", judgeSize},
 	{"tube_length", judgeLength},
 	{"strip_width", judgeWidth},
+	{"crate", judgeCrate},
 }
 
 var typeRules = []rule{
@@ -115,6 +116,8 @@ var typeRules = []rule{
 	{"plain_end_b", judgeEnd},
 	{"position", judgePosition},
 	{"stock", judgeStock},
+	{"coil", judgeCoil},
+	{"spares", judgeSpares},
 }
 
 func quantity[T ~float64](k units.Kind, x T) message.Quantity {

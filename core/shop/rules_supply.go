@@ -1,0 +1,88 @@
+package shop
+
+import (
+	"finwright/core/figure"
+	"finwright/core/message"
+	"finwright/core/units"
+)
+
+// judgeCoil asks whether the preferred coil serves a tube within the joint rule.
+// The change shortens the tube; it is checked, for a shorter tube may carry fewer joints.
+//
+// Source: Joints.Allowed.
+func judgeCoil(j *job) Verdict {
+	w, ok := j.winding(j.o)
+	if !ok {
+		return unknown("shop.why.zones")
+	}
+	need, capacity := w.Strip.PerTube(), w.capacity()
+	v := atMost(units.Run, need, capacity)
+	if v.State == figure.Good {
+		return v
+	}
+	v.Why = message.New("shop.why.coil", "need", quantity(units.Run, need), "coil", quantity(units.Run, capacity))
+	perMetre := w.Strip.Kept / (j.o.Tube.FinnedLength())
+	change := Setting{Field: "tube_length", Kind: units.Distance, SI: float64(roundDown(j.o.Tube.Length - (need-capacity)/perMetre))}
+	shorter := j.o.With(change)
+	if w, ok := j.winding(&shorter); ok && w.Possible() {
+		v.Change = []Setting{change}
+	}
+	return v
+}
+
+func (j *job) winding(o *Order) (Winding, bool) {
+	s := Run(j.c, j.l, j.m, o)
+	programme, ok := Zones(j.c, j.m, &s, o)
+	if !ok {
+		return Winding{}, false
+	}
+	p := Plan{Order: o, Line: j.l, Making: j.m, Programme: &programme}
+	w := p.winding(j.c, &j.l.Coils[0])
+	return w, w.fresh() > 0
+}
+
+// capacity returns the strip that one tube can have from fresh coils within the joint rule.
+func (w *Winding) capacity() units.Length {
+	n := w.Joints
+	if n > 1 && w.fresh() < w.Apart*(1-slack) {
+		n = 1
+	}
+	return w.Usable() + units.Length(n)*w.fresh()
+}
+
+// judgeSpares asks that the customer supplies enough tubes for first-off and rejects:
+// an embedded tube that fails cannot be used again.
+//
+// Source: common practice, no source.
+func judgeSpares(j *job) Verdict {
+	if !j.o.FreeIssue {
+		return unknown("shop.why.our_tubes")
+	}
+	firstOff, rejected := Expected(j.c, j.l, j.o.Quantity)
+	need := float64(firstOff + rejected)
+	v := Verdict{State: figure.Good}
+	if need == 0 {
+		return v
+	}
+	v = atLeast(units.Count, float64(j.o.Spares), need)
+	if v.State == figure.No {
+		v.State = figure.Watch
+		v.Why = message.New("shop.why.spares", "spares", j.o.Spares, "need", int(need))
+		v.Change = []Setting{{Field: "spares", Kind: units.Count, SI: need}}
+	}
+	return v
+}
+
+// judgeCrate asks whether a crate takes the tubes at all. Nothing short of
+// another tube or another crate helps, so there is no change.
+func judgeCrate(j *job) Verdict {
+	if shortestFinned(j) <= 0 {
+		return unknown("shop.why.zones")
+	}
+	p, why := Pack(&j.c.Crate, &j.o.Tube, max(1, j.o.Quantity))
+	if !why.None() {
+		return Verdict{State: figure.Watch, Why: why}
+	}
+	limit := min(j.c.Crate.Mass, j.c.Crate.Crane, j.c.Crate.Payload)
+	return atMost(units.Weight, p.Gross, limit)
+}
