@@ -86,7 +86,7 @@ func TestImportsPointDown(t *testing.T) {
 
 // Formulas state where they come from and how far they hold.
 func TestFormulasNameSourceAndRange(t *testing.T) {
-	packages := map[string]bool{"core/fin": true, "core/fin/field": true, "core/airside": true, "core/inside": true, "core/fluid": true, "core/bond": true}
+	packages := map[string]bool{"core/fin": true, "core/fin/field": true, "core/airside": true, "core/inside": true, "core/fluid": true, "core/bond": true, "core/shop": true}
 	eachGoFile(t, parser.ParseComments, func(dir, path string, fset *token.FileSet, f *ast.File) {
 		if !packages[dir] {
 			return

@@ -42,6 +42,28 @@ func TestEditKeepsTextAsTyped(t *testing.T) {
 	}
 }
 
+func TestListsGrowAndShrink(t *testing.T) {
+	tube := `{"type": "embedded", "cut": "12 m", "finned": "11.9 m", "finished": "12.012 m"}`
+	c, faults := House().Add("measured", tube)
+	if faults != nil || len(c.Measured) != 1 || c.Measured[0].Finished != 12.012 {
+		t.Fatalf("%v, %v", c.Measured, faults)
+	}
+	if c, faults = c.Remove("measured", 0); faults != nil || len(c.Measured) != 0 {
+		t.Errorf("%v, %v", c.Measured, faults)
+	}
+	if c, faults = c.Add("lines/1/types/0/tools", `{"height": "3/4 in", "strip": "0.4 mm", "count": {"low": "5 fpi", "high": "9 fpi"}}`); faults != nil || len(c.Lines[1].Types[0].Tools) != 5 {
+		t.Errorf("tools %v, %v", c.Lines[1].Types[0].Tools, faults)
+	}
+	for _, path := range []string{"lines/9/types", "name", "", "measured/0"} {
+		if _, faults := c.Add(path, tube); faults == nil {
+			t.Errorf("an item is added to %q", path)
+		}
+	}
+	if _, faults := c.Remove("measured", 0); faults == nil {
+		t.Error("an item is removed from an empty list")
+	}
+}
+
 // The envelope that the issue of this step asks a file to be able to hold, as people write it.
 func TestWideLineIsExpressible(t *testing.T) {
 	c := edit(t, House(),

@@ -62,6 +62,15 @@ func TestCrateByHand(t *testing.T) {
 	}
 }
 
+// Fins of 50 mm, four across: 30 mm to spare give a shifted layer room for all, 20 mm do not.
+func TestShiftedLayerLosesOneOnlyIfItMust(t *testing.T) {
+	for width, want := range map[units.Length]int{0.23: 4, 0.22: 3} {
+		if got := fill(&Crate{Width: width, Height: 0.2}, 0.05)[1].Tubes; got != want {
+			t.Errorf("crate %v m wide: %d tubes in the second layer, want %d", width, got, want)
+		}
+	}
+}
+
 func TestPackedTubesDoNotOverlap(t *testing.T) {
 	r := rand.New(rand.NewPCG(15, 16))
 	for range 300 {

@@ -17,7 +17,7 @@ type Plan struct {
 	Programme *Programme
 	Winding   *Winding // with the coil in use
 	Ledger    *Ledger
-	Coils     []CoilOption // every coil that the line takes, the one in use first
+	Coils     []CoilOption // every coil that the line takes, in its order; the first possible one is in use
 	Sawing    *Sawing
 	SetUp     units.Duration
 	Time      *OrderTime

@@ -159,7 +159,21 @@ func TestCostByHand(t *testing.T) {
 	if p.Winding.Made() != 120+1+2 || p.Sawing.PerTube != 2 || p.Sawing.Stock != 15.24 || p.Sawing.Tubes != 62 {
 		t.Errorf("made %d, sawing %+v", p.Winding.Made(), p.Sawing)
 	}
+	near(t, "saw", float64(p.Time.Saw), (123+2*120)*40, 1e-12)
 	near(t, "tube at 1 a kilogram", float64(p.Cost.Total), float64(p.Sawing.Bought())*1.21087, 1e-5)
+}
+
+// Strip at 1 a kilogram, its scrap at half: what stays on the last coil is not paid for.
+func TestStripCostByHand(t *testing.T) {
+	c, o := House(), footed()
+	c.Rates = Rates{FinMetals: []Price{{"al1060", 1}}, TubeMetals: []Price{{"cs", 0}}, ScrapShare: 0.5}
+	c.Crate.Cost = 0
+	p := Make(&c, &c.Lines[0], &o, nil)
+	perMetre := 0.0178 * 0.0004 * 2705
+	want := (float64(p.Ledger.OnGood) + float64(p.Ledger.Scrap())/2) * perMetre
+	near(t, "strip", float64(p.Cost.Total), want, 1e-9)
+	// The one first-off tube is charged to the start, as one of the 123 made.
+	near(t, "fixed", float64(p.Cost.Fixed), want/123, 1e-9)
 }
 
 func TestCostIsAbsentWithoutAPrice(t *testing.T) {

@@ -31,6 +31,7 @@ type Zone struct {
 	Cut      Interval // on the tube as cut, from its end A: where the head starts and stops
 	Turns    float64  // that stay; need not be whole
 	Spell    Spell    // of a finned zone
+	Stripped Interval // finished tube beyond a finned zone from which the turns of the run-down are stripped back
 }
 
 // Programme is how one tube is cut and wound so that its zones land where the
@@ -122,6 +123,7 @@ func (p *Programme) leadBack(pitch, step units.Length) {
 		lost -= wound
 		if z.Kind == Finned {
 			wound, lost = length, pitch*units.Length(z.Spell.RunDown)
+			z.Stripped = Interval{z.Finished.To, z.Finished.To + lost}
 		}
 		z.Cut = Interval{at, at + wound/grow + length - wound}
 		at = z.Cut.To

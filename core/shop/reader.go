@@ -70,8 +70,8 @@ func (c Capability) Fields() []Field {
 	return r.fields
 }
 
-// With returns the capability with the value at path typed anew. On any fault
-// the receiver stays in force.
+// With returns the capability with the value at path typed anew. With faults the
+// capability returned is not to be used.
 func (c Capability) With(path, text string) (Capability, []Fault) {
 	var value any = text
 	for _, f := range c.Fields() {
@@ -94,6 +94,61 @@ func (c Capability) With(path, text string) (Capability, []Fault) {
 	return Open(next.Save())
 }
 
+// Add returns the capability with an item, as JSON, put at the end of the list
+// at path: a measured tube, a tool, a fin type. A list that may be missing is begun.
+func (c Capability) Add(path, item string) (Capability, []Fault) {
+	var value any
+	if json.Unmarshal([]byte(item), &value) != nil {
+		return c, []Fault{{path, message.New("shop.file.not_json")}}
+	}
+	return c.relist(path, func(list []any) ([]any, bool) { return append(list, value), true })
+}
+
+// Remove returns the capability without the n-th item of the list at path.
+func (c Capability) Remove(path string, n int) (Capability, []Fault) {
+	return c.relist(path, func(list []any) ([]any, bool) {
+		if n < 0 || n >= len(list) {
+			return nil, false
+		}
+		return slices.Delete(list, n, n+1), true
+	})
+}
+
+// relist changes one list of the file.
+func (c Capability) relist(path string, change func([]any) ([]any, bool)) (Capability, []Fault) {
+	tree := c.copyTree()
+	steps := strings.Split(path, "/")
+	last := len(steps) - 1
+	var parent any = tree
+	for _, step := range steps[:last] {
+		parent = child(parent, step)
+	}
+	m, ok := parent.(map[string]any)
+	if !ok {
+		return c, []Fault{{path, message.New("shop.file.no_such")}}
+	}
+	list, isList := m[steps[last]].([]any)
+	_, present := m[steps[last]]
+	if list, ok = change(list); !ok || present && !isList {
+		return c, []Fault{{path, message.New("shop.file.no_such")}}
+	}
+	m[steps[last]] = list
+	return Open(Capability{tree: tree}.Save())
+}
+
+// child returns what a step leads to, nil if nothing.
+func child(node any, step string) any {
+	switch n := node.(type) {
+	case map[string]any:
+		return n[step]
+	case []any:
+		if i, err := strconv.Atoi(step); err == nil && i >= 0 && i < len(n) {
+			return n[i]
+		}
+	}
+	return nil
+}
+
 func (c Capability) copyTree() map[string]any {
 	var tree map[string]any
 	if err := json.Unmarshal(c.Save(), &tree); err != nil {
@@ -104,29 +159,21 @@ func (c Capability) copyTree() map[string]any {
 
 // put sets the value that steps lead to; there must be one already.
 func put(node any, steps []string, value any) bool {
-	last := len(steps) == 1
+	last := len(steps) - 1
+	for _, step := range steps[:last] {
+		node = child(node, step)
+	}
+	if child(node, steps[last]) == nil {
+		return false
+	}
 	switch n := node.(type) {
 	case map[string]any:
-		if _, ok := n[steps[0]]; !ok {
-			return false
-		}
-		if last {
-			n[steps[0]] = value
-			return true
-		}
-		return put(n[steps[0]], steps[1:], value)
+		n[steps[last]] = value
 	case []any:
-		i, err := strconv.Atoi(steps[0])
-		if err != nil || i < 0 || i >= len(n) {
-			return false
-		}
-		if last {
-			n[i] = value
-			return true
-		}
-		return put(n[i], steps[1:], value)
+		i, _ := strconv.Atoi(steps[last]) // child has read it
+		n[i] = value
 	}
-	return false
+	return true
 }
 
 // tag is what a struct's field says of its key in the file.

@@ -90,6 +90,30 @@ func TestRules(t *testing.T) {
 	}
 }
 
+// Of the same family first: 5Cr steel for 2.25Cr, though copper-nickel conducts more alike.
+func TestNearestMetalIsOfTheFamily(t *testing.T) {
+	c, o := House(), footed().With(Setting{Field: "tube_metal", Choice: "t22"})
+	c.Lines[0].Types[0].TubeMetals = []string{"c71500", "t5", "cs"}
+	v := verdict(t, Judge(&c, &c.Lines[0], &o), "tube_metal")
+	if v.State != figure.No || v.Change[0].Choice != "t5" {
+		t.Errorf("%+v", v)
+	}
+}
+
+// By hand: 1200 rpm stopped in 5 s wind 50 turns, 127 mm at 10 fpi.
+func TestSpanHoldsTheRunDown(t *testing.T) {
+	c, o := edit(t, House(), "lines/0/run_down", "5 s"), footed()
+	o.Tube.Spans = []tube.Span{{Centre: 2, Width: 0.126}, {Centre: 4, Width: 0.128}}
+	list := Judge(&c, &c.Lines[0], &o)
+	v := verdict(t, list, "span_width")
+	if v.State != figure.No || len(v.Change) != 1 || v.Change[0].Index != 0 || math.Abs(v.Change[0].SI-0.127) > 1e-9 {
+		t.Errorf("%+v", v)
+	}
+	if v := verdict(t, list, "plain_end_b"); v.State != figure.No || math.Abs(v.Change[0].SI-0.112) > 1e-9 {
+		t.Errorf("end B with 15 mm of trim: %+v", v)
+	}
+}
+
 func TestTypeThatTheLineLacks(t *testing.T) {
 	c, o := House(), embedded()
 	list := Judge(&c, &c.Lines[0], &o)

@@ -94,7 +94,7 @@ func TestCoilTooShortForATube(t *testing.T) {
 	}{{200, 0, 10, false}, {200, 1, 10, true}, {120, 1, 10, false}, {120, 2, 10, true}, {120, 2, 200, false}, {1.5, 9, 0, false}, {302, 0, 10, true}} {
 		w := work(c.coil, 298, 2, 5, c.joints)
 		w.Apart = c.apart
-		if w.Possible() != c.possible {
+		if fits := w.Strip.PerTube() <= w.capacity()*(1+slack); w.Possible() != c.possible || w.fresh() > 0 && fits != c.possible {
 			t.Errorf("coil of %v m, %d joints %v m apart: possible %v", c.coil, c.joints, c.apart, w.Possible())
 		}
 	}
