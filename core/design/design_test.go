@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"finwright/core/document"
@@ -129,7 +130,7 @@ func TestHiddenFieldsDoNotBlock(t *testing.T) {
 // 13 digits (own series, checked by Runge-Kutta); the rest follows by hand.
 func TestOneTubeEndToEnd(t *testing.T) {
 	in := read(t, "tube_od", "25.4 mm", "tube_wall", "2.108 mm", "fin_height", "15.875 mm", "fin_metal", "own",
-		"own_fin_conductivity", "215 W/m·K", "own_fin_density", "2705 kg/m³", "film_coefficient", "50 W/m²K",
+		"own_fin_conductivity", "215 W/m·K", "own_fin_density", "2705 kg/m³", "film_source", "given", "film_coefficient", "50 W/m²K",
 		"tube_length", "6 m", "plain_end_a", "50 mm", "plain_end_b", "50 mm", "quantity", "10")
 	res := Evaluate(in)
 	for id, want := range map[string]float64{
@@ -157,14 +158,16 @@ func TestOneTubeEndToEnd(t *testing.T) {
 // The same fin of one thickness has efficiency 0.87372, computed likewise; the
 // difference keeps two of their digits.
 func TestTaperCost(t *testing.T) {
-	in := read(t, "fin_metal", "own", "own_fin_conductivity", "215 W/m·K", "fin_height", "15.875 mm")
+	in := read(t, "fin_metal", "own", "own_fin_conductivity", "215 W/m·K", "fin_height", "15.875 mm", "film_source", "given")
 	if f, _ := Evaluate(in).Find("taper_cost"); math.Abs(f.SI-(0.87372/0.84310-1)) > 2e-5 {
 		t.Errorf("uniform fin reads higher by %g", f.SI)
 	}
 }
 
 func TestEfficiencyTurnsTheRightWay(t *testing.T) {
-	eta := func(pairs ...string) float64 { return Solve(read(t, pairs...)).Fin.Efficiency }
+	eta := func(pairs ...string) float64 {
+		return Solve(read(t, append(pairs, "film_source", "given")...)).Fin.Efficiency
+	}
 	base := eta()
 	for name, c := range map[string]struct {
 		got  float64
@@ -191,7 +194,7 @@ func TestNoticesNameTheirFigure(t *testing.T) {
 		"steel foot":  {[]string{"fin_metal", "cs1010"}, "strip_width", figure.No},
 		"stretch":     {[]string{"fin_height", "20 mm"}, "stretch", figure.Watch},
 		"thin tip":    {[]string{"strip_thickness", "0.3 mm"}, "tip_thickness", figure.Watch},
-		"idle fin":    {[]string{"film_coefficient", "300 W/m²K"}, "fin_efficiency", figure.Watch},
+		"idle fin":    {[]string{"film_source", "given", "film_coefficient", "300 W/m²K"}, "fin_efficiency", figure.Watch},
 		"narrow gap":  {[]string{"fin_pitch", "20 fpi"}, "gap", figure.Watch},
 		"hot metal":   {[]string{"metal_temperature", "500 °C"}, "conductivity", figure.Watch},
 		"at the edge": {nil, "stretch", figure.Good}, // 5/8 in on 1 in is exactly 2.25
@@ -223,8 +226,8 @@ func TestEveryFigureIsFinite(t *testing.T) {
 		valid++
 		for _, g := range Evaluate(in).Groups {
 			for _, f := range g.Figures {
-				zeroed := f.ID == "between_area" || f.ID == "taper_cost" || f.ID == "tip_ratio"
-				if f.Absent.None() && (math.IsNaN(f.SI) || math.IsInf(f.SI, 0) || f.SI < 0 || (f.SI == 0 && !zeroed)) {
+				zeroed := f.ID == "between_area" || f.ID == "taper_cost" || f.ID == "tip_ratio" || strings.HasPrefix(f.ID, "share_")
+				if f.Absent.None() && (math.IsNaN(f.SI) || math.IsInf(f.SI, 0) || f.Kind != units.Temp && (f.SI < 0 || (f.SI == 0 && !zeroed))) {
 					t.Fatalf("%s = %v for %+v", f.ID, f.SI, in)
 				}
 			}

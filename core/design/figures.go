@@ -12,12 +12,14 @@ import (
 // Group is a list of figures under one title, "figures.<id>".
 type Group struct {
 	ID      string
+	Section string // the question that it helps to answer: "surface", "heat"
 	Figures []figure.Figure
 }
 
 // Result is everything the page and the papers say of a design.
 type Result struct {
 	State    State
+	Heat     Heat
 	Groups   []Group
 	Headline []string // ids of the figures that decide
 	Notices  []Notice
@@ -32,22 +34,24 @@ type Notice struct {
 }
 
 // headline names the figures that decide, in the order of the top line.
-var headline = []string{"fin_od", "total_area", "area_ratio", "fin_efficiency", "used_area", "metre_mass"}
+var headline = []string{"fin_od", "area_ratio", "fin_efficiency", "used_area", "u_bare", "duty", "air_drop", "metre_mass"}
 
 // Evaluate computes every figure of a checked Input.
 func Evaluate(in Input) Result {
 	s := Solve(in)
 	b := builder{in: &in, t: &in.Tube, s: &s}
-	r := Result{State: s, Headline: headline, Notices: notices(&in, &s)}
+	r := Result{State: s, Heat: Rate(in), Headline: headline, Notices: notices(&in, &s)}
+	r.Notices = append(r.Notices, heatNotices(r.Heat)...)
 	r.Groups = []Group{
-		{"efficiency", b.efficiency()},
-		{"areas", b.areas()},
-		{"shape", b.shape()},
-		{"strip", b.strip()},
-		{"masses", b.masses()},
-		{"per_tube", b.perTube()},
-		{"order", b.order()},
+		{"efficiency", "surface", b.efficiency()},
+		{"areas", "surface", b.areas()},
+		{"shape", "surface", b.shape()},
+		{"strip", "surface", b.strip()},
+		{"masses", "surface", b.masses()},
+		{"per_tube", "surface", b.perTube()},
+		{"order", "surface", b.order()},
 	}
+	r.Groups = append(r.Groups, b.heat(r.Heat)...)
 	for g := range r.Groups {
 		for i := range r.Groups[g].Figures {
 			mark(&r.Groups[g].Figures[i], r.Notices)

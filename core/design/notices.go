@@ -25,7 +25,7 @@ var stretchUsual = map[material.Kind]float64{
 }
 
 // watched figures say "good" when nothing was remarked of them.
-var watched = map[string]bool{"tip_thickness": true, "stretch": true, "fin_efficiency": true, "gap": true, "conductivity": true, "strip_width": true}
+var watched = map[string]bool{"tip_thickness": true, "stretch": true, "fin_efficiency": true, "gap": true, "conductivity": true, "strip_width": true, "film": true, "air_drop": true, "hottest_root": true}
 
 // notices remarks on a design that can be evaluated.
 func notices(in *Input, s *State) []Notice {

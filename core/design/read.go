@@ -45,10 +45,8 @@ func Read(d document.Document) (Input, error) {
 			Density:  units.Density(in.FinMetal.Density.SI),
 		},
 	}
-	in.Air = Air{
-		Film:  units.FilmCoefficient(r.number("film_coefficient")),
-		Metal: units.Temperature(r.number("metal_temperature")),
-	}
+	in.Air, in.Bank = r.air(), r.bank()
+	in.Process, in.Limits = r.process(in.Tube.Fin.Type), r.limits()
 	for i, s := range d.Spans {
 		in.Tube.Spans = append(in.Tube.Spans, tube.Span{
 			Centre: units.Length(r.span(spanCentre, i, s.Centre.Text)),
@@ -57,6 +55,9 @@ func Read(d document.Document) (Input, error) {
 	}
 	if len(r.errs) == 0 {
 		checkTogether(&in, &r.errs)
+	}
+	if len(r.errs) == 0 && !in.Air.FilmGiven {
+		_, r.errs = settle(&in, cold(&in), fine)
 	}
 	if len(r.errs) > 0 {
 		return in, r.errs

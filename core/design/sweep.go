@@ -47,13 +47,13 @@ const (
 // Quantities lists them in the order a page offers them.
 var Quantities = []Quantity{AreaRatio, Efficiency, UsedArea}
 
-// Kind says how the quantity is shown.
-func (q Quantity) Kind() units.Kind {
-	if q == UsedArea {
-		return units.SurfacePerMetre
-	}
-	return units.Factor
+var quantityKinds = map[Quantity]units.Kind{
+	AreaRatio: units.Factor, Efficiency: units.Factor, UsedArea: units.SurfacePerMetre,
+	Film: units.Film, AirDrop: units.Drop, UBare: units.Film, Duty: units.Duty, PerWeight: units.DutyPerWeight, PerFace: units.DutyPerArea,
 }
+
+// Kind says how the quantity is shown.
+func (q Quantity) Kind() units.Kind { return quantityKinds[q] }
 
 // Of returns the quantity from s in SI.
 func (q Quantity) Of(s *State) float64 {

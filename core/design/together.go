@@ -31,6 +31,20 @@ func checkTogether(in *Input, errs *FieldErrors) {
 	}
 	checkWidth(t, errs)
 	checkLengths(t, errs)
+	checkBank(in, errs)
+}
+
+// checkBank refuses tubes that stand too close, where the film depends on it.
+func checkBank(in *Input, errs *FieldErrors) {
+	if in.Bank.Passes > in.Bank.Rows {
+		errs.add("passes", "error.more_passes", "passes", in.Bank.Passes, "rows", in.Bank.Rows)
+	}
+	if in.Air.FilmGiven {
+		return
+	}
+	for _, f := range pitchFindings(in) {
+		*errs = append(*errs, FieldError{in.closestPitch(), f.Why})
+	}
 }
 
 func of(k units.Kind, l units.Length) message.Quantity {

@@ -18,7 +18,21 @@ func Used(d document.Document, id string) bool {
 	case strings.HasPrefix(id, "own_fin_"):
 		return text("fin_metal") == material.Own
 	}
+	switch {
+	case strings.HasPrefix(id, "own_gas_"):
+		return text("gas") == "own"
+	case strings.HasPrefix(id, "own_fluid_"):
+		return text("inside_fluid") == string(OwnFluid)
+	}
 	switch id {
+	case "film_coefficient":
+		return text("film_source") == "given"
+	case "air_humidity", "altitude":
+		return text("gas") == "air"
+	case "inside_flow":
+		return text("inside_fluid") != string(Steam)
+	case "inside_pressure":
+		return text("inside_fluid") == string(Water)
 	case "spares":
 		return text("supply") == "free_issue"
 	case "tip_thickness":

@@ -3,6 +3,7 @@ package document
 import (
 	"encoding/json"
 	"errors"
+	"fmt"
 	"reflect"
 	"strings"
 	"testing"
@@ -121,10 +122,11 @@ func TestEnvelopeRoundTrip(t *testing.T) {
 func TestOpenRefuses(t *testing.T) {
 	saved, _ := Save([]Document{New()})
 	good := string(saved)
+	version := fmt.Sprintf(`"version": %d`, Version)
 	for name, c := range map[string]struct{ text, key string }{
 		"not json":      {"<html>", "open.not_json"},
 		"other json":    {`{"a":1}`, "open.not_design"},
-		"newer":         {strings.Replace(good, `"version": 1`, `"version": 999`, 1), "open.newer"},
+		"newer":         {strings.Replace(good, version, `"version": 999`, 1), "open.newer"},
 		"no designs":    {`{"format":"finwright-design","version":1,"designs":[]}`, "open.count"},
 		"unknown field": {strings.Replace(good, `"tube_od"`, `"tube_of"`, 1), "open.shape"},
 		"missing field": {`{"format":"finwright-design","version":1,"designs":[{"title":"","units":"si","fields":{},"spans":[]}]}`, "open.shape"},
@@ -144,6 +146,7 @@ func TestOpenRefuses(t *testing.T) {
 func TestMigrationRunsInOrder(t *testing.T) {
 	saved, _ := Save([]Document{New()})
 	old := strings.Replace(string(saved), `"tube_od"`, `"od"`, 1)
+	old = strings.Replace(old, fmt.Sprintf(`"version": %d`, Version), `"version": 1`, 1)
 	rename := func(from, to string) func(map[string]any) {
 		return func(raw map[string]any) {
 			fields := raw["fields"].(map[string]any)
@@ -158,6 +161,24 @@ func TestMigrationRunsInOrder(t *testing.T) {
 	}
 	if len(migrations) != Version-1 {
 		t.Errorf("version %d needs %d migrations, there are %d", Version, Version-1, len(migrations))
+	}
+}
+
+// A design of version 1 had no heat: it keeps its own film coefficient and takes the house's bank.
+func TestVersionOneKeepsItsFilm(t *testing.T) {
+	d := New()
+	for _, s := range Specs {
+		if Section(s.Group) == "heat" || s.ID == "film_source" {
+			delete(d.Fields, s.ID)
+		}
+	}
+	text, err := json.Marshal(Envelope{Format, 1, []Document{d}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, err := Open(text)
+	if err != nil || got[0].Fields["film_source"].Text != "given" || got[0].Fields["rows"].Text == "" {
+		t.Errorf("opened %v, %v", got, err)
 	}
 }
 

@@ -14,7 +14,7 @@ import (
 // copy, examples and links.
 const (
 	Format  = "finwright-design"
-	Version = 1
+	Version = 2
 )
 
 // maxDesigns bounds what one file may hold.
@@ -28,7 +28,22 @@ type Envelope struct {
 }
 
 // migrations lift a raw design from version i+1 to i+2. Add one with each new version.
-var migrations = []func(raw map[string]any){}
+var migrations = []func(raw map[string]any){addHeat}
+
+// addHeat gives a design of version 1 the fields of the heat calculation. Its
+// film coefficient was always the user's own figure, and stays so.
+func addHeat(raw map[string]any) {
+	fields, ok := raw["fields"].(map[string]any)
+	if !ok {
+		return
+	}
+	for _, s := range Specs {
+		if Section(s.Group) == "heat" && fields[s.ID] == nil {
+			fields[s.ID] = map[string]any{"text": s.House, "origin": string(House)}
+		}
+	}
+	fields["film_source"] = map[string]any{"text": "given", "origin": string(House)}
+}
 
 // OpenError says why a text is not a design file; the key is a message key.
 type OpenError struct {

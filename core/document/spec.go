@@ -31,7 +31,16 @@ func (s Spec) ChoiceKey(choice string) string {
 }
 
 // Groups lists the groups of fields in the order of the form.
-var Groups = []string{"job", "tube", "fin", "lengths", "conditions"}
+var Groups = []string{"job", "tube", "fin", "lengths", "film", "air", "bank", "inside", "cases"}
+
+// Section returns the section of the page that a group of fields belongs to; empty for those that count everywhere.
+func Section(group string) string {
+	switch group {
+	case "air", "bank", "inside", "cases":
+		return "heat"
+	}
+	return ""
+}
 
 // Specs lists every field in the order of the form.
 var Specs = []Spec{
@@ -68,8 +77,45 @@ var Specs = []Spec{
 	{ID: "plain_end_a", Group: "lengths", Kind: units.Distance, House: "1 1/2 in"},
 	{ID: "plain_end_b", Group: "lengths", Kind: units.Distance, House: "1 1/2 in"},
 
-	{ID: "film_coefficient", Group: "conditions", Kind: units.Film, House: "50 W/m²K"},
-	{ID: "metal_temperature", Group: "conditions", Kind: units.Temp, House: "100 °C"},
+	{ID: "film_source", Group: "film", Choices: []string{"computed", "given"}, House: "computed"},
+	{ID: "film_coefficient", Group: "film", Kind: units.Film, House: "50 W/m²K"},
+	{ID: "metal_temperature", Group: "film", Kind: units.Temp, House: "100 °C"},
+	{ID: "gas", Group: "air", Choices: []string{"air", "own"}, House: "air"},
+	{ID: "own_gas_density", Group: "air", Kind: units.Dense, House: "0.6 kg/m³"},
+	{ID: "own_gas_heat", Group: "air", Kind: units.SpecificHeat, House: "1100 J/kg·K"},
+	{ID: "own_gas_viscosity", Group: "air", Kind: units.Viscous, House: "0.03 mPa·s"},
+	{ID: "own_gas_conductivity", Group: "air", Kind: units.Conduct, House: "0.045 W/m·K"},
+	{ID: "air_in", Group: "air", Kind: units.Temp, House: "30 °C"},
+	{ID: "air_humidity", Group: "air", Kind: units.Percent, House: "50 %"},
+	{ID: "altitude", Group: "air", Kind: units.Run, House: "0 m"},
+	{ID: "face_velocity", Group: "air", Kind: units.Velocity, House: "3 m/s"},
+	{ID: "fouling_outside", Group: "air", Kind: units.Resist, House: "0 m²K/W"},
+	{ID: "fan_efficiency", Group: "air", Kind: units.Percent, House: "65 %"},
+
+	{ID: "layout", Group: "bank", Choices: []string{"staggered", "in_line"}, House: "staggered"},
+	{ID: "tip_clearance", Group: "bank", Kind: units.Height, House: "1/4 in"},
+	{ID: "tube_pitch", Group: "bank", Kind: units.Diameter, Optional: true},
+	{ID: "row_pitch", Group: "bank", Kind: units.Diameter, Optional: true},
+	{ID: "rows", Group: "bank", Kind: units.Count, House: "4"},
+	{ID: "tubes_per_row", Group: "bank", Kind: units.Count, House: "30"},
+	{ID: "passes", Group: "bank", Kind: units.Count, House: "2"},
+	{ID: "duty_wanted", Group: "bank", Kind: units.Duty, Optional: true},
+	{ID: "drop_allowed", Group: "bank", Kind: units.Drop, Optional: true},
+
+	{ID: "inside_fluid", Group: "inside", Choices: []string{"water", "steam", "own"}, House: "water"},
+	{ID: "own_fluid_density", Group: "inside", Kind: units.Dense, House: "850 kg/m³"},
+	{ID: "own_fluid_heat", Group: "inside", Kind: units.SpecificHeat, House: "2100 J/kg·K"},
+	{ID: "own_fluid_viscosity", Group: "inside", Kind: units.Viscous, House: "5 mPa·s"},
+	{ID: "own_fluid_conductivity", Group: "inside", Kind: units.Conduct, House: "0.13 W/m·K"},
+	{ID: "inside_in", Group: "inside", Kind: units.Temp, House: "90 °C"},
+	{ID: "inside_flow", Group: "inside", Kind: units.MassRate, House: "15 kg/s"},
+	{ID: "inside_pressure", Group: "inside", Kind: units.Pressure, House: "1000 kPa"},
+	{ID: "fouling_inside", Group: "inside", Kind: units.Resist, House: "0.00018 m²K/W"},
+	{ID: "bond_resistance", Group: "inside", Kind: units.Resist, Optional: true},
+
+	{ID: "start_up", Group: "cases", Kind: units.Temp, Optional: true},
+	{ID: "upset", Group: "cases", Kind: units.Temp, Optional: true},
+	{ID: "house_limit", Group: "cases", Kind: units.Temp, Optional: true},
 }
 
 var byID = index(Specs)

@@ -33,6 +33,10 @@ const (
 	PerTube        Basis = "tube"
 	WholeOrder     Basis = "order"
 	StripAtTheRoot Basis = "root"
+	InsideArea     Basis = "inside"
+	FaceArea       Basis = "face"
+	WholeBank      Basis = "bank"
+	FinMetalMass   Basis = "fin_metal"
 )
 
 // Arg is a number that goes into a formula under its symbol.

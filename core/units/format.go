@@ -45,13 +45,16 @@ func Echo(k Kind, si float64, s System) string {
 		}
 	}
 	n := sh.decimals + 1
-	if sh.significant > 0 || sh.unit == "mm" {
+	if sh.unit == "mm" {
 		n = 3
 	}
 	if k == Count {
 		n = 0
 	}
 	v := strconv.FormatFloat(x, 'f', n, 64)
+	if sh.significant > 0 {
+		v = significant(x, sh.significant)
+	}
 	if strings.Contains(v, ".") {
 		v = strings.TrimRight(strings.TrimRight(v, "0"), ".")
 	}

@@ -1,0 +1,142 @@
+package design
+
+import (
+	"math"
+
+	"finwright/core/airside"
+	"finwright/core/bond"
+	"finwright/core/exchanger"
+	"finwright/core/figure"
+	"finwright/core/message"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// Method is one correlation's answer beside its range, for the list of all that were asked.
+type Method struct {
+	ID      string
+	Kind    units.Kind
+	SI      float64
+	InRange bool
+	Used    bool
+	Why     []message.Message // limits passed
+}
+
+// Heat is everything said of the bank at work. Where it cannot be computed, Absent says why.
+type Heat struct {
+	Thermal  Thermal
+	Absent   message.Message
+	Methods  []Method // films, then pressure drops
+	Findings []exchanger.Finding
+	Wet      bool // the coldest fin is below the dew point of the air
+	Case     Case
+}
+
+// Case holds the extreme metal temperatures [C] by case.
+type Case struct{ Root map[exchanger.Case]float64 }
+
+// Rate evaluates the bank of a checked Input.
+func Rate(in Input) Heat {
+	if found := pitchFindings(&in); in.Air.FilmGiven && len(found) > 0 {
+		return Heat{Absent: found[0].Why}
+	}
+	t, errs := settle(&in, cold(&in), fine)
+	if errs != nil {
+		return Heat{Absent: errs[0].Message}
+	}
+	h := Heat{Thermal: t, Case: Case{t.roots(&in)}, Wet: in.wets(t.Duty.Coldest.Celsius)}
+	h.Methods = append(methods(units.Film, t.Films, t.Film, in.Air.FilmGiven), methods(units.Drop, t.Drops, t.Drop, false)...)
+	limits := exchanger.ProcessLimits(in.Tube.Fin.Type)
+	if in.Limits.House != nil {
+		limits.House.SI = *in.Limits.House
+		if !limits.House.Known() {
+			limits.House.Source = houseLimit
+		}
+	}
+	h.Findings = append(exchanger.CheckProcess(limits, in.Limits.Cases), exchanger.CheckFinMetal(in.FinMetal, h.Case.Root)...)
+	return h
+}
+
+func methods[A airside.Answer](k units.Kind, verdicts []airside.Verdict[A], used int, given bool) []Method {
+	out := make([]Method, len(verdicts))
+	for i, v := range verdicts {
+		out[i] = Method{ID: v.ID, Kind: k, SI: v.Answer.Measure(), InRange: v.InRange, Used: i == used && !given}
+		for _, l := range v.Limits {
+			if !l.In() {
+				out[i].Why = append(out[i].Why, l.Message())
+			}
+		}
+	}
+	return out
+}
+
+// roots returns the hottest fin root [C] of each stated case: the share of the
+// temperature difference that lies before the root stays as it was rated.
+func (t *Thermal) roots(in *Input) map[exchanger.Case]float64 {
+	air, process := float64(in.Air.In), float64(in.Process.In)
+	share := 1.0
+	if process != air {
+		hottest := math.Inf(-1)
+		for _, row := range t.Duty.Rows {
+			for _, root := range row.Root {
+				hottest = max(hottest, root)
+			}
+		}
+		share = (hottest - air) / (process - air)
+	}
+	out := map[exchanger.Case]float64{}
+	for c, at := range in.Limits.Cases {
+		out[c] = air + share*(at-air)
+		if process < air {
+			out[c] = air // hot gas outside: nothing in the fin is hotter than the gas
+		}
+	}
+	return out
+}
+
+// winding returns the joint of a tension-wound fin.
+func winding(in *Input) (bond.Winding, bool) {
+	if !bond.HeldByTension(in.Tube.Fin.Type) {
+		return bond.Winding{}, false
+	}
+	f, _ := in.FinMetal.ExpansionTo(in.Air.Metal)
+	t, _ := in.TubeMetal.ExpansionTo(in.Air.Metal)
+	return bond.Winding{
+		OD: float64(in.Tube.OD), Strain: bond.DefaultStrain, FinExpansion: float64(f), TubeExpansion: float64(t), Metallic: in.Process.Bond,
+	}, true
+}
+
+// yield returns heat per kilogram of fin metal [W/kg] and per face area [W/m2].
+func (t *Thermal) yield(tb *tube.Tube) (perKilogram, perFace float64) {
+	metal := float64(tb.FinMass()) * t.Bank.FinnedLength * float64(t.Bank.Tubes())
+	return math.Abs(t.Duty.Heat) / metal, math.Abs(t.Duty.Heat) / t.Bank.FaceArea()
+}
+
+// heatNotices remarks on temperatures and on correlations outside their range.
+func heatNotices(h Heat) []Notice {
+	if !h.Absent.None() {
+		return []Notice{{figure.Watch, "tube_pitch", "duty", h.Absent}}
+	}
+	var out []Notice
+	for _, f := range h.Findings {
+		if f.State == figure.No || f.State == figure.Watch {
+			out = append(out, Notice{f.State, caseField[f.Case], "hottest_root", f.Why})
+		}
+	}
+	if h.Wet {
+		out = append(out, Notice{figure.Watch, "inside_in", "coldest_metal", message.New("notice.wet")})
+	}
+	for _, m := range h.Methods {
+		if m.Used && !m.InRange {
+			fig := "film"
+			if m.Kind == units.Drop {
+				fig = "air_drop"
+			}
+			out = append(out, Notice{figure.Watch, "face_velocity", fig, message.New("notice.out_of_range", "method", message.Key("airside."+m.ID), "why", m.Why[0])})
+		}
+	}
+	return out
+}
+
+// caseField is where each case is entered.
+var caseField = map[exchanger.Case]string{exchanger.Normal: "inside_in", exchanger.StartUp: "start_up", exchanger.Upset: "upset", "": "fin_metal"}

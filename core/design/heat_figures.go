@@ -1,0 +1,201 @@
+package design
+
+import (
+	"math"
+
+	"finwright/core/airside"
+	"finwright/core/exchanger"
+	"finwright/core/figure"
+	"finwright/core/material"
+	"finwright/core/message"
+	"finwright/core/units"
+)
+
+var houseLimit = material.Source{Key: "limit.source.judged", Status: material.Judgement}
+
+// heat builds the figures of the bank at work, or says of each why it is absent.
+func (b *builder) heat(h Heat) []Group {
+	if !h.Absent.None() {
+		return []Group{{"duty", "heat", []figure.Figure{{ID: "duty", Kind: units.Duty, State: figure.Plain, Absent: h.Absent}}}}
+	}
+	return []Group{
+		{"duty", "heat", b.duty(h)},
+		{"film", "heat", b.filmFigures(h)},
+		{"overall", "heat", b.overall(h)},
+		{"stream", "heat", b.stream(h)},
+		{"metal", "heat", b.metal(h)},
+	}
+}
+
+func (b *builder) filmFigures(h Heat) []figure.Figure {
+	t := &h.Thermal
+	bank := b.in.bank()
+	v := t.Films[t.Film]
+	re := arg("Re", units.Count, v.Answer.Reynolds)
+	sigma := bank.FreeRatio()
+	g := t.Flow.FaceMassVelocity
+	film := fig("film", units.Film, v.Answer.Coefficient, figure.TotalArea, "film", arg("Nu", units.Factor, v.Answer.Nusselt), arg("k_g", units.Conduct, t.Gas.Conductivity), b.root())
+	if b.in.Air.FilmGiven {
+		film = fig("film", units.Film, float64(b.in.Air.Film), figure.TotalArea, "film_given", b.film())
+	}
+	list := []figure.Figure{film}
+	if low, high, n := airside.Spread(t.Films); n > 1 {
+		list = append(list, fig("film_low", units.Film, low, figure.TotalArea, "spread_low", arg("N", units.Count, float64(n))),
+			fig("film_high", units.Film, high, figure.TotalArea, "spread_high", arg("N", units.Count, float64(n))))
+	}
+	return append(list,
+		fig("nusselt", units.Factor, v.Answer.Nusselt, "", v.ID, b.nusseltArgs(t, bank, re)...),
+		fig("reynolds", units.Count, v.Answer.Reynolds, "", "reynolds", arg("G", units.MassFlux, g), arg("σ", units.Factor, sigma), b.root(), arg("μ", units.Viscous, t.Gas.Viscosity)),
+		fig("free_ratio", units.Factor, sigma, "", "free_ratio", arg("P_T", units.Diameter, bank.TransversePitch), arg("a_o", units.Gap, bank.Obstruction())),
+		fig("prandtl", units.Factor, t.Gas.Prandtl(), "", "prandtl", arg("c_p", units.SpecificHeat, t.Gas.HeatCapacity), arg("μ", units.Viscous, t.Gas.Viscosity), arg("k_g", units.Conduct, t.Gas.Conductivity)),
+	)
+}
+
+// nusseltArgs gives each correlation the numbers that its formula names.
+func (b *builder) nusseltArgs(t *Thermal, bank airside.Bank, re figure.Arg) []figure.Arg {
+	pr := arg("Pr", units.Factor, t.Gas.Prandtl())
+	s, hf := arg("s", units.Gap, bank.Gap()), arg("h_f", units.Height, bank.FinHeight())
+	switch t.Films[t.Film].ID {
+	case "esdu_86022":
+		return []figure.Arg{re, s, hf, arg("P_T", units.Diameter, bank.TransversePitch), arg("P_L", units.Diameter, bank.RowPitch), pr,
+			arg("F_1", units.Factor, math.Pow(t.Gas.Prandtl()/t.Flow.WallPrandtl, 0.26)), arg("F_2", units.Factor, min(1, 0.68+0.08*float64(bank.Rows)))}
+	case "briggs_young_1963_high_fin":
+		return []figure.Arg{re, pr, s, hf}
+	case "briggs_young_1963":
+		return []figure.Arg{re, pr, s, hf, arg("t", units.Thickness, bank.RootThickness)}
+	case "ganguli_1985":
+		c := t.Films[t.Film].Answer.Nusselt / (math.Pow(re.SI, 0.6) * math.Pow(bank.AreaRatio, -0.15) * math.Cbrt(pr.SI))
+		return []figure.Arg{arg("C", units.Number, c), re, arg("AR", units.Factor, bank.AreaRatio), pr}
+	}
+	return []figure.Arg{re, pr}
+}
+
+func passed(limits []figure.Limit) []message.Message {
+	var out []message.Message
+	for _, l := range limits {
+		if !l.In() {
+			out = append(out, l.Message())
+		}
+	}
+	return out
+}
+
+// layerSymbol names each resistance in the formula of U.
+var layerSymbol = map[exchanger.Layer]string{
+	exchanger.InsideFilm: "R_1", exchanger.InsideFouling: "R_2", exchanger.TubeWall: "R_3",
+	exchanger.Joint: "R_4", exchanger.OutsideFouling: "R_5", exchanger.OutsideFilm: "R_6",
+}
+
+func (b *builder) overall(h Heat) []figure.Figure {
+	u := h.Thermal.Overall
+	var args []figure.Arg
+	for _, r := range u.Resistances {
+		args = append(args, arg(layerSymbol[r.Layer], units.Resist, r.OnBare))
+	}
+	bare := arg("U_b", units.Film, u.OnBare)
+	list := []figure.Figure{
+		fig("u_bare", units.Film, u.OnBare, figure.BareArea, "u_bare", args...),
+		fig("u_total", units.Film, u.OnTotal, figure.TotalArea, "u_total", bare, arg("AR", units.Factor, b.s.Areas.Ratio())),
+	}
+	for _, r := range u.Resistances {
+		list = append(list, fig("share_"+string(r.Layer), units.Percent, r.Share, figure.BareArea, "share", arg("R_x", units.Resist, r.OnBare), bare))
+	}
+	return append(list, b.insideFilm(h))
+}
+
+func (b *builder) insideFilm(h Heat) figure.Figure {
+	f := h.Thermal.Inside
+	bore := float64(b.t.InsideOD())
+	out := fig("inside_film", units.Film, f.Coefficient, figure.InsideArea, f.Method,
+		arg("Nu", units.Factor, f.Nusselt), arg("k_i", units.Conduct, f.Coefficient*bore/f.Nusselt), arg("d_i", units.Diameter, bore))
+	if !f.InRange() {
+		out.State, out.Why = figure.Watch, passed(f.Limits)
+	}
+	return out
+}
+
+func (b *builder) duty(h Heat) []figure.Figure {
+	t := &h.Thermal
+	d := t.Duty
+	air, process := float64(b.in.Air.In), float64(b.in.Process.In)
+	capacity := t.Flow.FaceMassVelocity * t.Bank.FaceArea() * t.Gas.HeatCapacity
+	perKilogram, perFace := t.yield(b.t)
+	q := arg("Q", units.Duty, d.Heat)
+	list := []figure.Figure{
+		fig("duty", units.Duty, d.Heat, figure.WholeBank, "duty", arg("C_air", units.Number, capacity), arg("P", units.Factor, d.Effectiveness), arg("T_p", units.Temp, process), arg("T_a", units.Temp, air)),
+		fig("effectiveness", units.Factor, d.Effectiveness, "", "effectiveness", arg("NTU", units.Factor, d.TransferUnits), arg("R_c", units.Factor, d.Ratio)),
+		fig("air_out", units.Temp, d.AirOut, "", "air_out", arg("T_a", units.Temp, air), q, arg("C_air", units.Number, capacity)),
+		fig("process_out", units.Temp, d.ProcessOut, "", "process_out", arg("T_p", units.Temp, process), q),
+		fig("factor", units.Factor, d.Factor, "", "factor", arg("NTU", units.Factor, d.TransferUnits), arg("P", units.Factor, d.Effectiveness)),
+		fig("duty_per_weight", units.DutyPerWeight, perKilogram, figure.FinMetalMass, "duty_per_weight", q),
+		fig("duty_per_face", units.DutyPerArea, perFace, figure.FaceArea, "duty_per_face", q, arg("A_face", units.SurfacePerTube, t.Bank.FaceArea())),
+		fig("bank_tubes", units.Count, float64(t.Bank.Tubes()), figure.WholeBank, "bank_tubes", arg("N_r", units.Count, float64(b.in.Bank.Rows)), arg("N_t", units.Count, float64(b.in.Bank.TubesPerRow))),
+	}
+	if t.Condensed > 0 {
+		list = append(list, fig("condensed", units.MassRate, t.Condensed, figure.WholeBank, "condensed", q))
+	}
+	return append(list, b.inverse()...)
+}
+
+func (b *builder) stream(h Heat) []figure.Figure {
+	t := &h.Thermal
+	v := t.Drops[t.Drop]
+	drop := fig("air_drop", units.Drop, v.Answer.Total, figure.WholeBank, v.ID, b.dropArgs(t)...)
+	list := []figure.Figure{drop}
+	if low, high, n := airside.Spread(t.Drops); n > 1 {
+		list = append(list, fig("drop_low", units.Drop, low, figure.WholeBank, "spread_low", arg("N", units.Count, float64(n))),
+			fig("drop_high", units.Drop, high, figure.WholeBank, "spread_high", arg("N", units.Count, float64(n))))
+	}
+	list = append(list,
+		fig("fan_power", units.Drive, exchanger.FanPower(t.FaceFlow, v.Answer.Total, b.in.Air.FanEfficiency), figure.WholeBank, "fan_power",
+			arg("V", units.Number, t.FaceFlow), arg("Δp", units.Drop, v.Answer.Total), arg("η_fan", units.Factor, b.in.Air.FanEfficiency)),
+		fig("face_area", units.SurfacePerTube, t.Bank.FaceArea(), figure.WholeBank, "face_area", arg("N_t", units.Count, float64(b.in.Bank.TubesPerRow)), arg("P_T", units.Diameter, float64(b.in.tubePitch())), b.finned()),
+		fig("tube_pitch", units.Diameter, float64(b.in.tubePitch()), "", "tube_pitch", b.tip(), arg("c", units.Height, float64(b.in.tubePitch()-b.t.FinOD()))),
+	)
+	if t.InsideLoss == nil {
+		return append(list, absent("inside_loss", units.Loss, "", "absent.condensing"))
+	}
+	loss := *t.InsideLoss
+	return append(list,
+		fig("inside_velocity", units.Velocity, loss.Velocity, "", "inside_velocity", arg("M", units.MassRate, b.in.Process.Flow)),
+		fig("inside_loss", units.Loss, loss.Total, "", "inside_loss", arg("Δp_s", units.Loss, loss.Straight), arg("Δp_t", units.Loss, loss.Turns)))
+}
+
+func (b *builder) dropArgs(t *Thermal) []figure.Arg {
+	v := t.Drops[t.Drop].Answer
+	bank := b.in.bank()
+	args := []figure.Arg{
+		arg("f", units.Factor, v.Friction), arg("N_r", units.Count, float64(bank.Rows)),
+		arg("G_m", units.MassFlux, t.Flow.FaceMassVelocity/bank.FreeRatio()), arg("ρ", units.Dense, t.Gas.Density),
+	}
+	if t.Drops[t.Drop].ID == "esdu_86022_drop" {
+		args = append(args, arg("K_a", units.Factor, 1+bank.FreeRatio()*bank.FreeRatio()))
+	}
+	return args
+}
+
+func (b *builder) metal(h Heat) []figure.Figure {
+	d := h.Thermal.Duty
+	root := h.Case.Root[exchanger.Normal]
+	tip := float64(b.in.Air.In) + (root-float64(b.in.Air.In))*b.s.Fin.TipRatio
+	list := []figure.Figure{
+		fig("hottest_root", units.Temp, root, "", "hottest_root"),
+		fig("hottest_tip", units.Temp, tip, "", "hottest_tip", arg("T_a", units.Temp, float64(b.in.Air.In)), arg("T_r", units.Temp, root), arg("ϑ_r", units.Factor, b.s.Fin.TipRatio)),
+		fig("coldest_metal", units.Temp, d.Coldest.Celsius, "", "coldest_metal"),
+	}
+	w, held := winding(b.in)
+	if !held {
+		return append(list, absent("bond_loss", units.Temp, "", "absent.not_tension"))
+	}
+	loss, opens := w.LossTemperature()
+	if !opens {
+		return append(list, absent("bond_loss", units.Temp, "", "absent.tightens"))
+	}
+	at := fig("bond_loss", units.Temp, loss, "", "bond_loss", arg("e_0", units.Number, w.Strain), arg("α_f", units.Expand, w.FinExpansion), arg("α_t", units.Expand, w.TubeExpansion))
+	if gap := w.Gap(root, root); gap > 0 {
+		at.State, at.Why = figure.Watch, []message.Message{message.New("notice.bond_open", "loss", message.Quantity{Kind: units.Temp, SI: loss}, "root", message.Quantity{Kind: units.Temp, SI: root})}
+		list = append(list, fig("bond_open", units.Resist, w.Resistance(root, root, h.Thermal.Gas.Conductivity), figure.BareArea, "bond_open",
+			arg("g_b", units.Number, gap), arg("k_g", units.Conduct, h.Thermal.Gas.Conductivity), arg("R_b", units.Resist, b.in.Process.Bond)))
+	}
+	return append(list, at)
+}

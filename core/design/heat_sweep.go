@@ -1,0 +1,86 @@
+package design
+
+import (
+	"maps"
+	"math"
+
+	"finwright/core/airside"
+	"finwright/core/units"
+)
+
+// Quantities of the bank at work.
+const (
+	Film      Quantity = "film"
+	AirDrop   Quantity = "air_drop"
+	UBare     Quantity = "u_bare"
+	Duty      Quantity = "duty"
+	PerWeight Quantity = "duty_per_weight"
+	PerFace   Quantity = "duty_per_face"
+)
+
+// Spread reports whether several correlations answer for the quantity.
+func (q Quantity) Spread() bool { return q == Film || q == AirDrop }
+
+// Answer is a quantity with the lowest and highest of the correlations in range; NaN where fewer than two are.
+type Answer struct{ Value, Low, High float64 }
+
+// Answers returns the quantities of a rated bank in SI.
+func Answers(in *Input, t *Thermal) map[Quantity]Answer {
+	perWeight, perFace := t.yield(&in.Tube)
+	only := func(x float64) Answer { return Answer{x, math.NaN(), math.NaN()} }
+	film := band(t.Films, t.Film)
+	if in.Air.FilmGiven {
+		film = only(float64(in.Air.Film))
+	}
+	return map[Quantity]Answer{
+		Film: film, AirDrop: band(t.Drops, t.Drop),
+		UBare: only(t.Overall.OnBare), Duty: only(t.Duty.Heat), PerWeight: only(perWeight), PerFace: only(perFace),
+	}
+}
+
+func band[A airside.Answer](verdicts []airside.Verdict[A], used int) Answer {
+	low, high, n := airside.Spread(verdicts)
+	if n < 2 {
+		low, high = math.NaN(), math.NaN()
+	}
+	return Answer{verdicts[used].Answer.Measure(), low, high}
+}
+
+func init() {
+	maps.Copy(setters, map[string]func(*Input, float64){
+		"air_in":          func(in *Input, x float64) { in.Air.In = units.Temperature(x) },
+		"face_velocity":   func(in *Input, x float64) { in.Air.Velocity = x },
+		"fouling_outside": func(in *Input, x float64) { in.Air.Fouling = x },
+		"tube_pitch":      func(in *Input, x float64) { in.Bank.TubePitch = units.Length(x) },
+		"row_pitch":       func(in *Input, x float64) { in.Bank.RowPitch = units.Length(x) },
+		"tip_clearance":   func(in *Input, x float64) { in.Bank.Clearance = units.Length(x) },
+		"inside_in":       func(in *Input, x float64) { in.Process.In = units.Temperature(x) },
+		"inside_flow":     func(in *Input, x float64) { in.Process.Flow = x },
+		"fouling_inside":  func(in *Input, x float64) { in.Process.Fouling = x },
+		"bond_resistance": func(in *Input, x float64) { in.Process.Bond = x },
+	})
+}
+
+// SweepHeat rates the bank at each value of one field [SI], starting from the
+// temperatures of near, a design close by. Where a design is impossible the
+// answers are nil.
+func SweepHeat(in Input, near *Thermal, field string, values []float64, visit func(i int, answers map[Quantity]Answer)) {
+	set := setter(field)
+	var errs FieldErrors
+	start := near.state
+	for i, x := range values {
+		set(&in, x)
+		errs = errs[:0]
+		if checkTogether(&in, &errs); len(errs) > 0 || len(pitchFindings(&in)) > 0 {
+			visit(i, nil)
+			continue
+		}
+		t, errs := settle(&in, start, coarse)
+		if errs != nil {
+			visit(i, nil)
+			continue
+		}
+		start = t.state
+		visit(i, Answers(&in, &t))
+	}
+}

@@ -1,0 +1,230 @@
+package design
+
+import (
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"finwright/core/document"
+	"finwright/core/exchanger"
+	"finwright/core/figure"
+	"finwright/core/message"
+	"finwright/core/units"
+)
+
+func TestDutyBalances(t *testing.T) {
+	for name, pairs := range map[string][]string{
+		"water": nil,
+		"steam": {"inside_fluid", "steam", "inside_in", "120 °C"},
+		"oil":   {"inside_fluid", "own", "inside_in", "110 °C"},
+		"cold":  {"inside_in", "5 °C", "air_in", "35 °C"},
+		"gas":   {"gas", "own", "air_in", "300 °C", "inside_in", "120 °C", "inside_flow", "60 kg/s", "inside_pressure", "4000 kPa", "fin_type", "welded", "fin_metal", "cs1010"},
+	} {
+		in := read(t, pairs...)
+		h := Rate(in)
+		if !h.Absent.None() {
+			t.Fatalf("%s: %s", name, message.English.Render(h.Absent, units.SI))
+		}
+		balance(t, name, in, h.Thermal)
+	}
+}
+
+// balance holds the heat against both streams to 1e-9.
+func balance(t *testing.T, name string, in Input, th Thermal) {
+	t.Helper()
+	d := th.Duty
+	rise := d.AirOut - float64(in.Air.In)
+	air := th.Flow.FaceMassVelocity * th.Bank.FaceArea() * th.Gas.HeatCapacity * rise
+	if math.Abs(air-d.Heat) > 1e-9*math.Abs(d.Heat) {
+		t.Errorf("%s: %g W given, %g W taken up", name, d.Heat, air)
+	}
+	if in.Process.Fluid == Steam {
+		if d.ProcessOut != float64(in.Process.In) {
+			t.Errorf("%s: steam leaves at %g", name, d.ProcessOut)
+		}
+		return
+	}
+	capacity := th.Flow.FaceMassVelocity * th.Bank.FaceArea() * th.Gas.HeatCapacity / d.Ratio
+	if given := capacity * (float64(in.Process.In) - d.ProcessOut); math.Abs(given-d.Heat) > 1e-9*math.Abs(d.Heat) {
+		t.Errorf("%s: %g W, the process gives %g W", name, d.Heat, given)
+	}
+}
+
+// Random designs, each also with inputs halved and doubled: whatever passes is finite and balanced.
+func TestRandomBanksBalance(t *testing.T) {
+	rng := rand.New(rand.NewPCG(7, 7))
+	between := func(lo, hi float64) float64 { return lo * math.Pow(hi/lo, rng.Float64()) }
+	rated := 0
+	for range 3500 {
+		v := map[string]float64{
+			"tube_od": between(12, 60), "fin_height": between(4, 22), "strip_thickness": between(0.25, 1.2), "fin_pitch": between(80, 430),
+			"face_velocity": between(0.5, 12), "rows": math.Round(between(1, 10)), "tubes_per_row": math.Round(between(2, 120)),
+			"inside_flow": between(0.5, 200), "tube_length": between(1000, 14000),
+		}
+		for _, times := range []float64{1, 0.5, 2} {
+			key := []string{"tube_od", "fin_height", "strip_thickness", "fin_pitch", "face_velocity", "inside_flow", "tube_length"}[rng.IntN(7)]
+			pairs := []string{"passes", "1", "air_in", fmt.Sprintf("%.3g", between(5, 60)), "inside_in", fmt.Sprintf("%.3g", between(70, 170))}
+			for k, x := range v {
+				if k == key {
+					x *= times
+				}
+				pairs = append(pairs, k, fmt.Sprintf("%.6g", x))
+			}
+			in, err := Read(doc(t, pairs...))
+			if err != nil {
+				continue
+			}
+			h := Rate(in)
+			if !h.Absent.None() {
+				t.Fatalf("%v: %s", pairs, message.English.Render(h.Absent, units.SI))
+			}
+			rated++
+			balance(t, strings.Join(pairs, " "), in, h.Thermal)
+			for q, a := range Answers(&in, &h.Thermal) {
+				if math.IsNaN(a.Value) || math.IsInf(a.Value, 0) || a.Value <= 0 {
+					t.Fatalf("%v: %s = %g", pairs, q, a.Value)
+				}
+			}
+		}
+	}
+	if rated < 8000 {
+		t.Errorf("only %d of 10,500 were valid", rated)
+	}
+}
+
+func TestAboveALimitNamesCaseAndLimit(t *testing.T) {
+	for name, c := range map[string]struct {
+		pairs []string
+		state figure.State
+		words []string
+	}{
+		"normal":  {[]string{"inside_in", "150 °C", "inside_pressure", "2000 kPa"}, figure.No, []string{"normal", "130"}},
+		"upset":   {[]string{"upset", "230 °C"}, figure.No, []string{"upset", "130"}},
+		"start":   {[]string{"start_up", "260 °C", "fin_type", "knurled_footed"}, figure.No, []string{"start-up", "200"}},
+		"house":   {[]string{"house_limit", "80 °C"}, figure.Watch, []string{"80"}},
+		"unasked": {nil, figure.Watch, []string{"start-up"}},
+	} {
+		f, ok := Evaluate(read(t, c.pairs...)).Find("hottest_root")
+		if !ok || f.State != c.state {
+			t.Errorf("%s: state %s, want %s", name, f.State, c.state)
+			continue
+		}
+		var text strings.Builder
+		for _, m := range f.Why {
+			text.WriteString(message.English.Render(m, units.SI) + " ")
+		}
+		for _, w := range c.words {
+			if !strings.Contains(strings.ToLower(text.String()), w) {
+				t.Errorf("%s: %q does not say %q", name, text.String(), w)
+			}
+		}
+	}
+	all := Evaluate(read(t, "start_up", "90 °C", "upset", "95 °C"))
+	if f, _ := all.Find("hottest_root"); f.State != figure.Good {
+		t.Errorf("within every limit, yet %s", f.State)
+	}
+}
+
+func TestOutOfRangeIsNeverSilent(t *testing.T) {
+	res := Evaluate(read(t, "face_velocity", "0.3 m/s"))
+	f, _ := res.Find("film")
+	if f.State != figure.Watch || len(f.Why) == 0 {
+		t.Errorf("film at a crawl is %s", f.State)
+	}
+	in := 0
+	for _, m := range res.Heat.Methods {
+		if m.InRange {
+			in++
+		} else if len(m.Why) == 0 {
+			t.Errorf("%s is out of range and does not say why", m.ID)
+		}
+	}
+	if in == len(res.Heat.Methods) {
+		t.Error("every correlation claims to hold at 0.3 m/s")
+	}
+}
+
+func TestTubesTooCloseAreRefused(t *testing.T) {
+	_, err := Read(doc(t, "tube_pitch", "58 mm"))
+	if errs, ok := err.(FieldErrors); !ok || !errs.Has("tube_pitch") {
+		t.Errorf("tubes at 58 mm with fins of 57.15 mm: %v", err)
+	}
+	_, err = Read(doc(t, "row_pitch", "20 mm"))
+	if errs, ok := err.(FieldErrors); !ok || !errs.Has("row_pitch") {
+		t.Errorf("rows at 20 mm: %v", err)
+	}
+	h := Rate(read(t, "tube_pitch", "58 mm", "film_source", "given"))
+	if h.Absent.None() {
+		t.Error("a bank that cannot be built was rated")
+	}
+}
+
+func TestInverseQuestions(t *testing.T) {
+	in := read(t)
+	duty := Rate(in).Thermal.Duty.Heat
+	res := Evaluate(read(t, "duty_wanted", fmt.Sprintf("%.6g W", duty*0.999), "drop_allowed", fmt.Sprintf("%.8g Pa", dropOf(in))))
+	if f, ok := res.Find("tubes_wanted"); !ok || f.SI != 120 {
+		t.Errorf("tubes for the duty of 120 tubes: %g", f.SI)
+	}
+	if f, ok := res.Find("velocity_allowed"); !ok || math.Abs(f.SI-3) > 1e-3 {
+		t.Errorf("velocity for the drop at 3 m/s: %g", f.SI)
+	}
+}
+
+func dropOf(in Input) float64 {
+	th := Rate(in).Thermal
+	return th.Drops[th.Drop].Answer.Total
+}
+
+func TestHeatSweepPassesTheDesign(t *testing.T) {
+	in := read(t)
+	th := Rate(in).Thermal
+	now := Answers(&in, &th)
+	SweepHeat(in, &th, "face_velocity", []float64{2, 3, 4}, func(i int, a map[Quantity]Answer) {
+		if i != 1 {
+			return
+		}
+		for q, want := range now {
+			if math.Abs(a[q].Value-want.Value) > 1e-4*want.Value {
+				t.Errorf("%s: %g on the curve, %g as a figure", q, a[q].Value, want.Value)
+			}
+		}
+	})
+}
+
+// Heat for each kilogram of fin falls with height at one clearance, though heat for each metre keeps rising.
+func TestTallerStopsPaying(t *testing.T) {
+	var perWeight, perMetre []float64
+	in := read(t)
+	th := Rate(in).Thermal
+	SweepHeat(in, &th, "fin_height", []float64{0.010, 0.013, 0.016, 0.019}, func(_ int, a map[Quantity]Answer) {
+		perWeight = append(perWeight, a[PerWeight].Value)
+		perMetre = append(perMetre, a[Duty].Value)
+	})
+	for i := 1; i < len(perWeight); i++ {
+		if perWeight[i] >= perWeight[i-1] || perMetre[i] <= perMetre[i-1] {
+			t.Errorf("per kilogram %v, in all %v", perWeight, perMetre)
+			break
+		}
+	}
+}
+
+func TestCasesAreComplete(t *testing.T) {
+	for _, c := range exchanger.Cases {
+		if caseField[c] == "" {
+			t.Errorf("no field for case %s", c)
+		}
+	}
+}
+
+func BenchmarkRate(b *testing.B) {
+	in, err := Read(document.New())
+	if err != nil {
+		b.Fatal(err)
+	}
+	for b.Loop() {
+		Rate(in)
+	}
+}

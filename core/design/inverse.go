@@ -1,0 +1,47 @@
+package design
+
+import (
+	"math"
+
+	"finwright/core/exchanger"
+	"finwright/core/figure"
+	"finwright/core/units"
+)
+
+// mostTubes bounds the search for tubes in a row.
+const mostTubes = 500
+
+// inverse answers the questions that were asked the other way round.
+func (b *builder) inverse() []figure.Figure {
+	var list []figure.Figure
+	if want := b.in.Bank.DutyWanted; want > 0 {
+		n, why := exchanger.TubesForDuty(want, mostTubes, func(n int) float64 {
+			at := *b.in
+			at.Bank.TubesPerRow = n
+			t, errs := settle(&at, cold(&at), coarse)
+			if errs != nil {
+				return 0
+			}
+			return math.Abs(t.Duty.Heat)
+		})
+		f := fig("tubes_wanted", units.Count, float64(n*b.in.Bank.Rows), figure.WholeBank, "tubes_wanted", arg("Q_w", units.Duty, want), arg("N_r", units.Count, float64(b.in.Bank.Rows)))
+		f.Absent = why
+		list = append(list, f)
+	}
+	if allowed := b.in.Bank.DropAllowed; allowed > 0 {
+		lim := limits["face_velocity"]
+		v, why := exchanger.FaceVelocity(allowed, lim.low, lim.high, func(v float64) float64 {
+			at := *b.in
+			at.Air.Velocity = v
+			t, errs := settle(&at, cold(&at), coarse)
+			if errs != nil {
+				return math.Inf(1)
+			}
+			return t.Drops[t.Drop].Answer.Total
+		})
+		f := fig("velocity_allowed", units.Velocity, v, "", "velocity_allowed", arg("Δp_w", units.Drop, allowed))
+		f.Absent = why
+		list = append(list, f)
+	}
+	return list
+}

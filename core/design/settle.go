@@ -1,0 +1,204 @@
+package design
+
+import (
+	"errors"
+	"math"
+
+	"finwright/core/airside"
+	"finwright/core/exchanger"
+	"finwright/core/fin"
+	"finwright/core/fluid"
+	"finwright/core/inside"
+)
+
+const zeroCelsius = 273.15 // [K]
+
+// Thermal is the bank at work.
+type Thermal struct {
+	Gas        fluid.Properties // at the mean temperature
+	Flow       airside.Flow
+	Films      []airside.Verdict[airside.Film]
+	Film       int // index of the one in use
+	Drops      []airside.Verdict[airside.Drop]
+	Drop       int
+	Inside     inside.Film
+	InsideLoss *inside.Drop // nil where the stream condenses
+	Overall    exchanger.Overall
+	Duty       exchanger.Duty
+	Bank       exchanger.Bank
+	Eta        float64 // surface efficiency [-]
+	FaceFlow   float64 // [m3/s] at the inlet
+	Condensed  float64 // [kg/s]; 0 where nothing condenses
+	state      means
+}
+
+// means are the temperatures [C] at which properties are taken.
+type means struct {
+	air, process, wall, root float64
+	condensed                float64 // [kg/s]
+}
+
+// cold starts the search: no heat has passed yet, and the wall is as hot as what it holds.
+func cold(in *Input) means {
+	air, process := float64(in.Air.In), float64(in.Process.In)
+	return means{air: air, process: process, wall: process, root: (air + process) / 2}
+}
+
+// Tolerances of the mean temperatures [K]: for a figure, and for a point of a curve.
+const (
+	fine   = 1e-7
+	coarse = 1e-3
+)
+
+// settle finds the temperatures, properties and films that agree with one
+// another, by repeating from start; in remembers the gas stream. The errors are
+// of fields whose values lead out of a fluid's range.
+//
+// Source: fixed point of the mean temperatures; each step changes them by a few per cent of the last.
+func settle(in *Input, start means, tolerance float64) (Thermal, FieldErrors) {
+	at := start
+	const most = 60
+	for range most {
+		t, errs := once(in, at)
+		if errs != nil {
+			return Thermal{}, errs
+		}
+		next := t.means(in)
+		change := max(math.Abs(next.air-at.air), math.Abs(next.process-at.process), math.Abs(next.wall-at.wall), math.Abs(next.root-at.root))
+		t.state = next
+		if change < tolerance {
+			in.stream, in.method = t.Flow, t.Film
+			return t, nil
+		}
+		at = next
+	}
+	var errs FieldErrors
+	errs.add("inside_in", "error.not_settled")
+	return Thermal{}, errs
+}
+
+// once rates the bank with properties at the given mean temperatures.
+func once(in *Input, at means) (Thermal, FieldErrors) {
+	var t Thermal
+	inlet, err := in.gas(float64(in.Air.In))
+	if err != nil {
+		return t, outside("air_in", err)
+	}
+	if t.Gas, err = in.gas(at.air); err != nil {
+		return t, outside("air_in", err)
+	}
+	wall, err := in.gas(at.root)
+	if err != nil {
+		return t, outside("inside_in", err)
+	}
+	geometry := in.bank()
+	flux := inlet.Density * in.Air.Velocity
+	t.Flow = airside.Flow{
+		Properties: t.Gas, FaceMassVelocity: flux, WallPrandtl: wall.Prandtl(),
+		TemperatureRatio: (at.air + zeroCelsius) / (at.root + zeroCelsius),
+	}
+	t.Films = airside.Evaluate(airside.FilmMethods, geometry, t.Flow)
+	t.Film = airside.Choose(t.Films)
+	t.Drops = airside.Evaluate(airside.DropMethods, geometry, t.Flow)
+	t.Drop = airside.Choose(t.Drops)
+	h := t.Films[t.Film].Answer.Coefficient
+	if in.Air.FilmGiven {
+		h = float64(in.Air.Film)
+	}
+
+	t.Bank = exchanger.Bank{
+		Arrangement: exchanger.Arrangement{Rows: in.Bank.Rows, Passes: in.Bank.Passes},
+		TubesPerRow: in.Bank.TubesPerRow, TransversePitch: float64(in.tubePitch()),
+		FinnedLength: float64(in.Tube.FinnedLength()), OD: float64(in.Tube.OD),
+	}
+	face := t.Bank.FaceArea()
+	t.FaceFlow = in.Air.Velocity * face
+	process, errs := t.inside(in, at)
+	if errs != nil {
+		return t, errs
+	}
+	k, _ := in.FinMetal.ConductivityAt(in.Air.Metal)
+	kw, _ := in.TubeMetal.ConductivityAt(in.Air.Metal)
+	areas := in.Tube.Areas()
+	eta := fin.Solve(Disc(&in.Tube, float64(k)), h).Efficiency
+	t.Eta = fin.SurfaceEfficiency(float64(areas.Fin()), float64(areas.Total()), eta)
+	t.Overall = exchanger.OverallU(exchanger.Path{
+		OD: float64(in.Tube.OD), ID: float64(in.Tube.InsideOD()),
+		InsideFilm: t.Inside.Coefficient, InsideFouling: in.Process.Fouling, WallConductivity: float64(kw),
+		Bond: in.Process.Bond, OutsideFilm: h, OutsideFouling: in.Air.Fouling,
+		AreaRatio: areas.Ratio(), SurfaceEfficiency: t.Eta,
+	})
+	air := exchanger.Stream{In: float64(in.Air.In), Capacity: flux * face * t.Gas.HeatCapacity}
+	t.Duty = t.Bank.Rate(t.Overall, air, process)
+	if in.Process.Fluid == Steam {
+		t.Condensed = t.Duty.Heat / t.latent(in)
+	}
+	return t, nil
+}
+
+// gas returns the gas at a temperature [C].
+func (in *Input) gas(celsius float64) (fluid.Properties, error) {
+	if in.Air.OwnGas {
+		return in.Air.Gas, nil
+	}
+	p, err := fluid.PressureAtAltitude(float64(in.Air.Altitude))
+	if err != nil {
+		return fluid.Properties{}, err
+	}
+	w, err := fluid.HumidityRatio(float64(in.Air.In)+zeroCelsius, p, in.Air.Humidity)
+	if err != nil {
+		return fluid.Properties{}, err
+	}
+	if celsius < float64(in.Air.In) {
+		// Cooled below its dew point air holds no more than this; the rest is water, and a remark.
+		most, err := fluid.HumidityRatio(celsius+zeroCelsius, p, 1)
+		if err != nil {
+			return fluid.Properties{}, err
+		}
+		w = min(w, most)
+	}
+	return fluid.MoistAir(celsius+zeroCelsius, p, w)
+}
+
+// wets reports whether air of the inlet drops water on metal of this temperature [C].
+func (in *Input) wets(metal float64) bool {
+	if in.Air.OwnGas || metal >= float64(in.Air.In) {
+		return false
+	}
+	p, err := fluid.PressureAtAltitude(float64(in.Air.Altitude))
+	if err != nil {
+		return false // settle has said so
+	}
+	carried, err1 := fluid.HumidityRatio(float64(in.Air.In)+zeroCelsius, p, in.Air.Humidity)
+	most, err2 := fluid.HumidityRatio(metal+zeroCelsius, p, 1)
+	return err1 == nil && err2 == nil && carried > most
+}
+
+// outside turns a property asked for out of its range into an error at a field.
+func outside(field string, err error) FieldErrors {
+	var range_ *fluid.OutOfRange
+	if errors.As(err, &range_) {
+		return FieldErrors{{field, range_.Message()}}
+	}
+	panic(err) // no other error is documented
+}
+
+// means returns the temperatures that follow from the duty.
+func (t *Thermal) means(in *Input) means {
+	m := means{
+		air:       (float64(in.Air.In) + t.Duty.AirOut) / 2,
+		process:   (float64(in.Process.In) + t.Duty.ProcessOut) / 2,
+		condensed: t.Condensed,
+	}
+	n := 0.0
+	for _, row := range t.Duty.Rows {
+		for i := range row.Wall {
+			m.wall += row.Wall[i]
+			m.root += row.Root[i]
+			n++
+		}
+	}
+	m.wall /= n
+	m.root /= n
+	return m
+}
