@@ -49,20 +49,20 @@ func (w Writer) axisOf(a axis) Axis {
 	}
 }
 
-// span returns the axis from its floor to a round value beyond the design.
-func (w Writer) span(a axis, at float64) Span {
+// span returns the axis from its floor to a round value beyond the design. One that would start at nought starts
+// at a hair of a step above it, where a design still exists.
+func (w Writer) span(a axis, at, hair float64) Span {
 	low := units.In(a.kind, a.floor, w.System)
 	high := units.In(a.kind, math.Max(a.least, a.reach*at), w.System)
 	s := NiceRange(low, high, 8)
-	from := s.Low
-	if from <= 0 {
-		from = s.Step / 2
-	}
-	return Span{w.axisOf(a), from, s.High}
+	return Span{w.axisOf(a), math.Max(s.Low, hair*s.Step), s.High}
 }
 
+// hair lets the curves of the surface start where there is no fin at all.
+const hair = 1e-3
+
 func (w Writer) curves(in design.Input, a axis, at float64) Curves {
-	span := w.span(a, at)
+	span := w.span(a, at, hair)
 	shown := span.at(samples)
 	si := make([]float64, len(shown))
 	for i, x := range shown {
@@ -123,7 +123,8 @@ func (w Writer) crossing(c Curves, level float64) message.Message {
 			if line.Y[i-1] >= level && line.Y[i] < level {
 				f := (line.Y[i-1] - level) / (line.Y[i-1] - line.Y[i])
 				x := line.X[i-1] + f*(line.X[i]-line.X[i-1])
-				return message.New("plot.falls", "at", message.Quantity{Kind: c.X.Kind, SI: units.Out(c.X.Kind, x, w.System)})
+				at := units.Snap(c.X.Kind, units.Out(c.X.Kind, x, w.System), w.System)
+				return message.New("plot.falls", "at", message.Quantity{Kind: c.X.Kind, SI: at})
 			}
 		}
 		if len(line.Y) > 0 && line.Y[0] < level {
@@ -143,7 +144,7 @@ func (w Writer) MapFrame(in design.Input, q design.Quantity) Field {
 	solved := design.Solve(in)
 	value := message.Quantity{Kind: q.Kind(), SI: q.Of(&solved)}
 	return Field{
-		ID: "map", X: w.span(heightAxis, height), Y: w.span(pitchAxis, count), Quantity: string(q), Columns: mapCells, Rows: mapCells,
+		ID: "map", X: w.span(heightAxis, height, hair), Y: w.span(pitchAxis, count, hair), Quantity: string(q), Columns: mapCells, Rows: mapCells,
 		Ring:  Point{units.In(units.Height, height, w.System), units.In(units.FinCount, count, w.System)},
 		Title: w.say(message.New("map."+string(q)+".title", "value", value)),
 		Alt:   w.say(message.New("map."+string(q)+".alt", "value", value)),

@@ -35,6 +35,9 @@ type Panel struct {
 	Label  string
 	Lines  []Line
 	Mark   *Point // the design; nil where it lies outside the plot
+
+	// Low and High bound the band about the main line, at its X; both empty where there is none.
+	Low, High []float64
 }
 
 // Curves is a plot of one or more panels over one x axis.

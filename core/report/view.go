@@ -22,6 +22,8 @@ type View struct {
 	Spans    []FormSpan   `json:"spans"`
 	Headline []Figure     `json:"headline"`
 	Groups   []Group      `json:"groups"`
+	Methods  []Method     `json:"methods"`
+	Bars     []Bar        `json:"bars"`
 	Notices  []Notice     `json:"notices"`
 	Summary  string       `json:"summary"`
 }
@@ -67,6 +69,7 @@ type Figure struct {
 // Group is a titled list of figures.
 type Group struct {
 	ID      string   `json:"id"`
+	Section string   `json:"section"`
 	Title   string   `json:"title"`
 	Figures []Figure `json:"figures"`
 }
@@ -108,6 +111,7 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 		for _, g := range res.Groups {
 			v.Groups = append(v.Groups, w.group(g))
 		}
+		v.Methods, v.Bars = w.methods(res.Heat), w.bars(res.Heat)
 	}
 	v.Fields = w.fields(d, wrong, watch)
 	v.Summary = w.summary(v, len(wrong))
@@ -173,7 +177,7 @@ func (w Writer) mark(s figure.State) string {
 }
 
 func (w Writer) group(g design.Group) Group {
-	out := Group{ID: g.ID, Title: w.Texts.Text("figures." + g.ID)}
+	out := Group{ID: g.ID, Section: g.Section, Title: w.Texts.Text("figures." + g.ID)}
 	for _, f := range g.Figures {
 		out.Figures = append(out.Figures, w.Figure(f))
 	}

@@ -33,8 +33,18 @@ type reply struct {
 	View     page              `json:"view"`
 }
 
-// show evaluates d. With a quantity the map's ring moves too.
-func show(d document.Document, area sheet, q design.Quantity) reply {
+// heatSection is the section whose plots show the bank at work; all others show the surface.
+const heatSection = "heat"
+
+func curves(w report.Writer, in design.Input, h design.Heat, section string) []report.Curves {
+	if section == heatSection {
+		return w.HeatCurves(in, h)
+	}
+	return w.Curves(in)
+}
+
+// show evaluates d, with the plots of one section. With a quantity the map's ring moves too.
+func show(d document.Document, area sheet, section string, q design.Quantity) reply {
 	w := writer(d)
 	in, err := design.Read(d)
 	if err != nil {
@@ -43,10 +53,10 @@ func show(d document.Document, area sheet, q design.Quantity) reply {
 	res := design.Evaluate(in)
 	scene := compose(in, d.Units, area)
 	out := reply{d, page{View: w.View(d, nil, &res), Scene: &scene}}
-	for _, c := range w.Curves(in) {
+	for _, c := range curves(w, in, res.Heat, section) {
 		out.View.Plots = append(out.View.Plots, plots.Patch(c))
 	}
-	if q != "" {
+	if q != "" && section != heatSection {
 		out.View.Plots = append(out.View.Plots, plots.MoveRing(w.MapFrame(in, q)))
 	}
 	return out
@@ -68,6 +78,7 @@ type editArgs struct {
 	Document document.Document `json:"document"`
 	Command  *document.Command `json:"command"`
 	Sheet    sheet             `json:"sheet"`
+	Section  string            `json:"section,omitempty"`  // whose plots are wanted
 	Quantity design.Quantity   `json:"quantity,omitempty"` // of the map that is shown, if one is
 }
 
@@ -82,11 +93,12 @@ func edit(a editArgs) (any, error) {
 			return nil, err
 		}
 	}
-	return show(d, a.Sheet, a.Quantity), nil
+	return show(d, a.Sheet, a.Section, a.Quantity), nil
 }
 
 type plotArgs struct {
 	Document document.Document `json:"document"`
+	Section  string            `json:"section,omitempty"`
 	Quantity design.Quantity   `json:"quantity"`
 }
 
@@ -97,7 +109,10 @@ func allPlots(a plotArgs) (any, error) {
 		return nil, err
 	}
 	w := writer(a.Document)
-	list := append(plots.Options(w.Curves(in)...), plots.MapOption(w.MapFrame(in, a.Quantity)))
+	list := plots.Options(curves(w, in, design.Rate(in), a.Section)...)
+	if a.Section != heatSection {
+		list = append(list, plots.MapOption(w.MapFrame(in, a.Quantity)))
+	}
 	return map[string]any{"plots": list}, nil
 }
 

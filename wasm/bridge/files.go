@@ -53,7 +53,7 @@ func start(a startArgs) (any, error) {
 			d, out.Saved = linked, &saved
 		}
 	}
-	out.reply = show(d, a.Sheet, "")
+	out.reply = show(d, a.Sheet, "", "")
 	return out, nil
 }
 
@@ -108,7 +108,7 @@ func open(a openArgs) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	return show(d, a.Sheet, ""), nil
+	return show(d, a.Sheet, "", ""), nil
 }
 
 type exampleArgs struct {
@@ -121,7 +121,7 @@ func example(a exampleArgs) (any, error) {
 	if !ok {
 		return nil, told{message.New("error.no_example", "id", a.ID)}
 	}
-	return show(d, a.Sheet, ""), nil
+	return show(d, a.Sheet, "", ""), nil
 }
 
 type linkArgs struct {

@@ -52,10 +52,23 @@ func scales(c report.Curves) plotScales {
 			left, right = reach(left, right, l.X)
 			low, high = reach(low, high, l.Y)
 		}
+		low, high = reach(low, high, p.Low)
+		low, high = reach(low, high, p.High)
+		low, high = atLeast(low, high)
 		s.y = append(s.y, round(low, high, ticksUp))
 	}
 	s.x = filled(left, right, ticksAcross)
 	return s
+}
+
+// leastSpan keeps an axis from blowing up what hardly varies, as a share of the values.
+const leastSpan = 0.05
+
+func atLeast(low, high float64) (float64, float64) {
+	if more := leastSpan*math.Abs(high) - (high - low); more > 0 {
+		return low - more/2, high + more/2
+	}
+	return low, high
 }
 
 // part is one series of a panel: what it is and its data.
@@ -75,11 +88,24 @@ func panelData(p report.Panel, x, y scale) []part {
 		}
 		parts = append(parts, part{"line" + strconv.Itoa(i), lineData(l)})
 	}
+	if len(p.Low) > 0 {
+		x := p.Lines[0].X
+		parts = append(parts, part{"floor", lineData(report.Line{X: x, Y: p.Low})}, part{"band", lineData(report.Line{X: x, Y: differences(p.High, p.Low)})})
+	}
 	parts = append(parts, part{"guide", guideData(p.Mark, y)})
 	if own >= 0 {
 		parts = append(parts, part{"own", lineData(p.Lines[own])})
 	}
 	return append(parts, part{"ring", markData(p.Mark)}, part{"names", names(p.Lines, x.high, y)})
+}
+
+// differences returns what a band adds to its floor.
+func differences(high, low []float64) []float64 {
+	out := make([]float64, len(high))
+	for i := range high {
+		out[i] = high[i] - low[i]
+	}
+	return out
 }
 
 func panelID(panel int, id string) string { return strconv.Itoa(panel) + id }
@@ -157,6 +183,13 @@ func style(id string, p report.Panel, t Theme) series {
 		}
 	}
 	switch id {
+	case "floor", "band":
+		s := line(t.series(p.Figure), 0, "solid")
+		s.Stack, s.LineStyle.Opacity = "band", opts.Float(0)
+		if id == "band" {
+			s.AreaStyle = &opts.AreaStyle{Color: t.series(p.Figure), Opacity: opts.Float(0.18)}
+		}
+		return s
 	case "own":
 		s := line(t.series(p.Figure), 2.25, "solid")
 		s.Name, s.Tooltip, s.Z = p.Label, nil, 3

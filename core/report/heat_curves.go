@@ -1,0 +1,110 @@
+package report
+
+import (
+	"math"
+
+	"finwright/core/design"
+	"finwright/core/message"
+	"finwright/core/units"
+)
+
+var velocityAxis = axis{"velocity", "face_velocity", units.Velocity, 0.5, 1.5, 5}
+
+// heatSamples is how many points a curve of the whole bank has: each is a calculation of its own.
+const heatSamples = 25
+
+// heatPlot is a plot of the bank at work over one input.
+type heatPlot struct {
+	id     string
+	axis   axis
+	at     func(in *design.Input) float64
+	panels []design.Quantity
+}
+
+var heatPlots = []heatPlot{
+	{"film", velocityAxis, velocity, []design.Quantity{design.Film, design.AirDrop}},
+	{"work", velocityAxis, velocity, []design.Quantity{design.UBare, design.Duty}},
+	{"yield_height", heightAxis, func(in *design.Input) float64 { return float64(in.Tube.Fin.Height) }, yields},
+	{"yield_pitch", pitchAxis, func(in *design.Input) float64 { return float64(in.Tube.Fin.Count) }, yields},
+}
+
+var yields = []design.Quantity{design.PerWeight, design.PerFace}
+
+func velocity(in *design.Input) float64 { return in.Air.Velocity }
+
+// HeatCurves returns the plots of a bank at work: film, drop, U and duty
+// against face velocity, and what a kilogram of fin and a face earn against
+// height and pitch at the clearance given.
+func (w Writer) HeatCurves(in design.Input, h design.Heat) []Curves {
+	if !h.Absent.None() {
+		return nil
+	}
+	var out []Curves
+	for _, p := range heatPlots {
+		out = append(out, w.heatCurves(in, h, p))
+	}
+	return out
+}
+
+func (w Writer) heatCurves(in design.Input, h design.Heat, p heatPlot) Curves {
+	at := p.at(&in)
+	span := w.span(p.axis, at, 1) // a bank of tubes without fins is no bank of ours
+	shown := span.at(heatSamples)
+	out := Curves{ID: p.id, X: span.Axis}
+	now := design.Answers(&in, &h.Thermal)
+	for _, q := range p.panels {
+		out.Panels = append(out.Panels, Panel{
+			Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
+			Mark:  &Point{units.In(p.axis.kind, at, w.System), units.In(q.Kind(), now[q].Value, w.System)},
+			Lines: []Line{{Main: true, X: shown}},
+		})
+	}
+	si := make([]float64, len(shown))
+	for i, x := range shown {
+		si[i] = units.Out(p.axis.kind, x, w.System)
+	}
+	design.SweepHeat(in, &h.Thermal, p.axis.field, si, func(_ int, answers map[design.Quantity]design.Answer) {
+		for i, q := range p.panels {
+			panel := &out.Panels[i]
+			a, ok := answers[q]
+			value, low, high := math.NaN(), math.NaN(), math.NaN()
+			if ok {
+				value, low, high = units.In(q.Kind(), a.Value, w.System), units.In(q.Kind(), a.Low, w.System), units.In(q.Kind(), a.High, w.System)
+			}
+			panel.Lines[0].Y = append(panel.Lines[0].Y, value)
+			if q.Spread() {
+				panel.Low, panel.High = append(panel.Low, low), append(panel.High, high)
+			}
+		}
+	})
+	quantity := func(q design.Quantity) message.Quantity { return message.Quantity{Kind: q.Kind(), SI: now[q].Value} }
+	out.Title = w.say(message.New("plot."+p.id+".title", "first", quantity(p.panels[0]), "second", quantity(p.panels[1]),
+		"best", w.best(out, 0), "best_second", w.best(out, 1)))
+	out.Alt = w.say(message.New("plot."+p.id+".alt", "first", quantity(p.panels[0]), "second", quantity(p.panels[1])))
+	return out
+}
+
+// best says where a panel's curve is highest.
+func (w Writer) best(c Curves, panel int) message.Message {
+	line := c.Panels[panel].Lines[0]
+	top := 0
+	for i, y := range line.Y {
+		if y > line.Y[top] || math.IsNaN(line.Y[top]) {
+			top = i
+		}
+	}
+	last := len(line.Y) - 1
+	for last > 0 && math.IsNaN(line.Y[last]) {
+		last--
+	}
+	switch {
+	case math.IsNaN(line.Y[top]):
+		return message.New("plot.nowhere")
+	case top == 0 || math.IsNaN(line.Y[max(top-1, 0)]):
+		return message.New("plot.lowest")
+	case top >= last:
+		return message.New("plot.highest")
+	}
+	x := units.Snap(c.X.Kind, units.Out(c.X.Kind, line.X[top], w.System), w.System)
+	return message.New("plot.peak", "at", message.Quantity{Kind: c.X.Kind, SI: x})
+}

@@ -1,0 +1,60 @@
+package report
+
+import (
+	"finwright/core/design"
+	"finwright/core/figure"
+	"finwright/core/units"
+)
+
+// Method is one correlation's answer beside its range.
+type Method struct {
+	ID    string       `json:"id"`
+	Label string       `json:"label"`
+	Value string       `json:"value"`
+	Unit  string       `json:"unit"`
+	Of    string       `json:"of"` // what it computes
+	State figure.State `json:"state"`
+	Mark  string       `json:"mark"`
+	Used  bool         `json:"used"`
+	Why   []string     `json:"why"` // limits passed
+}
+
+func (w Writer) methods(h design.Heat) []Method {
+	out := make([]Method, 0, len(h.Methods))
+	for _, m := range h.Methods {
+		text := units.Figure(m.Kind, m.SI, w.System)
+		of := "figure.film"
+		if m.Kind == units.Drop {
+			of = "figure.air_drop"
+		}
+		row := Method{
+			ID: m.ID, Label: w.Texts.Text("airside." + m.ID), Value: text.Value, Unit: text.Unit, Of: w.Texts.Text(of),
+			State: figure.Good, Mark: w.Texts.Text("range.in"), Used: m.Used, Why: []string{},
+		}
+		if !m.InRange {
+			row.State, row.Mark = figure.Watch, w.Texts.Text("range.out")
+		}
+		for _, why := range m.Why {
+			row.Why = append(row.Why, w.say(why))
+		}
+		out = append(out, row)
+	}
+	return out
+}
+
+// Bar is one resistance on the way from the stream inside to the air.
+type Bar struct {
+	Figure string  `json:"figure"`
+	Label  string  `json:"label"`
+	Text   string  `json:"text"`
+	Share  float64 `json:"share"` // of the whole length
+}
+
+func (w Writer) bars(h design.Heat) []Bar {
+	out := make([]Bar, 0, len(h.Thermal.Overall.Resistances))
+	for _, r := range h.Thermal.Overall.Resistances {
+		id := "share_" + string(r.Layer)
+		out = append(out, Bar{id, w.Texts.Text("figure." + id), units.Figure(units.Percent, r.Share, w.System).String(), r.Share})
+	}
+	return out
+}
