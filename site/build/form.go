@@ -15,8 +15,9 @@ var pageFunctions = template.FuncMap{"msg": message.English.Text}
 type form struct{ Groups []group }
 
 type group struct {
-	ID     string
-	Fields []field
+	ID      string
+	Section string // shown with this section alone; empty: with all
+	Fields  []field
 }
 
 type field struct {
@@ -30,7 +31,7 @@ type choice struct{ ID, Text string }
 func pageData() form {
 	var f form
 	for _, id := range document.Groups {
-		g := group{ID: id}
+		g := group{ID: id, Section: document.Section(id)}
 		for _, spec := range document.Specs {
 			if spec.Group == id {
 				g.Fields = append(g.Fields, inWords(spec))

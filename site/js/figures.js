@@ -5,7 +5,7 @@ import { setMark } from "./mark.js";
 
 /**
  * @typedef {{id: string, label: string, value: string, unit: string, basis: string, state: string, mark: string, full: string, absent: string}} Figure
- * @typedef {{id: string, title: string, figures: Figure[]}} Group
+ * @typedef {{id: string, section: string, title: string, figures: Figure[]}} Group
  */
 
 const template = /** @type {HTMLTemplateElement} */ (document.getElementById("figure-template"));
@@ -45,6 +45,7 @@ export function createFigures(headline, groups, onOpen) {
       const title = document.createElement("h3");
       const body = document.createElement("div");
       section.dataset.group = group.id;
+      section.dataset.of = group.section;
       section.append(title, body);
       groups.append(section);
       found = { title, figures: list(body, "figure", "listed", above) };

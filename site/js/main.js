@@ -6,6 +6,7 @@ import { createEngine, EngineError } from "./engine.js";
 import { createFigures } from "./figures.js";
 import { chooseFile, copyLink, download, takeFragment } from "./files.js";
 import { createForm } from "./form.js";
+import { createHeat } from "./heat.js";
 import { keepDesign, keepUnreadable, savedDesign } from "./keep.js";
 import { watchKeys } from "./keys.js";
 import { keepOffline } from "./offline.js";
@@ -45,8 +46,17 @@ const working = createWorking(
   (figure) => engine.callLatest("working", "working", { document: sheet.lastGood(), figure }),
   (figure) => tools.copyFigure(figure),
 );
-const figures = createFigures(at("headline"), at("groups"), (id, opener) => working.open(id, opener).catch(failed));
-const status = createStatus(at("status"), form);
+const openWorking = (/** @type {string} */ id, /** @type {HTMLElement} */ opener) => working.open(id, opener).catch(failed);
+const figures = createFigures(at("headline"), at("groups"), openWorking);
+const heat = createHeat(at("resistances"), at("methods"), openWorking);
+const sections = createSections(at("sections"), (section) => sheet.turn(section));
+const status = createStatus(at("status"), {
+  label: form.label,
+  focus(field) {
+    sections.reveal(at(`field-${field}`));
+    form.focus(field);
+  },
+});
 const tools = createTools(design, {
   example: (id) => design.replace(() => engine.call("example", { id, sheet: sheet.size() })),
   async save() {
@@ -61,7 +71,6 @@ const tools = createTools(design, {
 
 chooseFile(at("open"), at("open-file"), (file) => design.replace(() => engine.call("open", { text: file, sheet: sheet.size() })));
 createTheme(at("theme"), sheet.paint);
-createSections(at("sections"), () => {});
 placePopovers();
 watchKeys(design);
 
@@ -72,8 +81,13 @@ watchKeys(design);
 function show({ document, view }, { settled, since }) {
   form.show(view.fields);
   spans.show(view.spans);
-  if (view.valid) figures.show(view);
+  if (view.valid) {
+    figures.show(view);
+    heat.show(view);
+    sections.sort(at("groups"));
+  }
   figures.setStale(!view.valid);
+  heat.setStale(!view.valid);
   status.show(view);
   tools.show(view);
   sheet.show(document, view, { settled, since });

@@ -7,15 +7,36 @@
  */
 export function createSections(nav, onShow) {
   const buttons = [.../** @type {NodeListOf<HTMLButtonElement>} */ (nav.querySelectorAll("[data-section]"))];
+  let current = buttons[0].dataset.section ?? "";
+
+  /** Hides what belongs to other sections. @param {ParentNode} [root] */
+  function sort(root = document) {
+    for (const part of /** @type {NodeListOf<HTMLElement>} */ (root.querySelectorAll("[data-of]"))) {
+      part.hidden = part.dataset.of !== current;
+    }
+  }
 
   /** @param {string} section */
   function show(section) {
+    if (section === current) return;
+    current = section;
     for (const button of buttons) button.setAttribute("aria-pressed", String(button.dataset.section === section));
-    for (const part of /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll("[data-of]"))) {
-      part.hidden = part.dataset.of !== section;
-    }
+    sort();
     onShow(section);
   }
 
   for (const button of buttons) button.addEventListener("click", () => show(button.dataset.section ?? ""));
+  sort();
+  return {
+    get current() {
+      return current;
+    },
+    sort,
+    show,
+    /** Brings forward the section that an element belongs to. @param {Element} element */
+    reveal: (element) => {
+      const of = /** @type {HTMLElement | null} */ (element.closest("[data-of]"))?.dataset.of;
+      if (of) show(of);
+    },
+  };
 }

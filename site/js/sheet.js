@@ -15,7 +15,8 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   /** @type {any} */ let drawing = null;
   /** @type {any} */ let plots = null;
   /** @type {any} */ let good = null; // the last document that could be measured, with its view
-  let optionsOf = ""; // units that the plots' options are written in
+  let section = "surface"; // whose plots are shown
+  let optionsOf = ""; // units and section that the plots' options are written for
   let idle = 0;
   let timing = false;
   /** @type {Promise<void> | null} */ let plotted = null;
@@ -43,15 +44,17 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   }
 
   async function loadOptions() {
-    if (optionsOf === good.view.units) return;
-    optionsOf = good.view.units;
-    const { plots: options } = await engine.call("plots", { document: good.document, quantity: mapQuantity.value });
+    const wanted = `${good.view.units} ${section}`;
+    if (optionsOf === wanted) return;
+    optionsOf = wanted;
+    const { plots: options } = await engine.call("plots", { document: good.document, section, quantity: mapQuantity.value });
     plots.setOptions(options);
     plots.patch(good.view.plots);
   }
 
   /** The bands cost more than one frame: they follow when a pull has ended. */
   async function loadMap() {
+    if (section !== "surface") return;
     const now = JSON.stringify([good.document, mapQuantity.value]);
     if (now === mapOf) return;
     mapOf = now;
@@ -86,7 +89,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   return {
     size,
-    area: () => ({ sheet: size(), quantity: mapQuantity.value }),
+    area: () => ({ sheet: size(), section, quantity: mapQuantity.value }),
     lastGood: () => good.document,
 
     /**
@@ -121,6 +124,12 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       // The figures have come in since the sheet was measured.
       await design.refresh();
       await Promise.all([plotted, drawn]);
+    },
+
+    /** Another section is shown. @param {string} name */
+    turn(name) {
+      section = name;
+      if (plots) design.refresh();
     },
 
     /** Paper has changed. */
