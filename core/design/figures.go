@@ -104,6 +104,7 @@ func (b *builder) k() figure.Arg    { return arg("k", units.Conduct, float64(b.s
 func (b *builder) total() figure.Arg {
 	return arg("A", units.SurfacePerMetre, float64(b.s.Areas.Total()))
 }
+
 func (b *builder) bare() figure.Arg {
 	return arg("A_b0", units.SurfacePerMetre, float64(b.s.Areas.Bare))
 }

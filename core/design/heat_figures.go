@@ -57,8 +57,10 @@ func (b *builder) nusseltArgs(t *Thermal, bank airside.Bank, re figure.Arg) []fi
 	s, hf := arg("s", units.Gap, bank.Gap()), arg("h_f", units.Height, bank.FinHeight())
 	switch t.Films[t.Film].ID {
 	case "esdu_86022":
-		return []figure.Arg{re, s, hf, arg("P_T", units.Diameter, bank.TransversePitch), arg("P_L", units.Diameter, bank.RowPitch), pr,
-			arg("F_1", units.Factor, math.Pow(t.Gas.Prandtl()/t.Flow.WallPrandtl, 0.26)), arg("F_2", units.Factor, min(1, 0.68+0.08*float64(bank.Rows)))}
+		return []figure.Arg{
+			re, s, hf, arg("P_T", units.Diameter, bank.TransversePitch), arg("P_L", units.Diameter, bank.RowPitch), pr,
+			arg("F_1", units.Factor, math.Pow(t.Gas.Prandtl()/t.Flow.WallPrandtl, 0.26)), arg("F_2", units.Factor, min(1, 0.68+0.08*float64(bank.Rows))),
+		}
 	case "briggs_young_1963_high_fin":
 		return []figure.Arg{re, pr, s, hf}
 	case "briggs_young_1963":

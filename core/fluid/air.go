@@ -100,8 +100,12 @@ func airViscosity(t, rho float64) float64 {
 }
 
 var airConductivityTerms = []residual{
-	{8.743, 0.1, 1, 0}, {14.76, 0, 2, 0}, {-16.62, 0.5, 3, 2},
-	{3.793, 2.7, 7, 2}, {-6.142, 0.3, 7, 2}, {-0.3778, 1.3, 11, 2},
+	{8.743, 0.1, 1, 0},
+	{14.76, 0, 2, 0},
+	{-16.62, 0.5, 3, 2},
+	{3.793, 2.7, 7, 2},
+	{-6.142, 0.3, 7, 2},
+	{-0.3778, 1.3, 11, 2},
 }
 
 // airConductivity returns the conductivity [W/(m K)] of air at t [K] and density

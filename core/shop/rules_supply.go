@@ -21,7 +21,7 @@ func judgeCoil(j *job) Verdict {
 		return v
 	}
 	v.Why = message.New("shop.why.coil", "need", quantity(units.Run, need), "coil", quantity(units.Run, capacity))
-	perMetre := w.Strip.Kept / (j.o.Tube.FinnedLength())
+	perMetre := w.Strip.Kept / j.o.Tube.FinnedLength()
 	change := Setting{Field: "tube_length", Kind: units.Distance, SI: float64(roundDown(j.o.Tube.Length - (need-capacity)/perMetre))}
 	shorter := j.o.With(change)
 	if w, ok := j.winding(&shorter); ok && w.Possible() {

@@ -120,7 +120,10 @@ func (c completion) VisitXAxis(axes []opts.XAxis) any {
 	for i, a := range axes {
 		ticks := custom{c.x[i].ticks}
 		out[i] = xAxis{
-			a, axisTick{a.AxisTick, ticks}, axisLabel{a.AxisLabel, ticks}, c.x[i].texts, c.theme.text(c.theme.Ink),
+			a,
+			axisTick{a.AxisTick, ticks},
+			axisLabel{a.AxisLabel, ticks},
+			c.x[i].texts, c.theme.text(c.theme.Ink),
 			pointer{Show: c.reads, Snap: true, LineStyle: &opts.LineStyle{Color: c.theme.Grey, Width: 1, Type: "solid"}},
 		}
 	}
