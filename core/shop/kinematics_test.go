@@ -51,6 +51,19 @@ func TestLowestLimitBinds(t *testing.T) {
 	}
 }
 
+// Steel strip runs at about half of aluminium's speed: engineering judgement, the house's file.
+func TestSteelRunsSlower(t *testing.T) {
+	c, o := House(), embedded()
+	m, _ := c.Lines[1].Making(o.Tube.Fin.Type)
+	soft := Run(&c, &c.Lines[1], m, &o)
+	o = o.With(Setting{Field: "fin_metal", Choice: "cs1010"})
+	hard := Run(&c, &c.Lines[1], m, &o)
+	for i := range 2 {
+		near(t, soft.Limits[i].ID, float64(hard.Limits[i].Spindle), float64(soft.Limits[i].Spindle)/2, 1e-12)
+	}
+	near(t, "drive", float64(hard.Limits[2].Spindle/soft.Limits[2].Spindle), 250.0/900, 1e-12)
+}
+
 // Turn by turn, a second route to the run-up, steady run and run-down.
 func TestSpellBySteps(t *testing.T) {
 	s := Speeds{Spindle: 20, RunUp: 10, RunDown: 40}

@@ -152,6 +152,13 @@ func TestCostByHand(t *testing.T) {
 	c.Crate.Cost = 0
 	p := Make(&c, &c.Lines[0], &o, nil)
 	near(t, "line at 1 a second", float64(p.Cost.Total), float64(p.Time.Clock), 1e-12)
+	c.Rates.Line, c.Rates.Person, c.Rates.Margin = 0, 1, 0.18
+	p = Make(&c, &c.Lines[0], &o, nil)
+	near(t, "people at 1 a second", float64(p.Cost.Total), 2*float64(p.Time.Clock)+float64(p.Time.Saw+p.Time.Pack)/0.8, 1e-12)
+	near(t, "price", float64(p.Cost.Price), 1.18*float64(p.Cost.Total), 1e-12)
+	near(t, "per metre", float64(p.Cost.PerMetre)*6.096*120, float64(p.Cost.Price), 1e-12)
+	near(t, "slings", float64(p.Packing.Slings.From), 0.21*6.096, 1e-12)
+	near(t, "slings", float64(p.Packing.Slings.To), 0.25*6.096, 1e-12)
 	c.Rates = Rates{FinMetals: []Price{{"al1060", 0}}, TubeMetals: []Price{{"cs", 1}}}
 	p = Make(&c, &c.Lines[0], &o, nil)
 	// Each 20 ft tube needs 25 mm of trim, so it is cut from a longer mill tube: 50 ft

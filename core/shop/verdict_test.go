@@ -90,6 +90,29 @@ func TestRules(t *testing.T) {
 	}
 }
 
+// From 8 to the inch, rolls for 5 to 7 are nearer than rolls for 10 to 11.
+func TestNearestRolls(t *testing.T) {
+	c, o := House(), footed()
+	o.Tube.Fin.Count = 8 * fpi
+	tools := []Tool{{0.015875, 0.0004, Range[units.PerLength]{10 * fpi, 11 * fpi}}, {0.015875, 0.0004, Range[units.PerLength]{5 * fpi, 7 * fpi}}}
+	c.Lines[0].Types[0].Tools = tools
+	v := verdict(t, Judge(&c, &c.Lines[0], &o), "tool")
+	if v.State != figure.Watch || len(v.Change) != 1 || v.Change[0].SI != float64(7*fpi) {
+		t.Errorf("%+v", v)
+	}
+}
+
+// By hand, 23.6 against 12.1e-6/K: a strain of 0.001 is used up at 20 + 87 = 107 degrees C; at 60, 54 % of the way is left.
+func TestLooseningMargin(t *testing.T) {
+	c, o := House(), footed()
+	warm := units.Temperature(60)
+	o.Hottest = &warm
+	v := verdict(t, Judge(&c, &c.Lines[0], &o), "expansion")
+	if v.State != figure.Good || math.Abs(v.Measure.Limit-107) > 0.5 || math.Abs(v.Measure.Margin-0.54) > 0.005 {
+		t.Errorf("%+v", v.Measure)
+	}
+}
+
 // Of the same family first: 5Cr steel for 2.25Cr, though copper-nickel conducts more alike.
 func TestNearestMetalIsOfTheFamily(t *testing.T) {
 	c, o := House(), footed().With(Setting{Field: "tube_metal", Choice: "t22"})

@@ -22,6 +22,13 @@ func TestStripByHand(t *testing.T) {
 	finned := float64(o.Tube.FinnedLength())
 	near(t, "strip", float64(s.Kept)/finned, 31.4159, 1e-5)
 	near(t, "mass", float64(StripMass(s.Kept, s.Width, s.Thickness, s.Density))/finned, 0.60653, 1e-5)
+	// 1200 rpm stopped in 0.5 s wind 5 turns.
+	near(t, "run-down", float64(s.Lost), 5*math.Pi*0.0254, 1e-12)
+	end := p.Zones[2].Stripped
+	near(t, "stripped back from", float64(end.From), 6.096-0.038, 1e-12)
+	near(t, "stripped back", end.Length().Millimetres(), 5*2.54, 1e-9)
+	w := Make(&c, &c.Lines[0], &o, nil).Winding
+	near(t, "strip between joints", float64(w.Apart), 3*31.4159*1.01, 1e-5)
 	near(t, "with the shop's ratio", float64(Take(&o.Tube, m, &p).Kept/s.Kept), 1.01, 1e-12)
 
 	o = embedded()
