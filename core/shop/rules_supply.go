@@ -6,14 +6,18 @@ import (
 	"finwright/core/units"
 )
 
-// judgeCoil asks whether the preferred coil serves a tube within the joint rule.
-// The change shortens the tube; it is checked, for a shorter tube may carry fewer joints.
+// judgeCoil asks whether some coil of the line serves a tube within the joint
+// rule. The change shortens the tube; it is checked, for a shorter tube may carry
+// fewer joints.
 //
 // Source: Joints.Allowed.
 func judgeCoil(j *job) Verdict {
 	w, ok := j.winding(j.o)
 	if !ok {
 		return unknown("shop.why.zones")
+	}
+	if w.fresh() <= 0 {
+		return Verdict{State: figure.No, Why: message.New("shop.why.coil_lost", "coil", quantity(units.Run, w.Coil.Length))}
 	}
 	need, capacity := w.Strip.PerTube(), w.capacity()
 	v := atMost(units.Run, need, capacity)
@@ -30,15 +34,21 @@ func judgeCoil(j *job) Verdict {
 	return v
 }
 
-func (j *job) winding(o *Order) (Winding, bool) {
+// winding returns the order's winding from the coil that gives one tube the most
+// strip; ok is false without a programme.
+func (j *job) winding(o *Order) (best Winding, ok bool) {
 	s := Run(j.c, j.l, j.m, o)
 	programme, ok := Zones(j.c, j.m, &s, o)
 	if !ok {
-		return Winding{}, false
+		return best, false
 	}
 	p := Plan{Order: o, Line: j.l, Making: j.m, Programme: &programme}
-	w := p.winding(j.c, &j.l.Coils[0])
-	return w, w.fresh() > 0
+	for i := range j.l.Coils {
+		if w := p.winding(j.c, &j.l.Coils[i]); i == 0 || w.capacity() > best.capacity() {
+			best = w
+		}
+	}
+	return best, true
 }
 
 // capacity returns the strip that one tube can have from fresh coils within the joint rule.

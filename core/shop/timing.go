@@ -94,6 +94,9 @@ type OrderTime struct {
 	Pack   units.Duration              // beside the line
 	Person units.Duration              // of all people, paid
 	Shifts float64
+
+	PerCoil  units.Duration // from one coil change to the next, by the clock
+	PerShift float64        // tubes made in a shift without set-up
 }
 
 // Productive returns the sum over the line's activities.
@@ -123,5 +126,8 @@ func TimeOrder(c *Capability, l *Line, w *Winding, tubeTime TubeTime, setUp unit
 	o.Clock = o.Productive() / e
 	o.Person = o.Clock*units.Duration(c.Crew.People) + (o.Saw+o.Pack)/e
 	o.Shifts = float64(o.Clock / c.Crew.Shift)
+	o.PerCoil = (tubeTime.Total()*units.Duration(w.TubesPerCoil()) + w.Coil.Change) / e
+	running := (o.Productive() - o.Line[SettingUp] - o.Line[Checking]) / e
+	o.PerShift = float64(w.Made()) * float64(c.Crew.Shift/running)
 	return o
 }

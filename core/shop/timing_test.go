@@ -23,6 +23,22 @@ func TestTubeTimeByHand(t *testing.T) {
 	near(t, "total", float64(got.Total()), float64(got.Wind)+24+2.21+30, 1e-6)
 }
 
+// By hand: a coil of 1002 m less 2 m at its ends winds 10 tubes of 100 m, in 10 x 5 + 5
+// minutes at four fifths of the clock; 40 tubes of 5 min with 3 coil changes and one rack
+// of 8 min take 223 min of work, a shift of 8 h has 384.
+func TestTimePerCoilAndShift(t *testing.T) {
+	c := House()
+	w := work(1002, 100, 0, 40, 0)
+	w.Coil.Change = 300
+	o := TimeOrder(&c, &c.Lines[0], &w, TubeTime{Wind: 300}, 3600, 0, 0)
+	near(t, "tubes per coil", w.TubesPerCoil(), 10, 1e-12)
+	near(t, "time per coil", float64(o.PerCoil)/60, 55/0.8, 1e-12)
+	near(t, "tubes per shift", o.PerShift, 40*384.0/(200+3*5+8), 1e-12)
+	w = work(1000, 298, 2, 10, 1)
+	l := w.Account()
+	near(t, "joints per tube", l.JointsPerTube(w.Made()), 0.3, 1e-12)
+}
+
 func TestSpansAddTwoSecuredEndsEach(t *testing.T) {
 	c, o := House(), supported()
 	p := zones(t, &c, &o)

@@ -113,6 +113,19 @@ func TestLooseningMargin(t *testing.T) {
 	}
 }
 
+func TestCoilLostAtItsEnds(t *testing.T) {
+	c, o := House(), footed()
+	for i := range c.Lines[0].Coils {
+		c.Lines[0].Coils[i].Mass = 0.02 // about a metre
+	}
+	if v := verdict(t, Judge(&c, &c.Lines[0], &o), "coil"); v.State != figure.No || v.Why.Key != "shop.why.coil_lost" {
+		t.Errorf("%+v", v)
+	}
+	if p := Make(&c, &c.Lines[0], &o, nil); p.Ledger != nil || p.Absent[TheStrip].None() {
+		t.Error("strip is planned from coils that are lost at their ends")
+	}
+}
+
 // Of the same family first: 5Cr steel for 2.25Cr, though copper-nickel conducts more alike.
 func TestNearestMetalIsOfTheFamily(t *testing.T) {
 	c, o := House(), footed().With(Setting{Field: "tube_metal", Choice: "t22"})
@@ -188,7 +201,9 @@ func random(r *rand.Rand) Order {
 // back, the rule is not good again.
 func TestNearestChangesPass(t *testing.T) {
 	c := House()
-	c.Lines[0].Coils[0].OD = 0.4 // small coils, so that the joint rule has work
+	for i := range c.Lines[0].Coils { // small coils, so that the joint rule has work
+		c.Lines[0].Coils[i].OD, c.Lines[0].Coils[i].Width = 0.4, 0.03
+	}
 	r := rand.New(rand.NewPCG(1, 2))
 	proposed := map[string]int{}
 	for range 1500 {

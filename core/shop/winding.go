@@ -107,12 +107,15 @@ func (w *Winding) kind(i int) StepKind {
 	return GoodTube
 }
 
+// TubesPerCoil returns how many tubes the usable strip of a coil winds [-]; need not be whole.
+func (w *Winding) TubesPerCoil() float64 { return float64(w.Usable() / w.Strip.PerTube()) }
+
 // WholeTubes returns how many tubes a coil serves without a joint, and the strip
 // that is then stranded.
 //
 // Valid: any.
 func (w *Winding) WholeTubes() (tubes int, stranded units.Length) {
-	tubes = int(math.Floor(float64(w.Usable()/w.Strip.PerTube()) + slack))
+	tubes = int(math.Floor(w.TubesPerCoil() + slack))
 	return tubes, max(0, w.Usable()-units.Length(tubes)*w.Strip.PerTube())
 }
 
@@ -143,6 +146,11 @@ type Ledger struct {
 func (l *Ledger) Scrap() units.Length {
 	return l.RunDown + l.FirstOff + l.Rejected + l.CoilEnds + l.Joints + l.Stranded
 }
+
+// JointsPerTube returns the mean number of joints on a tube [-].
+//
+// Valid: tubes made > 0.
+func (l *Ledger) JointsPerTube(made int) float64 { return float64(l.Jointed) / float64(made) }
 
 // Account adds up the steps. What is left on the last coil is its length less
 // what was taken since it was put on.
