@@ -3,6 +3,7 @@ package shop
 import (
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -139,6 +140,23 @@ func judgePosition(j *job) Verdict {
 	if v.State == figure.No {
 		v.State = figure.Watch
 		v.Why = message.New("shop.growth.trial", "scatter", quantity(units.Percent, g.Scatter), "tolerable", quantity(units.Percent, tolerable))
+	}
+	return v
+}
+
+// judgeGrowth holds the growth of an embedded tube to the most that the
+// displaced metal allows; above it a measured tube was misread.
+//
+// Source: GrowthBound.
+func judgeGrowth(j *job) Verdict {
+	if j.o.Tube.Fin.Type != tube.Embedded {
+		return unknown("shop.why.no_bound")
+	}
+	g, bound := LearnGrowth(j.c, j.m), GrowthBound(&j.o.Tube)
+	v := atMost(units.Percent, g.Share, bound)
+	if v.State == figure.No {
+		v.State = figure.Watch
+		v.Why = message.New("shop.why.bound", "growth", quantity(units.Percent, g.Share), "bound", quantity(units.Percent, bound))
 	}
 	return v
 }

@@ -114,6 +114,7 @@ var typeRules = []rule{
 	{"span_place", judgePlace},
 	{"span_width", judgeSpans},
 	{"plain_end_b", judgeEnd},
+	{"growth", judgeGrowth},
 	{"position", judgePosition},
 	{"stock", judgeStock},
 	{"coil", judgeCoil},
