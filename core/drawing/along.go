@@ -25,6 +25,10 @@ func (c composer) drawAlong() {
 	}
 	x1 := x0 + (b-a)*s
 	axis, r := c.layout.centreY, c.od/2
+	var pieces []piece
+	if c.Heat != nil {
+		pieces = c.pieces(s)
+	}
 	for _, side := range []struct{ dir, shift float64 }{{-1, 0}, {1, -c.pitch / 2}} {
 		// Below, the section is moved along by half a pitch.
 		left, right := a+side.shift, b+side.shift
@@ -34,6 +38,7 @@ func (c composer) drawAlong() {
 		for _, p := range c.parts(left, right) {
 			c.cut(p, place, s, halfPlane{-1, 0, -left}, halfPlane{1, 0, right})
 		}
+		c.tint(pieces, left, right, s, place, halfPlane{-1, 0, -left}, halfPlane{1, 0, right})
 	}
 	past := (r+c.foot)*s + 1.5
 	c.breakLine(Point{x0, axis - past}, Point{x0, axis + past})

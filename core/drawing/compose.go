@@ -14,6 +14,8 @@ type Options struct {
 	Text     message.Catalogue
 	Tube     Hatching // zero: 45 degrees, coarse
 	Fin      Hatching // zero: 135 degrees, finer
+	Heat     *Heat    // colours the cut metal by its temperature; nil: hatched
+	Alarm    string   // a warning to set on the sheet; Valid: about 24 letters
 	Hold     Scales   // scales to keep as long as the drawing fits; zero: choose
 }
 
@@ -34,15 +36,21 @@ func Compose(t tube.Tube, o Options) Scene {
 	}
 	w, h := max(o.WidthPx, 200)/PxPerMM, max(o.HeightPx, 200)/PxPerMM
 	c := composer{Options: o, section: newSection(t), sheet: &sheet{scene: Scene{Width: w, Height: h}}}
-	c.layout = arrange(w, h)
+	c.layout = arrange(w, h, o.Heat != nil)
 	c.scales = c.chooseScales()
 	c.drawAcross()
 	c.drawAlong()
 	c.drawDetail()
 	c.drawScaleBar()
+	if o.Heat != nil {
+		c.drawLegend()
+	}
+	if o.Alarm != "" {
+		c.drawAlarm()
+	}
 	s := c.sheet.scene
 	s.Scales = c.scales
-	s.Ink = Pack(s.Shapes, s.Lines)
+	s.Ink = Pack(s.Artwork)
 	return s
 }
 
@@ -100,6 +108,9 @@ func (c composer) cut(p part, place func(Point) Point, scale float64, cuts ...ha
 	s := Shape{Class: p.class, Loops: [][]Point{put(loop)}, Narrow: p.narrow * scale, Hatch: c.Tube}
 	if p.class != TubeMetal {
 		s.Hatch = c.Fin
+	}
+	if c.Heat != nil {
+		s.Hatch = Hatching{}
 	}
 	for _, e := range edges(loop, cuts...) {
 		s.Edges = append(s.Edges, put(e))

@@ -48,11 +48,16 @@ func sizes(typ tube.FinType) map[string]tube.Tube {
 	}
 }
 
-// each runs a test over every fin type, size, sheet and system.
+// each runs a test over every fin type, size, sheet and system, and on every other sheet once with a field and an alarm.
 func each(t *testing.T, check func(t *testing.T, tb tube.Tube, s Scene)) {
-	for _, typ := range tube.FinTypes {
+	for j, typ := range tube.FinTypes {
 		for size, tb := range sizes(typ) {
-			for _, wh := range sheets {
+			for i, wh := range sheets {
+				if (i+j)%2 == 0 {
+					system := []units.System{units.SI, units.US}[i/2%2]
+					name := fmt.Sprintf("warm/%s/%s/%gx%g/%s", typ, size, wh[0], wh[1], system)
+					t.Run(name, func(t *testing.T) { check(t, tb, Compose(tb, warmed(tb, system, wh[0], wh[1]))) })
+				}
 				for _, system := range []units.System{units.SI, units.US} {
 					name := fmt.Sprintf("%s/%s/%gx%g/%s", typ, size, wh[0], wh[1], system)
 					t.Run(name, func(t *testing.T) { check(t, tb, Compose(tb, options(system, wh[0], wh[1]))) })

@@ -112,6 +112,15 @@ func (c composer) drawDetail() {
 		c.cut(p, d.root, d.scale, append(cuts[:len(cuts):len(cuts)], halfPlane{0, 1, d.upto})...)
 		c.cut(p, d.top(c.height), d.scale, left, right, halfPlane{0, -1, -d.from})
 	}
+	if c.Heat != nil {
+		pieces := c.pieces(d.scale)
+		if !d.broken {
+			c.tint(pieces, d.a, d.b, d.scale, d.root, cuts...)
+		} else {
+			c.tint(pieces, d.a, d.b, d.scale, d.root, append(cuts[:len(cuts):len(cuts)], halfPlane{0, 1, d.upto})...)
+			c.tint(pieces, d.a, d.b, d.scale, d.top(c.height), left, right, halfPlane{0, -1, -d.from})
+		}
+	}
 	c.breakDetail(d, shallow)
 	c.dimensionFins(d)
 	c.dimensionRoot(d)

@@ -55,6 +55,7 @@ func TestGolden(t *testing.T) {
 		"drawing_lapped_phone": {example(tube.KnurledOverlap), options(units.US, 360, 520)},
 		"drawing_embedded":     {example(tube.Embedded), options(units.US, 640, 430)},
 		"drawing_extruded":     {example(tube.Extruded), options(units.SI, 600, 360)},
+		"drawing_warm":         {example(tube.Embedded), warmed(example(tube.Embedded), units.SI, 640, 430)},
 		"drawing_welded_pipe":  {sized(tube.Welded, 168.3, 7.1, 19.05, 1.27, 6), options(units.SI, 760, 470)},
 	} {
 		s := Compose(c.tube, c.o)

@@ -55,9 +55,9 @@ func Hatch(loops [][]Point, h Hatching, origin, lo, hi Point) []Segment {
 }
 
 // Fill parts the inside of loops, even-odd, into trapezoids between horizontal
-// lines. Loops must not cross one another.
-func Fill(loops [][]Point) [][4]Point {
-	var levels []float64
+// lines: those through corners, and at levels. Loops must not cross one another.
+func Fill(loops [][]Point, levels ...float64) [][4]Point {
+	levels = slices.Clone(levels)
 	var waiting []Segment // sides that begin further down, the next one last
 	for _, loop := range loops {
 		for j, p := range loop {

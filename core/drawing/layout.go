@@ -23,19 +23,23 @@ const (
 	headLine    = 6.5  // title and scale on one line
 	belowDisc   = 9.5  // pitch and wall dimensions under a view
 	footHeight  = 5.0  // scale bar and note
+	legendRow   = 7.0  // the temperatures' scale over them
 	alongLeft   = 6.0  // fin height, where it does not fit on the right
 	alongRight  = 15.0 // two ranks of vertical dimensions
 	overhang    = 2.0  // centre line past the outline
 	stackBelow  = 1.15 // width over height under which views are stacked
 )
 
-func arrange(w, h float64) layout {
+func arrange(w, h float64, legend bool) layout {
 	l := layout{left: alongLeft, right: alongRight, footY: h - margin, head: headHeight}
 	inner := w - 2*margin
 	bottom := h - margin - footHeight
+	top := 0.48 * (bottom - margin) // where stacked
+	if legend {
+		bottom -= legendRow
+	}
 	if w/h < stackBelow {
 		l.head, l.stacked = headLine, true
-		top := 0.48 * (bottom - margin)
 		l.across = box{margin, margin, 0.475 * inner, top}
 		l.along = box{margin + 0.475*inner, margin, 0.525 * inner, top}
 		l.detail = box{margin, margin + top, inner, bottom - margin - top}

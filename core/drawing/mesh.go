@@ -47,13 +47,16 @@ type painter struct {
 }
 
 // Paint rebuilds a mesh. Line widths, dashes and hatching keep their size on screen at any zoom.
-func (m *Mesh) Paint(shapes []Shape, lines []Line, s Screen) {
+func (m *Mesh) Paint(a Artwork, s Screen) {
 	m.Corners, m.Triangles, m.Batches = m.Corners[:0], m.Triangles[:0], append(m.Batches[:0], Batch{})
 	p := painter{Screen: s, Mesh: m, scale: s.Transform.K * PxPerMM * s.Ratio, unit: PxPerMM * s.Ratio}
-	for _, shape := range shapes {
+	for _, t := range a.Tints {
+		p.tint(t)
+	}
+	for _, shape := range a.Shapes {
 		p.metal(shape)
 	}
-	for _, l := range lines {
+	for _, l := range a.Lines {
 		p.draw(l)
 	}
 }
@@ -66,21 +69,51 @@ func (p painter) place(path []Point) []Point {
 	return out
 }
 
+// tint paints flat pieces. The outline covers their rim, save where the metal is too thin to have one.
+func (p painter) tint(t Tint) {
+	colour := p.Theme[heatTone+Tone(t.Step)]
+	for _, l := range t.Loops {
+		path := p.place(l)
+		if t.Narrow*p.Transform.K < solidBelow {
+			p.fill([][]Point{path}, colour)
+		} else {
+			p.fan(path, colour)
+		}
+	}
+}
+
+// fan fills a convex loop, edges as they fall.
+func (p painter) fan(loop []Point, colour RGBA) {
+	p.reserve(len(loop))
+	first := p.corner(loop[0], colour)
+	last := p.corner(loop[1], colour)
+	for _, q := range loop[2:] {
+		next := p.corner(q, colour)
+		p.Triangles = append(p.Triangles, first, last, next)
+		last = next
+	}
+}
+
 func (p painter) metal(s Shape) {
 	loops := make([][]Point, len(s.Loops))
 	for i, l := range s.Loops {
 		loops[i] = p.place(l)
 	}
 	ink := p.Theme[InkTone]
+	tinted := s.Hatch.Spacing == 0
 	if s.Narrow*p.Transform.K < solidBelow {
-		p.fill(loops, ink)
+		if !tinted {
+			p.fill(loops, ink)
+		}
 		return
 	}
-	pen := thinWidth * p.unit
-	origin := p.place([]Point{{}})[0]
-	h := Hatching{s.Hatch.Angle, s.Hatch.Spacing * p.unit}
-	for _, l := range Hatch(loops, h, origin, Point{}, Point{p.Width, p.Height}) {
-		p.stroke(l[:], pen, p.Theme[FaintTone])
+	if !tinted {
+		pen := thinWidth * p.unit
+		origin := p.place([]Point{{}})[0]
+		h := Hatching{s.Hatch.Angle, s.Hatch.Spacing * p.unit}
+		for _, l := range Hatch(loops, h, origin, Point{}, Point{p.Width, p.Height}) {
+			p.stroke(l[:], pen, p.Theme[FaintTone])
+		}
 	}
 	for _, e := range s.Edges {
 		p.stroke(snap(p.place(e), thickWidth*p.unit), thickWidth*p.unit, ink)

@@ -34,7 +34,7 @@ func TestLinesKeepTheirWidth(t *testing.T) {
 		for _, ratio := range []float64{1, 1.5, 2} {
 			for stroke, width := range map[Stroke]float64{Thick: 2, Thin: 1} {
 				var m Mesh
-				m.Paint(nil, []Line{{stroke, []Point{{3, 4}, {6, 8}}, NoArrows}}, screen(k, ratio))
+				m.Paint(Artwork{Lines: []Line{{stroke, []Point{{3, 4}, {6, 8}}, NoArrows}}}, screen(k, ratio))
 				px := 5 * PxPerMM * k * ratio
 				near(t, string(stroke), ink(&m), px*width*ratio, 1e-3*px)
 			}
@@ -45,9 +45,9 @@ func TestLinesKeepTheirWidth(t *testing.T) {
 // A fin thinner than a pixel gets its share of ink.
 func TestThinFinGetsItsShare(t *testing.T) {
 	for _, width := range []float64{0.05, 0.2, 0.9} {
-		fin := Shape{Class: FinMetal, Loops: [][]Point{{{10, 10}, {10 + width, 10}, {10 + width, 30}, {10, 30}}}, Narrow: width}
+		fin := Shape{Class: FinMetal, Loops: [][]Point{{{10, 10}, {10 + width, 10}, {10 + width, 30}, {10, 30}}}, Narrow: width, Hatch: finHatching}
 		var m Mesh
-		m.Paint([]Shape{fin}, nil, screen(1, 1))
+		m.Paint(Artwork{Shapes: []Shape{fin}}, screen(1, 1))
 		want := width * PxPerMM * 20 * PxPerMM
 		near(t, "ink", ink(&m), want, 0.02*want) // ends lie on whole pixels
 	}
@@ -56,8 +56,8 @@ func TestThinFinGetsItsShare(t *testing.T) {
 func TestNarrowSectionsAreFilledUntilTheyAreNear(t *testing.T) {
 	bar := Shape{Class: FinMetal, Loops: [][]Point{{{10, 10}, {10.4, 10}, {10.4, 30}, {10, 30}}}, Narrow: 0.4, Hatch: finHatching}
 	var far, close Mesh
-	far.Paint([]Shape{bar}, nil, screen(2, 1))
-	close.Paint([]Shape{bar}, nil, screen(4, 1))
+	far.Paint(Artwork{Shapes: []Shape{bar}}, screen(2, 1))
+	close.Paint(Artwork{Shapes: []Shape{bar}}, screen(4, 1))
 	full := 0.4 * 20 * PxPerMM * PxPerMM
 	near(t, "filled", ink(&far), 4*full, 0.1*full)
 	if part := ink(&close) / (16 * full); part > 0.5 {
@@ -85,7 +85,7 @@ func TestMeshIsSound(t *testing.T) {
 		s := Compose(example(typ), options(units.SI, 760, 470))
 		for _, k := range []float64{1, 5, 12} {
 			var m Mesh
-			m.Paint(s.Shapes, s.Lines, screen(k, 2))
+			m.Paint(s.Artwork, screen(k, 2))
 			if len(m.Triangles)%3 != 0 || len(m.Corners) == 0 {
 				t.Fatalf("%d places, %d corners", len(m.Triangles), len(m.Corners))
 			}
@@ -115,7 +115,7 @@ func TestLongPathsAreParted(t *testing.T) {
 		wave[i] = Point{float64(i) / 200, float64(i % 2)}
 	}
 	var m Mesh
-	m.Paint(nil, []Line{{Thin, wave, NoArrows}}, screen(1, 1))
+	m.Paint(Artwork{Lines: []Line{{Thin, wave, NoArrows}}}, screen(1, 1))
 	if len(m.Batches) < 3 {
 		t.Errorf("%d batches for %d corners", len(m.Batches), len(m.Corners))
 	}
@@ -146,7 +146,7 @@ func BenchmarkCompose(b *testing.B) {
 func BenchmarkUnpack(b *testing.B) {
 	ink := Compose(example(tube.Footed), options(units.SI, 760, 470)).Ink
 	for b.Loop() {
-		if _, _, err := Unpack(ink); err != nil {
+		if _, err := Unpack(ink); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -156,7 +156,7 @@ func BenchmarkPaint(b *testing.B) {
 	s := Compose(example(tube.Footed), options(units.SI, 760, 470))
 	var m Mesh
 	for b.Loop() {
-		m.Paint(s.Shapes, s.Lines, screen(1, 2))
+		m.Paint(s.Artwork, screen(1, 2))
 	}
 	b.ReportMetric(float64(len(m.Corners)), "corners")
 }

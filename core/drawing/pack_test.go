@@ -11,19 +11,25 @@ import (
 
 func TestPackAndUnpack(t *testing.T) {
 	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
-		shapes, lines, err := Unpack(s.Ink)
+		art, err := Unpack(s.Ink)
 		if err != nil {
 			t.Fatal(err)
 		}
-		rounded := Pack(shapes, lines) // float32 is the only loss, so a second time there is none
-		again, more, err := Unpack(rounded)
-		if err != nil || !reflect.DeepEqual(shapes, again) || !reflect.DeepEqual(lines, more) {
+		rounded := Pack(art) // float32 is the only loss, so a second time there is none
+		again, err := Unpack(rounded)
+		if err != nil || !reflect.DeepEqual(art, again) {
 			t.Fatalf("differs the second time (%v)", err)
 		}
-		if len(shapes) != len(s.Shapes) || len(lines) != len(s.Lines) {
-			t.Fatalf("%d shapes and %d lines of %d and %d", len(shapes), len(lines), len(s.Shapes), len(s.Lines))
+		if len(art.Tints) != len(s.Tints) || len(art.Shapes) != len(s.Shapes) || len(art.Lines) != len(s.Lines) {
+			t.Fatalf("%d tints, %d shapes and %d lines of %d, %d and %d",
+				len(art.Tints), len(art.Shapes), len(art.Lines), len(s.Tints), len(s.Shapes), len(s.Lines))
 		}
-		for i, l := range lines {
+		for i, x := range art.Tints {
+			if x.Step != s.Tints[i].Step || len(x.Loops) != len(s.Tints[i].Loops) {
+				t.Fatalf("tint %d: step %d with %d pieces", i, x.Step, len(x.Loops))
+			}
+		}
+		for i, l := range art.Lines {
 			if l.Stroke != s.Lines[i].Stroke || l.Arrows != s.Lines[i].Arrows {
 				t.Fatalf("line %d: %v %v", i, l.Stroke, l.Arrows)
 			}
@@ -40,9 +46,9 @@ func TestUnpackRefusesWhatMakesNoSense(t *testing.T) {
 	ink := Compose(example(tube.Footed), options(units.SI, 640, 430)).Ink
 	for name, bad := range map[string][]byte{
 		"empty": nil, "cut short": ink[:len(ink)-4], "a byte over": append(ink[:len(ink):len(ink)], 0),
-		"endless": Pack(nil, nil)[:4], "length": {0, 0, 0x80, 0x7f, 0, 0, 0, 0},
+		"endless": Pack(Artwork{})[:4], "length": {0, 0, 0x80, 0x7f, 0, 0, 0, 0},
 	} {
-		if _, _, err := Unpack(bad); err == nil {
+		if _, err := Unpack(bad); err == nil {
 			t.Errorf("%s: no error", name)
 		}
 	}
@@ -51,9 +57,9 @@ func TestUnpackRefusesWhatMakesNoSense(t *testing.T) {
 func FuzzUnpack(f *testing.F) {
 	f.Add(Compose(example(tube.Welded), options(units.US, 640, 430)).Ink)
 	f.Fuzz(func(t *testing.T, ink []byte) {
-		shapes, lines, err := Unpack(ink)
-		if err == nil && len(Pack(shapes, lines)) != len(ink) {
-			t.Errorf("%d bytes come back as %d", len(ink), len(Pack(shapes, lines)))
+		art, err := Unpack(ink)
+		if err == nil && len(Pack(art)) != len(ink) {
+			t.Errorf("%d bytes come back as %d", len(ink), len(Pack(art)))
 		}
 	})
 }

@@ -9,7 +9,8 @@ const (
 	InkTone        // outlines
 	GreyTone       // dimensions and centre lines
 	FaintTone      // hatching
-	tones
+	heatTone       // the coldest metal; the warmer steps follow
+	tones     = heatTone + HeatSteps
 )
 
 // pen is how a stroke looks, in mm of screen or paper whatever the zoom.

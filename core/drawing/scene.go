@@ -29,8 +29,16 @@ type Shape struct {
 }
 
 // Hatching is the angle [degrees, counter-clockwise from x] and the spacing [mm
-// on screen or paper] of a metal's section lines.
+// on screen or paper] of a metal's section lines. Spacing 0: none, since tints
+// show the metal's temperature.
 type Hatching struct{ Angle, Spacing float64 }
+
+// Tint is metal of one step of temperature, in convex pieces.
+type Tint struct {
+	Step   int       // of HeatSteps, from the coldest
+	Narrow float64   // narrowest thickness of its shape [mm]
+	Loops  [][]Point // closed
+}
 
 // Stroke says how a line is drawn.
 type Stroke string
@@ -80,7 +88,7 @@ type Text struct {
 	Y      float64 `json:"y"`
 	Anchor Anchor  `json:"anchor"`
 	Rotate float64 `json:"rotate"` // degrees, clockwise as on screen
-	Class  string  `json:"class"`  // "title", "scale" or "dim"
+	Class  string  `json:"class"`  // "title", "scale", "dim" or "alarm"
 	Text   string  `json:"text"`
 	Field  string  `json:"field,omitempty"` // the field that it states
 }
@@ -123,17 +131,23 @@ type Scales struct {
 	Detail float64 `json:"detail"`
 }
 
-// Scene is a sheet. Shapes and Lines travel packed, see Pack.
+// Artwork is what is painted, in this order.
+type Artwork struct {
+	Tints  []Tint
+	Shapes []Shape
+	Lines  []Line
+}
+
+// Scene is a sheet. Its artwork travels packed as Ink, see Pack.
 type Scene struct {
-	Width  float64 `json:"width"`
-	Height float64 `json:"height"`
-	Views  []View  `json:"views"`
-	Shapes []Shape `json:"-"`
-	Lines  []Line  `json:"-"`
-	Ink    []byte  `json:"ink"`
-	Texts  []Text  `json:"texts"`
-	Grips  []Grip  `json:"grips"`
-	Scales Scales  `json:"scales"`
+	Width   float64 `json:"width"`
+	Height  float64 `json:"height"`
+	Views   []View  `json:"views"`
+	Artwork `json:"-"`
+	Ink     []byte `json:"ink"`
+	Texts   []Text `json:"texts"`
+	Grips   []Grip `json:"grips"`
+	Scales  Scales `json:"scales"`
 }
 
 // Sizes on paper and screen [mm], the same at any zoom.

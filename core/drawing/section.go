@@ -189,18 +189,45 @@ func (s section) parts(a, b float64) []part {
 	if s.tube.Fin.Type == tube.Extruded {
 		return append(out, part{FinMetal, s.muff(a, b), s.strip})
 	}
+	for _, k := range s.reaching(a, b) {
+		for _, p := range s.turn() {
+			out = append(out, part{p.class, move(p.loop, float64(k)*s.pitch), p.narrow})
+		}
+	}
+	return out
+}
+
+// reaching lists the fins of which something lies between a and b.
+func (s section) reaching(a, b float64) []int {
 	turns := s.turns(a, b)
 	if s.tube.Fin.Type.FootLayers() > 0 {
 		// The foot of the turn before reaches in, and under a lap that of the turn before it.
 		turns = append([]int{turns[0] - 2, turns[0] - 1}, turns...)
 	}
-	for _, k := range turns {
-		out = append(out, part{FinMetal, move(s.fin(), float64(k)*s.pitch), s.strip})
-		if s.tube.Fin.Type == tube.Welded {
-			for _, f := range s.fillets() {
-				out = append(out, part{WeldMetal, move(f, float64(k)*s.pitch), 0})
-			}
+	return turns
+}
+
+// turn returns what is wound or welded on in one turn.
+func (s section) turn() []part {
+	out := []part{{FinMetal, s.fin(), s.strip}}
+	if s.tube.Fin.Type == tube.Welded {
+		for _, f := range s.fillets() {
+			out = append(out, part{WeldMetal, f, 0})
 		}
+	}
+	return out
+}
+
+// lining returns what goes on under the fins, over one pitch: the tube's wall and a muff.
+func (s section) lining() []part {
+	a := -s.pitch / 2
+	if s.tooth > 0 {
+		a = 0 // where a tooth begins
+	}
+	b := a + s.pitch
+	out := []part{{TubeMetal, append(s.surface(a, b), Point{b, -s.wall}, Point{a, -s.wall}), s.wall}}
+	if s.tube.Fin.Type == tube.Extruded {
+		out = append(out, part{FinMetal, []Point{{b, 0}, {a, 0}, {a, s.foot}, {b, s.foot}}, s.strip})
 	}
 	return out
 }

@@ -12,6 +12,7 @@ import (
 type Style struct {
 	Ink, Grey, Faint string // empty: the text colour of where the picture stands, and shares of it
 	Font             string // empty: inherited
+	Dark             bool   // the paper is dark
 }
 
 // SVG writes a scene as a picture that stands alone. It has neither script nor
@@ -19,6 +20,9 @@ type Style struct {
 // take it in; classes are there for a page that wants to restyle it.
 func SVG(s Scene, style Style) string {
 	w := svgWriter{tones: map[Tone]string{}}
+	for i := range Tone(HeatSteps) {
+		w.tones[heatTone+i] = colour(heatColour(int(i), style.Dark).hex(), "1")
+	}
 	w.tones[InkTone] = colour(style.Ink, "1")
 	w.tones[GreyTone] = colour(style.Grey, "0.7")
 	w.tones[FaintTone] = colour(style.Faint, "0.45")
@@ -28,6 +32,10 @@ func SVG(s Scene, style Style) string {
 	}
 	w.printf(`<svg xmlns="http://www.w3.org/2000/svg" class="scene" width="%smm" height="%smm" viewBox="0 0 %s %s" font-size="%s"%s fill="none" stroke-linejoin="round">`+"\n",
 		short(s.Width), short(s.Height), short(s.Width), short(s.Height), short(TextHeight), font)
+	for _, t := range s.Tints {
+		tone := heatTone + Tone(t.Step)
+		w.path("heat", t.Loops, true, fmt.Sprintf(w.tones[tone], "fill")+w.stroke(tone, seam))
+	}
 	for _, shape := range s.Shapes {
 		w.shape(shape, s)
 	}
@@ -46,6 +54,9 @@ func SVG(s Scene, style Style) string {
 	w.printf("</svg>\n")
 	return w.String()
 }
+
+// seam is the width of line [mm] that keeps paper from showing between tints.
+const seam = 0.06
 
 type svgWriter struct {
 	strings.Builder
@@ -70,15 +81,20 @@ func (w *svgWriter) stroke(t Tone, width float64) string {
 }
 
 func (w *svgWriter) shape(s Shape, scene Scene) {
+	tinted := s.Hatch.Spacing == 0
 	if s.Narrow < solidBelow {
-		w.path(string(s.Class)+" solid", s.Loops, true, fmt.Sprintf(w.tones[InkTone], "fill")+` fill-rule="evenodd"`)
+		if !tinted {
+			w.path(string(s.Class)+" solid", s.Loops, true, fmt.Sprintf(w.tones[InkTone], "fill")+` fill-rule="evenodd"`)
+		}
 		return
 	}
-	var lines [][]Point
-	for _, l := range Hatch(s.Loops, s.Hatch, Point{}, Point{}, Point{scene.Width, scene.Height}) {
-		lines = append(lines, l[:])
+	if !tinted {
+		var lines [][]Point
+		for _, l := range Hatch(s.Loops, s.Hatch, Point{}, Point{}, Point{scene.Width, scene.Height}) {
+			lines = append(lines, l[:])
+		}
+		w.path(string(s.Class)+" hatch", lines, false, w.stroke(FaintTone, thinWidth))
 	}
-	w.path(string(s.Class)+" hatch", lines, false, w.stroke(FaintTone, thinWidth))
 	w.path(string(s.Class)+" outline", s.Edges, false, w.stroke(InkTone, thickWidth))
 }
 
@@ -111,8 +127,12 @@ func (w *svgWriter) text(t Text) {
 	if t.Class == "scale" {
 		tone = GreyTone
 	}
-	w.printf(`<text class="%s" x="%s" y="%s" text-anchor="%s"%s%s>%s</text>`+"\n", t.Class, short(t.X), short(t.Y), t.Anchor,
-		turn, fmt.Sprintf(w.tones[tone], "fill"), html.EscapeString(t.Text))
+	bold := ""
+	if t.Class == "alarm" {
+		bold = ` font-weight="bold"`
+	}
+	w.printf(`<text class="%s" x="%s" y="%s" text-anchor="%s"%s%s%s>%s</text>`+"\n", t.Class, short(t.X), short(t.Y), t.Anchor,
+		turn, bold, fmt.Sprintf(w.tones[tone], "fill"), html.EscapeString(t.Text))
 }
 
 func dashes(pattern []float64) string {

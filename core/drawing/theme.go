@@ -36,12 +36,15 @@ func ParseColour(text string) (RGBA, error) {
 	return c, nil
 }
 
-// Faint returns the hatching's colour: halfway from paper to grey and a little on.
-func Faint(t Theme) RGBA {
-	const share = 0.65
+// Complete derives the other tones from paper, ink and grey.
+func (t *Theme) Complete() {
+	const share = 0.65 // hatching: halfway from paper to grey and a little on
 	faint := RGBA{3: 1}
 	for i := range 3 {
 		faint[i] = t[PaperTone][i] + share*(t[GreyTone][i]-t[PaperTone][i])
 	}
-	return faint
+	t[FaintTone] = faint
+	for i := range Tone(HeatSteps) {
+		t[heatTone+i] = heatColour(int(i), t[PaperTone][1] < t[InkTone][1])
+	}
 }

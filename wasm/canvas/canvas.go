@@ -12,8 +12,7 @@ import (
 
 // canvas holds the last scene, and the mesh and corners whose memory each painting uses again.
 type canvas struct {
-	shapes  []drawing.Shape
-	lines   []drawing.Line
+	art     drawing.Artwork
 	screen  drawing.Screen
 	id      int // of the message painted last
 	mesh    drawing.Mesh
@@ -43,7 +42,7 @@ func (c *canvas) Update() error { return nil }
 func (c *canvas) Draw(image *ebiten.Image) {
 	paper := c.screen.Theme[drawing.PaperTone]
 	image.Fill(color.RGBA{byte(paper[0] * 255), byte(paper[1] * 255), byte(paper[2] * 255), 255})
-	c.mesh.Paint(c.shapes, c.lines, c.screen)
+	c.mesh.Paint(c.art, c.screen)
 	for i := range c.mesh.Batches {
 		corners, triangles := c.mesh.Batch(i)
 		c.corners = c.corners[:0]

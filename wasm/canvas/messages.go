@@ -36,7 +36,7 @@ func (c *canvas) take(data js.Value) {
 	if packed := data.Get("ink"); packed.Truthy() {
 		ink, err := base64.StdEncoding.DecodeString(packed.String())
 		if err == nil {
-			c.shapes, c.lines, err = drawing.Unpack(ink)
+			c.art, err = drawing.Unpack(ink)
 		}
 		if err != nil {
 			panic(err)
@@ -55,7 +55,7 @@ func (c *canvas) take(data js.Value) {
 			}
 			c.screen.Theme[tone] = colour
 		}
-		c.screen.Theme[drawing.FaintTone] = drawing.Faint(c.screen.Theme)
+		c.screen.Theme.Complete()
 	}
 }
 

@@ -1,0 +1,382 @@
+package drawing
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// synthetic is a field on the section's own rows and columns, as coarse as a page solves it, of any temperature [C] of
+// radius and place along the tube [mm].
+func synthetic(tb tube.Tube, temperature func(r, x float64) float64) *Heat {
+	s := newSection(tb)
+	h := &Heat{Low: math.Inf(1), High: math.Inf(-1)}
+	slab := func(rows, columns int, y0, y1 float64, from, to func(y float64) float64) {
+		first := len(h.Nodes)
+		for j := range rows + 1 {
+			y := y0 + (y1-y0)*float64(j)/float64(rows)
+			for i := range columns + 1 {
+				x := from(y) + (to(y)-from(y))*float64(i)/float64(columns)
+				t := temperature(s.od/2+y, x)
+				h.Nodes = append(h.Nodes, HeatNode{(s.od/2 + y) / 1e3, x / 1e3, t})
+				h.Low, h.High = min(h.Low, t), max(h.High, t)
+			}
+		}
+		at := func(j, i int) int { return first + j*(columns+1) + i }
+		for j := range rows {
+			for i := range columns {
+				h.Quads = append(h.Quads, [4]int{at(j, i), at(j, i+1), at(j+1, i+1), at(j+1, i)})
+			}
+		}
+	}
+	at := func(x float64) func(float64) float64 { return func(float64) float64 { return x } }
+	slab(12, 24, -s.wall, -s.groove, at(0), at(s.pitch))
+	if s.groove > 0 {
+		slab(6, 16, -s.groove, 0, at(s.strip), at(s.pitch))
+		slab(6, 8, -s.groove, 0, at(0), at(s.strip))
+	}
+	if s.foot > 0 {
+		slab(6, 24, 0, s.foot, at(0), at(s.pitch))
+	}
+	slab(28, 8, s.foot, s.height, func(y float64) float64 { return s.strip/2 - s.half(y) }, func(y float64) float64 { return s.strip/2 + s.half(y) })
+	return h
+}
+
+// falling is hot at the bore and cool at the tip.
+func falling(r, _ float64) float64 { return 200 - 4*r }
+
+// warmed returns options with a field, and an alarm.
+func warmed(tb tube.Tube, system units.System, w, h float64) Options {
+	o := options(system, w, h)
+	o.Heat, o.Alarm = synthetic(tb, falling), "Fin root above its limit"
+	return o
+}
+
+// inside reports whether p is in loops, even-odd, or within reach of their edges.
+func inside(p Point, reach float64, loops ...[]Point) bool {
+	in := false
+	for _, l := range loops {
+		for i, a := range l {
+			b := l[(i+1)%len(l)]
+			if toSegment(p, a, b) <= reach {
+				return true
+			}
+			if (a.Y > p.Y) != (b.Y > p.Y) && p.X < a.X+(p.Y-a.Y)/(b.Y-a.Y)*(b.X-a.X) {
+				in = !in
+			}
+		}
+	}
+	return in
+}
+
+// tintedShapes returns the shapes whose temperature is shown.
+func tintedShapes(s Scene) (loops [][]Point) {
+	for _, shape := range s.Shapes {
+		if shape.Hatch.Spacing == 0 {
+			loops = append(loops, shape.Loops...)
+		}
+	}
+	return loops
+}
+
+// Tints fill the sections and nothing else: all their corners lie in a shape, and their areas add up to the shapes'.
+func TestTintsFillTheMetal(t *testing.T) {
+	for _, typ := range tube.FinTypes {
+		for size, tb := range sizes(typ) {
+			name := string(typ) + " " + size
+			s := Compose(tb, warmed(tb, units.SI, 760, 470))
+			shapes := tintedShapes(s)
+			want, got := 0.0, 0.0
+			for _, l := range shapes {
+				want += math.Abs(area(l))
+			}
+			legend := s.Height - margin - footHeight - legendTall
+			for _, tint := range s.Tints {
+				for _, l := range tint.Loops {
+					if l[0].Y >= legend {
+						continue
+					}
+					got += math.Abs(area(l))
+					for i, p := range l {
+						for _, q := range []Point{p, between(p, l[(i+1)%len(l)], 0.5)} {
+							in := false
+							for _, shape := range shapes {
+								in = in || inside(q, 2*slack, shape)
+							}
+							if !in {
+								t.Fatalf("%s: step %d reaches %.3f, outside of the metal", name, tint.Step, q)
+							}
+						}
+					}
+				}
+			}
+			near(t, name, got, want, 0.01*want)
+		}
+	}
+}
+
+// A tint's step is that of the temperature at the place it lies: here the field is a function of radius, so in the detail
+// the height over the tube says which.
+func TestTintsShowTheTemperature(t *testing.T) {
+	for _, typ := range tube.FinTypes {
+		tb := example(typ)
+		o := warmed(tb, units.SI, 760, 470)
+		s := Compose(tb, o)
+		c := composer{Options: o, section: newSection(tb), sheet: &sheet{scene: s}}
+		c.layout, c.scales = arrange(s.Width, s.Height, true), s.Scales
+		d := c.layDetail()
+		checked := 0
+		for _, tint := range s.Tints {
+			for _, l := range tint.Loops {
+				var m Point
+				for _, p := range l {
+					m = Point{m.X + p.X/float64(len(l)), m.Y + p.Y/float64(len(l))}
+				}
+				if m.X < d.x0 || m.Y < d.surface-d.upto*d.scale || m.Y > d.floor {
+					continue
+				}
+				want := falling(c.od/2+(d.surface-m.Y)/d.scale, 0)
+				step := (o.Heat.High - o.Heat.Low) / HeatSteps
+				low, high := o.Heat.Low+step*float64(tint.Step), o.Heat.Low+step*float64(tint.Step+1)
+				if want < low-0.1*step || want > high+0.1*step {
+					t.Errorf("%s: %.1f C shown as %.1f to %.1f", typ, want, low, high)
+				}
+				checked++
+			}
+		}
+		if checked < 20 {
+			t.Errorf("%s: only %d pieces in the detail", typ, checked)
+		}
+	}
+}
+
+// Each body keeps its own temperature where they touch, each end of a pitch its own where the foot is slit, and beside the
+// metal the nearest counts.
+func TestFieldIsReadWhereTheMetalIs(t *testing.T) {
+	tb := example(tube.Footed)
+	s := newSection(tb)
+	h := synthetic(tb, func(r, x float64) float64 { return r*100 + x })
+	for i := range h.Nodes[:13*25] {
+		h.Nodes[i].T += 1000 // the tube
+	}
+	c := composer{Options: Options{Heat: h}, section: s}
+	ofTube, ofFin := c.bodies()
+	p, r := s.pitch/1e3, s.od/2e3
+	at := func(name string, got, want float64) {
+		t.Helper()
+		near(t, name, got, want, 1e-4) // the faces are straight within a cell
+	}
+	at("tube at its surface", ofTube.at(r, 0.5*p, p), s.od/2*100+0.5*s.pitch+1000)
+	at("foot on it", ofFin.at(r, 0.5*p, p), s.od/2*100+0.5*s.pitch)
+	at("heel", ofFin.at(r, 0, p), s.od/2*100)
+	at("toe", ofFin.at(r, p, p), s.od/2*100+s.pitch)
+	at("next pitch", ofFin.at(r, 1.25*p, p), s.od/2*100+0.25*s.pitch)
+	at("in a tooth", ofTube.at(r+1e-5, 0.5*p, p), s.od/2*100+0.5*s.pitch+1000)
+	y := 0.5 * s.height
+	at("beside the fin", ofFin.at(r+y/1e3, -0.1*p, p), (s.od/2+y)*100+s.strip/2-s.half(y))
+	at("between rows", ofFin.at(r+y/1e3, s.strip/2e3, p), (s.od/2+y)*100+s.strip/2)
+}
+
+func TestEqualTemperaturesAreOneStep(t *testing.T) {
+	tb := example(tube.Embedded)
+	o := options(units.SI, 760, 470)
+	o.Heat = synthetic(tb, func(float64, float64) float64 { return 80 })
+	s := Compose(tb, o)
+	for _, tint := range s.Tints[:len(s.Tints)-HeatSteps] {
+		if tint.Step != 0 {
+			t.Errorf("step %d", tint.Step)
+		}
+	}
+	if text(t, s, "heat-low") != "80.0" || text(t, s, "heat-high") != "80.0" {
+		t.Error("the ends of the scale are not stated")
+	}
+}
+
+// With no field nothing of it is on the sheet.
+func TestNoFieldNoTints(t *testing.T) {
+	s := Compose(example(tube.Footed), options(units.SI, 760, 470))
+	if len(s.Tints) > 0 {
+		t.Errorf("%d tints", len(s.Tints))
+	}
+	for _, x := range s.Texts {
+		if strings.HasPrefix(x.ID, "heat") || x.Class == "alarm" {
+			t.Errorf("%s %q", x.ID, x.Text)
+		}
+	}
+	for _, shape := range s.Shapes {
+		if shape.Hatch.Spacing == 0 {
+			t.Errorf("%s is not hatched", shape.Class)
+		}
+	}
+}
+
+// The scale's ends and ticks are in the system's unit, ticks round and few.
+func TestLegend(t *testing.T) {
+	for _, c := range []struct {
+		system    units.System
+		low, high float64 // [C]
+		want      string
+	}{
+		{units.SI, 41.3, 158.2, "41.3 158.2 50.0 100.0 150.0"},
+		{units.US, 41.3, 158.2, "106.3 316.8 150.0 200.0 250.0 300.0"},
+		{units.SI, -37.5, 12, "-37.5 12.0 -20.0 0.0"},
+		{units.SI, 100, 104, "100.0 104.0 100.0 102.0 104.0"},
+	} {
+		tb := example(tube.Footed)
+		o := options(c.system, 760, 470)
+		o.Heat = synthetic(tb, falling)
+		o.Heat.Low, o.Heat.High = c.low, c.high
+		var got []string
+		for _, x := range Compose(tb, o).Texts {
+			if strings.HasPrefix(x.ID, "heat-") && x.ID != "heat-title" {
+				got = append(got, x.Text)
+			}
+		}
+		if strings.Join(got, " ") != c.want {
+			t.Errorf("legend says %q, want %q", got, c.want)
+		}
+	}
+}
+
+// Every step is lighter and yellower than the one before, by about as much: an order that holds without hue, for red-blind
+// and green-blind eyes (which keep yellow from blue) and in grey. Each stands out from its paper.
+func TestColoursAreInOrder(t *testing.T) {
+	for _, dark := range []bool{false, true} {
+		var last oklab
+		least, most := math.Inf(1), 0.0
+		grey := -1.0
+		for step := range HeatSteps {
+			c := heatColour(step, dark)
+			lab := toOklab(c)
+			if y := luminance(c); y <= grey {
+				t.Errorf("step %d is no lighter than the one before", step)
+			} else {
+				grey = y
+			}
+			if step > 0 {
+				if lab[0] <= last[0] || lab[2] <= last[2] {
+					t.Errorf("step %d: %v after %v", step, lab, last)
+				}
+				d := math.Hypot(math.Hypot(lab[0]-last[0], lab[1]-last[1]), lab[2]-last[2])
+				least, most = min(least, d), max(most, d)
+			}
+			last = lab
+			paper := RGBA{0xf2 / 255.0, 0xf5 / 255.0, 0xf4 / 255.0, 1}
+			if dark {
+				paper = RGBA{0x11 / 255.0, 0x19 / 255.0, 0x1e / 255.0, 1}
+			}
+			high, low := max(luminance(c), luminance(paper)), min(luminance(c), luminance(paper))
+			if contrast := (high + 0.05) / (low + 0.05); contrast < 1.6 {
+				t.Errorf("step %d has contrast %.2f", step, contrast)
+			}
+		}
+		if most > 1.5*least {
+			t.Errorf("steps from %.3f to %.3f", least, most)
+		}
+	}
+}
+
+func linear(x float32) float64 {
+	if x <= 0.04045 {
+		return float64(x) / 12.92
+	}
+	return math.Pow((float64(x)+0.055)/1.055, 2.4)
+}
+
+// luminance is that of WCAG 2.
+func luminance(c RGBA) float64 {
+	return 0.2126*linear(c[0]) + 0.7152*linear(c[1]) + 0.0722*linear(c[2])
+}
+
+// toOklab is the other way, with the matrices that Ottosson gives for it.
+func toOklab(c RGBA) oklab {
+	r, g, b := linear(c[0]), linear(c[1]), linear(c[2])
+	l := math.Cbrt(0.4122214708*r + 0.5363325363*g + 0.0514459929*b)
+	m := math.Cbrt(0.2119034982*r + 0.6806995451*g + 0.1073969566*b)
+	s := math.Cbrt(0.0883024619*r + 0.2817188376*g + 0.6299787005*b)
+	return oklab{
+		0.2104542553*l + 0.7936177850*m - 0.0040720468*s,
+		1.9779984951*l - 2.4285922050*m + 0.4505937099*s,
+		0.0259040371*l + 0.7827717662*m - 0.8086757660*s,
+	}
+}
+
+// The screen shows the colours as meant: none is clipped.
+func TestColoursAreOnScreen(t *testing.T) {
+	for _, want := range []oklab{{0.38, -0.01, -0.14}, {0.82, 0.015, 0.15}, {0.6, 0.1, 0.01}} {
+		got := toOklab(want.rgba())
+		for i := range want {
+			near(t, "colour", got[i], want[i], 2e-3)
+		}
+	}
+}
+
+func TestAlarmIsFramed(t *testing.T) {
+	for _, wh := range sheets {
+		var words []string
+		var boxes []Segment
+		s := Compose(example(tube.Welded), warmed(example(tube.Welded), units.SI, wh[0], wh[1]))
+		for _, x := range s.Texts {
+			if x.Class == "alarm" {
+				words = append(words, x.Text)
+				lo, hi := bounds(x)
+				boxes = append(boxes, Segment{lo, hi})
+			}
+		}
+		if got := strings.Join(words, " "); got != "Fin root above its limit" {
+			t.Fatalf("alarm says %q", got)
+		}
+		for _, box := range boxes {
+			framed := false
+			for _, l := range s.Lines {
+				if l.Stroke == Thick && len(l.Points) == 6 {
+					a, b := l.Points[4], l.Points[2]
+					framed = framed || a.X < box[0].X && a.Y < box[0].Y && b.X > box[1].X && b.Y > box[1].Y
+				}
+			}
+			if !framed {
+				t.Errorf("%v: no frame round %q", wh, words)
+			}
+		}
+	}
+}
+
+func TestHatchingOfFamilies(t *testing.T) {
+	seen := map[float64]string{}
+	for _, family := range []string{"aluminium", "copper", "brass", "copper_nickel", "carbon_steel", "low_alloy", "stainless", "titanium", "nickel", "other"} {
+		onTube, onFin := HatchingOf(family, false), HatchingOf(family, true)
+		if onTube.Angle != 45 || onFin.Angle != 135 || onTube.Spacing != onFin.Spacing {
+			t.Errorf("%s: %v on tube, %v on fin", family, onTube, onFin)
+		}
+		if other, taken := seen[onTube.Spacing]; taken {
+			t.Errorf("%s is hatched as %s", family, other)
+		}
+		seen[onTube.Spacing] = family
+	}
+	if HatchingOf("unheard of", false) != HatchingOf("other", false) {
+		t.Error("an unknown metal has a hatching of its own")
+	}
+}
+
+func BenchmarkComposeWithHeat(b *testing.B) {
+	tb := example(tube.Footed)
+	o := warmed(tb, units.SI, 760, 470)
+	var s Scene
+	for b.Loop() {
+		s = Compose(tb, o)
+	}
+	b.ReportMetric(float64(len(s.Ink)), "bytes")
+}
+
+func BenchmarkPaintWithHeat(b *testing.B) {
+	tb := example(tube.Footed)
+	s := Compose(tb, warmed(tb, units.SI, 760, 470))
+	var m Mesh
+	for b.Loop() {
+		m.Paint(s.Artwork, screen(1, 2))
+	}
+	b.ReportMetric(float64(len(m.Corners)), "corners")
+}

@@ -1,0 +1,123 @@
+package drawing
+
+import (
+	"math"
+	"strings"
+
+	"finwright/core/message"
+	"finwright/core/units"
+)
+
+// Sizes of the legend and the alarm [mm].
+const (
+	legendBar  = 64.0 // at most
+	legendTall = 2.6
+	tickLength = 0.8
+	alarmPad   = 1.0
+	boldWidth  = 1.1 // of bold letters over others
+)
+
+// drawLegend sets the temperatures' scale over the scale bar: its ends beside it, round temperatures on it.
+func (c composer) drawLegend() {
+	low, high := units.Figure(units.Temp, c.Heat.Low, c.System), units.Figure(units.Temp, c.Heat.High, c.System)
+	title := c.Text.Render(message.New("drawing.metal_temperature", "unit", low.Unit), c.System)
+	x, y := margin, c.layout.footY-footHeight
+	c.text("heat-title", "scale", x, y, Start, title)
+	x += textWidth(title) + 2
+	c.text("heat-low", "scale", x, y, Start, low.Value)
+	x += textWidth(low.Value) + 1
+	bar := min(legendBar, c.scene.Width-margin-x-1-textWidth(high.Value))
+	c.text("heat-high", "scale", x+bar+1, y, Start, high.Value)
+
+	top, y := y-legendTall+0.1, y+0.1
+	for i := range HeatSteps {
+		x1, x2 := x+bar*float64(i)/HeatSteps, x+bar*float64(i+1)/HeatSteps
+		c.scene.Tints = append(c.scene.Tints, Tint{i, legendTall, [][]Point{{{x1, top}, {x2, top}, {x2, y}, {x1, y}}}})
+	}
+	c.frame(Thin, x, top, x+bar, y)
+	for _, t := range c.ticks(bar) {
+		at := x + bar*(t-c.Heat.Low)/(c.Heat.High-c.Heat.Low)
+		value := units.Figure(units.Temp, t, c.System).Value
+		c.line(Thin, Point{at, top}, Point{at, top - tickLength})
+		c.text("heat-"+value, "scale", at, top-tickLength-0.3, Middle, value)
+	}
+}
+
+// ticks returns round temperatures [C] within the scale: at most four, and as many as there is room for on a bar of that width [mm].
+func (c composer) ticks(bar float64) []float64 {
+	low, high := units.In(units.Temp, c.Heat.Low, c.System), units.In(units.Temp, c.Heat.High, c.System)
+	for step := 0.5; step < 10*(high-low); step = rounder(step) {
+		var out []float64
+		widest := 0.0
+		for n := math.Ceil(low / step); n*step <= high; n++ {
+			t := units.Out(units.Temp, n*step, c.System)
+			out = append(out, t)
+			widest = max(widest, textWidth(units.Figure(units.Temp, t, c.System).Value))
+			if len(out) > 4 {
+				break
+			}
+		}
+		if len(out) <= 4 && step/(high-low)*bar > widest+1 {
+			return out
+		}
+	}
+	return nil
+}
+
+// rounder returns the number after step in 0.5, 1, 2, 2.5, 5, 10, 20...: none more than twice the one before, so that at
+// least two of four are left.
+func rounder(step float64) float64 {
+	decade := math.Pow(10, math.Floor(math.Log10(step)+1e-9))
+	for _, m := range []float64{2, 2.5, 5} {
+		if m*decade > step*(1+1e-9) {
+			return m * decade
+		}
+	}
+	return 10 * decade
+}
+
+// drawAlarm sets the warning in a frame at the upper right of the detail.
+func (c composer) drawAlarm() {
+	at := c.layout.detail
+	taken := 0.0 // by title and scale
+	for _, t := range c.scene.Texts {
+		if t.ID == "title-detail" || t.ID == "scale-detail" {
+			taken = max(taken, t.X+textWidth(t.Text))
+		}
+	}
+	right := at.x + at.w - 0.5
+	lines := wrap(c.Alarm, (right-taken-1-2*alarmPad)/boldWidth)
+	w := 0.0
+	for _, l := range lines {
+		w = max(w, textWidth(l)*boldWidth)
+	}
+	left, y := right-w-2*alarmPad, at.y+TextHeight
+	for i, l := range lines {
+		id := "alarm"
+		if i > 0 {
+			id = "alarm-" + string(rune('1'+i))
+		}
+		c.text(id, "alarm", (left+right)/2, y+float64(i)*lineSpacing, Middle, l)
+	}
+	top, bottom := y-0.74*TextHeight-alarmPad, y+float64(len(lines)-1)*lineSpacing+alarmPad
+	c.frame(Thick, left, top, right, bottom)
+}
+
+// frame draws a rectangle, begun where no corner shows that it is not closed.
+func (c composer) frame(k Stroke, x1, y1, x2, y2 float64) {
+	begin := Point{(x1 + x2) / 2, y1}
+	c.line(k, begin, Point{x2, y1}, Point{x2, y2}, Point{x1, y2}, Point{x1, y1}, begin)
+}
+
+// wrap parts a text between words into lines of a width [mm], as far as words are short enough.
+func wrap(text string, width float64) []string {
+	var lines []string
+	for _, word := range strings.Fields(text) {
+		if n := len(lines); n > 0 && textWidth(lines[n-1]+" "+word) <= width {
+			lines[n-1] += " " + word
+		} else {
+			lines = append(lines, word)
+		}
+	}
+	return lines
+}
