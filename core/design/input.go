@@ -27,6 +27,7 @@ type Input struct {
 	// takes the film of each of its designs.
 	stream airside.Flow
 	method int
+	state  *means // the temperatures found, from which a rating starts
 }
 
 // Job is what was asked for.

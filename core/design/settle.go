@@ -38,6 +38,14 @@ type means struct {
 	condensed                float64 // [kg/s]
 }
 
+// start is where a search begins: what was found before, or cold.
+func (in *Input) start() means {
+	if in.state != nil {
+		return *in.state
+	}
+	return cold(in)
+}
+
 // cold starts the search: no heat has passed yet, and the wall is as hot as what it holds.
 func cold(in *Input) means {
 	air, process := float64(in.Air.In), float64(in.Process.In)
@@ -67,7 +75,7 @@ func settle(in *Input, start means, tolerance float64) (Thermal, FieldErrors) {
 		change := max(math.Abs(next.air-at.air), math.Abs(next.process-at.process), math.Abs(next.wall-at.wall), math.Abs(next.root-at.root))
 		t.state = next
 		if change < tolerance {
-			in.stream, in.method = t.Flow, t.Film
+			in.stream, in.method, in.state = t.Flow, t.Film, &next
 			return t, nil
 		}
 		at = next

@@ -11,7 +11,7 @@ import (
 var velocityAxis = axis{"velocity", "face_velocity", units.Velocity, 0.5, 1.5, 5}
 
 // heatSamples is how many points a curve of the whole bank has: each is a calculation of its own.
-const heatSamples = 25
+const heatSamples = 19
 
 // heatPlot is a plot of the bank at work over one input.
 type heatPlot struct {

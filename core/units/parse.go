@@ -54,9 +54,7 @@ var (
 	bwg       = regexp.MustCompile(`(?i)^(\d+) *(bwg|ga|gauge|gage)$|^(?:bwg|#) *(\d+)$`)
 )
 
-// Parse reads text as a quantity of kind k. A bare number is taken in the unit
-// that system s shows; a fin count also reads a pitch ("2.54 mm").
-func Parse(k Kind, text string, s System) (Parsed, error) {
+func parse(k Kind, text string, s System) (Parsed, error) {
 	fail := func(r Reason, part string) (Parsed, error) {
 		return Parsed{}, &ParseError{Kind: k, Text: text, Reason: r, Part: part}
 	}
@@ -211,8 +209,10 @@ func In(k Kind, si float64, s System) float64 {
 // WrittenIn reports whether text, read as kind k, is written in a unit of
 // system s. A text that cannot be read counts as written in any, so that it is
 // shown as it stands; so does one whose unit belongs to both.
-func WrittenIn(k Kind, text string, s System) bool {
-	if _, err := Parse(k, text, s); err != nil {
+func WrittenIn(k Kind, text string, s System) bool { return remember(k, text, s).native }
+
+func writtenIn(k Kind, text string, s System) bool {
+	if _, err := parse(k, text, s); err != nil {
 		return true
 	}
 	us := customary.MatchString(text)

@@ -5,8 +5,8 @@ import { asset } from "./assets.js";
 import { compile, start } from "./loader.js";
 
 // Ebitengine asks for animation frames without end, also when nothing is to be painted. Here it gets one for each
-// message and each change of size, so that a drawing at rest costs nothing.
-const frame = requestAnimationFrame.bind(globalThis);
+// message and each change of size, so that a drawing at rest costs nothing; and at once, so that what is painted goes
+// out with the frame under way.
 /** @type {FrameRequestCallback | null} */
 let waiting = null;
 let wanted = 2; // it starts with two
@@ -20,8 +20,10 @@ globalThis.requestAnimationFrame = (callback) => {
 function next() {
   if (!waiting || wanted === 0) return;
   wanted--;
-  frame(waiting);
+  const callback = waiting;
   waiting = null;
+  // Not before the program itself has heard the message.
+  setTimeout(() => callback(performance.now()));
 }
 
 function want() {
@@ -31,6 +33,9 @@ function want() {
 
 addEventListener("message", want);
 addEventListener("resize", want);
+
+// Ebitengine asks for gamepads in every frame, which costs milliseconds. The drawing takes no input.
+Object.defineProperty(navigator, "getGamepads", { value: () => [] });
 
 // Ebitengine reads the device's pixel ratio once.
 matchMedia(`(resolution: ${devicePixelRatio}dppx)`).addEventListener("change", () => location.reload());

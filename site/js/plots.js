@@ -52,6 +52,9 @@ class Figure {
     /** @type {Map<string, any[]>} the samples of each series */
     this.samples = new Map();
 
+    /** @type {Map<string, string>} what the chart shows: the data of each series, and under "" the axes */
+    this.drawn = new Map();
+
     this.chart = this.start(chart);
     this.area.addEventListener("keydown", (event) => {
       const arrow = arrows[event.key];
@@ -165,6 +168,7 @@ class Figure {
         axis.axisLabel.formatter = (/** @type {number} */ _, /** @type {number} */ tick) => this.ticks[axes][i][tick] ?? "";
       });
     }
+    this.drawn.clear();
     this.chart.setOption(option, { notMerge: true });
     const latest = this.update;
     if (this.map) this.patch(this.map, false);
@@ -181,7 +185,27 @@ class Figure {
     if (!this.plot) return;
     const { title, ...option } = update.patch;
     this.note(title, option);
-    this.chart.setOption(option, { lazyUpdate, silent: true });
+    const news = this.news(option);
+    if (news) this.chart.setOption(news, { lazyUpdate, silent: true });
+  }
+
+  /**
+   * What of an option the chart does not show yet, or null: a pull along one axis leaves most lines as they are, and the
+   * chart library spends more on a line that has not changed than it costs to find that out.
+   * @param {any} option
+   */
+  news({ series, ...axes }) {
+    const scale = JSON.stringify(axes);
+    const changed = series.filter((/** @type {any} */ { id, data }) => {
+      const text = JSON.stringify(data);
+      if (this.drawn.get(id) === text) return false;
+      this.drawn.set(id, text);
+      return true;
+    });
+    const moved = this.drawn.get("") !== scale;
+    this.drawn.set("", scale);
+    if (!moved && !changed.length) return null;
+    return { ...(moved && axes), series: changed };
   }
 
   /**

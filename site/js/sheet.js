@@ -34,11 +34,13 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   const painted = () => new Promise((resolve) => drawingRoot.addEventListener("painted", resolve, { once: true }));
 
-  /** From a pointer event until all is redrawn: the plots paint in the frame after they were given their data. @param {number} start */
+  /** When the next frame has been drawn, plots and all. */
+  const framed = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+
+  /** From a pointer event until all is redrawn: the plots paint in the next frame, the drawing when its own is done. @param {number} start */
   async function time(start) {
     timing = true;
-    await painted();
-    await new Promise(requestAnimationFrame);
+    await Promise.all([painted(), framed()]);
     performance.measure("finwright:drag", { start, end: performance.now() });
     timing = false;
   }
