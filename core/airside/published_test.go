@@ -125,13 +125,15 @@ func TestGeometryPublished(t *testing.T) {
 // vector is the common bank of 1 in tubes with 5/8 in fins, 10 to the inch, four rows,
 // at 3 m/s of air at 40 C, computed independently of this project.
 func vector() (Bank, Flow) {
-	return Bank{
+	bank := Bank{
 		OD: inch, FinOD: 0.05715, FinPitch: 0.1 * inch, RootThickness: 0.4e-3, MeanThickness: 0.4e-3, AreaRatio: 21.5094,
 		TransversePitch: 2.5 * inch, RowPitch: 2.5 * inch * math.Sqrt(3) / 2, Rows: 4, TubesPerRow: 10,
-	}, Flow{
+	}
+	flow := Flow{
 		FaceMassVelocity: 1.12721 * 3,
 		Properties:       fluid.Properties{Density: 1.12721, Viscosity: 1.90757e-5, Conductivity: 0.02727, HeatCapacity: 0.7042 * 0.02727 / 1.90757e-5},
 	}
+	return bank, flow
 }
 
 func near(t *testing.T, what string, got, want, tolerance float64) {

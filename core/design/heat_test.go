@@ -11,6 +11,7 @@ import (
 	"finwright/core/exchanger"
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -226,5 +227,25 @@ func BenchmarkRate(b *testing.B) {
 	}
 	for b.Loop() {
 		Rate(in)
+	}
+}
+
+// The field of every example carries within 4 % the heat that the resistances in
+// series say: those know no constriction at the fin's root.
+func TestMetalFieldAgreesWithTheSeries(t *testing.T) {
+	for _, typ := range tube.FinTypes {
+		in := read(t, "fin_type", string(typ), "film_source", "computed")
+		th := Rate(in).Thermal
+		f, err := MetalField(in, th)
+		if err != nil {
+			t.Fatal(err)
+		}
+		series := th.Overall.OnBare * math.Pi * float64(in.Tube.OD) * float64(in.Tube.Pitch())
+		if ratio := series / f.Conductance; ratio < 0.995 || ratio > 1.04 {
+			t.Errorf("%s: series over field %.4f", typ, ratio)
+		}
+		if f.Tip >= f.Root || f.Hottest > float64(in.Process.In) {
+			t.Errorf("%s: root %g, tip %g, hottest %g", typ, f.Root, f.Tip, f.Hottest)
+		}
 	}
 }

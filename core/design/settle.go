@@ -109,11 +109,7 @@ func once(in *Input, at means) (Thermal, FieldErrors) {
 	t.Film = airside.Choose(t.Films)
 	t.Drops = airside.Evaluate(airside.DropMethods, geometry, t.Flow)
 	t.Drop = airside.Choose(t.Drops)
-	h := t.Films[t.Film].Answer.Coefficient
-	if in.Air.FilmGiven {
-		h = float64(in.Air.Film)
-	}
-
+	h := t.film(in)
 	t.Bank = exchanger.Bank{
 		Arrangement: exchanger.Arrangement{Rows: in.Bank.Rows, Passes: in.Bank.Passes},
 		TubesPerRow: in.Bank.TubesPerRow, TransversePitch: float64(in.tubePitch()),

@@ -3,6 +3,7 @@ package report
 import (
 	"finwright/core/design"
 	"finwright/core/figure"
+	"finwright/core/message"
 	"finwright/core/units"
 )
 
@@ -40,6 +41,16 @@ func (w Writer) methods(h design.Heat) []Method {
 		out = append(out, row)
 	}
 	return out
+}
+
+// Alarm says in a few words which limit is passed; empty where none is.
+func (w Writer) Alarm(h design.Heat) string {
+	for _, f := range h.Findings {
+		if f.State == figure.No {
+			return w.say(message.New("drawing.alarm", "case", message.Key("case."+string(f.Case)), "limit", f.Why.Args["limit"]))
+		}
+	}
+	return ""
 }
 
 // Bar is one resistance on the way from the stream inside to the air.

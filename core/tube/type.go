@@ -41,6 +41,9 @@ func (t FinType) FootLayers() int {
 	return 0
 }
 
+// Grooved reports whether the fin is let into the tube.
+func (t FinType) Grooved() bool { return t == Embedded }
+
 // Knurled reports whether foot and tube are knurled together.
 func (t FinType) Knurled() bool { return t == KnurledFooted || t == KnurledOverlap }
 

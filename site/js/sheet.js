@@ -66,7 +66,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot */
   async function picture(slot) {
-    const reply = await engine.callLatest(slot, "svg", { document: good.document, sheet: size() });
+    const reply = await engine.callLatest(slot, "svg", { document: good.document, section, sheet: size() });
     return reply?.svg ?? null;
   }
 

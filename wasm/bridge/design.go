@@ -51,7 +51,7 @@ func show(d document.Document, area sheet, section string, q design.Quantity) re
 		return reply{d, page{View: w.View(d, err, nil)}}
 	}
 	res := design.Evaluate(in)
-	scene := compose(in, d.Units, area)
+	scene := compose(in, res.Heat, d.Units, area, section)
 	out := reply{d, page{View: w.View(d, nil, &res), Scene: &scene}}
 	for _, c := range curves(w, in, res.Heat, section) {
 		out.View.Plots = append(out.View.Plots, plots.Patch(c))
@@ -66,12 +66,34 @@ func writer(d document.Document) report.Writer {
 	return report.Writer{Texts: message.English, System: d.Units}
 }
 
-func compose(in design.Input, s units.System, area sheet) drawing.Scene {
-	o := drawing.Options{System: s, WidthPx: area.Width, HeightPx: area.Height, Text: message.English}
+// compose draws the tube; in the section Heat with the temperature of its metal.
+func compose(in design.Input, h design.Heat, s units.System, area sheet, section string) drawing.Scene {
+	o := drawing.Options{
+		System: s, WidthPx: area.Width, HeightPx: area.Height, Text: message.English,
+		Tube:  drawing.HatchingOf(string(in.TubeMetal.Kind), false),
+		Fin:   drawing.HatchingOf(string(in.FinMetal.Kind), true),
+		Alarm: report.Writer{Texts: message.English, System: s}.Alarm(h),
+	}
 	if area.Hold != nil {
 		o.Hold = *area.Hold
 	}
+	if section == heatSection && h.Absent.None() {
+		o.Heat = metalHeat(in, h.Thermal)
+	}
 	return drawing.Compose(in.Tube, o)
+}
+
+// metalHeat hands the field to the drawing, which knows no physics; nil where there is none.
+func metalHeat(in design.Input, t design.Thermal) *drawing.Heat {
+	f, err := design.MetalField(in, t)
+	if err != nil {
+		return nil
+	}
+	heat := &drawing.Heat{Quads: f.Quads, Low: f.Coldest, High: f.Hottest, Nodes: make([]drawing.HeatNode, len(f.Nodes))}
+	for i, n := range f.Nodes {
+		heat.Nodes[i] = drawing.HeatNode{R: n.R, X: n.X, T: n.T}
+	}
+	return heat
 }
 
 type editArgs struct {
@@ -150,6 +172,7 @@ func working(a workingArgs) (any, error) {
 
 type svgArgs struct {
 	Document document.Document `json:"document"`
+	Section  string            `json:"section,omitempty"`
 	Sheet    sheet             `json:"sheet"`
 }
 
@@ -158,5 +181,5 @@ func svg(a svgArgs) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	return map[string]string{"svg": drawing.SVG(compose(in, a.Document.Units, a.Sheet), drawing.Style{})}, nil
+	return map[string]string{"svg": drawing.SVG(compose(in, design.Rate(in), a.Document.Units, a.Sheet, a.Section), drawing.Style{})}, nil
 }

@@ -1,0 +1,52 @@
+package design
+
+import (
+	"finwright/core/bond"
+	"finwright/core/fin/field"
+)
+
+// MetalField solves the temperature in one pitch of the tube where its fins
+// are hottest, with the films and dirt of the rated bank.
+//
+// Source: package field; the section is the row and place of the hottest root.
+func MetalField(in Input, t Thermal) (field.Field, error) {
+	row, place := 0, 0
+	for i, r := range t.Duty.Rows {
+		for j := range r.Root {
+			if r.Root[j] > t.Duty.Rows[row].Root[place] {
+				row, place = i, j
+			}
+		}
+	}
+	at := t.Duty.Rows[row]
+	return field.Solve(section(&in, &t), at.Process[place], (at.AirIn[place]+at.AirOut[place])/2, field.Page)
+}
+
+// section is one pitch of the tube as the solver needs it; dirt counts with its film.
+func section(in *Input, t *Thermal) field.Section {
+	tb := &in.Tube
+	k, _ := in.FinMetal.ConductivityAt(in.Air.Metal)
+	kw, _ := in.TubeMetal.ConductivityAt(in.Air.Metal)
+	od := float64(tb.OD)
+	groove := 0.0
+	if tb.Fin.Type.Grooved() {
+		groove = float64(tb.Fin.Groove)
+	}
+	contact := bond.ContactArea(tb.Fin.Type, od, float64(tb.Fin.Count), float64(tb.Fin.Strip), groove)
+	return field.Section{
+		BoreRadius: float64(tb.InsideOD()) / 2, TubeRadius: od / 2, FinRadius: float64(tb.FinOD()) / 2, Pitch: float64(tb.Pitch()),
+		Profile: profiles[tb.Profile()], Thickness: float64(tb.Fin.Strip), TipThickness: float64(tb.TipThickness()),
+		Groove: groove, Foot: float64(tb.FootThickness()), Slit: tb.Fin.Type.FootLayers() == 1,
+		TubeConductivity: float64(kw), FinConductivity: float64(k), Bond: bond.OnContact(in.Process.Bond, od, contact),
+		InsideFilm:  1 / (1/t.Inside.Coefficient + in.Process.Fouling),
+		OutsideFilm: 1 / (1/t.film(in) + in.Air.Fouling),
+	}
+}
+
+// film returns the outside film coefficient in force [W/(m2 K)].
+func (t *Thermal) film(in *Input) float64 {
+	if in.Air.FilmGiven {
+		return float64(in.Air.Film)
+	}
+	return t.Films[t.Film].Answer.Coefficient
+}
