@@ -139,6 +139,9 @@ func curveOption(c report.Curves, t Theme) json.RawMessage {
 			one := style(d.id, p, t)
 			one.Id, one.Data, one.XAxisIndex, one.YAxisIndex = panelID(i, d.id), d.data, i, i
 			one.Silent = true
+			if one.Stack != "" {
+				one.Stack = panelID(i, one.Stack) // series of one stack are heaped whatever their grid
+			}
 			done.series = append(done.series, one)
 		}
 	}
