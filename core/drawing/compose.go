@@ -38,6 +38,9 @@ func Compose(t tube.Tube, o Options) Scene {
 	c := composer{Options: o, section: newSection(t), sheet: &sheet{scene: Scene{Width: w, Height: h}}}
 	c.layout = arrange(w, h, o.Heat != nil)
 	c.scales = c.chooseScales()
+	if o.Heat != nil {
+		c.ofTube, c.ofFin = c.bodies()
+	}
 	c.drawAcross()
 	c.drawAlong()
 	c.drawDetail()
@@ -60,6 +63,8 @@ type composer struct {
 	*sheet
 	layout layout
 	scales Scales
+
+	ofTube, ofFin body // of the field, if there is one
 }
 
 // print writes a length for a dimension: the number alone, since the sheet states the unit once.

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"sort"
 )
 
 // HeatNode is a place in the metal and its temperature.
@@ -90,25 +91,24 @@ func (b body) at(r, x, pitch float64) float64 {
 	if !found && i > 0 {
 		i--
 	}
-	row := b[i]
-	v := max(0, min(1, (r-row.low)/(row.high-row.low)))
-	edge := func(cell [4]HeatNode, low, high int) HeatNode {
-		a, b := cell[low], cell[high]
-		return HeatNode{X: a.X + v*(b.X-a.X), T: a.T + v*(b.T-a.T)}
+	cells := b[i].cells
+	v := max(0, min(1, (r-b[i].low)/(b[i].high-b[i].low)))
+	edge := func(cell, low, high int) (x, t float64) {
+		a, b := &cells[cell][low], &cells[cell][high]
+		return a.X + v*(b.X-a.X), a.T + v*(b.T-a.T)
 	}
-	first, last := edge(row.cells[0], 0, 3), edge(row.cells[len(row.cells)-1], 1, 2)
-	if off := x - (first.X+last.X)/2; math.Abs(off) > pitch/2*(1+1e-9) {
+	last := len(cells) - 1
+	from, _ := edge(0, 0, 3)
+	to, _ := edge(last, 1, 2)
+	if off := x - (from+to)/2; math.Abs(off) > pitch/2*(1+1e-9) {
 		x -= pitch * math.Round(off/pitch)
 	}
-	for _, cell := range row.cells {
-		left, right := edge(cell, 0, 3), edge(cell, 1, 2)
-		if x <= right.X {
-			u := 0.0
-			if x > left.X {
-				u = (x - left.X) / (right.X - left.X)
-			}
-			return left.T + u*(right.T-left.T)
-		}
-	}
-	return last.T
+	n := sort.Search(last, func(n int) bool {
+		right, _ := edge(n, 1, 2)
+		return x <= right
+	})
+	left, cool := edge(n, 0, 3)
+	right, warm := edge(n, 1, 2)
+	u := max(0, min(1, (x-left)/(right-left)))
+	return cool + u*(warm-cool)
 }

@@ -245,7 +245,7 @@ func TestLegend(t *testing.T) {
 // and green-blind eyes (which keep yellow from blue) and in grey. Each stands out from its paper.
 func TestColoursAreInOrder(t *testing.T) {
 	for _, dark := range []bool{false, true} {
-		var last oklab
+		var last Oklab
 		least, most := math.Inf(1), 0.0
 		grey := -1.0
 		for step := range HeatSteps {
@@ -292,12 +292,12 @@ func luminance(c RGBA) float64 {
 }
 
 // toOklab is the other way, with the matrices that Ottosson gives for it.
-func toOklab(c RGBA) oklab {
+func toOklab(c RGBA) Oklab {
 	r, g, b := linear(c[0]), linear(c[1]), linear(c[2])
 	l := math.Cbrt(0.4122214708*r + 0.5363325363*g + 0.0514459929*b)
 	m := math.Cbrt(0.2119034982*r + 0.6806995451*g + 0.1073969566*b)
 	s := math.Cbrt(0.0883024619*r + 0.2817188376*g + 0.6299787005*b)
-	return oklab{
+	return Oklab{
 		0.2104542553*l + 0.7936177850*m - 0.0040720468*s,
 		1.9779984951*l - 2.4285922050*m + 0.4505937099*s,
 		0.0259040371*l + 0.7827717662*m - 0.8086757660*s,
@@ -306,8 +306,8 @@ func toOklab(c RGBA) oklab {
 
 // The screen shows the colours as meant: none is clipped.
 func TestColoursAreOnScreen(t *testing.T) {
-	for _, want := range []oklab{{0.38, -0.01, -0.14}, {0.82, 0.015, 0.15}, {0.6, 0.1, 0.01}} {
-		got := toOklab(want.rgba())
+	for _, want := range []Oklab{{0.38, -0.01, -0.14}, {0.82, 0.015, 0.15}, {0.6, 0.1, 0.01}} {
+		got := toOklab(want.RGBA())
 		for i := range want {
 			near(t, "colour", got[i], want[i], 2e-3)
 		}

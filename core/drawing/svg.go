@@ -21,7 +21,7 @@ type Style struct {
 func SVG(s Scene, style Style) string {
 	w := svgWriter{tones: map[Tone]string{}}
 	for i := range Tone(HeatSteps) {
-		w.tones[heatTone+i] = colour(heatColour(int(i), style.Dark).hex(), "1")
+		w.tones[heatTone+i] = colour(heatColour(int(i), style.Dark).Hex(), "1")
 	}
 	w.tones[InkTone] = colour(style.Ink, "1")
 	w.tones[GreyTone] = colour(style.Grey, "0.7")

@@ -24,13 +24,12 @@ type piece struct {
 
 // pieces parts one pitch of the metal by temperature, to be drawn at a scale.
 func (c composer) pieces(scale float64) []piece {
-	ofTube, ofFin := c.bodies()
 	p := parting{composer: c, cell: cellSize / scale, slack: slack / scale, open: map[base]int{}}
 	add := func(parts []part, lining bool) {
 		for _, x := range parts {
-			b := ofFin
+			b := c.ofFin
 			if x.class == TubeMetal {
-				b = ofTube
+				b = c.ofTube
 			}
 			from := len(p.out)
 			p.part(x, b)
@@ -219,31 +218,35 @@ func (c composer) tint(pieces []piece, a, b, scale float64, place func(Point) Po
 		step   int
 	}
 	loops := map[kind][][]Point{}
-	put := func(p piece, turn int) {
-		loop := move(p.loop, float64(turn)*c.pitch)
-		for _, h := range cuts {
-			if !slices.ContainsFunc(loop, func(q Point) bool { return h.depth(q) > 0 }) {
-				continue
-			}
-			if loop = h.clip(loop); len(loop) < 3 {
-				return
-			}
-		}
-		for i, q := range loop {
-			loop[i] = place(q)
-		}
-		k := kind{p.narrow * scale, p.step}
-		loops[k] = append(loops[k], loop)
+	fins := c.reaching(a, b)
+	var linings []int
+	for k := int(math.Floor(a/c.pitch)) - 1; float64(k)*c.pitch < b+c.pitch; k++ {
+		linings = append(linings, k)
 	}
 	for _, p := range pieces {
+		turns := fins
 		if p.lining {
-			for k := int(math.Floor(a/c.pitch)) - 1; float64(k)*c.pitch < b+c.pitch; k++ {
-				put(p, k)
-			}
-			continue
+			turns = linings
 		}
-		for _, k := range c.reaching(a, b) {
-			put(p, k)
+		k := kind{p.narrow * scale, p.step}
+		all := loops[k]
+		for _, turn := range turns {
+			loop := move(p.loop, float64(turn)*c.pitch)
+			for _, h := range cuts {
+				if slices.ContainsFunc(loop, func(q Point) bool { return h.depth(q) > 0 }) {
+					loop = h.clip(loop)
+				}
+			}
+			if len(loop) < 3 {
+				continue
+			}
+			for i, q := range loop {
+				loop[i] = place(q)
+			}
+			all = append(all, loop)
+		}
+		if len(all) > 0 {
+			loops[k] = all
 		}
 	}
 	kinds := slices.SortedFunc(maps.Keys(loops), func(a, b kind) int {

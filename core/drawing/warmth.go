@@ -12,24 +12,25 @@ const HeatSteps = 9
 // Each step is lighter and yellower than the one before, so that they stay in order in grey and for a reader who does not
 // tell red from green. The colours are our own choice.
 func heatColour(step int, dark bool) RGBA {
-	cold, bend, hot := oklab{0.38, -0.01, -0.14}, oklab{0.60, 0.20, 0.01}, oklab{0.82, 0.015, 0.15}
+	cold, bend, hot := Oklab{0.38, -0.01, -0.14}, Oklab{0.60, 0.20, 0.01}, Oklab{0.82, 0.015, 0.15}
 	f := float64(step) / (HeatSteps - 1)
-	var c oklab
+	var c Oklab
 	for i := range c {
 		c[i] = (1-f)*(1-f)*cold[i] + 2*f*(1-f)*bend[i] + f*f*hot[i]
 	}
 	if dark {
 		c[0] += 0.1 // as far from dark paper as from light
 	}
-	return c.rgba()
+	return c.RGBA()
 }
 
-// oklab is a lightness from 0 to 1 and two opponent axes, green to red and blue to yellow.
+// Oklab is a lightness from 0 to 1 and two opponent axes, green to red and blue to yellow.
 //
 // Source: B. Ottosson, "A perceptual color space for image processing", 2020.
-type oklab [3]float64
+type Oklab [3]float64
 
-func (c oklab) rgba() RGBA {
+// RGBA returns the colour of the screen, clipped to what it shows.
+func (c Oklab) RGBA() RGBA {
 	l := c[0] + 0.3963377774*c[1] + 0.2158037573*c[2]
 	m := c[0] - 0.1055613458*c[1] - 0.0638541728*c[2]
 	s := c[0] - 0.0894841775*c[1] - 1.2914855480*c[2]
@@ -50,7 +51,8 @@ func encode(linear float64) float32 {
 	return float32(1.055*math.Pow(linear, 1/2.4) - 0.055)
 }
 
-func (c RGBA) hex() string {
+// Hex writes a colour as #rrggbb.
+func (c RGBA) Hex() string {
 	part := func(x float32) int { return int(math.Round(255 * float64(x))) }
 	return fmt.Sprintf("#%02x%02x%02x", part(c[0]), part(c[1]), part(c[2]))
 }

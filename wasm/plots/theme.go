@@ -1,9 +1,6 @@
 package plots
 
-import (
-	"fmt"
-	"math"
-)
+import "finwright/core/drawing"
 
 // Theme holds the colours of the page that plots use.
 type Theme struct {
@@ -41,8 +38,7 @@ func (t Theme) series(figure string) string {
 // Steps returns n colours from light yellow to dark blue, evenly spaced in lightness, so that they stay in order for
 // a reader who sees no hue. Valid: n >= 1.
 //
-// Source: the colour space is B. Ottosson, "A perceptual color space for image processing", 2020; the two ends are
-// our own choice.
+// Source: the two ends are our own choice.
 func Steps(n int) []string {
 	light, dark := [3]float64{0.93, 0.002, 0.105}, [3]float64{0.33, -0.012, -0.085}
 	colours := make([]string, n)
@@ -51,34 +47,11 @@ func Steps(n int) []string {
 		if n > 1 {
 			t = float64(i) / float64(n-1)
 		}
-		var lab [3]float64
+		var lab drawing.Oklab
 		for c := range lab {
 			lab[c] = light[c] + t*(dark[c]-light[c])
 		}
-		colours[i] = hex(lab)
+		colours[i] = lab.RGBA().Hex()
 	}
 	return colours
-}
-
-// hex turns a lightness and two opponent axes into a colour of the screen.
-func hex(lab [3]float64) string {
-	l := cube(lab[0] + 0.3963377774*lab[1] + 0.2158037573*lab[2])
-	m := cube(lab[0] - 0.1055613458*lab[1] - 0.0638541728*lab[2])
-	s := cube(lab[0] - 0.0894841775*lab[1] - 1.2914855480*lab[2])
-	return fmt.Sprintf("#%02x%02x%02x",
-		channel(4.0767416621*l-3.3077115913*m+0.2309699292*s),
-		channel(-1.2684380046*l+2.6097574011*m-0.3413193965*s),
-		channel(-0.0041960863*l-0.7034186147*m+1.7076147010*s))
-}
-
-func cube(x float64) float64 { return x * x * x }
-
-// channel encodes a linear intensity, clipped to what a screen shows.
-func channel(linear float64) byte {
-	linear = math.Min(math.Max(linear, 0), 1)
-	encoded := 12.92 * linear
-	if linear > 0.0031308 {
-		encoded = 1.055*math.Pow(linear, 1/2.4) - 0.055
-	}
-	return byte(math.Round(255 * encoded))
 }
