@@ -71,6 +71,7 @@ const tools = createTools(design, {
 
 chooseFile(at("open"), at("open-file"), (file) => design.replace(() => engine.call("open", { text: file, sheet: sheet.size() })));
 createTheme(at("theme"), sheet.paint);
+at("zoom").addEventListener("click", (/** @type {any} */ { target }) => target.dataset.zoom && sheet.zoom(target.dataset.zoom));
 placePopovers();
 watchKeys(design);
 

@@ -134,6 +134,9 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       if (plots) design.refresh();
     },
 
+    /** @param {string} how "zoomIn", "zoomOut" or "fit" */
+    zoom: (how) => drawing?.[how](),
+
     /** Paper has changed. */
     paint() {
       plots?.setTheme(theme());
