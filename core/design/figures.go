@@ -20,6 +20,7 @@ type Group struct {
 type Result struct {
 	State    State
 	Heat     Heat
+	Auto     map[string]message.Quantity // what stands in for empty entries
 	Groups   []Group
 	Headline []string // ids of the figures that decide
 	Notices  []Notice
@@ -40,7 +41,7 @@ var headline = []string{"fin_od", "area_ratio", "fin_efficiency", "used_area", "
 func Evaluate(in Input) Result {
 	s := Solve(in)
 	b := builder{in: &in, t: &in.Tube, s: &s}
-	r := Result{State: s, Heat: Rate(in), Headline: headline, Notices: notices(&in, &s)}
+	r := Result{State: s, Heat: Rate(in), Auto: Auto(in), Headline: headline, Notices: notices(&in, &s)}
 	r.Notices = append(r.Notices, heatNotices(r.Heat)...)
 	r.Groups = []Group{
 		{"efficiency", "surface", b.efficiency()},

@@ -39,6 +39,7 @@ type FormField struct {
 	Origin document.Origin `json:"origin"`
 	Used   bool            `json:"used"`
 	Hint   string          `json:"hint"`
+	Auto   string          `json:"auto"` // what stands in for an empty entry
 }
 
 // FormSpan is one bare span of the form.
@@ -113,12 +114,12 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 		}
 		v.Methods, v.Bars = w.methods(res.Heat), w.bars(res.Heat)
 	}
-	v.Fields = w.fields(d, wrong, watch)
+	v.Fields = w.fields(d, wrong, watch, res)
 	v.Summary = w.summary(v, len(wrong))
 	return v
 }
 
-func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[string][]string) []FormField {
+func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[string][]string, res *design.Result) []FormField {
 	out := make([]FormField, 0, len(document.Specs))
 	for _, spec := range document.Specs {
 		f := d.Fields[spec.ID]
@@ -128,6 +129,11 @@ func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[
 		}
 		if spec.Number() {
 			field.Hint = w.Texts.Text(string(design.Accepts(spec.Kind)))
+		}
+		if res != nil {
+			if q, ok := res.Auto[spec.ID]; ok {
+				field.Auto = units.Echo(q.Kind, q.SI, w.System)
+			}
 		}
 		out = append(out, field)
 	}

@@ -115,6 +115,16 @@ func TestEveryFigureShowsItsWorking(t *testing.T) {
 	}
 }
 
+func TestEmptyEntriesSayWhatStandsIn(t *testing.T) {
+	v := view(t, document.New())
+	if got := field(v.Fields, "tube_pitch"); got.Text != "" || got.Auto != "63.5 mm" {
+		t.Errorf("tube pitch shows %q for %q, want 63.5 mm: 57.15 and a clearance of 6.35", got.Auto, got.Text)
+	}
+	if got := field(v.Fields, "house_limit"); got.Auto != "130 °C" {
+		t.Errorf("house limit shows %q", got.Auto)
+	}
+}
+
 func TestSummarySpeaks(t *testing.T) {
 	if s := view(t, document.New()).Summary; !strings.Contains(s, "Fin efficiency 0.8") {
 		t.Errorf("summary %q", s)

@@ -73,6 +73,7 @@ function row(root, change) {
         root.dataset.origin = origin.value = field.origin;
         letter.textContent = origin.selectedOptions[0].dataset.letter ?? "";
       }
+      if (control instanceof HTMLInputElement && (field.auto || !field.text)) control.placeholder = field.auto;
       setError(control, error, field.error);
       if (watch.textContent !== field.watch) watch.textContent = field.watch;
     },

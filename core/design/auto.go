@@ -1,0 +1,27 @@
+package design
+
+import (
+	"finwright/core/bond"
+	"finwright/core/exchanger"
+	"finwright/core/message"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// Auto returns what stands in for each optional entry that may be left empty.
+func Auto(in Input) map[string]message.Quantity {
+	out := map[string]message.Quantity{
+		"tube_pitch":      of(units.Diameter, in.tubePitch()),
+		"row_pitch":       of(units.Diameter, in.rowPitch()),
+		"bond_resistance": {Kind: units.Resist, SI: bond.Default(in.Tube.Fin.Type).SI},
+	}
+	if t := &in.Tube; t.Fin.Type == tube.OverlapFooted || t.Fin.Type == tube.KnurledOverlap {
+		lapless := *t
+		lapless.Fin.Lap = 0
+		out["foot_lap"] = of(units.Height, lapless.FootReach()-lapless.Pitch())
+	}
+	if house := exchanger.ProcessLimits(in.Tube.Fin.Type).House; house.Known() {
+		out["house_limit"] = message.Quantity{Kind: units.Temp, SI: house.SI}
+	}
+	return out
+}
