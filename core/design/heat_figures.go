@@ -47,6 +47,7 @@ func (b *builder) filmFigures(h Heat) []figure.Figure {
 		fig("nusselt", units.Factor, v.Answer.Nusselt, "", v.ID, b.nusseltArgs(t, bank, re)...),
 		fig("reynolds", units.Count, v.Answer.Reynolds, "", "reynolds", arg("G", units.MassFlux, g), arg("σ", units.Factor, sigma), b.root(), arg("μ", units.Viscous, t.Gas.Viscosity)),
 		fig("free_ratio", units.Factor, sigma, "", "free_ratio", arg("P_T", units.Diameter, bank.TransversePitch), arg("a_o", units.Gap, bank.Obstruction())),
+		b.still(t),
 		fig("prandtl", units.Factor, t.Gas.Prandtl(), "", "prandtl", arg("c_p", units.SpecificHeat, t.Gas.HeatCapacity), arg("μ", units.Viscous, t.Gas.Viscosity), arg("k_g", units.Conduct, t.Gas.Conductivity)),
 	)
 }
@@ -69,7 +70,26 @@ func (b *builder) nusseltArgs(t *Thermal, bank airside.Bank, re figure.Arg) []fi
 		c := t.Films[t.Film].Answer.Nusselt / (math.Pow(re.SI, 0.6) * math.Pow(bank.AreaRatio, -0.15) * math.Cbrt(pr.SI))
 		return []figure.Arg{arg("C", units.Number, c), re, arg("AR", units.Factor, bank.AreaRatio), pr}
 	}
-	return []figure.Arg{re, pr}
+	j := t.Films[t.Film].Answer.Nusselt / (re.SI * math.Cbrt(pr.SI))
+	return []figure.Arg{arg("j", units.Number, j), re, pr}
+}
+
+// still is the film about one tube without a fan, for what it is worth.
+func (b *builder) still(t *Thermal) figure.Figure {
+	mean := (float64(b.in.Air.In) + t.state.root) / 2
+	gas, err := b.in.gas(mean)
+	excess := math.Abs(t.state.root - float64(b.in.Air.In))
+	if err != nil || excess == 0 {
+		return absent("film_still", units.Film, figure.TotalArea, "absent.still")
+	}
+	s := airside.Still{Properties: gas, FinOD: float64(b.t.FinOD()), Gap: float64(b.t.Gap()), Expansion: 1 / (mean + zeroCelsius), Excess: excess}
+	h, limits := airside.EdwardsChaddock1963(s)
+	f := fig("film_still", units.Film, h, figure.TotalArea, "edwards_chaddock_1963",
+		arg("Ra", units.Factor, s.Rayleigh()), arg("k_g", units.Conduct, gas.Conductivity), arg("s", units.Gap, s.Gap))
+	if !figure.AllIn(limits) {
+		f.State, f.Why = figure.Watch, passed(limits)
+	}
+	return f
 }
 
 func passed(limits []figure.Limit) []message.Message {

@@ -84,6 +84,8 @@ var Formulas = map[string]Formula{
 	"ganguli_1985":               {"Nu", "C Re^0.6 AR^−0.15 Pr^(1/3)", "source.ganguli_1985", "valid.ganguli_1985"},
 	"weierman_1976":              {"Nu", "j Re Pr^(1/3)", "source.weierman_1976", "valid.weierman_1976"},
 
+	"edwards_chaddock_1963": {"h", "k_g/s · 0.125 Ra^0.55 (1 − exp(−137 / Ra))^0.294", "source.edwards_chaddock_1963", "valid.edwards_chaddock_1963"},
+
 	"esdu_86022_drop":      {"Δp", "(K_a + N_r f) G_m² / (2 ρ)", "source.esdu_86022_drop", "valid.esdu_86022_drop"},
 	"robinson_briggs_1966": {"Δp", "4 f N_r G_m² / (2 ρ)", "source.robinson_briggs_1966", "valid.robinson_briggs_1966"},
 	"ganguli_1985_drop":    {"Δp", "4 f N_r G_m² / (2 ρ)", "source.ganguli_1985_drop", "valid.ganguli_1985_drop"},
