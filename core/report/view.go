@@ -86,9 +86,13 @@ type Notice struct {
 
 // Writer renders in one language and one system of units.
 type Writer struct {
-	Texts  message.Catalogue
-	System units.System
+	Texts   message.Catalogue
+	System  units.System
+	Section string // whose figures are wanted, beside the headline; empty: all
 }
+
+// HeatSection is the section that shows the bank at work.
+const HeatSection = "heat"
 
 func (w Writer) say(m message.Message) string { return w.Texts.Render(m, w.System) }
 
@@ -110,9 +114,13 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 			v.Headline = append(v.Headline, w.Figure(f))
 		}
 		for _, g := range res.Groups {
-			v.Groups = append(v.Groups, w.group(g))
+			if w.Section == "" || w.Section == g.Section {
+				v.Groups = append(v.Groups, w.group(g))
+			}
 		}
-		v.Methods, v.Bars = w.methods(res.Heat), w.bars(res.Heat)
+		if w.Section == "" || w.Section == HeatSection {
+			v.Methods, v.Bars = w.methods(res.Heat), w.bars(res.Heat)
+		}
 	}
 	v.Fields = w.fields(d, wrong, watch, res)
 	v.Summary = w.summary(v, len(wrong))

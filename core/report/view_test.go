@@ -27,7 +27,7 @@ func edited(t *testing.T, pairs ...string) document.Document {
 
 func view(t *testing.T, d document.Document) View {
 	t.Helper()
-	w := Writer{message.English, d.Units}
+	w := Writer{Texts: message.English, System: d.Units}
 	in, err := design.Read(d)
 	if err != nil {
 		return w.View(d, err, nil)
@@ -92,7 +92,7 @@ func TestEveryFigureShowsItsWorking(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			w := Writer{message.English, units.US}
+			w := Writer{Texts: message.English, System: units.US}
 			for _, g := range design.Evaluate(in).Groups {
 				for _, f := range g.Figures {
 					work := w.Working(f)
@@ -140,7 +140,7 @@ func TestCurvesMarkTheDesign(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, sys := range []units.System{units.SI, units.US} {
-		for _, c := range (Writer{message.English, sys}).Curves(in) {
+		for _, c := range (Writer{Texts: message.English, System: sys}).Curves(in) {
 			for _, p := range c.Panels {
 				if len(p.Lines) != 3 || p.Mark == nil {
 					t.Fatalf("%s/%s: %d lines, mark %v", c.ID, p.Figure, len(p.Lines), p.Mark)
@@ -172,7 +172,7 @@ func TestMapRingLiesInItsBand(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, q := range []design.Quantity{design.AreaRatio, design.Efficiency, design.UsedArea} {
-		f := (Writer{message.English, units.SI}).Map(in, q)
+		f := (Writer{Texts: message.English, System: units.SI}).Map(in, q)
 		solved := design.Solve(in)
 		col := int((f.Ring.X - f.X.From) / (f.X.To - f.X.From) * float64(f.Columns-1))
 		row := int((f.Ring.Y - f.Y.From) / (f.Y.To - f.Y.From) * float64(f.Rows-1))
@@ -192,7 +192,7 @@ func BenchmarkViewAndCurves(b *testing.B) {
 	if err != nil {
 		b.Fatal(err)
 	}
-	w := Writer{message.English, units.SI}
+	w := Writer{Texts: message.English, System: units.SI}
 	for b.Loop() {
 		res := design.Evaluate(in)
 		w.View(document.New(), nil, &res)
@@ -205,7 +205,7 @@ func BenchmarkMap(b *testing.B) {
 	if err != nil {
 		b.Fatal(err)
 	}
-	w := Writer{message.English, units.SI}
+	w := Writer{Texts: message.English, System: units.SI}
 	for b.Loop() {
 		w.Map(in, design.UsedArea)
 	}

@@ -84,7 +84,7 @@ function show({ document, view }, { settled, since }) {
   spans.show(view.spans);
   if (view.valid) {
     figures.show(view);
-    heat.show(view);
+    if (view.bars) heat.show(view);
     sections.sort(at("groups"));
   }
   figures.setStale(!view.valid);

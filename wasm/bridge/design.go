@@ -33,11 +33,8 @@ type reply struct {
 	View     page              `json:"view"`
 }
 
-// heatSection is the section whose plots show the bank at work; all others show the surface.
-const heatSection = "heat"
-
 func curves(w report.Writer, in design.Input, h design.Heat, section string) []report.Curves {
-	if section == heatSection {
+	if section == report.HeatSection {
 		return w.HeatCurves(in, h)
 	}
 	return w.Curves(in)
@@ -46,6 +43,7 @@ func curves(w report.Writer, in design.Input, h design.Heat, section string) []r
 // show evaluates d, with the plots of one section. With a quantity the map's ring moves too.
 func show(d document.Document, area sheet, section string, q design.Quantity) reply {
 	w := writer(d)
+	w.Section = section
 	in, err := design.Read(d)
 	if err != nil {
 		return reply{d, page{View: w.View(d, err, nil)}}
@@ -56,7 +54,7 @@ func show(d document.Document, area sheet, section string, q design.Quantity) re
 	for _, c := range curves(w, in, res.Heat, section) {
 		out.View.Plots = append(out.View.Plots, plots.Patch(c))
 	}
-	if q != "" && section != heatSection {
+	if q != "" && section != report.HeatSection {
 		out.View.Plots = append(out.View.Plots, plots.MoveRing(w.MapFrame(in, q)))
 	}
 	return out
@@ -77,7 +75,7 @@ func compose(in design.Input, h design.Heat, s units.System, area sheet, section
 	if area.Hold != nil {
 		o.Hold = *area.Hold
 	}
-	if section == heatSection && h.Absent.None() {
+	if section == report.HeatSection && h.Absent.None() {
 		o.Heat = metalHeat(in, h.Thermal)
 	}
 	return drawing.Compose(in.Tube, o)
@@ -132,7 +130,7 @@ func allPlots(a plotArgs) (any, error) {
 	}
 	w := writer(a.Document)
 	list := plots.Options(curves(w, in, design.Rate(in), a.Section)...)
-	if a.Section != heatSection {
+	if a.Section != report.HeatSection {
 		list = append(list, plots.MapOption(w.MapFrame(in, a.Quantity)))
 	}
 	return map[string]any{"plots": list}, nil
