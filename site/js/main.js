@@ -95,7 +95,7 @@ function show({ document, view }, { settled, since }) {
   if (!settled) return;
   at("summary").textContent = view.summary;
   working.refresh();
-  autosave();
+  autosave().catch(failed);
 }
 
 async function autosave() {

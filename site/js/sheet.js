@@ -21,6 +21,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   let timing = false;
   /** @type {Promise<void> | null} */ let plotted = null;
   let mapOf = ""; // what the map's bands show
+  let paperOf = ""; // what the printer's drawing shows
 
   let { width, height } = drawingRoot.getBoundingClientRect();
   const size = () => ({ width: Math.round(width), height: Math.round(height), hold: drawing?.hold() });
@@ -51,6 +52,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     optionsOf = wanted;
     const { plots: options } = await engine.call("plots", { document: good.document, section, quantity: mapQuantity.value });
     plots.setOptions(options);
+    mapOf = ""; // new options come without bands
     plots.patch(good.view.plots);
   }
 
@@ -74,8 +76,11 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   function prepare() {
     clearTimeout(idle);
     idle = window.setTimeout(async () => {
+      const drawn = good.document;
       const text = await picture("paper");
-      if (text) paper.replaceChildren(new DOMParser().parseFromString(text, "image/svg+xml").documentElement);
+      if (!text || drawn !== good.document) return;
+      paper.replaceChildren(new DOMParser().parseFromString(text, "image/svg+xml").documentElement);
+      paperOf = JSON.stringify(drawn);
     }, IDLE);
   }
 
@@ -106,7 +111,9 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       if (!view.valid || !plots) return;
       draw();
       if (since !== undefined && !timing) time(since);
-      if (settled) plotted = loadOptions().then(loadMap).then(prepare);
+      if (!settled) return;
+      if (JSON.stringify(document) !== paperOf) paper.replaceChildren(); // no drawing is better than another tube's
+      plotted = loadOptions().then(loadMap).then(prepare);
     },
 
     /** Loads what draws; resolves when all is drawn. */
