@@ -86,16 +86,37 @@ func (p *Page) Press(keys string, modifiers ...chromedp.Modifier) {
 // Drag pulls with the left button from one place to another in equal steps.
 func (p *Page) Drag(from, to Point, steps int) {
 	p.tb.Helper()
-	mouse := func(kind input.DispatchMouseEventType, at Point, button input.MouseButton, buttons int64) chromedp.Action[chromedp.Void] {
-		return chromedp.MouseEvent(kind, at.X, at.Y, func(event *input.DispatchMouseEventParams) {
-			event.Button, event.Buttons, event.ClickCount = button, buttons, 1
-		})
-	}
-	p.do(mouse(chromedp.MouseMoved, from, input.MouseButtonNone, 0), mouse(chromedp.MousePressed, from, input.MouseButtonLeft, 1))
+	p.Grab(from)
+	p.Pull(from, to, steps)
+	p.Drop(to)
+}
+
+// Grab presses the left button at a place and holds it.
+func (p *Page) Grab(at Point) {
+	p.tb.Helper()
+	p.mouse(chromedp.MouseMoved, at, input.MouseButtonNone, 0)
+	p.mouse(chromedp.MousePressed, at, input.MouseButtonLeft, 1)
+}
+
+// Pull moves what Grab holds from one place to another in equal steps.
+func (p *Page) Pull(from, to Point, steps int) {
+	p.tb.Helper()
 	for _, at := range between(from, to, steps) {
-		p.do(mouse(chromedp.MouseMoved, at, input.MouseButtonLeft, 1))
+		p.mouse(chromedp.MouseMoved, at, input.MouseButtonLeft, 1)
 	}
-	p.do(mouse(chromedp.MouseReleased, to, input.MouseButtonLeft, 0))
+}
+
+// Drop lets go of what Grab holds.
+func (p *Page) Drop(at Point) {
+	p.tb.Helper()
+	p.mouse(chromedp.MouseReleased, at, input.MouseButtonLeft, 0)
+}
+
+func (p *Page) mouse(kind input.DispatchMouseEventType, at Point, button input.MouseButton, buttons int64) {
+	p.tb.Helper()
+	p.do(chromedp.MouseEvent(kind, at.X, at.Y, func(event *input.DispatchMouseEventParams) {
+		event.Button, event.Buttons, event.ClickCount = button, buttons, 1
+	}))
 }
 
 // Swipe pulls with one finger.

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 )
 
@@ -94,6 +95,14 @@ func (p *Page) Open(rest string) {
 func (p *Page) Go(address string) {
 	p.tb.Helper()
 	p.do(chromedp.Navigate(address))
+}
+
+// Before runs a script in every document that is opened from now on, frames too, before the document's own scripts.
+func (p *Page) Before(script string) {
+	p.tb.Helper()
+	if _, err := chromedp.Call(p.context, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: script}); err != nil {
+		p.tb.Fatalf("before: %v", err)
+	}
 }
 
 // Reload loads the page again.
