@@ -53,14 +53,3 @@ func TestPageLoadsFromAHostThatUnpacks(t *testing.T) {
 	page.WaitMark("finwright:drawn")
 	quiet(t, unpacking, page)
 }
-
-func TestPageWorksOffline(t *testing.T) {
-	page := chromium.Page(t, browser.Desk)
-	page.Open("")
-	page.WaitMark("finwright:drawn")
-	page.Wait(`navigator.serviceWorker.getRegistration().then((found) => found?.active?.state === "activated")`)
-	chromium.Offline(true)
-	t.Cleanup(func() { chromium.Offline(false) })
-	page.Reload()
-	page.WaitMark("finwright:drawn")
-}

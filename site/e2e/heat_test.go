@@ -1,0 +1,53 @@
+//go:build browser
+
+package e2e
+
+import (
+	"fmt"
+	"testing"
+
+	"finwright/site/browser"
+)
+
+func TestHeat(t *testing.T) {
+	page := atDesk(t)
+	page.Click(id("section-heat"))
+	step(t, "figures", func(t *testing.T) {
+		for _, figure := range []string{"listed-duty", "listed-u_bare", "listed-air_drop", "figure-air_out", "figure-film", "figure-inside_film", "figure-hottest_root", "figure-free_ratio"} {
+			page.Wait(fmt.Sprintf("/^-?[0-9.]+$/.test(%s?.textContent) && %s.checkVisibility()", element(id(figure+"-value")), element(id(figure+"-value"))))
+		}
+		page.Wait(element(id("resistances")) + ".children.length >= 4")
+		page.Wait("!" + element(id("plot-height")) + ".checkVisibility()")
+	})
+	step(t, "a case above the limit", func(t *testing.T) {
+		enter(page, "upset", "300 °C")
+		page.Wait(element(id("status")) + ".querySelector('[data-state=no]')")
+		page.Wait(fmt.Sprintf(`[...document.querySelectorAll("#remarks li")].some((item) => item.querySelector("[data-state=no]:not([hidden])") && /300 °C in .*upset.* is above .*limit of \d+ °C/i.test(item.textContent))`))
+		page.Wait(`[...document.querySelectorAll("#groups .figure")].some((figure) => figure.checkVisibility() && figure.querySelector(".state[data-state=no]:not([hidden])"))`)
+		page.Screenshot(shots, "heat-limit")
+		enter(page, "upset", "115 °C")
+		page.Wait("!" + element(id("status")) + ".querySelector('[data-state=no]:not([hidden])')")
+	})
+	step(t, "a correlation out of its range", func(t *testing.T) {
+		rows := `[...document.querySelectorAll("#methods tr")]`
+		out := rows + `.filter((row) => row.querySelector("[data-state=watch]:not([hidden]), [data-state=no]:not([hidden])") && /out of range/.test(row.textContent) && row.nextElementSibling?.querySelector(".why")?.textContent)`
+		page.Wait(rows + ".length > 3")
+		before := browser.Eval[int](page, out+".length")
+		enter(page, "face_velocity", "29 m/s")
+		page.Wait(fmt.Sprintf("%s.length > %d", out, before))
+		enter(page, "face_velocity", "3 m/s")
+		page.Wait(fmt.Sprintf("%s.length === %d", out, before))
+	})
+	step(t, "film computed or given", func(t *testing.T) {
+		computed := page.Text(id("figure-film-value"))
+		page.Wait("!" + element(entry("film_coefficient")) + ".checkVisibility()")
+		choose(page, entry("film_source"), "given")
+		waitTyped(page, "film_source", "given")
+		page.Wait(element(entry("film_coefficient")) + ".checkVisibility()")
+		enter(page, "film_coefficient", "37.5 W/m²K")
+		page.WaitText(id("figure-film-value"), "37.50")
+		choose(page, entry("film_source"), "computed")
+		page.WaitText(id("figure-film-value"), computed)
+	})
+	page.Click(id("section-surface"))
+}

@@ -1,0 +1,179 @@
+//go:build browser
+
+package e2e
+
+import (
+	"bytes"
+	"compress/flate"
+	"encoding/base64"
+	"fmt"
+	"strings"
+	"testing"
+
+	"finwright/core/document"
+	"finwright/site/browser"
+	"finwright/testdata/cases"
+)
+
+// linkOf presses the button and returns what the clipboard got.
+func linkOf(t *testing.T, page *browser.Page) string {
+	t.Helper()
+	browser.Eval[bool](page, `(globalThis.copied = "", navigator.clipboard.writeText = async (text) => { copied = text; }, true)`)
+	page.Click(id("link"))
+	page.Wait(`copied.includes("#d=")`)
+	_, fragment, _ := strings.Cut(browser.Eval[string](page, "copied"), "#")
+	return "#" + fragment
+}
+
+func TestLinkOpensInAnotherProfile(t *testing.T) {
+	page := atDesk(t)
+	enter(page, "fin_height", "7/16 in")
+	page.Type(id("design-title"), "Ünusual <b>tube</b>")
+	page.Wait(kept + `.title === "Ünusual <b>tube</b>"`)
+	sent := browser.Eval[string](page, "JSON.stringify("+kept+")")
+	link := linkOf(t, page)
+
+	other := opened(t, browser.Desk, link)
+	other.Wait("JSON.stringify(" + kept + ") === " + js(sent))
+	if title := other.Value(id("design-title")); title != "Ünusual <b>tube</b>" {
+		t.Errorf("title %q", title)
+	}
+	other.Wait(`location.hash === ""`)
+
+	// It was opened over the first example, which undo brings back.
+	other.Click(id("undo"))
+	waitKept(other, cases.First())
+	quiet(t, chromium, other)
+
+	// What is kept outlasts the page, and a link over it does not lose it.
+	enter(other, "fin_height", "13 mm")
+	other.Reload()
+	other.WaitMark("finwright:figures")
+	waitEntry(other, "fin_height", "13 mm")
+	other.Wait(element(id("undo")) + ".disabled")
+	other.WaitMark("finwright:drawn")
+	browser.Eval[bool](other, "(location.hash = "+js(link)+", true)")
+	waitTyped(other, "fin_height", "7/16 in")
+	other.Click(id("undo"))
+	waitTyped(other, "fin_height", "13 mm")
+
+	// Where the clipboard is barred, the address line has the link.
+	browser.Eval[bool](other, `(navigator.clipboard.writeText = () => Promise.reject(new Error("barred")), true)`)
+	other.Click(id("link"))
+	other.Wait(`location.hash.startsWith("#d=")`)
+}
+
+// bomb is a small link that inflates without end.
+func bomb(t *testing.T) string {
+	t.Helper()
+	var packed bytes.Buffer
+	w, err := flate.NewWriter(&packed, flate.BestCompression)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for range 256 {
+		if _, err := w.Write(bytes.Repeat([]byte(" "), 1<<20)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := w.Close(); err != nil {
+		t.Fatal(err)
+	}
+	return "#d=" + base64.RawURLEncoding.EncodeToString(packed.Bytes())
+}
+
+func TestHostileLinks(t *testing.T) {
+	page := atDesk(t)
+	enter(page, "fin_height", "12 mm")
+	for name, link := range map[string]string{
+		"empty":    "#d=",
+		"garbage":  "#d=%00<script>alert(1)</script>",
+		"base64":   "#d=" + base64.RawURLEncoding.EncodeToString([]byte("no deflate")),
+		"megabyte": "#d=" + strings.Repeat("A", 1<<20),
+		"bomb":     bomb(t),
+	} {
+		step(t, name, func(t *testing.T) {
+			browser.Eval[bool](page, "(location.hash = "+js(link)+", true)")
+			page.Wait(`location.hash === ""`)
+			page.Wait(fmt.Sprintf("/damaged|not a design/.test(%s.textContent)", element(id("status"))))
+			waitTyped(page, "fin_height", "12 mm")
+			// The page goes on: what is wrong and what is measured takes the place of the message.
+			page.Type(entry("fin_height"), "high")
+			page.Wait(element(id("status")) + `.textContent.includes("One entry")`)
+			enter(page, "fin_height", "11 mm")
+			page.WaitText(figureOf("fin_od"), "47.40")
+			enter(page, "fin_height", "12 mm")
+		})
+	}
+}
+
+// openFile gives the page a file as the chooser does.
+func openFile(page *browser.Page, expression string) {
+	page.Wait(element(id("open-file")))
+	browser.Eval[bool](page, fmt.Sprintf(`(() => {
+		const files = new DataTransfer();
+		files.items.add(new File([%s], "some.json"));
+		const input = %s;
+		input.files = files.files;
+		return input.dispatchEvent(new Event("change"));
+	})()`, expression, element(id("open-file"))))
+}
+
+func TestFiles(t *testing.T) {
+	page := atDesk(t)
+	second := cases.List()[1]
+	d, _ := cases.Find(second.ID)
+	text, err := document.Save([]document.Document{d})
+	if err != nil {
+		t.Fatal(err)
+	}
+	openFile(page, js(string(text)))
+	waitKept(page, d)
+	page.Click(id("undo"))
+	waitKept(page, cases.First())
+
+	newer := strings.Replace(string(text), fmt.Sprintf(`"version": %d`, document.Version), `"version": 99`, 1)
+	for name, file := range map[string]struct{ content, told string }{
+		"page":        {js("<!doctype html><script>alert(1)</script>"), "not a design file"},
+		"huge":        {`'{"format":"finwright-design","version":2,"designs":[' + "9,".repeat(1 << 21) + '9]}'`, "not a design file"},
+		"newer":       {js(newer), "newer version"},
+		"binary":      {"new Uint8Array(4096).map((_, i) => i)", "not a design file"},
+		"field gone":  {js(strings.Replace(string(text), `"fin_height"`, `"fin_depth"`, 1)), "damaged"},
+		"outsized":    {js(strings.Replace(string(text), d.Title, strings.Repeat("x", 1<<20), 1)), "damaged"},
+		"other thing": {js(`{"format":"recipe","version":1}`), "not a design file"},
+	} {
+		step(t, name, func(t *testing.T) {
+			openFile(page, file.content)
+			page.Wait(fmt.Sprintf("%s.textContent.includes(%s)", element(id("status")), js(file.told)))
+			waitKept(page, cases.First())
+			enter(page, "fin_height", "11 mm")
+			page.WaitText(figureOf("fin_od"), "47.40")
+			page.Click(id("undo"))
+			waitKept(page, cases.First())
+		})
+	}
+}
+
+func TestUnreadableKeptDesignIsPutAside(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	browser.Eval[bool](page, `(localStorage.setItem("finwright.design", "{half a"), true)`)
+	page.Reload()
+	page.WaitMark("finwright:figures")
+	page.Wait(`localStorage.getItem("finwright.design.unreadable") === "{half a"`)
+	page.Wait(fmt.Sprintf(`%s.textContent.includes("not a design file")`, element(id("status"))))
+	waitKept(page, cases.First())
+	enter(page, "fin_height", "11 mm")
+	page.WaitText(figureOf("fin_od"), "47.40")
+}
+
+// Where storage is barred the page works, and says that nothing is kept.
+func TestNothingIsKeptWhereStorageIsBarred(t *testing.T) {
+	page := chromium.Page(t, browser.Desk)
+	page.Before(`Storage.prototype.setItem = Storage.prototype.getItem = () => { throw new DOMException("barred", "SecurityError"); }`)
+	page.Open("")
+	page.WaitMark("finwright:drawn")
+	page.Type(entry("fin_height"), "11 mm")
+	page.WaitText(figureOf("fin_od"), "47.40")
+	page.Wait(`document.querySelector("#said").textContent.includes("Save it as a file")`)
+	quiet(t, chromium, page)
+}

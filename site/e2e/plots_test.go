@@ -1,0 +1,99 @@
+//go:build browser
+
+package e2e
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"github.com/chromedp/chromedp/kb"
+
+	"finwright/site/browser"
+)
+
+func canvas(plot string) string { return id("plot-"+plot) + " .canvas" }
+
+// within is a place in a plot, in shares of its width and height.
+func within(page *browser.Page, plot string, right, down float64) browser.Point {
+	page.Centre(canvas(plot))
+	return browser.Eval[browser.Point](page, fmt.Sprintf(`(({x, y, width, height}) => ({X: x + %g * width, Y: y + %g * height}))(%s.getBoundingClientRect())`,
+		right, down, element(canvas(plot))))
+}
+
+// The axis is even, so the middle of two places is the middle of their values, but for the pixel and the digits that a click is rounded to.
+func TestClickOnACurveMovesTheDesign(t *testing.T) {
+	page := atDesk(t)
+	for plot, axis := range map[string]struct {
+		field string
+		digit float64
+	}{"height": {"fin_height", 0.1}, "pitch": {"fin_pitch", 1}} {
+		step(t, plot, func(t *testing.T) {
+			text, before := typed(page, axis.field), page.Value(entry(axis.field))
+			label := browser.Eval[string](page, element(canvas(plot))+".ariaLabel")
+			at := func(right float64) float64 {
+				page.ClickAt(within(page, plot, right, 0.3))
+				changed(page, axis.field, before)
+				got := number(t, page, axis.field)
+				page.Click(id("undo"))
+				waitTyped(page, axis.field, text)
+				page.Wait(element(canvas(plot)) + ".ariaLabel === " + js(label))
+				page.Wait("new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))).then(() => true)") // the axes follow in the next frame
+				return got
+			}
+			low, middle, high := at(0.3), at(0.45), at(0.6)
+			if low >= high || math.Abs(middle-(low+high)/2) > axis.digit+0.01*(high-low) {
+				t.Errorf("at 0.3, 0.45 and 0.6 of the width %s is %g, %g and %g", axis.field, low, middle, high)
+			}
+		})
+	}
+}
+
+// The coloured bands of the map are still there after a look at another section.
+func TestMapKeepsItsBands(t *testing.T) {
+	page := atDesk(t)
+	const painted = `((sheet) => sheet.width > 0 && sheet.getContext("2d").getImageData(0, 0, sheet.width, sheet.height).data.some((x) => x > 0))(document.querySelector("[data-plot=map] .bands"))`
+	page.Wait(painted)
+	page.Click(id("section-heat"))
+	page.Wait(element(id("plot-film")) + ".checkVisibility()")
+	page.Click(id("section-surface"))
+	page.Wait(element(id("plot-map")) + ".checkVisibility()")
+	page.Wait(painted)
+}
+
+func TestClickOnTheMapSetsBoth(t *testing.T) {
+	page := atDesk(t)
+	height, count := number(t, page, "fin_height"), number(t, page, "fin_pitch")
+	page.ClickAt(within(page, "map", 0.4, 0.6))
+	page.Wait(kept + `.fields.fin_height.text !== "5/8 in"`)
+	if h, n := number(t, page, "fin_height"), number(t, page, "fin_pitch"); h >= height || n >= count {
+		t.Errorf("left of and below the design, height went from %g to %g and count from %g to %g", height, h, count, n)
+	}
+	page.Click(id("undo"))
+	waitTyped(page, "fin_height", "5/8 in")
+	waitTyped(page, "fin_pitch", "10 fpi")
+}
+
+func TestArrowKeysOnPlots(t *testing.T) {
+	page := atDesk(t)
+	for _, move := range []struct {
+		plot, key, field string
+		sign             float64
+	}{
+		{"height", kb.ArrowRight, "fin_height", 1},
+		{"height", kb.ArrowLeft, "fin_height", -1},
+		{"pitch", kb.ArrowRight, "fin_pitch", 1},
+		{"map", kb.ArrowRight, "fin_height", 1},
+		{"map", kb.ArrowDown, "fin_pitch", -1},
+	} {
+		page.Focus(canvas(move.plot))
+		label := browser.Eval[string](page, element(canvas(move.plot))+".ariaLabel")
+		before, text := number(t, page, move.field), page.Value(entry(move.field))
+		page.Press(move.key)
+		changed(page, move.field, text)
+		if after := number(t, page, move.field); (after-before)*move.sign <= 0 {
+			t.Errorf("%s, key %q: %s went from %g to %g", move.plot, move.key, move.field, before, after)
+		}
+		page.Wait(element(canvas(move.plot)) + ".ariaLabel !== " + js(label))
+	}
+}
