@@ -142,3 +142,21 @@ func TestTwoErrorsAtOnce(t *testing.T) {
 	enter(page, "fin_height", "15 mm")
 	page.WaitText(figureOf("fin_od"), "55.40")
 }
+
+// What is greyed belongs to the last tube that could be measured in every section, whichever was in view then.
+func TestStaleFiguresOfAnotherSection(t *testing.T) {
+	page := atDesk(t)
+	duty := id("listed-duty-value")
+	page.Click(id("section-heat"))
+	page.Wait(element(duty) + "?.checkVisibility()")
+	before := page.Text(duty)
+	page.Click(id("section-surface"))
+	enter(page, "fin_height", "8 mm")
+	page.WaitText(figureOf("fin_od"), "41.40")
+	page.Type(entry("tube_od"), "wide")
+	page.Wait(element(id("error-tube_od")) + ".textContent !== ''")
+	page.Click(id("section-heat"))
+	page.Wait(element(duty) + ".textContent !== " + js(before))
+	page.Wait(element(id("groups")) + `.matches(".stale")`)
+	page.Click(id("section-surface"))
+}

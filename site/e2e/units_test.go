@@ -60,9 +60,19 @@ func TestUnitsNeverMix(t *testing.T) {
 // Each figure and dimension with a unit changes with the system.
 func TestUnitSwitchChangesEveryFigure(t *testing.T) {
 	page := atDesk(t)
+	for _, section := range []string{"surface", "heat"} {
+		page.Click(id("section-" + section))
+		step(t, section, func(t *testing.T) { switchUnits(t, page) })
+		page.Click(id("units-si"))
+		page.WaitText(id("figure-fin_od")+" .unit", "mm")
+	}
+	page.Click(id("section-surface"))
+}
+
+func switchUnits(t *testing.T, page *browser.Page) {
 	read := func() map[string]string {
 		return browser.Eval[map[string]string](page, `Object.fromEntries([
-			...[...document.querySelectorAll(".figure")].map((e) => [e.dataset.testid, e.querySelector(".unit").textContent]),
+			...[...document.querySelectorAll(".figure")].filter((e) => e.checkVisibility()).map((e) => [e.dataset.testid, e.querySelector(".unit").textContent]),
 			...[...document.querySelectorAll("#drawing svg.overlay text[data-testid^=dim-]")].map((e) => [e.dataset.testid, e.textContent]),
 		])`)
 	}

@@ -49,7 +49,7 @@ const working = createWorking(
 const openWorking = (/** @type {string} */ id, /** @type {HTMLElement} */ opener) => working.open(id, opener).catch(failed);
 const figures = createFigures(at("headline"), at("groups"), openWorking);
 const heat = createHeat(at("resistances"), at("methods"), openWorking);
-const sections = createSections(at("sections"), (section) => sheet.turn(section));
+const sections = createSections(at("sections"), (section) => turn(section).catch(failed));
 const status = createStatus(at("status"), {
   label: form.label,
   focus(field) {
@@ -82,11 +82,7 @@ watchKeys(design);
 function show({ document, view }, { settled, since }) {
   form.show(view.fields);
   spans.show(view.spans);
-  if (view.valid) {
-    figures.show(view);
-    if (view.bars) heat.show(view);
-    sections.sort(at("groups"));
-  }
+  if (view.valid) measured(view);
   figures.setStale(!view.valid);
   heat.setStale(!view.valid);
   status.show(view);
@@ -96,6 +92,24 @@ function show({ document, view }, { settled, since }) {
   at("summary").textContent = view.summary;
   working.refresh();
   autosave().catch(failed);
+}
+
+/** @param {any} view */
+function measured(view) {
+  figures.show(view);
+  if (view.bars) heat.show(view);
+  sections.sort(at("groups"));
+}
+
+/** Shows another section; while an entry cannot be used, with the last tube that could be measured. @param {string} section */
+async function turn(section) {
+  sheet.turn(section);
+  if (design.view?.valid !== false) return;
+  const document = sheet.lastGood();
+  const reply = await engine.callLatest("turn", "edit", { document, command: null, ...sheet.area() });
+  if (!reply || design.view.valid) return;
+  measured(reply.view);
+  sheet.show(document, reply.view, { settled: true, stale: true });
 }
 
 async function autosave() {

@@ -102,12 +102,12 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     /**
      * @param {any} document
      * @param {any} view
-     * @param {{settled: boolean, since?: number}} how
+     * @param {{settled: boolean, since?: number, stale?: boolean}} how
      */
-    show(document, view, { settled, since }) {
+    show(document, view, { settled, since, stale = !view.valid }) {
       if (view.valid) good = { document, view };
-      drawing?.setStale(!view.valid);
-      plots?.setStale(!view.valid);
+      drawing?.setStale(stale);
+      plots?.setStale(stale);
       if (!view.valid || !plots) return;
       draw();
       if (since !== undefined && !timing) time(since);
