@@ -22,6 +22,7 @@ type Input struct {
 	Bank      Bank
 	Process   Process
 	Limits    Limits
+	Wish      Wish
 
 	// The gas stream and the correlation that Settle found, from which a sweep
 	// takes the film of each of its designs.
@@ -84,6 +85,15 @@ type Process struct {
 	Pressure float64 // [Pa] absolute
 	Fouling  float64 // [m2 K/W] on the inside area
 	Bond     float64 // [m2 K/W] on the bare area
+}
+
+// Wish is what the order states of its making, over what the shop does otherwise.
+type Wish struct {
+	Line      string        // by its name; empty: the one that suits best
+	LeastWall units.Length  // below groove or knurl, for pressure and corrosion; 0: none stated
+	Tolerance *units.Length // of a zone's edge
+	Joints    *int          // of the strip, on one tube
+	Margin    *float64      // on cost [-]
 }
 
 // Limits are the temperatures that the tube must bear beyond the normal one.

@@ -53,6 +53,10 @@ var limits = map[string]limit{
 	"start_up":               {-60, 1000},
 	"upset":                  {-60, 1000},
 	"house_limit":            {20, 1000},
+	"least_wall":             {0.0001, 0.030},
+	"position_tolerance":     {0.0005, 0.5},
+	"joints_allowed":         {0, 50},
+	"margin":                 {0, 9},
 	spanCentre:               {0, 30},
 	spanWidth:                {0.001, 5},
 }

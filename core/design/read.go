@@ -47,6 +47,7 @@ func Read(d document.Document) (Input, error) {
 	}
 	in.Air, in.Bank = r.air(), r.bank()
 	in.Process, in.Limits = r.process(in.Tube.Fin.Type), r.limits()
+	in.Wish = r.wish()
 	for i, s := range d.Spans {
 		in.Tube.Spans = append(in.Tube.Spans, tube.Span{
 			Centre: units.Length(r.span(spanCentre, i, s.Centre.Text)),

@@ -195,3 +195,36 @@ func FuzzOpen(f *testing.F) {
 		}
 	})
 }
+
+// A design of version 2 said nothing of its making: the shop's own figures hold.
+func TestVersionTwoTakesTheShopsMaking(t *testing.T) {
+	d := New()
+	for _, s := range Specs {
+		if Section(s.Group) == "making" {
+			delete(d.Fields, s.ID)
+		}
+	}
+	text, err := json.Marshal(Envelope{Format, 2, []Document{d}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, err := Open(text)
+	if err != nil || !reflect.DeepEqual(got, []Document{New()}) {
+		t.Errorf("opened %v, %v", got, err)
+	}
+}
+
+// Several changes are one command, so that undo takes them back together.
+func TestAllCommandsOrNone(t *testing.T) {
+	one := Command{Op: "set", Values: []Value{{Field: "tube_od", Text: text("30 mm")}}}
+	d := edited(t, New(), Command{Op: "add_span"})
+	d = edited(t, d, Command{Op: "all", Commands: []Command{one, {Op: "span", Part: "width", Text: "80 mm"}}})
+	if d.Fields["tube_od"].Text != "30 mm" || d.Spans[0].Width.Text != "80 mm" {
+		t.Errorf("%v, %v", d.Fields["tube_od"], d.Spans[0])
+	}
+	for _, c := range []Command{{Op: "all", Commands: []Command{one, {Op: "remove_span", Index: 9}}}, {Op: "all", Commands: []Command{{Op: "all"}}}} {
+		if _, err := Edit(New(), c); err == nil {
+			t.Errorf("%+v was accepted", c)
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package document
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 	"unicode/utf8"
@@ -17,6 +18,7 @@ import (
 //	add_span     (none)
 //	remove_span  Index
 //	span         Index, Part, Text
+//	all          Commands, one after the other, which may not hold another "all"
 type Command struct {
 	Op     string       `json:"op"`
 	Values []Value      `json:"values,omitempty"`
@@ -26,6 +28,8 @@ type Command struct {
 	Index  int          `json:"index,omitempty"`
 	Part   string       `json:"part,omitempty"` // "centre" or "width"
 	Text   string       `json:"text,omitempty"`
+
+	Commands []Command `json:"commands,omitempty"`
 }
 
 // Value sets one field, either to a text as typed, or to a number in a unit
@@ -77,6 +81,16 @@ func Edit(d Document, c Command) (Document, error) {
 		d.Spans = slices.Delete(d.Spans, c.Index, c.Index+1)
 	case "span":
 		return d, setSpan(d, c)
+	case "all":
+		for _, one := range c.Commands {
+			if one.Op == "all" {
+				return d, errors.New("document: commands within commands")
+			}
+			var err error
+			if d, err = Edit(d, one); err != nil {
+				return d, err
+			}
+		}
 	default:
 		return d, fmt.Errorf("document: command %q", c.Op)
 	}

@@ -14,7 +14,7 @@ import (
 // copy, examples and links.
 const (
 	Format  = "finwright-design"
-	Version = 2
+	Version = 3
 )
 
 // maxDesigns bounds what one file may hold.
@@ -28,21 +28,31 @@ type Envelope struct {
 }
 
 // migrations lift a raw design from version i+1 to i+2. Add one with each new version.
-var migrations = []func(raw map[string]any){addHeat}
+var migrations = []func(raw map[string]any){addHeat, addMaking}
 
 // addHeat gives a design of version 1 the fields of the heat calculation. Its
 // film coefficient was always the user's own figure, and stays so.
 func addHeat(raw map[string]any) {
+	if fields := fill(raw, "heat"); fields != nil {
+		fields["film_source"] = map[string]any{"text": "given", "origin": string(House)}
+	}
+}
+
+// addMaking gives a design of version 2 the fields of making, all of them empty: the shop's own figures hold.
+func addMaking(raw map[string]any) { fill(raw, "making") }
+
+// fill gives a raw design the house's fields of a section where it has none, and returns all fields.
+func fill(raw map[string]any, section string) map[string]any {
 	fields, ok := raw["fields"].(map[string]any)
 	if !ok {
-		return
+		return nil
 	}
 	for _, s := range Specs {
-		if Section(s.Group) == "heat" && fields[s.ID] == nil {
+		if Section(s.Group) == section && fields[s.ID] == nil {
 			fields[s.ID] = map[string]any{"text": s.House, "origin": string(House)}
 		}
 	}
-	fields["film_source"] = map[string]any{"text": "given", "origin": string(House)}
+	return fields
 }
 
 // OpenError says why a text is not a design file; the key is a message key.

@@ -31,13 +31,15 @@ func (s Spec) ChoiceKey(choice string) string {
 }
 
 // Groups lists the groups of fields in the order of the form.
-var Groups = []string{"job", "tube", "fin", "lengths", "film", "air", "bank", "inside", "cases"}
+var Groups = []string{"job", "tube", "fin", "lengths", "film", "air", "bank", "inside", "cases", "making"}
 
 // Section returns the section of the page that a group of fields belongs to; empty for those that count everywhere.
 func Section(group string) string {
 	switch group {
 	case "air", "bank", "inside", "cases":
 		return "heat"
+	case "making":
+		return "making"
 	}
 	return ""
 }
@@ -116,6 +118,12 @@ var Specs = []Spec{
 	{ID: "start_up", Group: "cases", Kind: units.Temp, Optional: true},
 	{ID: "upset", Group: "cases", Kind: units.Temp, Optional: true},
 	{ID: "house_limit", Group: "cases", Kind: units.Temp, Optional: true},
+
+	{ID: "line", Group: "making", Optional: true}, // a line of the capability file by its name; empty: the one that suits best
+	{ID: "least_wall", Group: "making", Kind: units.Wall, Optional: true},
+	{ID: "position_tolerance", Group: "making", Kind: units.Distance, Optional: true},
+	{ID: "joints_allowed", Group: "making", Kind: units.Count, Optional: true},
+	{ID: "margin", Group: "making", Kind: units.Percent, Optional: true},
 }
 
 var byID = index(Specs)

@@ -1,0 +1,182 @@
+package design
+
+import (
+	"slices"
+
+	"finwright/core/exchanger"
+	"finwright/core/figure"
+	"finwright/core/message"
+	"finwright/core/shop"
+	"finwright/core/units"
+)
+
+// Making is how a design is made in a shop: every line judged, one chosen, and
+// the plan of the order on it.
+type Making struct {
+	Shop     *shop.Capability // with what the order states of its own
+	Order    *shop.Order
+	Lines    []LineVerdict // in the order of the file
+	Line     *shop.Line    // in use
+	NoLine   message.Message
+	Verdicts []shop.Verdict // of that line
+	Plan     shop.Plan
+	Schedule *shop.Schedule // nil without a winding
+	Swings   []shop.Swing
+}
+
+// LineVerdict counts what one line's rules say.
+type LineVerdict struct {
+	Name             string
+	State            figure.State
+	Refused, Watched int
+}
+
+// shiftsShown bounds the schedule that is drawn; an order may take a year.
+const shiftsShown = 12
+
+// swingShare is by how much each driver of the price is moved.
+const swingShare = 0.10
+
+// swingsUpTo bounds the orders whose sensitivity is computed: each swing winds the whole order anew.
+const swingsUpTo = 20000
+
+// wish reads what the order states of its making.
+func (r *reader) wish() Wish {
+	w := Wish{Line: r.doc.Fields["line"].Text, LeastWall: units.Length(r.number("least_wall"))}
+	if !r.empty("position_tolerance") {
+		tolerance := units.Length(r.number("position_tolerance"))
+		w.Tolerance = &tolerance
+	}
+	if !r.empty("joints_allowed") {
+		joints := int(r.number("joints_allowed"))
+		w.Joints = &joints
+	}
+	if !r.empty("margin") {
+		margin := r.number("margin")
+		w.Margin = &margin
+	}
+	return w
+}
+
+// Make judges and plans a checked Input in a shop. h tells how hot the metal gets.
+func Make(in Input, h Heat, c shop.Capability) Making {
+	c = in.Wish.over(c)
+	m := Making{Shop: &c, Order: in.order(h)}
+	m.Line = shop.Choose(&c, m.Order)
+	for i := range c.Lines {
+		l := &c.Lines[i]
+		m.Lines = append(m.Lines, count(l.Name, shop.Judge(&c, l, m.Order)))
+		if l.Name == in.Wish.Line {
+			m.Line = l
+		}
+	}
+	if in.Wish.Line != "" && in.Wish.Line != m.Line.Name {
+		m.NoLine = message.New("making.no_line", "line", in.Wish.Line, "instead", m.Line.Name)
+	}
+	m.Verdicts = shop.Judge(&c, m.Line, m.Order)
+	m.Plan = shop.Make(&c, m.Line, m.Order, nil)
+	if s, ok := m.Plan.Schedule(&c, shiftsShown); ok {
+		m.Schedule = &s
+	}
+	if m.Order.Quantity <= swingsUpTo {
+		m.Swings = shop.Sensitivity(&c, m.Line, m.Order, nil, swingShare)
+	}
+	return m
+}
+
+func count(name string, list []shop.Verdict) LineVerdict {
+	v := LineVerdict{Name: name, State: shop.Worst(list)}
+	for _, one := range list {
+		switch one.State {
+		case figure.No:
+			v.Refused++
+		case figure.Watch:
+			v.Watched++
+		}
+	}
+	return v
+}
+
+// over returns the capability with the order's own wishes in it.
+func (w *Wish) over(c shop.Capability) shop.Capability {
+	if w.Tolerance != nil {
+		c.Placing.Tolerance = *w.Tolerance
+	}
+	if w.Margin != nil {
+		c.Rates.Margin = *w.Margin
+	}
+	if w.Joints == nil {
+		return c
+	}
+	c.Lines = slices.Clone(c.Lines)
+	for i := range c.Lines {
+		c.Lines[i].Types = slices.Clone(c.Lines[i].Types)
+		for j := range c.Lines[i].Types {
+			joints := &c.Lines[i].Types[j].Joints
+			joints.Short, joints.Long = *w.Joints, *w.Joints
+		}
+	}
+	return c
+}
+
+// order is the design as the shop sees it.
+func (in *Input) order(h Heat) *shop.Order {
+	return &shop.Order{
+		Tube: in.Tube, TubeMetal: in.TubeMetal, FinMetal: in.FinMetal, Quantity: in.Job.Quantity,
+		FreeIssue: in.Job.FreeIssue, Spares: in.Job.Spares, LeastWall: in.Wish.LeastWall, Hottest: h.hottest(),
+	}
+}
+
+// hottest returns the hottest fin root of any case, nil where the bank is not rated.
+func (h *Heat) hottest() *units.Temperature {
+	var hottest *units.Temperature
+	for _, c := range []exchanger.Case{exchanger.Normal, exchanger.StartUp, exchanger.Upset} {
+		at, ok := h.Case.Root[c]
+		if t := units.Temperature(at); ok && (hottest == nil || t > *hottest) {
+			hottest = &t
+		}
+	}
+	return hottest
+}
+
+// AddMaking adds the figures and the notices of making to a result.
+func (r *Result) AddMaking(m *Making) {
+	found := m.notices()
+	r.Notices = append(r.Notices, found...)
+	for _, g := range m.groups() {
+		for i := range g.Figures {
+			mark(&g.Figures[i], found)
+		}
+		r.Groups = append(r.Groups, g)
+	}
+}
+
+// ruleField is where each rule's matter is entered, and ruleFigure what shows it.
+var (
+	ruleField = map[string]string{
+		"fin_type": "fin_type", "tube_od": "tube_od", "tube_size": "tube_od", "tube_length": "tube_length", "strip_width": "fin_height",
+		"crate": "tube_length", "tube_metal": "tube_metal", "wall": "tube_wall", "wall_left": "least_wall", "fin_height": "fin_height",
+		"fin_count": "fin_pitch", "strip": "strip_thickness", "fin_metal": "fin_metal", "tool": "fin_height", "stretch": "fin_height",
+		"tip": "strip_thickness", "expansion": "fin_metal", "span_place": "tube_length", "span_width": "tube_length",
+		"plain_end_b": "plain_end_b", "growth": "fin_type", "position": "position_tolerance", "stock": "tube_length",
+		"coil": "joints_allowed", "spares": "spares",
+	}
+	ruleFigure = map[string]string{
+		"strip_width": "slit_width", "position": "growth_scatter", "coil": "coil_length", "crate": "crate_mass",
+	}
+)
+
+// notices remarks on every rule that is not kept. Stretch and tip are remarked on with the shape already.
+func (m *Making) notices() []Notice {
+	var out []Notice
+	if !m.NoLine.None() {
+		out = append(out, Notice{figure.Watch, "line", "", m.NoLine})
+	}
+	for _, v := range m.Verdicts {
+		remarked := v.Rule == "stretch" || v.Rule == "tip"
+		if v.State == figure.No || v.State == figure.Watch && !remarked {
+			out = append(out, Notice{v.State, ruleField[v.Rule], ruleFigure[v.Rule], message.New("making.rule", "rule", message.Key("shop.rule."+v.Rule), "why", v.Why)})
+		}
+	}
+	return out
+}

@@ -1,0 +1,251 @@
+package design
+
+import (
+	"math"
+
+	"finwright/core/figure"
+	"finwright/core/message"
+	"finwright/core/shop"
+	"finwright/core/units"
+)
+
+const making = "making" // the section
+
+// groups builds the figures of the plan. What a plan lacks is absent with its reason.
+func (m *Making) groups() []Group {
+	p := &m.Plan
+	k := maker{m, p}
+	return []Group{
+		{"buy", making, k.part(shop.TheStrip, p.Ledger != nil, "strip_bought", units.Run, k.buy)},
+		{"coil", making, k.part(shop.TheStrip, p.Ledger != nil, "coil_length", units.Run, k.coil)},
+		{"cutting", making, k.part(shop.TheProgramme, p.Programme != nil, "cut_length", units.Distance, k.cutting)},
+		{"speeds", making, k.part(shop.TheProgramme, p.Speeds != nil, "spindle", units.Spin, k.speeds)},
+		{"hours", making, k.part(shop.TheStrip, p.Time != nil, "line_hours", units.Hours, k.hours)},
+		{"packing", making, append(k.part(shop.TheBundle, p.Bundle != nil, "bundle_tubes", units.Count, k.bundle),
+			k.part(shop.ThePacking, p.Packing != nil, "per_crate", units.Count, k.packing)...)},
+		{"cost", making, k.part(shop.TheCost, p.Cost != nil, "price_tube", units.Cost, k.cost)},
+	}
+}
+
+// maker makes figures from a plan.
+type maker struct {
+	*Making
+	p *shop.Plan
+}
+
+// part returns a part's figures, or its main one with the reason why there is none.
+func (k maker) part(part shop.Part, there bool, main string, kind units.Kind, list func() []figure.Figure) []figure.Figure {
+	if there {
+		return list()
+	}
+	return []figure.Figure{{ID: main, Kind: kind, State: figure.Plain, Absent: k.why(part)}}
+}
+
+// why says why a part is absent: by its own reason, or by that of the part it waits for.
+func (k maker) why(part shop.Part) message.Message {
+	for _, p := range []shop.Part{part, shop.TheProgramme, shop.TheStrip} {
+		if why, ok := k.p.Absent[p]; ok {
+			return why
+		}
+	}
+	return message.New("making.not_planned")
+}
+
+func run(symbol string, l units.Length) figure.Arg   { return arg(symbol, units.Run, float64(l)) }
+func along(symbol string, l units.Length) figure.Arg { return arg(symbol, units.Distance, float64(l)) }
+func number(symbol string, n int) figure.Arg         { return arg(symbol, units.Count, float64(n)) }
+func share(symbol string, x float64) figure.Arg      { return arg(symbol, units.Percent, x) }
+func took(symbol string, t units.Duration) figure.Arg {
+	return arg(symbol, units.Time, float64(t))
+}
+
+// The strip as ordered.
+func (k maker) slit() figure.Arg { return arg("w_s", units.Width, float64(k.p.Winding.Strip.Slit)) }
+
+func (k maker) thick() figure.Arg {
+	return arg("t", units.Thickness, float64(k.p.Winding.Strip.Thickness))
+}
+
+func (k maker) density() figure.Arg {
+	return arg("ρ_f", units.Dense, float64(k.p.Winding.Strip.Density))
+}
+func (k maker) perTube() figure.Arg { return run("ℓ_T", k.p.Winding.Strip.PerTube()) }
+func (k maker) coilRun() figure.Arg { return run("L_c", k.p.Winding.Coil.Length) }
+func (k maker) starts() figure.Arg  { return run("a_s", k.p.Winding.Losses.CoilStart) }
+func (k maker) ends() figure.Arg    { return run("a_e", k.p.Winding.Losses.CoilEnd) }
+func (k maker) made() figure.Arg    { return number("N_m", k.p.Winding.Made()) }
+func (k maker) asked() figure.Arg   { return number("q", k.Order.Quantity) }
+
+func (k maker) od() figure.Arg { return arg("d", units.Diameter, float64(k.Order.Tube.OD)) }
+
+func (k maker) weight() figure.Arg { return arg("M_T", units.Weight, float64(k.Order.Tube.Weight())) }
+
+func (k maker) buy() []figure.Figure {
+	l, w := k.p.Ledger, k.p.Winding
+	s := &w.Strip
+	turns := func(symbol string, n float64) figure.Arg { return arg(symbol, units.Count, n) }
+	scrap := l.Scrap()
+	return []figure.Figure{
+		fig("slit_width", units.Width, float64(s.Slit), "", "slit", arg("w", units.Width, float64(s.Width))),
+		fig("strip_wound", units.Run, float64(s.PerTube()), figure.PerTube, "strip_wound", turns("N_k", k.p.Programme.Turns()), turns("N_l", k.p.Programme.LostTurns()),
+			k.od(), arg("r_s", units.Factor, k.p.Making.StripRatio)),
+		fig("tubes_made", units.Count, float64(w.Made()), figure.WholeOrder, "tubes_made", k.asked(), number("N_f", w.FirstOff), number("N_j", w.Rejected)),
+		fig("strip_bought", units.Run, float64(l.Bought), figure.WholeOrder, "strip_bought", number("X_c", l.Coils), k.coilRun()),
+		fig("strip_bought_mass", units.Weight, float64(s.Mass(l.Bought)), figure.WholeOrder, "strip_bought_mass", run("L_b", l.Bought), k.slit(), k.thick(), k.density()),
+		fig("strip_good", units.Run, float64(l.OnGood), figure.WholeOrder, "strip_good", k.asked(), run("ℓ_k", s.Kept)),
+		fig("strip_scrap", units.Run, float64(scrap), figure.WholeOrder, "strip_scrap", run("S_1", l.RunDown), run("S_2", l.FirstOff), run("S_3", l.Rejected),
+			run("S_4", l.CoilEnds), run("S_5", l.Joints), run("S_6", l.Stranded)),
+		fig("scrap_share", units.Percent, float64(scrap/(l.Bought-l.Remainder)), figure.WholeOrder, "scrap_share", run("S", scrap), run("L_b", l.Bought), run("L_r", l.Remainder)),
+		fig("strip_remainder", units.Run, float64(l.Remainder), figure.WholeOrder, "strip_remainder", run("L_b", l.Bought), run("L_g", l.OnGood), run("S", scrap)),
+	}
+}
+
+func (k maker) coil() []figure.Figure {
+	l, w := k.p.Ledger, k.p.Winding
+	f := w.Coil
+	whole, stranded := w.WholeTubes()
+	list := []figure.Figure{
+		k.coilLength(),
+		fig("coil_mass", units.Weight, float64(f.Mass), "", "coil_mass", k.coilRun(), k.slit(), k.thick(), k.density()),
+		fig("coils", units.Count, float64(l.Coils), figure.WholeOrder, "coils", run("L_g", l.OnGood), run("S", l.Scrap()), run("L_r", l.Remainder), k.coilRun()),
+		fig("coil_tubes", units.Factor, w.TubesPerCoil(), "", "coil_tubes", k.coilRun(), k.starts(), k.ends(), k.perTube()),
+		fig("joints_tube", units.Factor, l.JointsPerTube(w.Made()), figure.PerTube, "joints_tube", number("J", l.Jointed), k.made()),
+		fig("whole_tubes", units.Count, float64(whole), "", "whole_tubes", k.coilRun(), k.starts(), k.ends(), k.perTube()),
+		fig("stranded", units.Run, float64(stranded), "", "stranded", k.coilRun(), k.starts(), k.ends(), number("n_w", whole), k.perTube()),
+	}
+	if length, ok := w.StrandlessCoil(); ok {
+		list = append(list, fig("coil_to_order", units.Run, float64(length), "", "coil_to_order", number("n_w", whole), k.perTube(), k.starts(), k.ends()))
+	}
+	if other, ok := k.otherCoil(); ok {
+		list = append(list, fig("coil_replaces", units.Factor, f.Replaces(other.Winding.Coil), "", "coil_replaces", k.coilRun(), run("L_x", other.Winding.Coil.Length)),
+			fig("changes_other", units.Count, float64(other.Ledger.Changes-l.Changes), figure.WholeOrder, "changes_other", number("X_x", other.Ledger.Changes), number("X", l.Changes)),
+			fig("hours_other", units.Hours, float64(other.Time.Clock-k.p.Time.Clock), figure.WholeOrder, "hours_other", took("H_x", other.Time.Clock), took("H", k.p.Time.Clock)))
+	}
+	return list
+}
+
+// otherCoil returns the first possible coil after the one in use, which is the first possible of all.
+func (k maker) otherCoil() (*shop.CoilOption, bool) {
+	inUse := true
+	for i := range k.p.Coils {
+		if !k.p.Coils[i].Possible {
+			continue
+		}
+		if !inUse {
+			return &k.p.Coils[i], true
+		}
+		inUse = false
+	}
+	return nil, false
+}
+
+func (k maker) coilLength() figure.Figure {
+	w := k.p.Winding
+	length := float64(w.Coil.Length)
+	if w.Coil.ByMass {
+		return fig("coil_length", units.Run, length, "", "coil_by_mass", arg("m_c", units.Weight, float64(w.Coil.Mass)), k.slit(), k.thick(), k.density())
+	}
+	for _, c := range k.p.Line.Coils {
+		if c.Form == w.Coil.Form && c.OD == w.Coil.OD {
+			return fig("coil_length", units.Run, length, "", "coil_by_size", arg("ϕ", units.Factor, c.Fill), arg("D_o", units.Diameter, float64(c.OD)),
+				arg("D_i", units.Diameter, float64(c.ID)), arg("W", units.Diameter, float64(w.Coil.Width)), k.slit(), k.thick())
+		}
+	}
+	panic("design: a coil that the line does not take")
+}
+
+func (k maker) cutting() []figure.Figure {
+	g := k.p.Programme
+	t := &k.Order.Tube
+	wound := g.Finned() + units.Length(g.LostTurns())*t.Pitch()
+	if g.Growth.Share > 0 {
+		wound = g.Grown * units.Length((1+g.Growth.Share)/g.Growth.Share)
+	}
+	growth := fig("growth", units.Percent, g.Growth.Share, "", "growth", share("g_L", g.Growth.Share))
+	growth.Why = []message.Message{g.Growth.Note}
+	scatter := fig("growth_scatter", units.Percent, g.Growth.Scatter, "", "scatter", share("g_s", g.Growth.Scatter))
+	list := []figure.Figure{
+		growth,
+		fig("grown", units.Gap, float64(g.Grown), figure.PerTube, "grown", along("L_w", wound), share("g_L", g.Growth.Share)),
+		fig("cut_length", units.Distance, float64(g.CutLength), figure.PerTube, "cut_length", along("L", t.Length), along("b_A", g.TrimA), along("b_B", g.TrimB),
+			arg("ΔL", units.Gap, float64(g.Grown))),
+		scatter,
+		fig("tolerable", units.Percent, g.Tolerable, "", "tolerable", along("δ", k.Shop.Placing.Tolerance), along("L_e", g.Reach)),
+	}
+	if s := k.p.Sawing; s != nil {
+		return append(list,
+			fig("mill_length", units.Distance, float64(s.Stock), "", "mill_length", number("n_p", s.PerTube), along("L_cut", s.Cut)),
+			fig("mill_tubes", units.Count, float64(s.Tubes), figure.WholeOrder, "mill_tubes", k.made(), number("n_p", s.PerTube)),
+			fig("offcut", units.Run, float64(s.Offcut), figure.WholeOrder, "offcut", number("N_b", s.Tubes), along("L_st", s.Stock), k.made(), along("L_cut", s.Cut), run("k_f", s.Kerf)))
+	}
+	return append(list, figure.Figure{ID: "mill_tubes", Kind: units.Count, State: figure.Plain, Absent: k.why(shop.TheSawing)})
+}
+
+// speedSymbol names each limit of the spindle in its formula.
+var speedSymbol = map[string]string{"spindle": "Ω_1", "strip_speed": "Ω_2", "drive": "Ω_3"}
+
+func (k maker) speeds() []figure.Figure {
+	s := k.p.Speeds
+	var limits []figure.Arg
+	for _, l := range s.Limits {
+		limits = append(limits, arg(speedSymbol[l.ID], units.Spin, float64(l.Spindle)))
+	}
+	turning := arg("Ω", units.Spin, float64(s.Spindle))
+	spindle := fig("spindle", units.Spin, float64(s.Spindle), "", "spindle", limits...)
+	spindle.Why = []message.Message{message.New("making.bound", "limit", message.Key("shop.speed."+s.Binding))}
+	list := []figure.Figure{
+		spindle,
+		fig("feed", units.Feed, float64(s.Feed), "", "feed", turning, arg("n", units.FinCount, float64(k.Order.Tube.Fin.Count))),
+		fig("strip_run_speed", units.Running, float64(s.Strip), "", "strip_run_speed", turning, k.od()),
+	}
+	if s.Power == nil {
+		return append(list, figure.Figure{ID: "rolling_power", Kind: units.Drive, State: figure.Plain, Absent: s.Note})
+	}
+	return append(list, fig("rolling_power", units.Drive, float64(*s.Power), "", "rolling_power",
+		arg("P_0", units.Drive, float64(k.p.Line.Idle)), arg("P_r", units.Drive, float64(*s.Power-k.p.Line.Idle))))
+}
+
+func (k maker) hours() []figure.Figure {
+	o, w, crew := k.p.Time, k.p.Winding, &k.Shop.Crew
+	productive := share("ε", crew.Efficiency)
+	clock := took("H", o.Clock)
+	running := o.Productive() - o.Line[shop.SettingUp] - o.Line[shop.Checking]
+	return []figure.Figure{
+		fig("tube_time", units.Time, float64(o.Tube.Total()), figure.PerTube, "tube_time", took("τ_w", o.Tube.Wind), took("τ_j", o.Tube.Jog), took("τ_s", o.Tube.Secure), took("τ_l", o.Tube.Load)),
+		fig("set_up_time", units.Time, float64(o.Line[shop.SettingUp]+o.Line[shop.Checking]), figure.WholeOrder, "set_up_time", took("τ_u", o.Line[shop.SettingUp]), took("τ_c", o.Line[shop.Checking])),
+		fig("coil_interval", units.Time, float64(o.PerCoil), "", "coil_interval", took("τ_T", o.Tube.Total()), arg("n_c", units.Factor, w.TubesPerCoil()), took("τ_x", w.Coil.Change), productive),
+		fig("line_hours", units.Hours, float64(o.Clock), figure.WholeOrder, "line_hours", took("τ_u", o.Line[shop.SettingUp]), took("τ_c", o.Line[shop.Checking]),
+			took("τ_f", o.Line[shop.Finning]), took("τ_x", o.Line[shop.CoilChange]), took("τ_r", o.Line[shop.RackChange]), productive),
+		fig("shifts", units.Factor, o.Shifts, figure.WholeOrder, "shifts", clock, took("H_s", crew.Shift)),
+		fig("tubes_shift", units.Factor, o.PerShift, "", "tubes_shift", k.made(), took("H_s", crew.Shift), productive, took("τ_R", running)),
+		fig("saw_hours", units.Hours, float64(o.Saw), figure.WholeOrder, "saw_hours", arg("n_cut", units.Count, math.Round(float64(o.Saw/k.Shop.Cutting.Time))), took("τ_1", k.Shop.Cutting.Time)),
+		fig("crew_hours", units.Hours, float64(o.Person), figure.WholeOrder, "crew_hours", clock, number("n_crew", crew.People), took("τ_saw", o.Saw), took("τ_p", o.Pack), productive),
+	}
+}
+
+func (k maker) bundle() []figure.Figure {
+	b := k.p.Bundle
+	rings := number("k_r", b.Across/2)
+	return []figure.Figure{
+		fig("bundle_tubes", units.Count, float64(b.Tubes), "", "bundle_tubes", rings),
+		fig("bundle_width", units.Diameter, float64(b.Width), "", "bundle_width", rings, k.od()),
+		fig("bundle_height", units.Diameter, float64(b.Height), "", "bundle_height", rings, k.od()),
+	}
+}
+
+func (k maker) packing() []figure.Figure {
+	p, c := k.p.Packing, &k.Shop.Crate
+	each := number("n_k", p.PerCrate)
+	tare := share("x_t", c.Tare)
+	length := along("L", k.Order.Tube.Length)
+	return []figure.Figure{
+		fig("per_crate", units.Count, float64(p.PerCrate), "", "per_crate", arg("M_max", units.Weight, float64(min(c.Mass, c.Crane, c.Payload))), k.weight(), tare, k.asked()),
+		fig("layers", units.Count, float64(len(p.Layers)), "", "layers", each),
+		fig("crates", units.Count, float64(p.Crates), figure.WholeOrder, "crates", k.asked(), each),
+		fig("crate_mass", units.Weight, float64(p.Gross), "", "crate_mass", each, k.weight(), tare),
+		fig("order_gross", units.Weight, float64(p.Order), figure.WholeOrder, "order_gross", k.asked(), k.weight(), tare),
+		fig("trucks", units.Count, float64(p.Trucks), figure.WholeOrder, "trucks", number("N_c", p.Crates), arg("M_p", units.Weight, float64(c.Payload)), arg("M_k", units.Weight, float64(p.Gross))),
+		fig("sling_from", units.Distance, float64(p.Slings.From), "", "sling", share("x_s", c.Slings.Low), length),
+		fig("sling_to", units.Distance, float64(p.Slings.To), "", "sling", share("x_s", c.Slings.High), length),
+	}
+}
