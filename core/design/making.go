@@ -17,6 +17,7 @@ type Making struct {
 	Order    *shop.Order
 	Lines    []LineVerdict // in the order of the file
 	Line     *shop.Line    // in use
+	Auto     bool          // the order names no line
 	NoLine   message.Message
 	Verdicts []shop.Verdict // of that line
 	Plan     shop.Plan
@@ -61,7 +62,7 @@ func (r *reader) wish() Wish {
 // Make judges and plans a checked Input in a shop. h tells how hot the metal gets.
 func Make(in Input, h Heat, c shop.Capability) Making {
 	c = in.Wish.over(c)
-	m := Making{Shop: &c, Order: in.order(h)}
+	m := Making{Shop: &c, Order: in.order(h), Auto: in.Wish.Line == ""}
 	m.Line = shop.Choose(&c, m.Order)
 	for i := range c.Lines {
 		l := &c.Lines[i]

@@ -24,6 +24,7 @@ type View struct {
 	Groups   []Group      `json:"groups"`
 	Methods  []Method     `json:"methods"`
 	Bars     []Bar        `json:"bars"`
+	Making   *Making      `json:"making"` // nil where nobody looks at it
 	Notices  []Notice     `json:"notices"`
 	Summary  string       `json:"summary"`
 }
@@ -86,13 +87,17 @@ type Notice struct {
 
 // Writer renders in one language and one system of units.
 type Writer struct {
-	Texts   message.Catalogue
-	System  units.System
-	Section string // whose figures are wanted, beside the headline; empty: all
+	Texts    message.Catalogue
+	System   units.System
+	Section  string // whose figures are wanted, beside the headline; empty: all
+	Currency string // of a shop, where money is printed
 }
 
-// HeatSection is the section that shows the bank at work.
-const HeatSection = "heat"
+// Sections of the page beside the surface.
+const (
+	HeatSection   = "heat"   // shows the bank at work
+	MakingSection = "making" // shows how the order is made
+)
 
 func (w Writer) say(m message.Message) string { return w.Texts.Render(m, w.System) }
 
@@ -210,6 +215,9 @@ func (w Writer) Figure(f figure.Figure) Figure {
 	}
 	text := units.Figure(f.Kind, f.SI, w.System)
 	out.Value, out.Unit, out.Full = text.Value, text.Unit, units.Full(f.Kind, f.SI, w.System)
+	if f.Kind.Money() {
+		out.Unit = strings.TrimSpace(w.Currency + " " + text.Unit)
+	}
 	return out
 }
 

@@ -56,6 +56,11 @@ const (
 	CostPerRun      Kind = "cost_per_run"
 )
 
+// Money reports whether k counts in a currency.
+func (k Kind) Money() bool {
+	return k == Cost || k == CostPerTime || k == CostPerWeight || k == CostPerRun
+}
+
 // dimension groups kinds whose units may stand for one another.
 type dimension string
 

@@ -9,6 +9,7 @@ import (
 	"fmt"
 
 	"finwright/core/message"
+	"finwright/core/report"
 )
 
 // method answers one call.
@@ -25,6 +26,9 @@ var methods = map[string]method{
 	"link":    with(link),
 	"example": with(example),
 	"svg":     with(svg),
+
+	"shop":      with(shopForm),
+	"shop_edit": with(editShop),
 }
 
 // Call answers method name for JSON args. It always returns JSON, {"data":…}
@@ -65,8 +69,11 @@ func with[A any](f func(A) (any, error)) method {
 	}
 }
 
-// told is an error meant for the user; others are faults of the program.
-type told struct{ message.Message }
+// told is an error meant for the user, with what is wrong by field; others are faults of the program.
+type told struct {
+	message.Message
+	fields []report.ShopFault
+}
 
 func (t told) Error() string { return t.Key }
 
@@ -76,9 +83,9 @@ func failure(err error) []byte {
 	if errors.As(err, &t) {
 		text = t.Message
 	}
-	reply, err := json.Marshal(map[string]any{"error": map[string]string{"message": message.English.Render(text, "si"), "key": text.Key}})
+	reply, err := json.Marshal(map[string]any{"error": map[string]any{"message": message.English.Render(text, "si"), "key": text.Key, "fields": t.fields}})
 	if err != nil {
-		panic(err) // a map of strings always marshals
+		panic(err) // texts always marshal
 	}
 	return reply
 }

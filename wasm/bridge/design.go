@@ -34,30 +34,54 @@ type reply struct {
 }
 
 func curves(w report.Writer, in design.Input, h design.Heat, section string) []report.Curves {
-	if section == report.HeatSection {
+	switch section {
+	case report.HeatSection:
 		return w.HeatCurves(in, h)
+	case report.MakingSection:
+		return nil
 	}
 	return w.Curves(in)
 }
 
-// show evaluates d, with the plots of one section. With a quantity the map's ring moves too.
-func show(d document.Document, area sheet, section string, q design.Quantity) reply {
+func hasMap(section string) bool { return section != report.HeatSection && section != report.MakingSection }
+
+// wanted says what the page shows: one section, with the quantity of its map
+// where it has one, and for making the shop and the room for its pictures.
+type wanted struct {
+	Section  string          `json:"section,omitempty"`
+	Quantity design.Quantity `json:"quantity,omitempty"`
+	Shop     string          `json:"shop,omitempty"` // a capability file; empty: the one that ships
+	Room     report.Room     `json:"room"`
+}
+
+// show evaluates d, with the contents of one section.
+func show(d document.Document, area sheet, want wanted) (reply, error) {
 	w := writer(d)
-	w.Section = section
+	w.Section = want.Section
 	in, err := design.Read(d)
 	if err != nil {
-		return reply{d, page{View: w.View(d, err, nil)}}
+		return reply{d, page{View: w.View(d, err, nil)}}, nil
 	}
 	res := design.Evaluate(in)
-	scene := compose(in, res.Heat, d.Units, area, section)
+	var planned *report.Making
+	if want.Section == report.MakingSection {
+		m, err := plan(&w, in, &res, want.Shop)
+		if err != nil {
+			return reply{}, err
+		}
+		shown := w.Making(&m, want.Room)
+		planned = &shown
+	}
+	scene := compose(in, res.Heat, d.Units, area, want.Section)
 	out := reply{d, page{View: w.View(d, nil, &res), Scene: &scene}}
-	for _, c := range curves(w, in, res.Heat, section) {
+	out.View.Making = planned
+	for _, c := range curves(w, in, res.Heat, want.Section) {
 		out.View.Plots = append(out.View.Plots, plots.Patch(c))
 	}
-	if q != "" && section != report.HeatSection {
-		out.View.Plots = append(out.View.Plots, plots.MoveRing(w.MapFrame(in, q)))
+	if want.Quantity != "" && hasMap(want.Section) {
+		out.View.Plots = append(out.View.Plots, plots.MoveRing(w.MapFrame(in, want.Quantity)))
 	}
-	return out
+	return out, nil
 }
 
 func writer(d document.Document) report.Writer {
@@ -98,8 +122,7 @@ type editArgs struct {
 	Document document.Document `json:"document"`
 	Command  *document.Command `json:"command"`
 	Sheet    sheet             `json:"sheet"`
-	Section  string            `json:"section,omitempty"`  // whose plots are wanted
-	Quantity design.Quantity   `json:"quantity,omitempty"` // of the map that is shown, if one is
+	wanted
 }
 
 func edit(a editArgs) (any, error) {
@@ -113,7 +136,7 @@ func edit(a editArgs) (any, error) {
 			return nil, err
 		}
 	}
-	return show(d, a.Sheet, a.Section, a.Quantity), nil
+	return show(d, a.Sheet, a.wanted)
 }
 
 type plotArgs struct {
@@ -130,7 +153,7 @@ func allPlots(a plotArgs) (any, error) {
 	}
 	w := writer(a.Document)
 	list := plots.Options(curves(w, in, design.Rate(in), a.Section)...)
-	if a.Section != report.HeatSection {
+	if hasMap(a.Section) {
 		list = append(list, plots.MapOption(w.MapFrame(in, a.Quantity)))
 	}
 	return map[string]any{"plots": list}, nil
@@ -154,6 +177,7 @@ func (a plotArgs) read() (design.Input, error) {
 type workingArgs struct {
 	Document document.Document `json:"document"`
 	Figure   string            `json:"figure"`
+	wanted
 }
 
 func working(a workingArgs) (any, error) {
@@ -161,11 +185,18 @@ func working(a workingArgs) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	f, ok := design.Evaluate(in).Find(a.Figure)
-	if !ok {
-		return nil, told{message.New("error.no_figure", "id", a.Figure)}
+	w := writer(a.Document)
+	res := design.Evaluate(in)
+	if a.Section == report.MakingSection {
+		if _, err := plan(&w, in, &res, a.Shop); err != nil {
+			return nil, err
+		}
 	}
-	return writer(a.Document).Working(f), nil
+	f, ok := res.Find(a.Figure)
+	if !ok {
+		return nil, told{Message: message.New("error.no_figure", "id", a.Figure)}
+	}
+	return w.Working(f), nil
 }
 
 type svgArgs struct {

@@ -53,8 +53,9 @@ func start(a startArgs) (any, error) {
 			d, out.Saved = linked, &saved
 		}
 	}
-	out.reply = show(d, a.Sheet, "", "")
-	return out, nil
+	var err error
+	out.reply, err = show(d, a.Sheet, wanted{})
+	return out, err
 }
 
 func said(err error) string {
@@ -103,12 +104,12 @@ func open(a openArgs) (any, error) {
 	d, err := openOne([]byte(a.Text))
 	var oe *document.OpenError
 	if errors.As(err, &oe) {
-		return nil, told{openMessage(oe)}
+		return nil, told{Message: openMessage(oe)}
 	}
 	if err != nil {
 		return nil, err
 	}
-	return show(d, a.Sheet, "", ""), nil
+	return show(d, a.Sheet, wanted{})
 }
 
 type exampleArgs struct {
@@ -119,9 +120,9 @@ type exampleArgs struct {
 func example(a exampleArgs) (any, error) {
 	d, ok := cases.Find(a.ID)
 	if !ok {
-		return nil, told{message.New("error.no_example", "id", a.ID)}
+		return nil, told{Message: message.New("error.no_example", "id", a.ID)}
 	}
-	return show(d, a.Sheet, "", ""), nil
+	return show(d, a.Sheet, wanted{})
 }
 
 type linkArgs struct {

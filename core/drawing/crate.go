@@ -1,0 +1,89 @@
+package drawing
+
+// Crated is a crate's section with tubes in it, in millimetres.
+type Crated struct {
+	Width, Height float64
+	OD, FinOD     float64
+	Centres       []Point   // of the tubes, from the lower left corner of the crate, y up
+	Separators    []float64 // levels of their undersides
+	WidthText     string
+	HeightText    string
+	Title         string
+}
+
+// Bundled is a hexagon of plain tubes.
+type Bundled struct {
+	OD         float64
+	Across     int // tubes across the corners, odd
+	WidthText  string
+	HeightText string
+	Title      string
+}
+
+// packRoom is what titles and dimensions take of a packing view [mm].
+const packRoom = 3*TextHeight + 2
+
+// roundness is the chords of a tube's circle: there are hundreds, and small.
+const roundness = 14
+
+func ring(c Point, r float64) []Point {
+	return closed(arc(c, r, 0, 6.283185307179586*(1-1.0/roundness), roundness-1))
+}
+
+// ComposeCrate draws a crate's section to scale.
+//
+// Valid: sizes above nought.
+func ComposeCrate(c Crated, widthPx, heightPx float64) Scene {
+	s, x, y, scale := packed(c.Width, c.Height, c.Title, widthPx, heightPx)
+	at := func(p Point) Point { return Point{x + p.X*scale, y + (c.Height-p.Y)*scale} }
+	s.line(Thick, at(Point{0, c.Height}), at(Point{0, 0}), at(Point{c.Width, 0}), at(Point{c.Width, c.Height}))
+	for _, level := range c.Separators {
+		s.line(Thin, at(Point{0, level}), at(Point{c.Width, level}))
+	}
+	for _, p := range c.Centres {
+		s.line(Thin, ring(at(p), c.FinOD/2*scale)...)
+	}
+	// A tube in its fins, where it is large enough to be told from them.
+	if c.OD/2*scale > 0.4 {
+		for _, p := range c.Centres {
+			s.line(Thin, ring(at(p), c.OD/2*scale)...)
+		}
+	}
+	s.measures(x, y, c.Width*scale, c.Height*scale, c.WidthText, c.HeightText)
+	return s.scene
+}
+
+// ComposeBundle draws a mill bundle to scale.
+//
+// Valid: an odd count across, OD above nought.
+func ComposeBundle(b Bundled, widthPx, heightPx float64) Scene {
+	const rise = 0.8660254037844386 // sqrt(3)/2
+	rings := b.Across / 2
+	width, height := float64(b.Across)*b.OD, (1+2*rise*float64(rings))*b.OD
+	s, x, y, scale := packed(width, height, b.Title, widthPx, heightPx)
+	for row := -rings; row <= rings; row++ {
+		n := b.Across - max(row, -row)
+		for i := range n {
+			p := Point{width/2 + (float64(i)-float64(n-1)/2)*b.OD, height/2 + float64(row)*rise*b.OD}
+			s.line(Thin, ring(Point{x + p.X*scale, y + p.Y*scale}, b.OD/2*scale)...)
+		}
+	}
+	s.measures(x, y, width*scale, height*scale, b.WidthText, b.HeightText)
+	return s.scene
+}
+
+// packed starts a sheet with a title and room for two dimensions, and places a section on it.
+func packed(width, height float64, title string, widthPx, heightPx float64) (s *sheet, x, y, scale float64) {
+	w, h := max(widthPx, 120)/PxPerMM, max(heightPx, 120)/PxPerMM
+	s = &sheet{scene: Scene{Width: w, Height: h}}
+	s.text("title", "title", 0, TextHeight, Start, title)
+	y = TextHeight + 2
+	scale = min((w-packRoom)/width, (h-y-packRoom+TextHeight)/height)
+	return s, (w - packRoom - width*scale) / 2, y, scale
+}
+
+// measures puts the width under a section and the height at its right.
+func (s *sheet) measures(x, y, width, height float64, widthText, heightText string) {
+	s.across(measured{name: "width", text: widthText}, x, x+width, y+height+TextHeight+1.5, y+height, y+height)
+	s.upright(measured{name: "height", text: heightText}, y+height, y, x+width+TextHeight+1.5, x+width, x+width)
+}

@@ -1,0 +1,207 @@
+package drawing
+
+// Whole is a tube over its whole length. Places are in millimetres from finished
+// end A; texts are ready to be read.
+type Whole struct {
+	OD, FinOD float64
+	Zones     []WholeZone // from end A on, without a gap
+	Finished  string      // names the row of finished places
+	AsCut     string      // names the row of places on the tube as cut
+}
+
+// WholeZone is one stretch of it.
+type WholeZone struct {
+	Kind     ZoneKind
+	From, To float64
+	Label    string // over the tube
+	Brief    string // the same where there is less room; may be empty
+	Edge     string // place of To in the row of finished places; empty: none is stated
+	Cut      string // place of To on the tube as cut
+}
+
+// ZoneKind says how a zone is drawn.
+type ZoneKind int
+
+// Kinds of zone.
+const (
+	CutAway ZoneKind = iota // drawn hidden
+	BareZone
+	FinnedZone
+)
+
+// Sizes of the whole-length view [mm].
+const (
+	finReach  = 4.5 // from the axis to the fin tips
+	rowGap    = 2.0
+	levelStep = TextHeight + 0.5
+	sideRoom  = 6.0
+)
+
+// finStripes stand for fins: at the scale of a whole tube their pitch would be black.
+var finStripes = Hatching{90, 0.9}
+
+// ComposeWhole draws a tube over its whole length: zones to scale along the
+// tube, diameters larger, and under it each zone's edge as a running dimension,
+// finished and on the tube as cut.
+//
+// Valid: zones in order, of a length above nought together.
+func ComposeWhole(t Whole, widthPx float64) Scene {
+	w := max(widthPx, 280) / PxPerMM
+	s := &sheet{scene: Scene{Width: w}}
+	left := sideRoom + max(textWidth(t.Finished), textWidth(t.AsCut)) + textWidth(t.Zones[0].Cut)
+	first, last := t.Zones[0].From, t.Zones[len(t.Zones)-1].To
+	scale := (w - left - sideRoom) / (last - first)
+	x := func(mm float64) float64 { return left + (mm-first)*scale }
+	axis := TextHeight + 2 + finReach
+	half := finReach * t.OD / t.FinOD
+
+	s.over(t.Zones, x)
+	s.line(Centre, Point{x(first) - 2, axis}, Point{x(last) + 2, axis})
+	for _, z := range t.Zones {
+		s.zone(z, x(z.From), x(z.To), axis, half)
+	}
+	top := axis + finReach
+	row := func(name string, text func(WholeZone) string) {
+		var edges []edge
+		for _, z := range t.Zones {
+			if text(z) != "" {
+				edges = append(edges, edge{x: x(z.To), text: text(z)})
+			}
+		}
+		s.text("row-"+name, "scale", 0, top+rowGap+levelStep, Start, name)
+		top = s.running(edges, axis+half, top+rowGap)
+	}
+	row(t.Finished, func(z WholeZone) string { return z.Edge })
+	row(t.AsCut, func(z WholeZone) string { return z.Cut })
+	s.scene.Height = top + 1
+	return s.scene
+}
+
+// over writes the zones' names over the tube: finned ones first, the others where there is room.
+func (s *sheet) over(zones []WholeZone, x func(float64) float64) {
+	var taken [][2]float64
+	put := func(z WholeZone, within bool) {
+		middle, label := (x(z.From)+x(z.To))/2, z.Label
+		if within && textWidth(label) > x(z.To)-x(z.From) {
+			label = z.Brief
+		}
+		half := textWidth(label) / 2
+		if label == "" || within && 2*half > x(z.To)-x(z.From) {
+			return
+		}
+		for _, t := range taken {
+			if middle-half < t[1]+1 && middle+half > t[0]-1 {
+				return
+			}
+		}
+		taken = append(taken, [2]float64{middle - half, middle + half})
+		s.text("zone", "dim", min(max(middle, half), s.scene.Width-half), TextHeight, Middle, label)
+	}
+	for _, z := range zones {
+		if z.Kind == FinnedZone {
+			put(z, true)
+		}
+	}
+	for _, z := range zones {
+		if z.Kind == BareZone {
+			put(z, false)
+		}
+	}
+}
+
+// zone draws one stretch of the tube from x1 to x2.
+func (s *sheet) zone(z WholeZone, x1, x2, axis, half float64) {
+	stroke := Thick
+	if z.Kind == CutAway {
+		stroke = Thin
+		s.line(Hidden, Point{x1, axis - half}, Point{x1, axis + half})
+		s.line(Hidden, Point{x2, axis - half}, Point{x2, axis + half})
+	} else {
+		s.line(Thick, Point{x1, axis - half}, Point{x1, axis + half})
+		s.line(Thick, Point{x2, axis - half}, Point{x2, axis + half})
+	}
+	if z.Kind != FinnedZone {
+		s.line(stroke, Point{x1, axis - half}, Point{x2, axis - half})
+		s.line(stroke, Point{x1, axis + half}, Point{x2, axis + half})
+		return
+	}
+	loop := []Point{{x1, axis - finReach}, {x2, axis - finReach}, {x2, axis + finReach}, {x1, axis + finReach}}
+	s.scene.Shapes = append(s.scene.Shapes, Shape{Class: FinMetal, Loops: [][]Point{loop}, Edges: [][]Point{closed(loop)}, Narrow: x2 - x1, Hatch: finStripes})
+}
+
+// edge is one place of a row of running dimensions.
+type edge struct {
+	x, at  float64 // where it is, and where its text stands
+	text   string
+	anchor Anchor
+}
+
+// running draws a row of running dimensions (ISO 129-1) from the first edge at
+// y, with extension lines from the outline at from. A text stands over no line
+// of another edge: it gives way to a side, then to a deeper level. It returns the
+// lowest y that the row needs.
+func (s *sheet) running(edges []edge, from, y float64) float64 {
+	for i := 1; i < len(edges); i++ {
+		a, b := Point{edges[i-1].x, y}, Point{edges[i].x, y}
+		if distance(a, b) >= 2*ArrowLength {
+			s.arrow(AtEnd, a, b)
+		} else {
+			s.line(Measure, a, b)
+		}
+	}
+	bottom := y
+	for level := 0; len(edges) > 0; level++ {
+		bottom += levelStep
+		var waiting []edge
+		free := -1e9 // what the level's texts have not taken yet
+		for i, e := range edges {
+			placed := false
+			for _, a := range []Anchor{Middle, End, Start} {
+				lo, hi := reach(e, a)
+				if lo < free || crossed(edges, i, lo, hi) || hi > s.scene.Width {
+					continue
+				}
+				e.anchor, placed, free = a, true, hi+1
+				break
+			}
+			if !placed {
+				waiting = append(waiting, e)
+				continue
+			}
+			down := bottom - overrun
+			if e.anchor == Middle {
+				down = bottom - levelStep - overrun + 0.3
+			}
+			s.extension(Point{e.x, from}, Point{e.x, down})
+			at := e.x + map[Anchor]float64{Start: 0.7, End: -0.7}[e.anchor]
+			s.text("edge", "dim", at, bottom, e.anchor, e.text)
+		}
+		if len(waiting) == len(edges) { // nothing fits: a sheet too narrow for a single text
+			return bottom
+		}
+		edges = waiting
+	}
+	return bottom
+}
+
+// reach returns what a text takes of its line.
+func reach(e edge, a Anchor) (lo, hi float64) {
+	w := textWidth(e.text)
+	switch a {
+	case Start:
+		return e.x + 0.7, e.x + 0.7 + w
+	case End:
+		return e.x - 0.7 - w, e.x - 0.7
+	}
+	return e.x - w/2, e.x + w/2
+}
+
+// crossed reports whether the extension line of another edge runs through a text.
+func crossed(edges []edge, i int, lo, hi float64) bool {
+	for j, e := range edges {
+		if j != i && e.x > lo-0.5 && e.x < hi+0.5 {
+			return true
+		}
+	}
+	return false
+}

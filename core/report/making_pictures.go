@@ -1,0 +1,142 @@
+package report
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"finwright/core/design"
+	"finwright/core/drawing"
+	"finwright/core/message"
+	"finwright/core/shop"
+	"finwright/core/units"
+)
+
+var zoneKind = map[shop.ZoneKind]drawing.ZoneKind{
+	shop.Trim: drawing.CutAway, shop.PlainEnd: drawing.BareZone, shop.BareSpan: drawing.BareZone, shop.Finned: drawing.FinnedZone,
+}
+
+// whole is the tube over its whole length, finished and as cut.
+func (w Writer) whole(m *design.Making, width float64) (drawing.Scene, bool) {
+	p := m.Plan.Programme
+	if p == nil {
+		return drawing.Scene{}, false
+	}
+	t := &m.Order.Tube
+	out := drawing.Whole{OD: t.OD.Millimetres(), FinOD: t.FinOD().Millimetres(), Finished: w.Texts.Text("making.finished"), AsCut: w.Texts.Text("making.as_cut")}
+	for i, z := range p.Zones {
+		zone := drawing.WholeZone{Kind: zoneKind[z.Kind], From: z.Finished.From.Millimetres(), To: z.Finished.To.Millimetres(), Cut: w.along(z.Cut.To)}
+		if i < len(p.Zones)-1 {
+			zone.Edge = w.along(z.Finished.To)
+		}
+		length := message.Quantity{Kind: units.Distance, SI: float64(z.Finished.Length())}
+		turns := message.New("making.turns", "turns", message.Quantity{Kind: units.Count, SI: z.Turns})
+		switch z.Kind {
+		case shop.Finned:
+			zone.Label, zone.Brief = w.say(message.New("making.finned", "length", length, "turns", turns)), w.say(turns)
+		case shop.BareSpan:
+			zone.Label = w.say(message.New("making.bare", "length", length))
+		}
+		if zone.To > zone.From {
+			out.Zones = append(out.Zones, zone)
+		}
+	}
+	return drawing.ComposeWhole(out, width), true
+}
+
+// activityFilling tells activities apart.
+var activityFilling = map[shop.Activity]drawing.Filling{
+	shop.SettingUp: drawing.Rising, shop.Checking: drawing.Falling, shop.Finning: drawing.Blank, shop.CoilChange: drawing.Solid, shop.RackChange: drawing.HalfSolid,
+}
+
+// schedule is the order over its first shifts.
+func (w Writer) schedule(m *design.Making, width float64) (drawing.Scene, bool) {
+	if m.Schedule == nil {
+		return drawing.Scene{}, false
+	}
+	hours := func(t units.Duration) float64 { return units.In(units.Hours, float64(t), w.System) }
+	c := drawing.Chart{Hours: hours(m.Shop.Crew.Shift), Unit: units.Hours.Unit(w.System)}
+	for i := range m.Schedule.Shifts {
+		c.Rows = append(c.Rows, w.say(message.New("making.shift", "number", i+1)))
+	}
+	seen := map[shop.Activity]bool{}
+	for _, b := range m.Schedule.Blocks {
+		one := drawing.ChartBar{Row: b.Shift, From: hours(b.From), To: hours(b.To), Filling: activityFilling[b.Activity]}
+		if b.Tubes > 0 {
+			one.Text = w.say(message.New("making.count", "count", b.Tubes))
+		}
+		c.Bars = append(c.Bars, one)
+		seen[b.Activity] = true
+	}
+	for _, a := range shop.Activities {
+		if seen[a] {
+			c.Legend = append(c.Legend, drawing.ChartKey{Filling: activityFilling[a], Text: w.Texts.Text("shop.activity." + string(a))})
+		}
+	}
+	if m.Schedule.More {
+		c.Ongoing = w.say(message.New("making.more", "shifts", message.Quantity{Kind: units.Factor, SI: m.Plan.Time.Shifts}))
+	}
+	return drawing.ComposeChart(c, width), true
+}
+
+// packingHeight is how tall a packing view is, over its width.
+const packingHeight = 0.8
+
+func (w Writer) crate(m *design.Making, width float64) (drawing.Scene, bool) {
+	p := m.Plan.Packing
+	if p == nil {
+		return drawing.Scene{}, false
+	}
+	t, k := &m.Order.Tube, &m.Shop.Crate
+	c := drawing.Crated{
+		Width: k.Width.Millimetres(), Height: k.Height.Millimetres(), OD: t.OD.Millimetres(), FinOD: t.FinOD().Millimetres(),
+		WidthText: w.along(k.Width), HeightText: w.along(k.Height),
+		Title: w.say(message.New("making.crate", "tubes", p.PerCrate, "layers", len(p.Layers))),
+	}
+	for i, l := range p.Layers {
+		for n := range l.Tubes {
+			c.Centres = append(c.Centres, drawing.Point{X: (l.First + units.Length(n)*p.Pitch).Millimetres(), Y: l.Level.Millimetres()})
+		}
+		if i > 0 && p.Separator > 0 {
+			c.Separators = append(c.Separators, (l.Level - p.Pitch/2 - p.Separator/2).Millimetres())
+		}
+	}
+	return drawing.ComposeCrate(c, width, packingHeight*width), true
+}
+
+func (w Writer) bundle(m *design.Making, width float64) (drawing.Scene, bool) {
+	b := m.Plan.Bundle
+	if b == nil {
+		return drawing.Scene{}, false
+	}
+	return drawing.ComposeBundle(drawing.Bundled{
+		OD: m.Order.Tube.OD.Millimetres(), Across: b.Across, WidthText: w.along(b.Width), HeightText: w.along(b.Height),
+		Title: w.say(message.New("making.bundle", "tubes", b.Tubes, "across", b.Across)),
+	}, width, packingHeight*width), true
+}
+
+// swings shows what moves the price of a tube, the widest first.
+func (w Writer) swings(m *design.Making, width float64) (drawing.Scene, bool) {
+	if len(m.Swings) == 0 || m.Plan.Cost == nil {
+		return drawing.Scene{}, false
+	}
+	list := slices.Clone(m.Swings)
+	reach := func(s shop.Swing) float64 { return math.Abs(float64(s.High - s.Low)) }
+	slices.SortStableFunc(list, func(a, b shop.Swing) int { return cmp.Compare(reach(b), reach(a)) })
+	base := float64(m.Plan.Cost.PerTube)
+	c := drawing.Swings{Base: base, Down: w.Texts.Text("making.lower"), Up: w.Texts.Text("making.higher")}
+	for _, s := range list {
+		if reach(s) < leastSwing {
+			continue
+		}
+		by := max(math.Abs(float64(s.High)-base), math.Abs(float64(s.Low)-base))
+		c.Rows = append(c.Rows, drawing.Swing{
+			Label: w.Texts.Text("shop.driver." + s.ID), Low: float64(s.Low), High: float64(s.High),
+			Text: w.say(message.New("making.by", "by", units.Figure(units.Cost, by, w.System).String())),
+		})
+	}
+	return drawing.ComposeSwings(c, width), len(c.Rows) > 0
+}
+
+// leastSwing is the least swing shown, in money: less prints as nought.
+const leastSwing = 0.01

@@ -1,0 +1,213 @@
+package report
+
+import (
+	"cmp"
+	"math"
+	"slices"
+	"strings"
+
+	"finwright/core/design"
+	"finwright/core/document"
+	"finwright/core/drawing"
+	"finwright/core/figure"
+	"finwright/core/message"
+	"finwright/core/shop"
+	"finwright/core/units"
+)
+
+// Making is how a design is made, as the page shows it beside its figures.
+type Making struct {
+	Shop     string       `json:"shop"`
+	Answer   string       `json:"answer"` // can the line make it?
+	Lines    []MakingLine `json:"lines"`
+	Auto     bool         `json:"auto"` // the line was chosen here
+	Verdicts []Verdict    `json:"verdicts"`
+	Cautions []string     `json:"cautions"`
+	Pictures []Picture    `json:"pictures"`
+}
+
+// MakingLine is one line of the shop and what its rules say together.
+type MakingLine struct {
+	Name    string           `json:"name"`
+	State   figure.State     `json:"state"`
+	Mark    string           `json:"mark"`
+	Text    string           `json:"text"`
+	Used    bool             `json:"used"`
+	Command document.Command `json:"command"` // to use it
+}
+
+// Verdict is one rule held against the design.
+type Verdict struct {
+	Rule   string       `json:"rule"`
+	Label  string       `json:"label"`
+	State  figure.State `json:"state"`
+	Mark   string       `json:"mark"`
+	Value  string       `json:"value"`
+	Limit  string       `json:"limit"`
+	Margin string       `json:"margin"`
+	Why    string       `json:"why"`
+	Change *Change      `json:"change"`
+}
+
+// Change is the nearest change that makes a rule good, ready to be applied.
+type Change struct {
+	Text    string           `json:"text"`
+	Command document.Command `json:"command"`
+}
+
+// Picture is a drawing that stands alone. One without an SVG says why in Alt.
+type Picture struct {
+	ID  string `json:"id"`
+	SVG string `json:"svg"`
+	Alt string `json:"alt"`
+}
+
+// Room is what the pictures of making may take [CSS px].
+type Room struct {
+	Wide float64 `json:"wide"` // of the whole-length drawing
+	Card float64 `json:"card"` // of a card; 0: only the drawing of the whole length is wanted, for a tube that is being pulled
+}
+
+// Making renders how a design is made.
+func (w Writer) Making(m *design.Making, room Room) Making {
+	out := Making{
+		Shop: m.Shop.Name, Auto: m.Auto, Cautions: w.cautions(m), Verdicts: w.verdicts(m.Verdicts),
+		Pictures: w.pictures(m, room),
+	}
+	for _, l := range m.Lines {
+		name := l.Name
+		line := MakingLine{
+			Name: name, State: l.State, Mark: w.mark(l.State), Used: name == m.Line.Name, Text: w.lineText(l),
+			Command: document.Command{Op: "set", Values: []document.Value{{Field: "line", Text: &name}}},
+		}
+		if line.Used {
+			out.Answer = w.say(message.New("making.answer."+string(l.State), "line", name, "refused", l.Refused, "watched", l.Watched))
+		}
+		out.Lines = append(out.Lines, line)
+	}
+	return out
+}
+
+func (w Writer) lineText(l design.LineVerdict) string {
+	switch l.State {
+	case figure.No:
+		return w.say(message.New("making.refused", "count", l.Refused))
+	case figure.Watch:
+		return w.say(message.New("making.watched", "count", l.Watched))
+	}
+	return w.Texts.Text("making.free")
+}
+
+// gravity orders verdicts: what hinders first, what could not be judged last.
+var gravity = map[figure.State]int{figure.No: 0, figure.Watch: 1, figure.Good: 2, figure.Plain: 3}
+
+func (w Writer) verdicts(list []shop.Verdict) []Verdict {
+	out := make([]Verdict, 0, len(list))
+	for _, v := range list {
+		row := Verdict{Rule: v.Rule, Label: w.Texts.Text("shop.rule." + v.Rule), State: v.State, Mark: w.mark(v.State), Why: w.say(v.Why), Change: w.change(v.Change)}
+		if v.State == figure.Plain {
+			row.Mark = w.Texts.Text("making.not_judged")
+		}
+		if m := v.Measure; m != nil {
+			row.Value, row.Limit = units.Figure(m.Kind, m.Value, w.System).String(), units.Figure(m.Kind, m.Limit, w.System).String()
+			if !math.IsInf(m.Margin, 0) && !math.IsNaN(m.Margin) {
+				row.Margin = units.Figure(units.Percent, m.Margin, w.System).String()
+			}
+		}
+		out = append(out, row)
+	}
+	slices.SortStableFunc(out, func(a, b Verdict) int { return cmp.Compare(gravity[a.State], gravity[b.State]) })
+	return out
+}
+
+// change puts settings in words and in one command.
+func (w Writer) change(settings []shop.Setting) *Change {
+	if settings == nil {
+		return nil
+	}
+	var said []string
+	all := document.Command{Op: "all"}
+	for _, s := range settings {
+		spec, _ := document.Find(s.Field)
+		text := s.Choice
+		var name, value string
+		if s.Choice != "" {
+			value = w.Texts.Text(spec.ChoiceKey(s.Choice))
+		} else {
+			text, value = exact(s.Kind, s.SI, w.System), units.Echo(s.Kind, s.SI, w.System)
+		}
+		one := document.Command{Op: "set", Values: []document.Value{{Field: s.Field, Text: &text}}}
+		if part, ok := strings.CutPrefix(s.Field, "span_"); ok {
+			one = document.Command{Op: "span", Index: s.Index, Part: part, Text: text}
+			name = w.say(message.New("making."+s.Field, "number", s.Index+1))
+		} else {
+			name = w.Texts.Text("field." + s.Field)
+		}
+		said = append(said, w.say(message.New("making.change", "field", name, "value", value)))
+		all.Commands = append(all.Commands, one)
+	}
+	return &Change{strings.Join(said, ", "), all}
+}
+
+// exact writes a quantity so that it is read back as the same: short if that
+// can be, in the system in force if that can be.
+func exact(k units.Kind, si float64, s units.System) string {
+	other := units.US
+	if s == units.US {
+		other = units.SI
+	}
+	for _, text := range []string{units.Echo(k, si, s), units.Echo(k, si, other)} {
+		if p, err := units.Parse(k, text, s); err == nil && math.Abs(p.SI-si) <= 1e-10*math.Abs(si) {
+			return text
+		}
+	}
+	return units.Full(k, si, s) + " " + k.Unit(s)
+}
+
+// cautions are the plan's own remarks beside the rules.
+func (w Writer) cautions(m *design.Making) []string {
+	p := &m.Plan
+	out := []string{}
+	add := func(list ...message.Message) {
+		for _, one := range list {
+			if !one.None() {
+				out = append(out, w.say(one))
+			}
+		}
+	}
+	if p.Programme != nil {
+		add(p.Programme.Notes...)
+	}
+	if p.Packing != nil {
+		add(p.Packing.Warnings...)
+	}
+	for _, part := range []shop.Part{shop.TheProgramme, shop.TheStrip, shop.ThePacking, shop.TheBundle, shop.TheCost} {
+		add(p.Absent[part])
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+func (w Writer) along(l units.Length) string {
+	return units.Figure(units.Distance, float64(l), w.System).Value
+}
+
+func (w Writer) pictures(m *design.Making, room Room) []Picture {
+	out := []Picture{}
+	add := func(id string, scene func() (drawing.Scene, bool)) {
+		p := Picture{ID: id, Alt: w.Texts.Text("making.picture." + id)}
+		if s, ok := scene(); ok {
+			p.SVG = drawing.SVG(s, drawing.Style{})
+		}
+		out = append(out, p)
+	}
+	add("length", func() (drawing.Scene, bool) { return w.whole(m, room.Wide) })
+	if room.Card == 0 {
+		return out
+	}
+	add("schedule", func() (drawing.Scene, bool) { return w.schedule(m, room.Card) })
+	add("crate", func() (drawing.Scene, bool) { return w.crate(m, room.Card) })
+	add("bundle", func() (drawing.Scene, bool) { return w.bundle(m, room.Card) })
+	add("swings", func() (drawing.Scene, bool) { return w.swings(m, room.Card) })
+	return out
+}

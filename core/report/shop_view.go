@@ -1,0 +1,160 @@
+package report
+
+import (
+	"strconv"
+	"strings"
+
+	"finwright/core/design"
+	"finwright/core/material"
+	"finwright/core/message"
+	"finwright/core/shop"
+	"finwright/core/tube"
+)
+
+// ShopForm is a capability file to be read and edited.
+type ShopForm struct {
+	Name  string      `json:"name"`
+	Items []*ShopItem `json:"items"`
+}
+
+// ShopItem is a value, a group of items, or a list that can grow and shrink.
+type ShopItem struct {
+	Path    string      `json:"path"`
+	Label   string      `json:"label"`
+	Value   bool        `json:"value"` // it is a value: Text, and what may be typed
+	Text    string      `json:"text"`
+	Hint    string      `json:"hint"`
+	Choices []Choice    `json:"choices"` // of a value that is chosen
+	List    bool        `json:"list"`
+	Items   []*ShopItem `json:"items"`
+}
+
+// Choice is one of a list.
+type Choice struct {
+	ID   string `json:"id"`
+	Text string `json:"text"`
+}
+
+// ShopForm lays a capability file open, each value under its path.
+func (w Writer) ShopForm(c shop.Capability) ShopForm {
+	root := &ShopItem{}
+	for _, f := range c.Fields() {
+		steps := strings.Split(f.Path, "/")
+		parent := root
+		for i := range len(steps) - 1 {
+			parent = w.under(parent, steps[:i+1])
+		}
+		parent.List = parent.List || isIndex(steps[len(steps)-1])
+		item := &ShopItem{Path: f.Path, Label: w.itemLabel(steps), Value: true, Text: f.Text, Choices: w.shopChoices(f)}
+		if f.Kind != "" {
+			item.Hint = w.Texts.Text(string(design.Accepts(f.Kind)))
+		}
+		parent.Items = append(parent.Items, item)
+	}
+	for _, path := range c.EmptyLists() {
+		steps := strings.Split(path, "/")
+		parent := root
+		for i := range steps {
+			parent = w.under(parent, steps[:i+1])
+		}
+		parent.List = true
+	}
+	w.name(root.Items)
+	return ShopForm{Name: c.Name, Items: root.Items}
+}
+
+// under returns parent's item at a path, made if need be.
+func (w Writer) under(parent *ShopItem, steps []string) *ShopItem {
+	path := strings.Join(steps, "/")
+	for _, i := range parent.Items {
+		if i.Path == path {
+			return i
+		}
+	}
+	item := &ShopItem{Path: path, Label: w.itemLabel(steps)}
+	parent.Items = append(parent.Items, item)
+	parent.List = parent.List || isIndex(steps[len(steps)-1])
+	return item
+}
+
+func isIndex(step string) bool { _, err := strconv.Atoi(step); return err == nil }
+
+// itemLabel names what the last step leads to: by its key, or by its number in a list.
+func (w Writer) itemLabel(steps []string) string {
+	last := steps[len(steps)-1]
+	if n, err := strconv.Atoi(last); err == nil {
+		return w.say(message.New("making.count", "count", n+1))
+	}
+	return w.Texts.Text("shop.field." + last)
+}
+
+// name gives items of a list the name that they carry within.
+func (w Writer) name(items []*ShopItem) {
+	for _, i := range items {
+		for _, inner := range i.Items {
+			if !i.List && inner.Value && carriesName(inner.Path) && isIndex(i.Path[strings.LastIndex(i.Path, "/")+1:]) {
+				i.Label = inner.Text
+				for _, c := range inner.Choices {
+					if c.ID == inner.Text {
+						i.Label = c.Text
+					}
+				}
+				break
+			}
+		}
+		w.name(i.Items)
+	}
+}
+
+func carriesName(path string) bool {
+	switch path[strings.LastIndex(path, "/")+1:] {
+	case "name", "type", "metal", "form":
+		return true
+	}
+	return false
+}
+
+func (w Writer) shopChoices(f shop.Field) []Choice {
+	var out []Choice
+	add := func(id, key string) { out = append(out, Choice{id, w.Texts.Text(key)}) }
+	metals := func(list []material.Metal) {
+		for _, m := range list {
+			add(m.ID, "metal."+m.ID)
+		}
+	}
+	switch {
+	case f.Kind != "":
+	case f.Key == "type":
+		for _, t := range tube.FinTypes {
+			if t.Wound() {
+				add(string(t), "choice.fin_type."+string(t))
+			}
+		}
+	case f.Key == "form":
+		add(string(shop.Pancake), "shop.coil.pancake")
+		add(string(shop.Traverse), "shop.coil.traverse")
+	case f.Key == "fin_metals", strings.HasPrefix(f.Path, "rates/fin_metals"):
+		metals(material.FinMetals)
+	case f.Key == "tube_metals", strings.HasPrefix(f.Path, "rates/tube_metals"):
+		metals(material.TubeMetals)
+	case f.Text == "true", f.Text == "false":
+		add("true", "making.yes")
+		add("false", "making.no")
+	}
+	return out
+}
+
+// Faults puts what is wrong with a capability file in words.
+func (w Writer) Faults(list []shop.Fault) []ShopFault {
+	out := make([]ShopFault, len(list))
+	for i, f := range list {
+		out[i] = ShopFault{f.Path, w.say(f.Why)}
+	}
+	return out
+}
+
+// ShopFault is one thing wrong, at its path.
+type ShopFault struct {
+	Field   string `json:"field"`
+	Message string `json:"message"`
+}

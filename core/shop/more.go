@@ -1,0 +1,70 @@
+package shop
+
+import (
+	"encoding/json"
+	"slices"
+	"strconv"
+	"strings"
+
+	"finwright/core/message"
+)
+
+// blank is the first item of a list that was empty, by the list's key.
+//
+// Source: engineering judgement, to be replaced by the reader's own.
+var blank = map[string]string{
+	"measured":         `{"type": "embedded", "cut": "6000 mm", "finned": "5900 mm", "finished": "6006 mm"}`,
+	"fin_height_by_od": `{"od": "25.4 mm", "low": "6.35 mm", "high": "15.875 mm"}`,
+	"fin_count_by_od":  `{"od": "25.4 mm", "low": "5 fpi", "high": "11 fpi"}`,
+	"tools":            `{"height": "5/8 in", "strip": "0.4 mm", "count": {"low": "7 fpi", "high": "11 fpi"}}`,
+	"tube_sizes":       `"25.4 mm"`,
+	"stock":            `"20 ft"`,
+	"fin_metals":       `"al1060"`,
+	"tube_metals":      `"cs"`,
+}
+
+// More returns the capability with one more item in the list at path: a copy of
+// its last one, to be changed, or a first one.
+func (c Capability) More(path string) (Capability, []Fault) {
+	steps := strings.Split(path, "/")
+	var node any = c.tree
+	for _, step := range steps {
+		node = child(node, step)
+	}
+	item := blank[steps[len(steps)-1]]
+	if list, ok := node.([]any); ok && len(list) > 0 {
+		last, err := json.Marshal(list[len(list)-1])
+		if err != nil {
+			panic("shop: " + err.Error())
+		}
+		item = string(last)
+	}
+	if item == "" {
+		return c, []Fault{{path, message.New("shop.file.no_such")}}
+	}
+	return c.Add(path, item)
+}
+
+// EmptyLists returns the paths of the lists that hold nothing.
+func (c Capability) EmptyLists() []string {
+	var out []string
+	var walk func(node any, path string)
+	walk = func(node any, path string) {
+		switch n := node.(type) {
+		case map[string]any:
+			for key, value := range n {
+				walk(value, join(path, key))
+			}
+		case []any:
+			if len(n) == 0 {
+				out = append(out, path)
+			}
+			for i, value := range n {
+				walk(value, join(path, strconv.Itoa(i)))
+			}
+		}
+	}
+	walk(c.tree, "")
+	slices.Sort(out)
+	return out
+}

@@ -1,0 +1,120 @@
+package bridge
+
+import (
+	"fmt"
+	"sync"
+
+	"finwright/core/design"
+	"finwright/core/message"
+	"finwright/core/report"
+	"finwright/core/shop"
+	"finwright/core/units"
+)
+
+// house is the shipped shop, which is read once.
+var house = sync.OnceValue(shop.House)
+
+// lately is the file read last. The answer depends on its text alone: this only
+// spares reading the same file again with every move of a pull.
+var lately struct {
+	text string
+	shop shop.Capability
+}
+
+// openShop reads a capability file, the shipped one if there is none.
+func openShop(text string) (shop.Capability, error) {
+	if text == "" {
+		return house(), nil
+	}
+	if text == lately.text {
+		return lately.shop, nil
+	}
+	c, faults := shop.Open([]byte(text))
+	if err := refused(faults); err != nil {
+		return c, err
+	}
+	lately.text, lately.shop = text, c
+	return c, nil
+}
+
+// plan adds the making in a shop to a result, and the shop's currency to its writer.
+func plan(w *report.Writer, in design.Input, res *design.Result, text string) (design.Making, error) {
+	c, err := openShop(text)
+	if err != nil {
+		return design.Making{}, err
+	}
+	w.Currency = c.Currency
+	m := design.Make(in, res.Heat, c)
+	res.AddMaking(&m)
+	return m, nil
+}
+
+// refused turns faults into an error with one message a path.
+func refused(faults []shop.Fault) error {
+	if len(faults) == 0 {
+		return nil
+	}
+	return told{message.New("shop.file.faults", "count", len(faults), "first", faults[0].Why), english(units.SI).Faults(faults)}
+}
+
+func english(s units.System) report.Writer { return report.Writer{Texts: message.English, System: s} }
+
+type shopArgs struct {
+	Shop string `json:"shop"`
+}
+
+type shopReply struct {
+	Shop     string          `json:"shop"`
+	Form     report.ShopForm `json:"form"`
+	Filename string          `json:"filename"`
+}
+
+// shopForm lays a capability file open for editing.
+func shopForm(a shopArgs) (any, error) {
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return nil, err
+	}
+	return answerShop(c), nil
+}
+
+func answerShop(c shop.Capability) shopReply {
+	return shopReply{string(c.Save()), english(units.SI).ShopForm(c), message.English.Text("file.shop_name")}
+}
+
+// shopCommand is one change of a capability file. Op says which members count:
+// set Path Text, add Path, remove Path Index.
+type shopCommand struct {
+	Op    string `json:"op"`
+	Path  string `json:"path"`
+	Text  string `json:"text,omitempty"`
+	Index int    `json:"index,omitempty"`
+}
+
+type editShopArgs struct {
+	Shop    string      `json:"shop"`
+	Command shopCommand `json:"command"`
+}
+
+// editShop changes a capability file, or refuses and says at which path and why.
+func editShop(a editShopArgs) (any, error) {
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return nil, err
+	}
+	var faults []shop.Fault
+	switch a.Command.Op {
+	case "set":
+		c, faults = c.With(a.Command.Path, a.Command.Text)
+	case "add":
+		c, faults = c.More(a.Command.Path)
+	case "remove":
+		c, faults = c.Remove(a.Command.Path, a.Command.Index)
+	default:
+		return nil, fmt.Errorf("bridge: shop command %q", a.Command.Op)
+	}
+	if err := refused(faults); err != nil {
+		return nil, err
+	}
+	return answerShop(c), nil
+}
