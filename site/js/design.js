@@ -13,7 +13,7 @@ import { createHistory } from "./history.js";
 
 /**
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
- * @param {() => {sheet: object, quantity: string}} area what the drawing and the map are to show
+ * @param {(live?: boolean) => {sheet: object, quantity: string}} area what the drawing and the section are to show; live: for a glimpse
  * @param {{show: (reply: Reply, how: How) => void, failed: (error: Error) => void}} page
  */
 export function createDesign(engine, area, page) {
@@ -91,7 +91,7 @@ export function createDesign(engine, area, page) {
       await queue;
       if (pending !== mine || began !== era) return;
       try {
-        const args = { document: history.current, command, ...area() };
+        const args = { document: history.current, command, ...area(true) };
         const reply = await engine.callLatest("live", "edit", args);
         if (reply && began === era && accept(reply.view)) show(reply, { settled: false, since });
       } catch (error) {

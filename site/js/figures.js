@@ -13,14 +13,15 @@ const template = /** @type {HTMLTemplateElement} */ (document.getElementById("fi
 /**
  * @param {HTMLElement} headline
  * @param {HTMLElement} groups
+ * @param {HTMLElement} cards holds the homes of groups that do not stand with the others, by data-home
  * @param {(id: string, opener: HTMLElement) => void} onOpen a figure's name was pressed
  */
-export function createFigures(headline, groups, onOpen) {
+export function createFigures(headline, groups, cards, onOpen) {
   const top = list(headline, "figure");
   /** @type {Map<string, {figures: ReturnType<typeof list>, title: HTMLElement}>} */
   const lists = new Map();
 
-  for (const root of [headline, groups]) {
+  for (const root of [headline, groups, cards]) {
     root.addEventListener("click", (event) => {
       const name = /** @type {HTMLElement} */ (event.target).closest(".name");
       const figure = name?.closest(".figure");
@@ -45,9 +46,10 @@ export function createFigures(headline, groups, onOpen) {
       const title = document.createElement("h3");
       const body = document.createElement("div");
       section.dataset.group = group.id;
-      section.dataset.of = group.section;
       section.append(title, body);
-      groups.append(section);
+      const home = cards.querySelector(`[data-home="${group.id}"]`);
+      if (!home) section.dataset.of = group.section;
+      (home ?? groups).append(section);
       found = { title, figures: list(body, "figure", "listed", above) };
       lists.set(group.id, found);
     }

@@ -3,6 +3,7 @@
 
 const DESIGN = "finwright.design";
 const UNREADABLE = "finwright.design.unreadable";
+const SHOP = "finwright.shop";
 const THEME = "finwright.theme";
 
 /** @param {string} key */
@@ -34,6 +35,11 @@ export const keepDesign = (text) => write(DESIGN, text);
 
 /** A saved design that could not be read stays under a name of its own: the next autosave would write over it. @param {string} text */
 export const keepUnreadable = (text) => write(UNREADABLE, text);
+
+export const savedShop = () => read(SHOP);
+
+/** @param {string} text */
+export const keepShop = (text) => write(SHOP, text);
 
 export const savedTheme = () => read(THEME);
 

@@ -7,6 +7,8 @@ import { createFigures } from "./figures.js";
 import { chooseFile, copyLink, download, takeFragment } from "./files.js";
 import { createForm } from "./form.js";
 import { createHeat } from "./heat.js";
+import { createMaking } from "./making.js";
+import { createShop } from "./shop.js";
 import { keepDesign, keepUnreadable, savedDesign } from "./keep.js";
 import { watchKeys } from "./keys.js";
 import { keepOffline } from "./offline.js";
@@ -23,8 +25,13 @@ const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElement
 const text = (/** @type {string} */ value, /** @type {string} */ field) => ({ op: "set", values: [{ field, text: value }] });
 
 const engine = createEngine();
-const design = createDesign(engine, () => sheet.area(), { show, failed });
-const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design);
+const design = createDesign(engine, (live) => sheet.area(live), { show, failed });
+const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
+const shop = createShop(at("shop"), at("shop-open"), engine, () => design.refresh());
+const inShop = (/** @type {string} */ section) => (section === "making" ? { section, shop: shop.text } : {});
+const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, (section, live) =>
+  section === "making" ? { shop: shop.text, room: making.room(live) } : {},
+);
 
 const form = createForm(at("entries"), {
   // A half-typed text that cannot be read yet changes nothing.
@@ -43,11 +50,11 @@ at("add-span").addEventListener("click", () => design.commit({ op: "add_span" })
 
 const working = createWorking(
   at("working"),
-  (figure) => engine.callLatest("working", "working", { document: sheet.lastGood(), figure }),
+  (figure) => engine.callLatest("working", "working", { document: sheet.lastGood(), figure, ...inShop(sheet.section) }),
   (figure) => tools.copyFigure(figure),
 );
 const openWorking = (/** @type {string} */ id, /** @type {HTMLElement} */ opener) => working.open(id, opener).catch(failed);
-const figures = createFigures(at("headline"), at("groups"), openWorking);
+const figures = createFigures(at("headline"), at("groups"), at("cards"), openWorking);
 const heat = createHeat(at("resistances"), at("methods"), openWorking);
 const sections = createSections(at("sections"), (section) => turn(section).catch(failed));
 const status = createStatus(at("status"), {
@@ -85,6 +92,7 @@ function show({ document, view }, { settled, since }) {
   if (view.valid) measured(view);
   figures.setStale(!view.valid);
   heat.setStale(!view.valid);
+  making.setStale(!view.valid);
   status.show(view);
   tools.show(view);
   sheet.show(document, view, { settled, since });
@@ -98,18 +106,21 @@ function show({ document, view }, { settled, since }) {
 function measured(view) {
   figures.show(view);
   if (view.bars) heat.show(view);
+  making.show(view.making);
+  if (view.making) shop.name(view.making.shop);
   sections.sort(at("groups"));
 }
 
 /** Shows another section; while an entry cannot be used, with the last tube that could be measured. @param {string} section */
 async function turn(section) {
+  document.body.dataset.section = section;
   sheet.turn(section);
   if (design.view?.valid !== false) return;
-  const document = sheet.lastGood();
-  const reply = await engine.callLatest("turn", "edit", { document, command: null, ...sheet.area() });
+  const measurable = sheet.lastGood();
+  const reply = await engine.callLatest("turn", "edit", { document: measurable, command: null, ...sheet.area() });
   if (!reply || design.view.valid) return;
   measured(reply.view);
-  sheet.show(document, reply.view, { settled: true, stale: true });
+  sheet.show(measurable, reply.view, { settled: true, stale: true });
 }
 
 async function autosave() {
@@ -155,6 +166,7 @@ async function start() {
   if (!design.view) return tools.say("noEngine");
   if (link) await openLink(link);
   told(notice, saved);
+  await shop.start(status.say);
   performance.mark("finwright:figures");
   await sheet.load().catch(failed);
   performance.mark("finwright:drawn");

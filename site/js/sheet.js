@@ -10,8 +10,9 @@ const IDLE = 700; // ms without a change
  * @param {HTMLSelectElement} mapQuantity
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
+ * @param {(section: string, live: boolean) => object} more what else a section asks of the engine
  */
-export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design) {
+export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, more) {
   /** @type {any} */ let drawing = null;
   /** @type {any} */ let plots = null;
   /** @type {any} */ let good = null; // the last document that could be measured, with its view
@@ -48,7 +49,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   async function loadOptions() {
     const wanted = `${good.view.units} ${section}`;
-    if (optionsOf === wanted) return;
+    if (optionsOf === wanted || !plotsRoot.querySelector(`[data-of="${section}"] [data-plot]`)) return;
     optionsOf = wanted;
     const { plots: options } = await engine.call("plots", { document: good.document, section, quantity: mapQuantity.value });
     plots.setOptions(options);
@@ -96,7 +97,10 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   return {
     size,
-    area: () => ({ sheet: size(), section, quantity: mapQuantity.value }),
+    area: (live = false) => ({ sheet: size(), section, quantity: mapQuantity.value, ...more(section, live) }),
+    get section() {
+      return section;
+    },
     lastGood: () => good.document,
 
     /**

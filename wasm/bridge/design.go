@@ -73,7 +73,7 @@ func show(d document.Document, area sheet, want wanted) (reply, error) {
 		planned = &shown
 	}
 	scene := compose(in, res.Heat, d.Units, area, want.Section)
-	out := reply{d, page{View: w.View(d, nil, &res), Scene: &scene}}
+	out := reply{d, page{View: w.View(d, nil, &res), Scene: &scene, Plots: []plots.Update{}}}
 	out.View.Making = planned
 	for _, c := range curves(w, in, res.Heat, want.Section) {
 		out.View.Plots = append(out.View.Plots, plots.Patch(c))

@@ -1,0 +1,173 @@
+// @ts-check
+// The shop: its capability file, kept by the browser, edited value by value, saved and opened. Empty text is the shop that ships.
+
+import { EngineError } from "./engine.js";
+import { chooseFile, download } from "./files.js";
+import { keepShop, savedShop } from "./keep.js";
+
+/**
+ * @typedef {{path: string, label: string, value: boolean, text: string, hint: string, choices: {id: string, text: string}[] | null, list: boolean, items: Item[] | null}} Item
+ * @typedef {{shop: string, form: {name: string, items: Item[]}, filename: string}} Reply
+ */
+
+/**
+ * @param {HTMLDialogElement} dialog
+ * @param {HTMLButtonElement} opener
+ * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
+ * @param {() => void} onChange
+ */
+export function createShop(dialog, opener, engine, onChange) {
+  const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
+  const [form, said] = [at("shop-form"), at("shop-said")];
+  let text = savedShop();
+  /** @type {Reply | null} */ let shown = null;
+  /** @type {Set<string>} paths laid open */
+  const open = new Set();
+
+  /** @param {Reply} reply @param {boolean} own false: the shop that ships */
+  function take(reply, own) {
+    shown = reply;
+    text = own ? reply.shop : "";
+    keepShop(text);
+    opener.textContent = reply.form.name;
+    onChange();
+  }
+
+  /** Asks for a change; what is refused is said where it belongs. @param {object} command @param {HTMLElement} [place] */
+  async function change(command, place = said) {
+    said.textContent = "";
+    try {
+      take(await engine.call("shop_edit", { shop: text, command }), true);
+      return true;
+    } catch (error) {
+      if (!(error instanceof EngineError)) throw error;
+      place.textContent = error.fields?.[0]?.message ?? error.message;
+      return false;
+    }
+  }
+
+  function render() {
+    const active = /** @type {HTMLElement | null} */ (document.activeElement)?.dataset?.path;
+    form.replaceChildren(...(shown?.form.items ?? []).map((item) => element(item, null, 0)));
+    if (active) form.querySelector(`[data-path="${active}"]`)?.focus();
+  }
+
+  /** @param {Item} item @param {Item | null} list that it is an item of @param {number} index @returns {HTMLElement} */
+  function element(item, list, index) {
+    const made = item.value ? value(item) : group(item);
+    if (list) {
+      const remove = press(form.dataset.remove, `${list.path}/-${index}`);
+      remove.setAttribute("aria-label", `${form.dataset.remove} ${list.label} ${item.label}`);
+      remove.className = "remove small";
+      remove.addEventListener("click", async () => (await change({ op: "remove", path: list.path, index })) && render());
+      (made instanceof HTMLDetailsElement ? made.lastElementChild : made)?.append(remove);
+    }
+    return made;
+  }
+
+  /** @param {string} label @param {string} path */
+  function press(label, path) {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = label;
+    button.dataset.path = path;
+    return button;
+  }
+
+  /** @param {Item} item */
+  function group(item) {
+    const details = document.createElement("details");
+    details.open = open.has(item.path);
+    details.addEventListener("toggle", () => (details.open ? open.add(item.path) : open.delete(item.path)));
+    const summary = document.createElement("summary");
+    summary.textContent = item.label;
+    summary.dataset.path = item.path;
+    const body = document.createElement("div");
+    body.append(...(item.items ?? []).map((inner, i) => element(inner, item.list ? item : null, i)));
+    if (item.list) {
+      const add = press(form.dataset.add, `${item.path}/+`);
+      add.setAttribute("aria-label", `${form.dataset.add} ${item.label}`);
+      add.addEventListener("click", async () => (await change({ op: "add", path: item.path })) && render());
+      body.append(add);
+    }
+    details.append(summary, body);
+    return details;
+  }
+
+  /** @param {Item} item */
+  function value(item) {
+    const row = document.createElement("div");
+    row.className = "value";
+    const label = document.createElement("label");
+    label.append(item.label, " ");
+    const control = document.createElement(item.choices ? "select" : "input");
+    control.className = "moves";
+    control.dataset.path = item.path;
+    control.dataset.testid = `shop-${item.path}`;
+    control.title = item.hint;
+    for (const { id, text: name } of item.choices ?? []) /** @type {HTMLSelectElement} */ (control).add(new Option(name, id));
+    if (control instanceof HTMLInputElement) {
+      control.autocomplete = "off";
+      control.spellcheck = false;
+    }
+    control.value = item.text;
+    const error = document.createElement("p");
+    error.className = "error";
+    error.id = `shop-error-${item.path}`;
+    error.setAttribute("role", "alert");
+    control.setAttribute("aria-describedby", error.id);
+    control.addEventListener("change", async () => {
+      error.textContent = "";
+      const taken = await change({ op: "set", path: item.path, text: control.value }, error);
+      control.toggleAttribute("aria-invalid", !taken);
+      if (taken) item.text = control.value;
+    });
+    label.append(control);
+    row.append(label, error);
+    return row;
+  }
+
+  /** Reads a whole file: from the browser, from a file, or with an empty text the one that ships. @param {string} file */
+  async function load(file) {
+    said.textContent = "";
+    try {
+      take(await engine.call("shop", { shop: file }), file !== "");
+      render();
+    } catch (error) {
+      if (!(error instanceof EngineError)) throw error;
+      const [first] = error.fields ?? [];
+      said.textContent = first?.field ? `${error.message} (${first.field})` : error.message;
+      return false;
+    }
+    return true;
+  }
+
+  opener.addEventListener("click", async () => {
+    if (!shown) await load(text);
+    render();
+    dialog.showModal();
+  });
+  at("shop-close").addEventListener("click", () => dialog.close());
+  at("shop-reset").addEventListener("click", () => load(""));
+  at("shop-save").addEventListener("click", async () => {
+    const reply = shown ?? (await engine.call("shop", { shop: text }));
+    download(reply.shop, reply.filename);
+  });
+  chooseFile(at("shop-file"), at("shop-input"), load);
+
+  return {
+    get text() {
+      return text;
+    },
+    /** A kept file that cannot be read any more gives way to the shop that ships, and says so. @param {(message: string) => void} tell */
+    async start(tell) {
+      if (text === "" || (await load(text))) return;
+      tell(said.textContent);
+      await load("");
+    },
+    /** @param {string} name of the shop in use */
+    name(name) {
+      if (opener.textContent !== name) opener.textContent = name;
+    },
+  };
+}
