@@ -1,6 +1,7 @@
 package design
 
 import (
+	"maps"
 	"slices"
 
 	"finwright/core/exchanger"
@@ -144,12 +145,25 @@ func (h *Heat) hottest() *units.Temperature {
 func (r *Result) AddMaking(m *Making) {
 	found := m.notices()
 	r.Notices = append(r.Notices, found...)
+	maps.Copy(r.Auto, m.auto())
 	for _, g := range m.groups() {
 		for i := range g.Figures {
 			mark(&g.Figures[i], found)
 		}
 		r.Groups = append(r.Groups, g)
 	}
+}
+
+// auto returns the shop's figures that stand in for empty entries.
+func (m *Making) auto() map[string]message.Quantity {
+	out := map[string]message.Quantity{
+		"position_tolerance": of(units.Distance, m.Shop.Placing.Tolerance),
+		"margin":             {Kind: units.Percent, SI: m.Shop.Rates.Margin},
+	}
+	if k := m.Plan.Making; k != nil {
+		out["joints_allowed"] = message.Quantity{Kind: units.Count, SI: float64(k.Joints.Allowed(m.Order.Tube.Length))}
+	}
+	return out
 }
 
 // ruleField is where each rule's matter is entered, and ruleFigure what shows it.

@@ -172,6 +172,12 @@ func (k maker) cutting() []figure.Figure {
 		scatter,
 		fig("tolerable", units.Percent, g.Tolerable, "", "tolerable", along("δ", k.Shop.Placing.Tolerance), along("L_e", g.Reach)),
 	}
+	for _, z := range g.Zones {
+		if z.Kind == shop.Finned {
+			list = append(list, fig("strip_back", units.Distance, float64(z.Stripped.Length()), "", "strip_back", arg("N_d", units.Count, z.Spell.RunDown), arg("n", units.FinCount, float64(t.Fin.Count))))
+			break
+		}
+	}
 	if s := k.p.Sawing; s != nil {
 		return append(list,
 			fig("mill_length", units.Distance, float64(s.Stock), "", "mill_length", number("n_p", s.PerTube), along("L_cut", s.Cut)),

@@ -13,10 +13,11 @@ type Whole struct {
 type WholeZone struct {
 	Kind     ZoneKind
 	From, To float64
-	Label    string // over the tube
-	Brief    string // the same where there is less room; may be empty
-	Edge     string // place of To in the row of finished places; empty: none is stated
-	Cut      string // place of To on the tube as cut
+	Stripped float64 // of a finned zone: to where its run-down is wound, and stripped back
+	Label    string  // over the tube
+	Brief    string  // the same where there is less room; may be empty
+	Edge     string  // place of To in the row of finished places; empty: none is stated
+	Cut      string  // place of To on the tube as cut
 }
 
 // ZoneKind says how a zone is drawn.
@@ -58,10 +59,10 @@ func ComposeWhole(t Whole, widthPx float64) Scene {
 	s.over(t.Zones, x)
 	s.line(Centre, Point{x(first) - 2, axis}, Point{x(last) + 2, axis})
 	for _, z := range t.Zones {
-		s.zone(z, x(z.From), x(z.To), axis, half)
+		s.zone(z, x(z.From), x(z.To), x(z.Stripped), axis, half)
 	}
 	top := axis + finReach
-	row := func(name string, text func(WholeZone) string) {
+	row := func(name string, from float64, text func(WholeZone) string) {
 		var edges []edge
 		for _, z := range t.Zones {
 			if text(z) != "" {
@@ -69,10 +70,10 @@ func ComposeWhole(t Whole, widthPx float64) Scene {
 			}
 		}
 		s.text("row-"+name, "scale", 0, top+rowGap+levelStep, Start, name)
-		top = s.running(edges, axis+half, top+rowGap)
+		top = s.running(edges, from, top+rowGap)
 	}
-	row(t.Finished, func(z WholeZone) string { return z.Edge })
-	row(t.AsCut, func(z WholeZone) string { return z.Cut })
+	row(t.Finished, axis+half, func(z WholeZone) string { return z.Edge })
+	row(t.AsCut, top+rowGap-standoff, func(z WholeZone) string { return z.Cut })
 	s.scene.Height = top + 1
 	return s.scene
 }
@@ -109,8 +110,8 @@ func (s *sheet) over(zones []WholeZone, x func(float64) float64) {
 	}
 }
 
-// zone draws one stretch of the tube from x1 to x2.
-func (s *sheet) zone(z WholeZone, x1, x2, axis, half float64) {
+// zone draws one stretch of the tube from x1 to x2, and hidden what is wound beyond it up to x3.
+func (s *sheet) zone(z WholeZone, x1, x2, x3, axis, half float64) {
 	stroke := Thick
 	if z.Kind == CutAway {
 		stroke = Thin
@@ -125,13 +126,16 @@ func (s *sheet) zone(z WholeZone, x1, x2, axis, half float64) {
 		s.line(stroke, Point{x1, axis + half}, Point{x2, axis + half})
 		return
 	}
+	if x3 > x2 {
+		s.line(Hidden, Point{x2, axis - finReach}, Point{x3, axis - finReach}, Point{x3, axis + finReach}, Point{x2, axis + finReach})
+	}
 	loop := []Point{{x1, axis - finReach}, {x2, axis - finReach}, {x2, axis + finReach}, {x1, axis + finReach}}
 	s.scene.Shapes = append(s.scene.Shapes, Shape{Class: FinMetal, Loops: [][]Point{loop}, Edges: [][]Point{closed(loop)}, Narrow: x2 - x1, Hatch: finStripes})
 }
 
 // edge is one place of a row of running dimensions.
 type edge struct {
-	x, at  float64 // where it is, and where its text stands
+	x      float64
 	text   string
 	anchor Anchor
 }

@@ -152,6 +152,7 @@ var Formulas = map[string]Formula{
 	"grown":             {"ΔL", "L_w g_L / (1 + g_L)", "source.grown", "valid.growth"},
 	"cut_length":        {"L_cut", "L + b_A + b_B − ΔL", "source.grown", "valid.any"},
 	"tolerable":         {"e", "δ / L_e", "source.proportion", "valid.any"},
+	"strip_back":        {"b_d", "N_d / n", "source.run_down", "valid.any"},
 	"mill_length":       {"L_st", "L_st(L_cut, n_p)", "source.sawing", "valid.any"},
 	"mill_tubes":        {"N_b", "⌈N_m / n_p⌉", "source.sawing", "valid.any"},
 	"offcut":            {"O", "N_b L_st − N_m L_cut − k_f", "source.sawing", "valid.any"},

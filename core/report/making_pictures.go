@@ -25,7 +25,7 @@ func (w Writer) whole(m *design.Making, width float64) (drawing.Scene, bool) {
 	t := &m.Order.Tube
 	out := drawing.Whole{OD: t.OD.Millimetres(), FinOD: t.FinOD().Millimetres(), Finished: w.Texts.Text("making.finished"), AsCut: w.Texts.Text("making.as_cut")}
 	for i, z := range p.Zones {
-		zone := drawing.WholeZone{Kind: zoneKind[z.Kind], From: z.Finished.From.Millimetres(), To: z.Finished.To.Millimetres(), Cut: w.along(z.Cut.To)}
+		zone := drawing.WholeZone{Kind: zoneKind[z.Kind], From: z.Finished.From.Millimetres(), To: z.Finished.To.Millimetres(), Cut: w.along(z.Cut.To), Stripped: z.Stripped.To.Millimetres()}
 		if i < len(p.Zones)-1 {
 			zone.Edge = w.along(z.Finished.To)
 		}

@@ -164,7 +164,7 @@ func exact(k units.Kind, si float64, s units.System) string {
 	return units.Full(k, si, s) + " " + k.Unit(s)
 }
 
-// cautions are the plan's own remarks beside the rules.
+// cautions are the plan's own remarks beside the rules, and why a part of it is absent.
 func (w Writer) cautions(m *design.Making) []string {
 	p := &m.Plan
 	out := []string{}
@@ -175,8 +175,8 @@ func (w Writer) cautions(m *design.Making) []string {
 			}
 		}
 	}
-	if p.Programme != nil {
-		add(p.Programme.Notes...)
+	if p.Programme != nil && !p.Programme.Growth.Learned && p.Programme.Growth.Scatter > 0 {
+		add(p.Programme.Growth.Note)
 	}
 	if p.Packing != nil {
 		add(p.Packing.Warnings...)

@@ -8,6 +8,7 @@ import (
 	"finwright/core/document"
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -93,7 +94,10 @@ func TestEveryFigureShowsItsWorking(t *testing.T) {
 				t.Fatal(err)
 			}
 			w := Writer{Texts: message.English, System: units.US}
-			for _, g := range design.Evaluate(in).Groups {
+			res := design.Evaluate(in)
+			making := design.Make(in, res.Heat, shop.House())
+			res.AddMaking(&making)
+			for _, g := range res.Groups {
 				for _, f := range g.Figures {
 					work := w.Working(f)
 					if work.Absent != "" {

@@ -68,17 +68,20 @@ func Worst(list []Verdict) figure.State {
 	return worst
 }
 
-// Choose returns the line that suits an order best: the fewest refusals, then
-// the fewest watches, then the order of the file. Valid: at least one line.
+// Choose returns the line that suits an order best: one that makes the fin type,
+// of which alone most rules can be judged, then the fewest refusals, then the fewest
+// watches, then the order of the file. Valid: at least one line.
 func Choose(c *Capability, o *Order) *Line {
 	best, least := 0, math.MaxInt
 	for i := range c.Lines {
 		bad := 0
 		for _, v := range Judge(c, &c.Lines[i], o) {
-			switch v.State {
-			case figure.No:
-				bad += 1000
-			case figure.Watch:
+			switch {
+			case v.State == figure.No && v.Rule == "fin_type":
+				bad += 1e6
+			case v.State == figure.No:
+				bad += 1e3
+			case v.State == figure.Watch:
 				bad++
 			}
 		}

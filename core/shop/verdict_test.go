@@ -298,3 +298,14 @@ func finite(t *testing.T, name string, v any) {
 	}
 	visit(reflect.ValueOf(v))
 }
+
+// A fin that is too high is for the line that makes its type, though the other
+// line, where hardly a rule applies, refuses no more often.
+func TestChoosePrefersTheLineOfTheType(t *testing.T) {
+	c := House()
+	o := footed()
+	o.Tube.Fin.Height = 17 * units.Millimetre
+	if got := Choose(&c, &o).Name; got != "Line 1, tension-wound" {
+		t.Errorf("chose %s", got)
+	}
+}

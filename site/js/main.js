@@ -65,7 +65,7 @@ const status = createStatus(at("status"), {
   },
 });
 const tools = createTools(design, {
-  example: (id) => design.replace(() => engine.call("example", { id, sheet: sheet.size() })),
+  example: (id) => design.replace(() => engine.call("example", { id, ...sheet.area() })),
   async save() {
     const { text, filename } = await engine.call("save", { documents: [design.document] });
     download(text, filename);
@@ -76,7 +76,7 @@ const tools = createTools(design, {
   },
 });
 
-chooseFile(at("open"), at("open-file"), (file) => design.replace(() => engine.call("open", { text: file, sheet: sheet.size() })));
+chooseFile(at("open"), at("open-file"), (file) => design.replace(() => engine.call("open", { text: file, ...sheet.area() })));
 createTheme(at("theme"), sheet.paint);
 at("zoom").addEventListener("click", (/** @type {any} */ { target }) => target.dataset.zoom && sheet.zoom(target.dataset.zoom));
 placePopovers();
@@ -146,7 +146,7 @@ function told(notice, saved) {
 async function openLink(link) {
   let notice = "";
   await design.replace(async () => {
-    const reply = await engine.call("start", { saved: "", link, sheet: sheet.size() });
+    const reply = await engine.call("start", { saved: "", link, ...sheet.area() });
     notice = reply.notice;
     return notice ? null : reply;
   });
@@ -158,7 +158,7 @@ async function start() {
   const link = takeFragment();
   let notice = "";
   await design.replace(async () => {
-    const reply = await engine.call("start", { saved, link: "", sheet: sheet.size() });
+    const reply = await engine.call("start", { saved, link: "", ...sheet.area() });
     notice = reply.notice;
     tools.setExamples(reply.examples);
     return reply;

@@ -43,7 +43,9 @@ func curves(w report.Writer, in design.Input, h design.Heat, section string) []r
 	return w.Curves(in)
 }
 
-func hasMap(section string) bool { return section != report.HeatSection && section != report.MakingSection }
+func hasMap(section string) bool {
+	return section != report.HeatSection && section != report.MakingSection
+}
 
 // wanted says what the page shows: one section, with the quantity of its map
 // where it has one, and for making the shop and the room for its pictures.

@@ -17,6 +17,7 @@ type startArgs struct {
 	Saved string `json:"saved"` // the browser's own copy, an envelope, or empty
 	Link  string `json:"link"`  // what follows # in the address, or empty
 	Sheet sheet  `json:"sheet"`
+	wanted
 }
 
 type titled struct {
@@ -54,7 +55,7 @@ func start(a startArgs) (any, error) {
 		}
 	}
 	var err error
-	out.reply, err = show(d, a.Sheet, wanted{})
+	out.reply, err = show(d, a.Sheet, a.wanted)
 	return out, err
 }
 
@@ -98,6 +99,7 @@ func save(a saveArgs) (any, error) {
 type openArgs struct {
 	Text  string `json:"text"`
 	Sheet sheet  `json:"sheet"`
+	wanted
 }
 
 func open(a openArgs) (any, error) {
@@ -109,12 +111,13 @@ func open(a openArgs) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	return show(d, a.Sheet, wanted{})
+	return show(d, a.Sheet, a.wanted)
 }
 
 type exampleArgs struct {
 	ID    string `json:"id"`
 	Sheet sheet  `json:"sheet"`
+	wanted
 }
 
 func example(a exampleArgs) (any, error) {
@@ -122,7 +125,7 @@ func example(a exampleArgs) (any, error) {
 	if !ok {
 		return nil, told{Message: message.New("error.no_example", "id", a.ID)}
 	}
-	return show(d, a.Sheet, wanted{})
+	return show(d, a.Sheet, a.wanted)
 }
 
 type linkArgs struct {

@@ -1,0 +1,208 @@
+package report
+
+import (
+	"encoding/xml"
+	"errors"
+	"io"
+	"strings"
+	"testing"
+
+	"finwright/core/design"
+	"finwright/core/document"
+	"finwright/core/figure"
+	"finwright/core/message"
+	"finwright/core/shop"
+	"finwright/core/units"
+)
+
+// made evaluates and plans a document in the shipped shop.
+func made(t *testing.T, d document.Document) (Making, design.Result, design.Making) {
+	t.Helper()
+	in, err := design.Read(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	res := design.Evaluate(in)
+	m := design.Make(in, res.Heat, shop.House())
+	res.AddMaking(&m)
+	return Writer{Texts: message.English, System: d.Units}.Making(&m, Room{Wide: 1100, Card: 270}), res, m
+}
+
+func verdict(t *testing.T, m Making, rule string) Verdict {
+	t.Helper()
+	for _, v := range m.Verdicts {
+		if v.Rule == rule {
+			return v
+		}
+	}
+	t.Fatalf("no verdict of %s", rule)
+	return Verdict{}
+}
+
+// Every nearest change that the page offers is applied as the page applies it, as
+// texts in a document of either system, and its rule is then good. A change of the fin
+// type may bring rules of its own, so it is held to its own rule like the others.
+func TestOfferedChangesMakeTheirRuleGood(t *testing.T) {
+	far := map[string][]string{
+		"tube_od": {"tube_od", "60 mm", "tube_wall", "5 mm"}, "tube_size": {"tube_od", "27 mm"}, "tube_length": {"tube_length", "16 m"},
+		"wall": {"tube_wall", "0.8 mm"}, "wall_left": {"least_wall", "2.1 mm"}, "fin_height": {"fin_height", "17 mm"}, "fin_count": {"fin_pitch", "14 fpi"},
+		"strip": {"strip_thickness", "0.6 mm"}, "fin_metal": {"fin_metal", "cs1010"}, "tool": {"fin_height", "11 mm"}, "stretch": {"fin_height", "19 mm"},
+		"spares": {"supply", "free_issue", "quantity", "400"}, "tip": {"strip_thickness", "0.3 mm"},
+		"plain_end_b": {"plain_end_b", "0 mm"},
+	}
+	for rule, pairs := range far {
+		for _, system := range []units.System{units.SI, units.US} {
+			d := edited(t, pairs...)
+			d.Units = system
+			m, _, _ := made(t, d)
+			v := verdict(t, m, rule)
+			if v.State == figure.Good || v.Change == nil {
+				if rule != "plain_end_b" { // the trim of the shipped shop may hold the run-down
+					t.Errorf("%s in %s is %s, change %v", rule, system, v.State, v.Change)
+				}
+				continue
+			}
+			d, err := document.Edit(d, v.Change.Command)
+			if err != nil {
+				t.Fatal(err)
+			}
+			m, _, _ = made(t, d)
+			if got := verdict(t, m, rule); got.State != figure.Good {
+				t.Errorf("%s in %s after %q is %s: %s", rule, system, v.Change.Text, got.State, got.Why)
+			}
+		}
+	}
+}
+
+// Bare spans that are too narrow are widened all in one command.
+func TestSpansAreChangedTogether(t *testing.T) {
+	d := document.New()
+	for _, c := range []document.Command{
+		{Op: "add_span"},
+		{Op: "add_span"},
+		{Op: "span", Index: 0, Part: "width", Text: "20 mm"},
+		{Op: "span", Index: 1, Part: "width", Text: "25 mm"},
+	} {
+		var err error
+		if d, err = document.Edit(d, c); err != nil {
+			t.Fatal(err)
+		}
+	}
+	m, _, _ := made(t, d)
+	v := verdict(t, m, "span_width")
+	if v.State != figure.No || v.Change == nil || len(v.Change.Command.Commands) != 2 {
+		t.Fatalf("%+v", v)
+	}
+	d, err := document.Edit(d, v.Change.Command)
+	if err != nil {
+		t.Fatal(err)
+	}
+	m, _, _ = made(t, d)
+	if got := verdict(t, m, "span_width"); got.State != figure.Good {
+		t.Errorf("after %q: %+v", v.Change.Text, got)
+	}
+}
+
+// What hinders stands first.
+func TestVerdictsAreInOrder(t *testing.T) {
+	m, _, _ := made(t, edited(t, "fin_height", "17 mm", "tube_od", "27 mm"))
+	last := -1
+	for _, v := range m.Verdicts {
+		if gravity[v.State] < last {
+			t.Errorf("%s, %s, stands too low", v.Rule, v.State)
+		}
+		last = gravity[v.State]
+		if v.State == figure.No && v.Why == "" {
+			t.Errorf("%s refuses without a reason", v.Rule)
+		}
+	}
+}
+
+// Each picture is well-formed, without script or style, and states its dimensions.
+func TestPicturesStandAlone(t *testing.T) {
+	m, _, plan := made(t, edited(t, "quantity", "120"))
+	w := Writer{Texts: message.English, System: units.SI}
+	want := map[string]string{
+		"length": w.along(plan.Plan.Programme.CutLength), "schedule": "Shift 1", "crate": "1100", "bundle": w.along(plan.Plan.Bundle.Width), "swings": "Strip price",
+	}
+	if len(m.Pictures) != len(want) {
+		t.Errorf("%d pictures", len(m.Pictures))
+	}
+	for _, p := range m.Pictures {
+		if !strings.Contains(p.SVG, ">"+want[p.ID]+"<") || p.Alt == "" {
+			t.Errorf("%s does not say %q", p.ID, want[p.ID])
+		}
+		for dec := xml.NewDecoder(strings.NewReader(p.SVG)); ; {
+			token, err := dec.Token()
+			if errors.Is(err, io.EOF) {
+				break
+			}
+			if err != nil {
+				t.Fatalf("%s: %v", p.ID, err)
+			}
+			start, ok := token.(xml.StartElement)
+			if ok && (start.Name.Local == "script" || start.Name.Local == "style") {
+				t.Errorf("%s holds a %s", p.ID, start.Name.Local)
+			}
+			for _, a := range start.Attr {
+				if strings.Contains(a.Value, "NaN") || strings.Contains(a.Value, "Inf") || a.Name.Local == "style" {
+					t.Errorf("%s: %s=%q", p.ID, a.Name.Local, a.Value)
+				}
+			}
+		}
+	}
+}
+
+// While a tube is pulled only its own drawing is made.
+func TestPullDrawsTheTubeAlone(t *testing.T) {
+	_, _, plan := made(t, document.New())
+	got := Writer{Texts: message.English, System: units.SI}.Making(&plan, Room{Wide: 900})
+	if len(got.Pictures) != 1 || got.Pictures[0].ID != "length" {
+		t.Errorf("%d pictures", len(got.Pictures))
+	}
+}
+
+// Money carries the shop's currency.
+func TestMoneyNamesItsCurrency(t *testing.T) {
+	_, res, _ := made(t, document.New())
+	w := Writer{Texts: message.English, System: units.US, Currency: "EUR"}
+	for id, want := range map[string]string{"price_tube": "EUR", "price_metre": "EUR per ft", "shifts": ""} {
+		f, _ := res.Find(id)
+		if got := w.Figure(f).Unit; got != want {
+			t.Errorf("%s in %q, want %q", id, got, want)
+		}
+	}
+}
+
+// The form of a capability file shows each of its values once, and every list, empty ones too.
+func TestShopFormShowsEveryValue(t *testing.T) {
+	c := shop.House()
+	seen := map[string]bool{}
+	lists := 0
+	var walk func(items []*ShopItem)
+	walk = func(items []*ShopItem) {
+		for _, i := range items {
+			if seen[i.Path] {
+				t.Errorf("%s is shown twice", i.Path)
+			}
+			seen[i.Path] = true
+			if i.Label == "" {
+				t.Errorf("%s has no label", i.Path)
+			}
+			if i.List {
+				lists++
+			}
+			walk(i.Items)
+		}
+	}
+	form := Writer{Texts: message.English, System: units.SI}.ShopForm(c)
+	walk(form.Items)
+	for _, f := range c.Fields() {
+		if !seen[f.Path] {
+			t.Errorf("%s is not shown", f.Path)
+		}
+	}
+	if !seen["measured"] || lists < 20 {
+		t.Errorf("%d lists, measured tubes shown: %v", lists, seen["measured"])
+	}
+}

@@ -1,0 +1,98 @@
+//go:build browser
+
+package e2e
+
+import (
+	"testing"
+
+	"finwright/site/browser"
+)
+
+// The section passes the rules of accessibility, and so does the shop's file.
+func TestMakingIsAccessible(t *testing.T) {
+	page := making(t, browser.Desk, "2-gas-cooler")
+	for _, v := range page.Audit(site) {
+		t.Errorf("section: %+v", v)
+	}
+	page.Click(`[data-testid="shop-open"]`)
+	page.Wait(`document.querySelector("#shop").open`)
+	page.Wait(`[...document.querySelectorAll("#shop details")].map((d) => (d.open = true)).length > 20`)
+	for _, v := range page.Audit(site) {
+		t.Errorf("shop: %+v", v)
+	}
+	page.Screenshot(shots, "making-shop")
+	quiet(t, chromium, page)
+}
+
+// The nearest change is one press away, and one undo takes it back.
+func TestNearestChangeIsApplied(t *testing.T) {
+	page := making(t, browser.Desk, "2-gas-cooler")
+	page.Click(`[data-testid="apply-spares"]`)
+	page.Wait(`document.querySelector('[data-testid="rule-spares"]').dataset.state === "good"`)
+	if got := page.Value(`[data-testid="field-spares"]`); got != "6" {
+		t.Errorf("%s spares", got)
+	}
+	page.Click(`[data-testid="undo"]`)
+	page.Wait(`document.querySelector('[data-testid="rule-spares"]').dataset.state === "watch"`)
+	quiet(t, chromium, page)
+}
+
+// A value of the shop changes what the order costs, is refused with its reason where
+// it is wrong, outlives a reload, and gives way to the shipped shop.
+func TestShopIsEditedAndKept(t *testing.T) {
+	page := making(t, browser.Desk, "")
+	price := page.Text(`[data-testid="figure-price_tube-value"]`)
+	change := func(path, text string) {
+		page.Wait(`(() => { const c = document.querySelector('[data-testid="shop-` + path + `"]'); c.value = "` + text + `"; return c.dispatchEvent(new Event("change")); })()`)
+	}
+	page.Click(`[data-testid="shop-open"]`)
+	page.Wait(`document.querySelector("#shop").open`)
+	change("rates/line", "cheap")
+	page.Wait(`document.getElementById("shop-error-rates/line").textContent !== ""`)
+	change("rates/line", "900 /h")
+	page.Wait(`document.getElementById("shop-error-rates/line").textContent === "" && localStorage.getItem("finwright.shop").includes("900 /h")`)
+	page.Wait(`document.querySelector('[data-testid="figure-price_tube-value"]').textContent !== "` + price + `"`)
+	page.Reload()
+	page.WaitMark("finwright:drawn")
+	page.Click(`[data-testid="section-making"]`)
+	page.Wait(`(document.querySelector('[data-testid="figure-price_tube-value"]')?.textContent ?? "` + price + `") !== "` + price + `"`)
+	page.Click(`[data-testid="shop-open"]`)
+	page.Click(`[data-testid="shop-reset"]`)
+	page.WaitText(`[data-testid="figure-price_tube-value"]`, price)
+	quiet(t, chromium, page)
+}
+
+// making opens the section Making with an example.
+func making(t *testing.T, view browser.View, example string) *browser.Page {
+	t.Helper()
+	page := chromium.Page(t, view)
+	page.Open("")
+	page.WaitMark("finwright:drawn")
+	if example != "" {
+		first := page.Value("#design-title")
+		page.Click("#examples-button")
+		page.Click(`[data-testid="example-` + example + `"]`)
+		page.Wait(`document.querySelector("#design-title").value !== "` + first + `"`)
+	}
+	page.Click(`[data-testid="section-making"]`)
+	page.Wait(`document.querySelectorAll("#verdicts tr").length > 0`)
+	return page
+}
+
+func TestShotsOfMaking(t *testing.T) {
+	for name, view := range map[string]browser.View{
+		"making-desk":   browser.Desk,
+		"making-dark":   {Width: 1440, Height: 900, Dark: true},
+		"making-laptop": {Width: 1280, Height: 720},
+		"making-phone":  {Width: 390, Height: 844, Scale: 2, Mobile: true},
+	} {
+		t.Run(name, func(t *testing.T) {
+			page := making(t, view, "2-gas-cooler")
+			page.Screenshot(shots, name)
+			page.Wait(`document.querySelector('[data-testid="picture-swings"] svg') !== null`)
+			page.Wait(`document.querySelector('[data-testid="picture-swings"]').scrollIntoView({ block: "end" }) ?? true`)
+			page.Screenshot(shots, name+"-below")
+			quiet(t, chromium, page)
+		})
+	}
+}
