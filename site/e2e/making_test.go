@@ -71,7 +71,8 @@ func making(t *testing.T, view browser.View, example string) *browser.Page {
 	if example != "" {
 		first := page.Value("#design-title")
 		page.Click("#examples-button")
-		page.Click(`[data-testid="example-` + example + `"]`)
+		// The menu takes its place after it has opened, so the pointer may be too early.
+		page.Wait(`document.querySelector('[data-testid="example-` + example + `"]').click() ?? true`)
 		page.Wait(`document.querySelector("#design-title").value !== "` + first + `"`)
 	}
 	page.Click(`[data-testid="section-making"]`)
