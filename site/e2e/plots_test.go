@@ -52,13 +52,18 @@ func TestClickOnACurveMovesTheDesign(t *testing.T) {
 // The coloured bands of the map are still there after a look at another section.
 func TestMapKeepsItsBands(t *testing.T) {
 	page := atDesk(t)
-	const painted = `((sheet) => sheet.width > 0 && sheet.getContext("2d").getImageData(0, 0, sheet.width, sheet.height).data.some((x) => x > 0))(document.querySelector("[data-plot=map] .bands"))`
-	page.Wait(painted)
-	page.Click(id("section-heat"))
-	page.Wait(element(id("plot-film")) + ".checkVisibility()")
-	page.Click(id("section-surface"))
-	page.Wait(element(id("plot-map")) + ".checkVisibility()")
-	page.Wait(painted)
+	// The printer's drawing comes last of all: a new one says that the section has been shown to its end.
+	turn := func(section string) {
+		page.Wait(`document.querySelector("#paper svg") !== null`)
+		browser.Eval[bool](page, `(globalThis.earlier = document.querySelector("#paper svg"), true)`)
+		page.Click(id("section-" + section))
+		page.Wait(`![null, earlier].includes(document.querySelector("#paper svg"))`)
+	}
+	turn("heat")
+	turn("surface")
+	if !browser.Eval[bool](page, `((sheet) => sheet.width > 0 && sheet.getContext("2d").getImageData(0, 0, sheet.width, sheet.height).data.some((x) => x > 0))(document.querySelector("[data-plot=map] .bands"))`) {
+		t.Error("the map is blank")
+	}
 }
 
 func TestClickOnTheMapSetsBoth(t *testing.T) {
