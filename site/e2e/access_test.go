@@ -24,7 +24,7 @@ func TestAccessibilityRules(t *testing.T) {
 	step(t, "light", func(t *testing.T) { audit(t, page) })
 	step(t, "heat", func(t *testing.T) {
 		page.Click(id("section-heat"))
-		page.Wait(element(id("methods")) + ".rows.length > 0")
+		page.Wait(element(id("methods")) + ".rows.length > 0 && " + element(canvas("film")) + ".ariaLabel && " + element(canvas("yield_pitch")) + ".ariaLabel")
 		audit(t, page)
 		page.Screenshot(shots, "heat")
 		page.Click(id("section-surface"))
