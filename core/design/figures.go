@@ -100,7 +100,7 @@ func (b *builder) hf() figure.Arg   { return arg("h_f", units.Height, float64(b.
 func (b *builder) strp() figure.Arg { return arg("t", units.Thickness, float64(b.t.Fin.Strip)) }
 func (b *builder) n() figure.Arg    { return arg("n", units.FinCount, float64(b.t.Fin.Count)) }
 func (b *builder) tt() figure.Arg   { return arg("t_t", units.Thickness, float64(b.t.TipThickness())) }
-func (b *builder) film() figure.Arg { return arg("h", units.Film, float64(b.in.Air.Film)) }
+func (b *builder) film() figure.Arg { return arg("h", units.Film, float64(b.s.Film)) }
 func (b *builder) k() figure.Arg    { return arg("k", units.Conduct, float64(b.s.Conductivity)) }
 func (b *builder) total() figure.Arg {
 	return arg("A", units.SurfacePerMetre, float64(b.s.Areas.Total()))
@@ -171,7 +171,7 @@ func (b *builder) finEfficiency() figure.Figure {
 	disc := Disc(b.t, float64(b.s.Conductivity))
 	ro := arg("r_o", units.Diameter, disc.RootRadius)
 	re := arg("r_e", units.Diameter, disc.TipRadius)
-	h, k := float64(b.in.Air.Film), disc.Conductivity
+	h, k := float64(b.s.Film), disc.Conductivity
 	eta := b.s.Fin.Efficiency
 	switch b.t.Profile() {
 	case tube.Rolled:

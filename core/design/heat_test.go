@@ -249,3 +249,35 @@ func TestMetalFieldAgreesWithTheSeries(t *testing.T) {
 		}
 	}
 }
+
+// The working of the efficiency shows the film that was used, computed or given.
+func TestWorkingShowsTheFilmInForce(t *testing.T) {
+	for _, source := range []string{"computed", "given"} {
+		res := Evaluate(read(t, "film_source", source))
+		f, _ := res.Find("fin_parameter")
+		var h, k, strip, tip, root float64
+		for _, a := range f.Args {
+			switch a.Symbol {
+			case "h":
+				h = a.SI
+			case "k":
+				k = a.SI
+			case "t":
+				strip = a.SI
+			case "D_f":
+				tip = a.SI
+			case "D_r":
+				root = a.SI
+			}
+		}
+		if got := math.Sqrt(2*h/(k*strip)) * (tip - root) / 2; math.Abs(got-f.SI) > 1e-12*f.SI {
+			t.Errorf("%s: the numbers shown give mL %g, the figure says %g", source, got, f.SI)
+		}
+		eta, _ := res.Find("fin_efficiency")
+		for _, a := range eta.Args {
+			if a.SI == 0 {
+				t.Errorf("%s: the working puts nought in for %s", source, a.Symbol)
+			}
+		}
+	}
+}

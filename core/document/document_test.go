@@ -107,6 +107,13 @@ func TestLongTextIsCut(t *testing.T) {
 	}
 }
 
+func TestLongNumberCanStillBeSaved(t *testing.T) {
+	d := edited(t, New(), Command{Op: "set", Values: []Value{{Field: "tube_od", Text: text(strings.Repeat("1", 300))}}})
+	if err := Check(d); err != nil {
+		t.Error(err)
+	}
+}
+
 func TestEnvelopeRoundTrip(t *testing.T) {
 	d := edited(t, New(), Command{Op: "add_span"})
 	saved, err := Save([]Document{d, New()})

@@ -132,7 +132,7 @@ func set(d Document, v Value) error {
 // withUnit writes the unit of the system in force behind a bare number, so that
 // the text keeps its meaning when the system changes.
 func withUnit(k units.Kind, text string, s units.System) string {
-	if p, err := units.Parse(k, text, s); err == nil {
+	if p, err := units.Parse(k, text, s); err == nil && len(p.Text) <= maxText {
 		return p.Text
 	}
 	return text
