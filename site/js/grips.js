@@ -111,7 +111,8 @@ export function createGrips(parent, page) {
         node.setAttribute("transform", `translate(${x} ${y})`);
         node.classList.toggle("pulled", mine !== null);
         const [, handle, value] = node.children;
-        handle.setAttribute("transform", `rotate(${(Math.atan2(at.axis[1], at.axis[0]) * 180) / Math.PI})`);
+        const [right, down] = at.axis;
+        handle.setAttribute("transform", `matrix(${right} ${down} ${-down} ${right} 0 0)`);
         value.textContent = grip.value_text;
         node.setAttribute("aria-label", grip.label);
         node.setAttribute("aria-valuemin", grip.min);
