@@ -59,13 +59,13 @@ func (a *assets) record(name, served string) {
 	a.served[name] = served
 }
 
-// startedByScripts picks the programs and workers: what the scripts must know the served name of.
-func (a *assets) startedByScripts() map[string]string {
-	started := maps.Clone(a.served)
-	maps.DeleteFunc(started, func(name, _ string) bool {
-		return !strings.HasSuffix(name, ".wasm.gz") && !strings.HasSuffix(name, ".worker.js")
+// askedByScripts picks the programs, workers and data: what the scripts must know the served name of.
+func (a *assets) askedByScripts() map[string]string {
+	asked := maps.Clone(a.served)
+	maps.DeleteFunc(asked, func(name, _ string) bool {
+		return !strings.HasSuffix(name, ".wasm.gz") && !strings.HasSuffix(name, ".worker.js") && !strings.HasSuffix(name, ".json")
 	})
-	return started
+	return asked
 }
 
 // names lists what is served, in order.

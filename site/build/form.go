@@ -6,13 +6,17 @@ import (
 	"finwright/core/design"
 	"finwright/core/document"
 	"finwright/core/message"
+	"finwright/testdata/cases"
 )
 
 // pageFunctions gives the pages their words: msg is the English text of a key.
 var pageFunctions = template.FuncMap{"msg": message.English.Text}
 
-// form is what the pages are rendered with: the document's fields in words.
-type form struct{ Groups []group }
+// form is what the pages are rendered with: the document's fields in words, and the examples.
+type form struct {
+	Groups   []group
+	Examples []cases.Case
+}
 
 type group struct {
 	ID      string
@@ -29,7 +33,7 @@ type field struct {
 type choice struct{ ID, Text string }
 
 func pageData() form {
-	var f form
+	f := form{Examples: cases.List()}
 	for _, id := range document.Groups {
 		g := group{ID: id, Section: document.Section(id)}
 		for _, spec := range document.Specs {

@@ -1,5 +1,5 @@
 // Command build makes the static folder site/dist: the two WebAssembly programs, the bundled scripts and styles,
-// the rendered pages, the service worker and the licence texts. Run it from the top of the repository.
+// the options of the charts, the rendered pages, the service worker and the licence texts. Run it from the top of the repository.
 package main
 
 import (
@@ -8,6 +8,8 @@ import (
 	"path/filepath"
 	"sync"
 	"time"
+
+	"finwright/site/charts"
 )
 
 const (
@@ -63,6 +65,13 @@ func fill(built *assets) error {
 		return err
 	}
 	if err := built.copyHashed("icon.svg"); err != nil {
+		return err
+	}
+	options, err := charts.JSON()
+	if err != nil {
+		return err
+	}
+	if err := built.addHashed("charts.json", options); err != nil {
 		return err
 	}
 	for _, page := range pages {

@@ -35,7 +35,7 @@ func renderPage(built *assets, file string) error {
 	if err := page.Execute(&body, pageData()); err != nil {
 		return err
 	}
-	names, err := json.Marshal(built.startedByScripts())
+	names, err := json.Marshal(built.askedByScripts())
 	if err != nil {
 		return err
 	}

@@ -160,7 +160,6 @@ async function start() {
   await design.replace(async () => {
     const reply = await engine.call("start", { saved, link: "", ...sheet.area() });
     notice = reply.notice;
-    tools.setExamples(reply.examples);
     return reply;
   });
   if (!design.view) return tools.say("noEngine");

@@ -1,18 +1,19 @@
 // @ts-check
-// The plots of the page: ECharts shows the options that the engine makes, and a click or an arrow key says where the
-// design shall go. Every number and text comes from the engine.
+// The plots of the page: ECharts shows the options that the build has written, with the data that the engine sends, and a
+// click or an arrow key says where the design shall go. Every number and text comes from the engine.
 
 import { LineChart, ScatterChart } from "echarts/charts";
 import { AxisPointerComponent, GridComponent } from "echarts/components";
 import { init, use } from "echarts/core";
 import { CanvasRenderer } from "echarts/renderers";
+import { asset } from "./assets.js";
 import { Bands } from "./bands.js";
 
 use([LineChart, ScatterChart, GridComponent, AxisPointerComponent, CanvasRenderer]);
 
 /**
  * @typedef {{field: string, unit: string, step: number}} Place what an axis sets, and by how much an arrow key moves it
- * @typedef {{id: string, option: any, dark: any}} Plot a chart's full option for light and for dark paper
+ * @typedef {{id: string, option: any, dark: any}} Plot a chart's option without data, for light and for dark paper
  * @typedef {{id: string, patch: any, x: Place | null, y: Place | null, mark: {x: number, y: number} | null, label: string}} Update
  * @typedef {Update & import("./bands.js").Picture} FieldMap
  * @typedef {{field: string, number: number, unit: string}} Value
@@ -44,6 +45,7 @@ class Figure {
     this.area.append(chart, this.reading);
 
     /** @type {Plot | null} */ this.plot = null;
+    this.shown = false; // whether the chart has the plot's option
     /** @type {Update | null} */ this.update = null;
     /** @type {FieldMap | null} the whole map, while updates move only its ring */ this.map = null;
     this.dark = false;
@@ -153,26 +155,26 @@ class Figure {
   /** @param {Plot} plot */
   setPlot(plot) {
     this.plot = plot;
+    this.shown = false; // till the update in its units comes
     this.map = null; // its numbers may be in other units
     this.bands.clear();
-    this.show();
   }
 
-  /** Draws the whole option, and what has changed since. */
+  /** Draws everything anew, in the next frame: the option by itself would be drawn for nothing. */
   show() {
-    if (!this.plot) return;
-    const { title, ...option } = this.dark ? this.plot.dark : this.plot.option;
-    this.note(title, option);
+    if (!this.plot || !this.update) return;
+    const option = this.dark ? this.plot.dark : this.plot.option;
     for (const axes of /** @type {const} */ (["xAxis", "yAxis"])) {
       option[axes].forEach((/** @type {any} */ axis, /** @type {number} */ i) => {
         axis.axisLabel.formatter = (/** @type {number} */ _, /** @type {number} */ tick) => this.ticks[axes][i][tick] ?? "";
       });
     }
     this.drawn.clear();
-    this.chart.setOption(option, { notMerge: true });
+    this.chart.setOption(option, { notMerge: true, lazyUpdate: true });
+    this.shown = true;
     const latest = this.update;
-    if (this.map) this.patch(this.map, false);
-    if (latest) this.patch(latest);
+    if (this.map) this.patch(this.map);
+    this.patch(latest);
   }
 
   /**
@@ -183,10 +185,11 @@ class Figure {
     this.update = update;
     this.area.setAttribute("aria-label", update.label);
     if (!this.plot) return;
+    if (!this.shown) this.show();
     const { title, ...option } = update.patch;
     this.note(title, option);
     const news = this.news(option);
-    if (news) this.chart.setOption(news, { lazyUpdate, silent: true });
+    if (news || !lazyUpdate) this.chart.setOption(news ?? {}, { lazyUpdate, silent: true });
   }
 
   /**
@@ -234,6 +237,14 @@ class Figure {
   }
 }
 
+/** @returns {Promise<Record<string, Plot[]>>} the options of all charts, by units */
+async function loadOptions() {
+  const url = asset("charts.json");
+  const response = await fetch(url);
+  if (!response.ok) throw new Error(`${response.status} ${url}`);
+  return response.json();
+}
+
 /**
  * Brings the figures of root to life: each names its plot in data-plot and holds an element "canvas".
  *
@@ -243,7 +254,9 @@ class Figure {
  * @param {HTMLElement} root
  * @param {{onPlace: (plot: string, values: Value[]) => void}} listener
  */
-export function createPlots(root, { onPlace }) {
+export async function createPlots(root, { onPlace }) {
+  const options = await loadOptions();
+  let optionsOf = ""; // the units whose options are set
   /** @type {Map<string, Figure>} */
   const figures = new Map();
   for (const figure of /** @type {NodeListOf<HTMLElement>} */ (root.querySelectorAll("[data-plot]"))) {
@@ -264,9 +277,11 @@ export function createPlots(root, { onPlace }) {
   watchPixelRatio();
 
   return {
-    /** @param {Plot[]} plots full options, once and again when the units change */
-    setOptions(plots) {
-      for (const plot of plots) figures.get(plot.id)?.setPlot(plot);
+    /** Takes the charts in these units, if they are not there. @param {string} units */
+    take(units) {
+      if (optionsOf === units) return;
+      optionsOf = units;
+      for (const plot of options[units]) figures.get(plot.id)?.setPlot(plot);
     },
 
     /** @param {Update[]} updates what a change of the design changes */

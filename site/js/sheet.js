@@ -17,7 +17,6 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   /** @type {any} */ let plots = null;
   /** @type {any} */ let good = null; // the last document that could be measured, with its view
   let section = "surface"; // whose plots are shown
-  let optionsOf = ""; // units and section that the plots' options are written for
   let idle = 0;
   let timing = false;
   /** @type {Promise<void> | null} */ let plotted = null;
@@ -30,8 +29,9 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   const theme = () => document.documentElement.dataset.theme ?? (dark() ? "dark" : "light");
 
   function draw() {
-    drawing?.show(good.view.scene);
-    plots?.patch(good.view.plots);
+    drawing.show(good.view.scene);
+    plots.take(good.view.units);
+    plots.patch(good.view.plots);
   }
 
   const painted = () => new Promise((resolve) => drawingRoot.addEventListener("painted", resolve, { once: true }));
@@ -47,20 +47,10 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     timing = false;
   }
 
-  async function loadOptions() {
-    const wanted = `${good.view.units} ${section}`;
-    if (optionsOf === wanted || !plotsRoot.querySelector(`[data-of="${section}"] [data-plot]`)) return;
-    optionsOf = wanted;
-    const { plots: options } = await engine.call("plots", { document: good.document, section, quantity: mapQuantity.value });
-    plots.setOptions(options);
-    mapOf = ""; // new options come without bands
-    plots.patch(good.view.plots);
-  }
-
   /** The bands cost more than one frame: they follow when a pull has ended. */
   async function loadMap() {
     if (section !== "surface") return;
-    const now = JSON.stringify([good.document, mapQuantity.value]);
+    const now = JSON.stringify([good.document, mapQuantity.value]); // the units are the document's
     if (now === mapOf) return;
     mapOf = now;
     const map = await engine.callLatest("map", "map", { document: good.document, quantity: mapQuantity.value });
@@ -96,8 +86,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   }).observe(drawingRoot);
 
   return {
-    size,
-    area: (live = false) => ({ sheet: size(), section, quantity: mapQuantity.value, ...more(section, live) }),
+    area: (live = false) => ({ sheet: plots ? size() : null, section, quantity: mapQuantity.value, ...more(section, live) }),
     get section() {
       return section;
     },
@@ -112,12 +101,12 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       if (view.valid) good = { document, view };
       drawing?.setStale(stale);
       plots?.setStale(stale);
-      if (!view.valid || !plots) return;
+      if (!view.valid || !view.scene || !plots) return; // an answer from before there was a sheet has no scene
       draw();
       if (since !== undefined && !timing) time(since);
       if (!settled) return;
       if (JSON.stringify(document) !== paperOf) paper.replaceChildren(); // no drawing is better than another tube's
-      plotted = loadOptions().then(loadMap).then(prepare);
+      plotted = loadMap().then(prepare);
     },
 
     /** Loads what draws; resolves when all is drawn. */
@@ -130,7 +119,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
         onCancel: design.cancel,
         requestSVG: () => picture("screen"),
       });
-      plots = createPlots(plotsRoot, { onPlace: (_, values) => design.commit(set(values)) });
+      plots = await createPlots(plotsRoot, { onPlace: (_, values) => design.commit(set(values)) });
       plots.setTheme(theme());
       if (!good) return;
       const drawn = painted();

@@ -29,6 +29,7 @@ export function createTools(design, act) {
   }
   undo.addEventListener("click", design.undo);
   redo.addEventListener("click", design.redo);
+  examples.addEventListener("click", (/** @type {any} */ { target }) => target.dataset.example && act.example(target.dataset.example));
   at("save").addEventListener("click", async () => {
     await act.save();
     say("saved");
@@ -43,22 +44,6 @@ export function createTools(design, act) {
       for (const button of units) button.setAttribute("aria-pressed", String(button.dataset.units === view.units));
       undo.disabled = !design.history.canUndo;
       redo.disabled = !design.history.canRedo;
-    },
-    /** @param {{id: string, title: string}[]} list */
-    setExamples(list) {
-      examples.replaceChildren(
-        ...list.map(({ id, title: name }) => {
-          const button = document.createElement("button");
-          button.type = "button";
-          button.textContent = name;
-          button.dataset.testid = `example-${id}`;
-          button.addEventListener("click", () => {
-            examples.hidePopover();
-            act.example(id);
-          });
-          return button;
-        }),
-      );
     },
     /** Copies all digits of a figure. @param {string} id */
     async copyFigure(id) {

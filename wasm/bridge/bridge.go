@@ -18,7 +18,6 @@ type method func(args []byte) (any, error)
 var methods = map[string]method{
 	"start":   with(start),
 	"edit":    with(edit),
-	"plots":   with(allPlots),
 	"map":     with(fieldMap),
 	"working": with(working),
 	"save":    with(save),

@@ -13,7 +13,8 @@ import (
 	"finwright/wasm/plots"
 )
 
-// sheet is the drawing area in CSS px, with the scales to keep while a grip is held.
+// sheet is the drawing area in CSS px, with the scales to keep while a grip is held. A page that shows neither drawing
+// nor plots yet gives none.
 type sheet struct {
 	Width  float64         `json:"width"`
 	Height float64         `json:"height"`
@@ -57,7 +58,7 @@ type wanted struct {
 }
 
 // show evaluates d, with the contents of one section.
-func show(d document.Document, area sheet, want wanted) (reply, error) {
+func show(d document.Document, area *sheet, want wanted) (reply, error) {
 	w := writer(d)
 	w.Section = want.Section
 	in, err := design.Read(d)
@@ -74,9 +75,13 @@ func show(d document.Document, area sheet, want wanted) (reply, error) {
 		shown := w.Making(&m, want.Room)
 		planned = &shown
 	}
-	scene := compose(in, res.Heat, d.Units, area, want.Section)
-	out := reply{d, page{View: w.View(d, nil, &res), Scene: &scene, Plots: []plots.Update{}}}
+	out := reply{d, page{View: w.View(d, nil, &res)}}
 	out.View.Making = planned
+	if area == nil {
+		return out, nil
+	}
+	scene := compose(in, res.Heat, d.Units, *area, want.Section)
+	out.View.Scene, out.View.Plots = &scene, []plots.Update{}
 	for _, c := range curves(w, in, res.Heat, want.Section) {
 		out.View.Plots = append(out.View.Plots, plots.Patch(c))
 	}
@@ -123,7 +128,7 @@ func metalHeat(in design.Input, t design.Thermal) *drawing.Heat {
 type editArgs struct {
 	Document document.Document `json:"document"`
 	Command  *document.Command `json:"command"`
-	Sheet    sheet             `json:"sheet"`
+	Sheet    *sheet            `json:"sheet"`
 	wanted
 }
 
@@ -141,27 +146,12 @@ func edit(a editArgs) (any, error) {
 	return show(d, a.Sheet, a.wanted)
 }
 
-type plotArgs struct {
+type mapArgs struct {
 	Document document.Document `json:"document"`
-	Section  string            `json:"section,omitempty"`
 	Quantity design.Quantity   `json:"quantity"`
 }
 
-// allPlots gives every chart's full option, the map's without its bands.
-func allPlots(a plotArgs) (any, error) {
-	in, err := a.read()
-	if err != nil {
-		return nil, err
-	}
-	w := writer(a.Document)
-	list := plots.Options(curves(w, in, design.Rate(in), a.Section)...)
-	if hasMap(a.Section) {
-		list = append(list, plots.MapOption(w.MapFrame(in, a.Quantity)))
-	}
-	return map[string]any{"plots": list}, nil
-}
-
-func fieldMap(a plotArgs) (any, error) {
+func fieldMap(a mapArgs) (any, error) {
 	in, err := a.read()
 	if err != nil {
 		return nil, err
@@ -169,7 +159,7 @@ func fieldMap(a plotArgs) (any, error) {
 	return plots.NewMap(writer(a.Document).Map(in, a.Quantity)), nil
 }
 
-func (a plotArgs) read() (design.Input, error) {
+func (a mapArgs) read() (design.Input, error) {
 	if !slices.Contains(design.Quantities, a.Quantity) {
 		return design.Input{}, fmt.Errorf("bridge: quantity %q", a.Quantity)
 	}

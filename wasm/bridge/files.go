@@ -16,28 +16,19 @@ import (
 type startArgs struct {
 	Saved string `json:"saved"` // the browser's own copy, an envelope, or empty
 	Link  string `json:"link"`  // what follows # in the address, or empty
-	Sheet sheet  `json:"sheet"`
+	Sheet *sheet `json:"sheet"`
 	wanted
-}
-
-type titled struct {
-	ID    string `json:"id"`
-	Title string `json:"title"`
 }
 
 type started struct {
 	reply
-	Saved    *document.Document `json:"saved"`  // the saved design, when a link was opened over it
-	Notice   string             `json:"notice"` // what could not be read, if anything
-	Examples []titled           `json:"examples"`
+	Saved  *document.Document `json:"saved"`  // the saved design, when a link was opened over it
+	Notice string             `json:"notice"` // what could not be read, if anything
 }
 
 // start opens the link if there is one, else the saved design, else the first example.
 func start(a startArgs) (any, error) {
 	out := started{}
-	for _, c := range cases.List() {
-		out.Examples = append(out.Examples, titled{c.ID, c.Title})
-	}
 	d := cases.First()
 	if a.Saved != "" {
 		if saved, err := openOne([]byte(a.Saved)); err != nil {
@@ -98,7 +89,7 @@ func save(a saveArgs) (any, error) {
 
 type openArgs struct {
 	Text  string `json:"text"`
-	Sheet sheet  `json:"sheet"`
+	Sheet *sheet `json:"sheet"`
 	wanted
 }
 
@@ -116,7 +107,7 @@ func open(a openArgs) (any, error) {
 
 type exampleArgs struct {
 	ID    string `json:"id"`
-	Sheet sheet  `json:"sheet"`
+	Sheet *sheet `json:"sheet"`
 	wanted
 }
 

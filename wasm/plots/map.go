@@ -2,10 +2,6 @@ package plots
 
 import (
 	"encoding/json"
-	"strconv"
-
-	"github.com/go-echarts/go-echarts/v2/charts"
-	"github.com/go-echarts/go-echarts/v2/opts"
 
 	"finwright/core/report"
 )
@@ -19,11 +15,6 @@ type Map struct {
 	Colours  []string   `json:"colours"`
 	Area     [4]float64 `json:"area"` // what the bands cover: left, bottom, right, top in the units of the axes
 	Update
-}
-
-// MapOption returns the full option of the map's chart.
-func MapOption(f report.Field) Plot {
-	return Plot{f.ID, fieldOption(f, Light), fieldOption(f, Dark)}
 }
 
 // NewMap returns a field ready to show.
@@ -75,48 +66,5 @@ func levelData(contours []report.Contour) raw {
 	return b
 }
 
-func fieldOption(f report.Field, t Theme) json.RawMessage {
-	x, y := fieldScales(f)
-	done := completion{theme: t, x: []scale{x}, y: []scale{y}, names: []string{t.Ink}, ticks: t.ticks()}
-	for _, d := range fieldData(f) {
-		one := fieldStyle(d.id, t)
-		one.Id, one.Data, one.Silent, one.Tooltip = d.id, d.data, true, &show{}
-		done.series = append(done.series, one)
-	}
-	bare := &opts.SplitLine{Show: opts.Bool(false)}
-	return draw(done, f.Title,
-		charts.WithGridOpts(opts.Grid{Left: strconv.Itoa(yLabelWidth), Right: "14", Top: "26", Bottom: "44"}),
-		charts.WithXAxisOpts(opts.XAxis{
-			Type: "value", Min: x.low, Max: x.high, Name: named(f.X.Label, f.X.Unit), NameLocation: "middle", NameGap: 26,
-			AxisLine: t.axisLine(), AxisTick: t.ticks(), AxisLabel: t.axisLabel(), SplitLine: bare,
-		}),
-		charts.WithYAxisOpts(opts.YAxis{
-			Type: "value", Min: y.low, Max: y.high, Name: named(f.Y.Label, f.Y.Unit), NameLocation: "end", NameGap: 10,
-			AxisLine: t.axisLine(), AxisLabel: t.axisLabel(), SplitLine: bare,
-		}),
-	)
-}
-
-// fieldStyle is how one series of a map looks. The bands are the same on any paper, and so is what is written on them.
-func fieldStyle(id string, t Theme) series {
-	switch id {
-	case "contours":
-		return series{SingleSeries: charts.SingleSeries{
-			Type: "line", ShowSymbol: opts.Bool(false), Color: Light.Ink,
-			LineStyle: &opts.LineStyle{Color: Light.Ink, Width: 1},
-		}}
-	case "levels":
-		return series{
-			SingleSeries: charts.SingleSeries{Type: "scatter", SymbolSize: 0, ItemStyle: solid()},
-			Z:            4,
-			Label: &label{
-				Label: opts.Label{
-					Show: opts.Bool(true), Position: "inside", Formatter: "{b}", Color: Light.Ink,
-					FontFamily: family, FontSize: fontTick, BackgroundColor: Light.Paper, BorderRadius: 2,
-				},
-				Padding: []int{3, 5, 2, 5},
-			},
-		}
-	}
-	return ring(t)
-}
+// MapSeries lists the series that NewMap fills, from back to front.
+func MapSeries() []string { return ids(fieldData(report.Field{})) }

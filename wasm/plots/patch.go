@@ -1,6 +1,38 @@
+// Package plots turns the plain series of core/report into what a change of
+// the design changes in the page's charts. What stays the same is written when
+// the page is built, by site/charts. It formats; it computes nothing.
 package plots
 
-import "encoding/json"
+import (
+	"encoding/json"
+
+	"finwright/core/report"
+)
+
+// Update is what a change of the design changes in a chart that is there.
+type Update struct {
+	ID    string          `json:"id"`
+	Patch json.RawMessage `json:"patch"` // partial option, for setOption
+	X     *Place          `json:"x"`
+	Y     *Place          `json:"y"` // nil where the plot's height is no input
+	Mark  *Mark           `json:"mark"`
+	Label string          `json:"label"` // what the plot shows, said
+}
+
+// Place says what a click along an axis sets.
+type Place struct {
+	Field string  `json:"field"`
+	Unit  string  `json:"unit"`
+	Step  float64 `json:"step"` // one press of an arrow key
+}
+
+// Mark is where the design stands, in the units of the axes.
+type Mark struct {
+	X float64 `json:"x"`
+	Y float64 `json:"y"`
+}
+
+func place(a report.Axis) *Place { return &Place{Field: a.Field, Unit: a.Unit, Step: a.Nudge} }
 
 // patch is the partial option of a change. It says only what a change of the design can change.
 type patch struct {

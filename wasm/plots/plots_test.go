@@ -15,7 +15,7 @@ import (
 	"finwright/core/report"
 )
 
-var update = flag.Bool("update", false, "rewrite the golden options")
+var update = flag.Bool("update", false, "rewrite the golden patches")
 
 // sample is a plot of two panels and three lines with made-up shapes: a parabola and a falling line.
 func sample() report.Curves {
@@ -57,60 +57,21 @@ func sampleField() report.Field {
 
 // everything is each piece of JSON that the package makes, by name.
 func everything() map[string]json.RawMessage {
-	curves, field := Options(sample())[0], MapOption(sampleField())
-	ready := NewMap(sampleField())
 	return map[string]json.RawMessage{
-		"height": curves.Option, "height_dark": curves.Dark, "height_patch": Patch(sample()).Patch,
-		"map": field.Option, "map_dark": field.Dark, "map_patch": ready.Patch, "map_ring": MoveRing(sampleField()).Patch,
+		"height_patch": Patch(sample()).Patch, "map_patch": NewMap(sampleField()).Patch, "map_ring": MoveRing(sampleField()).Patch,
 	}
 }
 
-func TestOptionsAreJSON(t *testing.T) {
+func TestPatchesAreJSON(t *testing.T) {
 	for name, text := range everything() {
 		if !json.Valid(text) {
 			t.Errorf("%s is no JSON: %.200s", name, text)
 		}
-		for _, forbidden := range []string{"__f__", "function", "toolbox", "dataView", "NaN", "<"} {
-			if bytes.Contains(text, []byte(forbidden)) {
-				t.Errorf("%s holds %q", name, forbidden)
-			}
-		}
 	}
 }
 
-func TestOptionsKeepWithThePage(t *testing.T) {
-	for name, text := range everything() {
-		if strings.Contains(name, "_patch") || strings.Contains(name, "_ring") {
-			continue
-		}
-		var o struct {
-			Animation *bool
-			Tooltip   any
-			XAxis     []struct{ Name string }
-			YAxis     []struct{ Name string }
-		}
-		if err := json.Unmarshal(text, &o); err != nil {
-			t.Fatal(err)
-		}
-		if o.Animation == nil || *o.Animation {
-			t.Errorf("%s moves by itself", name)
-		}
-		if o.Tooltip != nil {
-			t.Errorf("%s: a tooltip of the chart library breaks the style policy", name)
-		}
-		if last := o.XAxis[len(o.XAxis)-1].Name; last != "Fin height, mm" {
-			t.Errorf("%s: x axis is named %q", name, last)
-		}
-		for _, y := range o.YAxis {
-			if y.Name == "" {
-				t.Errorf("%s: a y axis has no name", name)
-			}
-		}
-	}
-}
-
-// golden compares options with what they were; it shows a change, not that either is right.
-func TestGoldenOptions(t *testing.T) {
+// golden compares patches with what they were; it shows a change, not that either is right.
+func TestGoldenPatches(t *testing.T) {
 	for name, text := range everything() {
 		file := filepath.Join("..", "..", "testdata", "golden", "plot_"+name+".json")
 		var pretty bytes.Buffer
@@ -180,9 +141,8 @@ func differ(a, b any) string {
 	return ""
 }
 
-// A patch must name series that the option has, or the page would grow new ones.
-func TestPatchFitsOption(t *testing.T) {
-	all := everything()
+// A patch fills the series that it says it does: the chart has no others.
+func TestPatchFillsItsSeries(t *testing.T) {
 	ids := func(text json.RawMessage) []string {
 		var o struct{ Series []struct{ ID string } }
 		if err := json.Unmarshal(text, &o); err != nil {
@@ -194,10 +154,18 @@ func TestPatchFitsOption(t *testing.T) {
 		}
 		return ids
 	}
-	for patch, option := range map[string]string{"height_patch": "height", "map_patch": "map"} {
-		if got, want := ids(all[patch]), ids(all[option]); !slices.Equal(got, want) {
-			t.Errorf("%s has series %v, %s has %v", patch, got, option, want)
+	var want []string
+	for i, panel := range Series(sample()) {
+		for _, id := range panel {
+			want = append(want, SeriesID(i, id))
 		}
+	}
+	all := everything()
+	if got := ids(all["height_patch"]); !slices.Equal(got, want) {
+		t.Errorf("curves: series %v, want %v", got, want)
+	}
+	if got := ids(all["map_patch"]); !slices.Equal(got, MapSeries()) {
+		t.Errorf("map: series %v, want %v", got, MapSeries())
 	}
 	if got := ids(all["map_ring"]); !slices.Equal(got, []string{"ring"}) {
 		t.Errorf("moving the ring changes %v", got)
@@ -273,13 +241,6 @@ func TestHiddenLinesHaveNoName(t *testing.T) {
 	text := string(names(lines, 25, round(0, 50, 5)))
 	if strings.Contains(text, "0.30 mm") || !strings.Contains(text, "{own|0.41 mm}") || !strings.Contains(text, "0.61 mm") {
 		t.Errorf("names are %s", text)
-	}
-}
-
-func BenchmarkOptions(b *testing.B) {
-	c := sample()
-	for b.Loop() {
-		Options(c, c)
 	}
 }
 

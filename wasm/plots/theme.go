@@ -27,8 +27,8 @@ var (
 	}
 )
 
-// series is the colour of a figure.
-func (t Theme) series(figure string) string {
+// Of is the colour of a figure.
+func (t Theme) Of(figure string) string {
 	if colour, ok := t.Series[figure]; ok {
 		return colour
 	}

@@ -1,0 +1,106 @@
+package charts
+
+import (
+	"bytes"
+	"encoding/json"
+	"slices"
+	"testing"
+)
+
+type option struct {
+	Animation *bool
+	Tooltip   any
+	Grid      []struct{}
+	XAxis     []struct{ Name string }
+	YAxis     []struct{ Name string }
+	Series    []struct {
+		ID    string
+		Stack string
+		Data  []any
+	}
+}
+
+// each visits the option of every chart in both themes.
+func each(t *testing.T, visit func(name string, text json.RawMessage, o option)) {
+	t.Helper()
+	text, err := JSON()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var all map[string][]Plot
+	if err := json.Unmarshal(text, &all); err != nil {
+		t.Fatal(err)
+	}
+	count := 0
+	for system, list := range all {
+		for _, plot := range list {
+			for theme, text := range map[string]json.RawMessage{"light": plot.Option, "dark": plot.Dark} {
+				var o option
+				if err := json.Unmarshal(text, &o); err != nil {
+					t.Fatal(err)
+				}
+				visit(system+" "+plot.ID+" "+theme, text, o)
+				count++
+			}
+		}
+	}
+	if count != 2*7*2 {
+		t.Errorf("%d options for seven charts in two systems of units and two themes", count)
+	}
+}
+
+func TestOptionsKeepWithThePage(t *testing.T) {
+	each(t, func(name string, text json.RawMessage, o option) {
+		for _, forbidden := range []string{"__f__", "function", "toolbox", "dataView", "NaN", "<"} {
+			if bytes.Contains(text, []byte(forbidden)) {
+				t.Errorf("%s holds %q", name, forbidden)
+			}
+		}
+		if o.Animation == nil || *o.Animation {
+			t.Errorf("%s moves by itself", name)
+		}
+		if o.Tooltip != nil {
+			t.Errorf("%s: a tooltip of the chart library breaks the style policy", name)
+		}
+		if o.XAxis[len(o.XAxis)-1].Name == "" {
+			t.Errorf("%s: the x axis has no name", name)
+		}
+		for _, y := range o.YAxis {
+			if y.Name == "" {
+				t.Errorf("%s: a y axis has no name", name)
+			}
+		}
+	})
+}
+
+func TestOptionsHoldNoData(t *testing.T) {
+	each(t, func(name string, _ json.RawMessage, o option) {
+		for _, s := range o.Series {
+			if len(s.Data) > 0 {
+				t.Errorf("%s: series %s has data", name, s.ID)
+			}
+		}
+	})
+}
+
+// A band and its floor are heaped, whatever their grid: each panel needs a heap of its own.
+func TestEachPanelHeapsOnItsOwn(t *testing.T) {
+	heaped := false
+	each(t, func(name string, _ json.RawMessage, o option) {
+		of := map[string][]string{}
+		for _, s := range o.Series {
+			if s.Stack != "" {
+				of[s.Stack] = append(of[s.Stack], s.ID[1:])
+			}
+		}
+		for heap, parts := range of {
+			heaped = true
+			if !slices.Equal(parts, []string{"floor", "band"}) {
+				t.Errorf("%s: heap %s is of %v", name, heap, parts)
+			}
+		}
+	})
+	if !heaped {
+		t.Error("no chart has a band")
+	}
+}
