@@ -1,8 +1,7 @@
 // @ts-check
 // The page's side of the engine: method and arguments in, a promise of the data out.
 
-import { asset } from "./assets.js";
-import { compile } from "./loader.js";
+import { startWorker } from "./worker.js";
 
 /** What the engine says of a request that it refuses: a message for the user, and one for each field at fault. */
 export class EngineError extends Error {
@@ -22,24 +21,19 @@ export class Cancelled extends Error {}
 
 /** A worker with one engine. It starts at the first call, and again at the first call after a crash or a stop. */
 class Line {
-  /** @param {Promise<WebAssembly.Module>} module */
-  constructor(module) {
-    this.module = module;
+  /** @param {Worker} [worker] one that is there already */
+  constructor(worker) {
     /** @type {Worker | null} */
-    this.worker = null;
+    this.worker = worker ? this.hear(worker) : null;
     this.lastId = 0;
     /** @type {Map<number, {resolve: (data: any) => void, reject: (reason: Error) => void}>} */
     this.pending = new Map();
   }
 
-  start() {
-    const worker = new Worker(asset("js/engine.worker.js"), { type: "module" });
+  /** @param {Worker} worker */
+  hear(worker) {
     worker.onmessage = ({ data: { id, reply } }) => this.settle(id, JSON.parse(reply));
     worker.onerror = (event) => this.stop(new EngineCrash(event.message));
-    this.module.then(
-      (module) => worker.postMessage({ module }),
-      (reason) => this.stop(new EngineCrash(String(reason))),
-    );
     return worker;
   }
 
@@ -49,15 +43,10 @@ class Line {
    * @returns {Promise<any>}
    */
   async call(method, args) {
-    const worker = (this.worker ??= this.start());
+    const worker = (this.worker ??= this.hear(startWorker()));
     const id = ++this.lastId;
     const reply = new Promise((resolve, reject) => this.pending.set(id, { resolve, reject }));
-    const text = JSON.stringify(args);
-    // The program goes to the worker first: this waits behind it.
-    this.module.then(
-      () => worker.postMessage({ id, method, args: text }),
-      () => {},
-    );
+    worker.postMessage({ id, method, args: JSON.stringify(args) });
     return reply;
   }
 
@@ -82,11 +71,9 @@ class Line {
   }
 }
 
-/** Starts loading the engine. */
-export function createEngine() {
-  const module = compile(asset("engine.wasm.gz"));
-  const line = new Line(module);
-  line.worker = line.start();
+/** @param {Worker} [worker] one that has begun to load; without it, the first call starts one */
+export function createEngine(worker) {
+  const line = new Line(worker);
 
   /** @type {Map<string, {next: null | {args: object, resolve: (data: any) => void, reject: (reason: any) => void}}>} */
   const slots = new Map();
@@ -128,7 +115,7 @@ export function createEngine() {
     },
 
     /**
-     * Spreads calls of one method over the pool's workers, which start with the first batch and share the compiled program.
+     * Spreads calls of one method over the pool's workers, which start with the first batch.
      * The interactive worker never waits for them. onReply sees each answer as it comes.
      * @param {string} method
      * @param {object[]} list
@@ -138,7 +125,7 @@ export function createEngine() {
     batch(method, list, onReply) {
       if (pool.length === 0) {
         const size = Math.min(2, navigator.hardwareConcurrency);
-        pool = Array.from({ length: size }, () => new Line(module));
+        pool = Array.from({ length: size }, () => new Line());
       }
       const lines = pool;
       /** @type {any[]} */

@@ -1,14 +1,15 @@
 // @ts-check
-// One Go engine in a worker: {module} starts it, {id, method, args} is answered by {id, reply}. JSON goes through unread.
+// One Go engine in a worker: {program} loads and starts it, {id, method, args} is answered by {id, reply}. JSON goes
+// through unread.
 
-import { start } from "./loader.js";
+import { compile, start } from "./loader.js";
 
 /** @type {Promise<void>} */
 let started;
 
-self.onmessage = async ({ data: { module, id, method, args } }) => {
+self.onmessage = async ({ data: { program, id, method, args } }) => {
   try {
-    if (module) started = start(module);
+    if (program) started = compile(program).then(start);
     await started;
     if (method) self.postMessage({ id, reply: globalThis.finwright.call(method, args) });
   } catch (error) {

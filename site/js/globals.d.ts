@@ -9,6 +9,9 @@ declare class Go {
 /** Set by the engine program: JSON in, JSON out. */
 declare var finwright: { call(method: string, args: string): string };
 
+/** Set by first.js: the worker whose engine the page asks. */
+declare var engineWorker: Worker;
+
 /** Put into the service worker by the build. */
 declare const FILES: string[];
 declare const VERSION: string;

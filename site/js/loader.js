@@ -4,27 +4,34 @@
 import "wasm_exec";
 
 /**
- * Compiles the program at url.
+ * Compiles the program at url while it arrives.
  * @param {string} url
  * @returns {Promise<WebAssembly.Module>}
  */
 export async function compile(url) {
   const response = await fetch(url);
-  if (!response.ok) throw new Error(`${response.status} ${url}`);
-  const bytes = await response.arrayBuffer();
-  const program = new Response(unpacked(bytes), { headers: { "Content-Type": "application/wasm" } });
+  if (!response.ok || !response.body) throw new Error(`${response.status} ${url}`);
+  const program = new Response(await unpacked(response.body), { headers: { "Content-Type": "application/wasm" } });
   return WebAssembly.compileStreaming(program);
 }
 
 /**
  * Some hosts have the browser unpack the file on the way, others do not: the first two bytes tell.
- * @param {ArrayBuffer} bytes
+ * @param {ReadableStream<Uint8Array>} body
  */
-function unpacked(bytes) {
-  const stream = new Blob([bytes]).stream();
-  const [first, second] = new Uint8Array(bytes, 0, 2);
+async function unpacked(body) {
+  const reader = body.getReader();
+  let next = await reader.read();
+  const [first, second] = next.value ?? [];
+  const whole = new ReadableStream({
+    async pull(controller) {
+      if (next.done) return controller.close();
+      controller.enqueue(next.value);
+      next = await reader.read();
+    },
+  });
   const packed = first === 0x1f && second === 0x8b;
-  return packed ? stream.pipeThrough(new DecompressionStream("gzip")) : stream;
+  return packed ? whole.pipeThrough(new DecompressionStream("gzip")) : whole;
 }
 
 /**

@@ -24,7 +24,7 @@ import { createWorking } from "./working.js";
 const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
 const text = (/** @type {string} */ value, /** @type {string} */ field) => ({ op: "set", values: [{ field, text: value }] });
 
-const engine = createEngine();
+const engine = createEngine(globalThis.engineWorker);
 const design = createDesign(engine, (live) => sheet.area(live), { show, failed });
 const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
 const shop = createShop(at("shop"), at("shop-open"), engine, () => design.refresh());

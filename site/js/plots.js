@@ -45,7 +45,7 @@ class Figure {
     this.area.append(chart, this.reading);
 
     /** @type {Plot | null} */ this.plot = null;
-    this.shown = false; // whether the chart has the plot's option
+    this.shown = false; // whether the chart has the plot's option, and axes
     /** @type {Update | null} */ this.update = null;
     /** @type {FieldMap | null} the whole map, while updates move only its ring */ this.map = null;
     this.dark = false;
@@ -162,7 +162,7 @@ class Figure {
 
   /** Draws everything anew, in the next frame: the option by itself would be drawn for nothing. */
   show() {
-    if (!this.plot || !this.update) return;
+    if (!this.shown) return;
     const option = this.dark ? this.plot.dark : this.plot.option;
     for (const axes of /** @type {const} */ (["xAxis", "yAxis"])) {
       option[axes].forEach((/** @type {any} */ axis, /** @type {number} */ i) => {
@@ -171,7 +171,6 @@ class Figure {
     }
     this.drawn.clear();
     this.chart.setOption(option, { notMerge: true, lazyUpdate: true });
-    this.shown = true;
     const latest = this.update;
     if (this.map) this.patch(this.map);
     this.patch(latest);
@@ -185,8 +184,12 @@ class Figure {
     this.update = update;
     this.area.setAttribute("aria-label", update.label);
     if (!this.plot) return;
-    if (!this.shown) this.show();
     const { title, ...option } = update.patch;
+    if (!this.shown) {
+      if (!option.xAxis) return; // a map's ring alone: the map is on its way
+      this.shown = true;
+      this.show();
+    }
     this.note(title, option);
     const news = this.news(option);
     if (news || !lazyUpdate) this.chart.setOption(news ?? {}, { lazyUpdate, silent: true });
