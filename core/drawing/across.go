@@ -15,7 +15,7 @@ func (c composer) drawAcross() {
 		loops := [][]Point{circle(m, outer*s), circle(m, inner*s)}
 		shape := Shape{Class: class, Loops: loops, Narrow: (outer - inner) * s, Hatch: h}
 		for _, l := range loops {
-			shape.Edges = append(shape.Edges, closed(l))
+			shape.Edges = append(shape.Edges, Closed(l))
 		}
 		c.scene.Shapes = append(c.scene.Shapes, shape)
 	}
@@ -25,10 +25,10 @@ func (c composer) drawAcross() {
 		ring(FinMetal, r+c.foot, r, c.Fin)
 	}
 	if c.groove > 0 {
-		c.line(Hidden, closed(circle(m, (r-c.groove)*s))...)
+		c.line(Hidden, Closed(circle(m, (r-c.groove)*s))...)
 	}
 	tip := c.finOD() / 2 * s
-	c.line(Thick, closed(circle(m, tip))...)
+	c.line(Thick, Closed(circle(m, tip))...)
 	c.line(Centre, Point{m.X - tip - overhang, m.Y}, Point{m.X + tip + overhang, m.Y})
 	c.line(Centre, Point{m.X, m.Y - tip - overhang}, Point{m.X, m.Y + tip + overhang})
 	c.dimensionWall(m, r*s, bore*s, tip)
@@ -54,7 +54,7 @@ func (c composer) dimensionWall(m Point, r, bore, tip float64) {
 	w := textWidth(text)
 	shelf := Point{m.X + tip*0.62, m.Y + tip + 1.5}
 	d := math.Hypot(shelf.X-m.X, shelf.Y-m.Y)
-	on := func(at float64) Point { return between(m, shelf, at/d) }
+	on := func(at float64) Point { return Between(m, shelf, at/d) }
 	c.arrow(AtStart, on(r), shelf, Point{shelf.X + w + standoff, shelf.Y})
 	c.line(Measure, on(r), on(bore))
 	c.arrow(AtStart, on(bore), on(max(bore-tail, 0)))

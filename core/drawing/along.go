@@ -94,7 +94,7 @@ func (c composer) markDetail(fin0 float64, n int) {
 	}
 	first := max(0, (n-count)/2)
 	m := Point{fin0 + (float64(first)+float64(count-1)/2)*c.pitch*s, y}
-	c.line(Thin, closed(circle(m, radius))...)
+	c.line(Thin, Closed(circle(m, radius))...)
 	c.text("detail-mark", "dim", m.X, m.Y+radius+TextHeight*0.75+0.6, Middle, detailLetter)
 }
 

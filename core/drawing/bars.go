@@ -32,7 +32,7 @@ func (s *sheet) box(f Filling, x1, y1, x2, y2 float64) {
 	case Rising, Falling:
 		s.scene.Shapes = append(s.scene.Shapes, Shape{Class: bar, Loops: [][]Point{loop}, Narrow: 1e3, Hatch: fillHatch[f]})
 	}
-	s.line(Thin, closed(loop)...)
+	s.line(Thin, Closed(loop)...)
 }
 
 // Chart is work over shifts, one row a shift, in hours from its start.

@@ -27,7 +27,7 @@ const packRoom = 3*TextHeight + 2
 const roundness = 14
 
 func ring(c Point, r float64) []Point {
-	return closed(arc(c, r, 0, 6.283185307179586*(1-1.0/roundness), roundness-1))
+	return Closed(arc(c, r, 0, 6.283185307179586*(1-1.0/roundness), roundness-1))
 }
 
 // ComposeCrate draws a crate's section to scale.

@@ -83,7 +83,7 @@ func Fill(loops [][]Point, levels ...float64) [][4]Point {
 			active = append(active, waiting[n-1])
 			waiting = waiting[:n-1]
 		}
-		at := func(s Segment, y float64) float64 { return between(s[0], s[1], (y-s[0].Y)/(s[1].Y-s[0].Y)).X }
+		at := func(s Segment, y float64) float64 { return Between(s[0], s[1], (y-s[0].Y)/(s[1].Y-s[0].Y)).X }
 		middle := (top + bottom) / 2
 		slices.SortFunc(active, func(a, b Segment) int { return cmp.Compare(at(a, middle), at(b, middle)) })
 		for k := 0; k+1 < len(active); k += 2 {
@@ -104,7 +104,7 @@ func Dash(p []Point, pattern ...float64) [][]Point {
 		length := math.Hypot(b.X-a.X, b.Y-a.Y)
 		for at := 0.0; at < length; {
 			step := min(left, length-at)
-			start, end := between(a, b, at/length), between(a, b, (at+step)/length)
+			start, end := Between(a, b, at/length), Between(a, b, (at+step)/length)
 			if part%2 == 0 {
 				if run == nil {
 					run = []Point{start}
@@ -126,5 +126,3 @@ func Dash(p []Point, pattern ...float64) [][]Point {
 	}
 	return out
 }
-
-func between(a, b Point, f float64) Point { return Point{a.X + f*(b.X-a.X), a.Y + f*(b.Y-a.Y)} }

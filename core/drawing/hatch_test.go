@@ -23,7 +23,7 @@ func TestHatchCoversTheArea(t *testing.T) {
 		h := Hatching{angle, 0.05}
 		sum := 0.0
 		for _, s := range Hatch(ring, h, Point{}, everywhere[0], everywhere[1]) {
-			sum += distance(s[0], s[1]) * h.Spacing
+			sum += Distance(s[0], s[1]) * h.Spacing
 		}
 		near(t, "covered", sum, want, 1e-3*want)
 	}
@@ -63,13 +63,13 @@ func TestFillHasTheArea(t *testing.T) {
 		"arrow":  {{{0, 0}, {5, 5}, {0, 10}, {2, 5}}},
 		"footed": {newSection(example("footed")).fin()},
 	} {
-		want := math.Abs(area(loops[0]))
+		want := math.Abs(Area(loops[0]))
 		for _, hole := range loops[1:] {
-			want -= math.Abs(area(hole))
+			want -= math.Abs(Area(hole))
 		}
 		sum := 0.0
 		for _, q := range Fill(loops) {
-			sum += math.Abs(area(q[:]))
+			sum += math.Abs(Area(q[:]))
 		}
 		near(t, name, sum, want, 1e-9*want)
 	}
@@ -83,12 +83,12 @@ func TestDash(t *testing.T) {
 		t.Fatalf("%d dashes on 17 mm of 3 and 1", len(dashes))
 	}
 	for i, d := range dashes[:4] {
-		near(t, "dash", length(d), 3, 1e-12)
+		near(t, "dash", Length(d), 3, 1e-12)
 		if i == 2 && len(d) != 3 {
 			t.Errorf("the dash round the corner has %d points", len(d))
 		}
 	}
-	near(t, "rest", length(dashes[4]), 1, 1e-12)
+	near(t, "rest", Length(dashes[4]), 1, 1e-12)
 }
 
 func TestFittedDashesEndWhole(t *testing.T) {
@@ -97,7 +97,7 @@ func TestFittedDashesEndWhole(t *testing.T) {
 			fitted := fitDash(pattern, want)
 			all := Dash([]Point{{0, 0}, {want, 0}}, fitted...)
 			last := all[len(all)-1]
-			near(t, "last dash", length(last), fitted[0], 1e-6)
+			near(t, "last dash", Length(last), fitted[0], 1e-6)
 			near(t, "end", last[len(last)-1].X, want, 1e-6)
 		}
 	}

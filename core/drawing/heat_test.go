@@ -91,7 +91,7 @@ func TestTintsFillTheMetal(t *testing.T) {
 			shapes := tintedShapes(s)
 			want, got := 0.0, 0.0
 			for _, l := range shapes {
-				want += math.Abs(area(l))
+				want += math.Abs(Area(l))
 			}
 			legend := s.Height - margin - footHeight - legendTall
 			for _, tint := range s.Tints {
@@ -99,9 +99,9 @@ func TestTintsFillTheMetal(t *testing.T) {
 					if l[0].Y >= legend {
 						continue
 					}
-					got += math.Abs(area(l))
+					got += math.Abs(Area(l))
 					for i, p := range l {
-						for _, q := range []Point{p, between(p, l[(i+1)%len(l)], 0.5)} {
+						for _, q := range []Point{p, Between(p, l[(i+1)%len(l)], 0.5)} {
 							in := false
 							for _, shape := range shapes {
 								in = in || inside(q, 2*slack, shape)
@@ -249,7 +249,7 @@ func TestColoursAreInOrder(t *testing.T) {
 		least, most := math.Inf(1), 0.0
 		grey := -1.0
 		for step := range HeatSteps {
-			c := heatColour(step, dark)
+			c := HeatColour(step, dark)
 			lab := toOklab(c)
 			if y := luminance(c); y <= grey {
 				t.Errorf("step %d is no lighter than the one before", step)

@@ -130,7 +130,7 @@ func (s *sheet) zone(z WholeZone, x1, x2, x3, axis, half float64) {
 		s.line(Hidden, Point{x2, axis - finReach}, Point{x3, axis - finReach}, Point{x3, axis + finReach}, Point{x2, axis + finReach})
 	}
 	loop := []Point{{x1, axis - finReach}, {x2, axis - finReach}, {x2, axis + finReach}, {x1, axis + finReach}}
-	s.scene.Shapes = append(s.scene.Shapes, Shape{Class: FinMetal, Loops: [][]Point{loop}, Edges: [][]Point{closed(loop)}, Narrow: x2 - x1, Hatch: finStripes})
+	s.scene.Shapes = append(s.scene.Shapes, Shape{Class: FinMetal, Loops: [][]Point{loop}, Edges: [][]Point{Closed(loop)}, Narrow: x2 - x1, Hatch: finStripes})
 }
 
 // edge is one place of a row of running dimensions.
@@ -147,7 +147,7 @@ type edge struct {
 func (s *sheet) running(edges []edge, from, y float64) float64 {
 	for i := 1; i < len(edges); i++ {
 		a, b := Point{edges[i-1].x, y}, Point{edges[i].x, y}
-		if distance(a, b) >= 2*ArrowLength {
+		if Distance(a, b) >= 2*ArrowLength {
 			s.arrow(AtEnd, a, b)
 		} else {
 			s.line(Measure, a, b)

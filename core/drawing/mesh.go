@@ -71,10 +71,10 @@ func (p painter) place(path []Point) []Point {
 
 // tint paints flat pieces. The outline covers their rim, save where the metal is too thin to have one.
 func (p painter) tint(t Tint) {
-	colour := p.Theme[heatTone+Tone(t.Step)]
+	colour := p.Theme[HeatTone(t.Step)]
 	for _, l := range t.Loops {
 		path := p.place(l)
-		if t.Narrow*p.Transform.K < solidBelow {
+		if t.Narrow*p.Transform.K < SolidBelow {
 			p.fill([][]Point{path}, colour)
 		} else {
 			p.fan(path, colour)
@@ -101,14 +101,14 @@ func (p painter) metal(s Shape) {
 	}
 	ink := p.Theme[InkTone]
 	tinted := s.Hatch.Spacing == 0
-	if s.Narrow*p.Transform.K < solidBelow {
+	if s.Narrow*p.Transform.K < SolidBelow {
 		if !tinted {
 			p.fill(loops, ink)
 		}
 		return
 	}
 	if !tinted {
-		pen := thinWidth * p.unit
+		pen := ThinWidth * p.unit
 		origin := p.place([]Point{{}})[0]
 		h := Hatching{s.Hatch.Angle, s.Hatch.Spacing * p.unit}
 		for _, l := range Hatch(loops, h, origin, Point{}, Point{p.Width, p.Height}) {
@@ -116,7 +116,7 @@ func (p painter) metal(s Shape) {
 		}
 	}
 	for _, e := range s.Edges {
-		p.stroke(snap(p.place(e), thickWidth*p.unit), thickWidth*p.unit, ink)
+		p.stroke(snap(p.place(e), ThickWidth*p.unit), ThickWidth*p.unit, ink)
 	}
 }
 
@@ -124,7 +124,7 @@ func (p painter) metal(s Shape) {
 // share of ink wherever it falls; flat ones lie where pixels begin; what lies between fades outwards.
 func (p painter) fill(loops [][]Point, colour RGBA) {
 	for i, l := range loops {
-		crisp := snap(closed(l), 2)
+		crisp := snap(Closed(l), 2)
 		for j := range l {
 			loops[i][j].Y = math.Round(crisp[j].Y*64) / 64 // fewer levels, none a hair apart
 		}
@@ -170,13 +170,12 @@ func ramp(a, b Point) float64 {
 }
 
 func (p painter) draw(l Line) {
-	pen := pens[l.Stroke]
-	colour, width := p.Theme[pen.tone], pen.width*p.unit
+	pen := l.Stroke.Pen()
+	colour, width := p.Theme[pen.Tone], pen.Width*p.unit
 	path := snap(p.place(l.Points), width)
-	if pen.dash == nil {
+	if dash := pen.Dashes(Length(path) / p.unit); dash == nil {
 		p.stroke(path, width, colour)
 	} else {
-		dash := fitDash(pen.dash, length(path)/p.unit)
 		for i := range dash {
 			dash[i] *= p.unit
 		}
@@ -184,11 +183,11 @@ func (p painter) draw(l Line) {
 			p.stroke(d, width, colour)
 		}
 	}
-	for _, h := range heads(path, l.Arrows, ArrowLength*p.unit, ArrowWidth*p.unit) {
+	for _, h := range l.Arrows.Heads(path, p.unit) {
 		p.reserve(3)
 		a, b, c := p.corner(h[0], colour), p.corner(h[1], colour), p.corner(h[2], colour)
 		p.Triangles = append(p.Triangles, a, b, c)
-		p.stroke(closed(h), 0, colour)
+		p.stroke(Closed(h), 0, colour)
 	}
 }
 
@@ -274,7 +273,7 @@ func mitre(before, q, after Point) (x, y float64) {
 }
 
 func normal(a, b Point) (x, y float64) {
-	d := distance(a, b)
+	d := Distance(a, b)
 	if d < 1e-9 {
 		return 0, 0
 	}

@@ -34,7 +34,7 @@ func TestPackAndUnpack(t *testing.T) {
 				t.Fatalf("line %d: %v %v", i, l.Stroke, l.Arrows)
 			}
 			for j, p := range l.Points {
-				if d := distance(p, s.Lines[i].Points[j]); d > 1e-4 {
+				if d := Distance(p, s.Lines[i].Points[j]); d > 1e-4 {
 					t.Fatalf("line %d moved by %g mm", i, d)
 				}
 			}

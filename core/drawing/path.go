@@ -2,90 +2,14 @@ package drawing
 
 import "math"
 
-// flatness is how far a chord may lie inside its arc [mm of sheet]: a tenth of a pixel at tenfold zoom.
-const flatness = 0.0025
+// Closed repeats the first point at the end, which makes a loop a polyline.
+func Closed(loop []Point) []Point { return append(loop[:len(loop):len(loop)], loop[0]) }
 
-// circle returns a closed loop of chords.
-func circle(c Point, r float64) []Point {
-	n := 12
-	if r > flatness {
-		n = max(n, int(math.Ceil(math.Pi/math.Acos(1-flatness/r))))
-	}
-	return arc(c, r, 0, 2*math.Pi*(1-1/float64(n)), n-1)
-}
+// Between returns the point that is a share f of the way from a to b.
+func Between(a, b Point, f float64) Point { return Point{a.X + f*(b.X-a.X), a.Y + f*(b.Y-a.Y)} }
 
-// arc returns n chords from angle a to b, y down.
-func arc(c Point, r, a, b float64, n int) []Point {
-	p := make([]Point, n+1)
-	for i := range p {
-		sin, cos := math.Sincos(a + (b-a)*float64(i)/float64(n))
-		p[i] = Point{c.X + r*cos, c.Y + r*sin}
-	}
-	return p
-}
-
-// closed repeats the first point at the end, which makes a loop a polyline.
-func closed(loop []Point) []Point { return append(loop[:len(loop):len(loop)], loop[0]) }
-
-// halfPlane is the set of points with N·p <= D.
-type halfPlane struct{ nx, ny, d float64 }
-
-func (h halfPlane) depth(p Point) float64 { return h.nx*p.X + h.ny*p.Y - h.d }
-
-// clip cuts a loop by a half-plane (Sutherland and Hodgman, Comm. ACM 17 (1974) 32).
-// Of a loop that falls apart, the pieces stay joined along the cut, which changes neither area nor hatching.
-func (h halfPlane) clip(loop []Point) []Point {
-	var out []Point
-	for i, p := range loop {
-		q := loop[(i+1)%len(loop)]
-		a, b := h.depth(p), h.depth(q)
-		if a <= 0 {
-			out = append(out, p)
-		}
-		if a < 0 && b > 0 || a > 0 && b < 0 {
-			f := a / (a - b)
-			out = append(out, Point{p.X + f*(q.X-p.X), p.Y + f*(q.Y-p.Y)})
-		}
-	}
-	return out
-}
-
-// edges returns the outline of a loop less what lies on the lines of cuts.
-func edges(loop []Point, cuts ...halfPlane) [][]Point {
-	onCut := func(p, q Point) bool {
-		for _, h := range cuts {
-			if math.Abs(h.depth(p)) < 1e-9 && math.Abs(h.depth(q)) < 1e-9 {
-				return true
-			}
-		}
-		return false
-	}
-	var out [][]Point
-	var run []Point
-	for i, p := range loop {
-		q := loop[(i+1)%len(loop)]
-		if onCut(p, q) {
-			if len(run) > 0 {
-				out = append(out, run)
-			}
-			run = nil
-			continue
-		}
-		if len(run) == 0 {
-			run = []Point{p}
-		}
-		run = append(run, q)
-	}
-	if len(run) > 0 && len(out) > 0 && out[0][0] == loop[0] {
-		out[0] = append(run[:len(run)-1], out[0]...) // the run that passes the loop's first point
-	} else if len(run) > 0 {
-		out = append(out, run)
-	}
-	return out
-}
-
-// area returns the signed area of a loop.
-func area(loop []Point) float64 {
+// Area returns the signed area of a loop.
+func Area(loop []Point) float64 {
 	sum := 0.0
 	for i, p := range loop {
 		q := loop[(i+1)%len(loop)]
@@ -94,13 +18,14 @@ func area(loop []Point) float64 {
 	return sum / 2
 }
 
-// distance does without Hypot, whose care for overflow costs time.
-func distance(p, q Point) float64 { return math.Sqrt((q.X-p.X)*(q.X-p.X) + (q.Y-p.Y)*(q.Y-p.Y)) }
+// Distance returns how far two points lie apart. It does without Hypot, whose care for overflow costs time.
+func Distance(p, q Point) float64 { return math.Sqrt((q.X-p.X)*(q.X-p.X) + (q.Y-p.Y)*(q.Y-p.Y)) }
 
-func length(p []Point) float64 {
+// Length returns how long a path is.
+func Length(p []Point) float64 {
 	sum := 0.0
 	for i := 0; i+1 < len(p); i++ {
-		sum += distance(p[i], p[i+1])
+		sum += Distance(p[i], p[i+1])
 	}
 	return sum
 }

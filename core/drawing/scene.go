@@ -6,71 +6,6 @@
 // ISO 128 (line weights, sections, break lines), dimensions ISO 129-1.
 package drawing
 
-// Point is a place on the sheet [mm].
-type Point struct{ X, Y float64 }
-
-// Class says what a shape is made of.
-type Class string
-
-// Classes of shape.
-const (
-	TubeMetal Class = "tube"
-	FinMetal  Class = "fin"
-	WeldMetal Class = "weld"
-)
-
-// Shape is metal that the section plane cuts.
-type Shape struct {
-	Class  Class
-	Loops  [][]Point // closed; the last point is joined to the first; inside is even-odd
-	Edges  [][]Point // the part of the outline that is a real edge, not a cut for want of paper
-	Narrow float64   // narrowest thickness [mm]: a section too narrow to hatch is filled
-	Hatch  Hatching
-}
-
-// Hatching is the angle [degrees, counter-clockwise from x] and the spacing [mm
-// on screen or paper] of a metal's section lines. Spacing 0: none, since tints
-// show the metal's temperature.
-type Hatching struct{ Angle, Spacing float64 }
-
-// Tint is metal of one step of temperature, in convex pieces.
-type Tint struct {
-	Step   int       // of HeatSteps, from the coldest
-	Narrow float64   // narrowest thickness of its shape [mm]
-	Loops  [][]Point // closed
-}
-
-// Stroke says how a line is drawn.
-type Stroke string
-
-// Strokes.
-const (
-	Thick   Stroke = "thick"
-	Thin    Stroke = "thin"
-	Hidden  Stroke = "hidden"
-	Centre  Stroke = "centre"
-	Measure Stroke = "dim"
-	Break   Stroke = "break"
-)
-
-// Arrows says at which ends of a line arrowheads are.
-type Arrows string
-
-// Arrowheads.
-const (
-	NoArrows Arrows = "none"
-	AtBoth   Arrows = "both"
-	AtStart  Arrows = "start"
-	AtEnd    Arrows = "end"
-)
-
-// Line is an open polyline.
-type Line struct {
-	Stroke Stroke
-	Points []Point
-	Arrows Arrows
-}
-
 // Anchor says which part of a text lies at its place.
 type Anchor string
 
@@ -131,13 +66,6 @@ type Scales struct {
 	Detail float64 `json:"detail"`
 }
 
-// Artwork is what is painted, in this order.
-type Artwork struct {
-	Tints  []Tint
-	Shapes []Shape
-	Lines  []Line
-}
-
 // Scene is a sheet. Its artwork travels packed as Ink, see Pack.
 type Scene struct {
 	Width   float64 `json:"width"`
@@ -150,10 +78,5 @@ type Scene struct {
 	Scales  Scales `json:"scales"`
 }
 
-// Sizes on paper and screen [mm], the same at any zoom.
-const (
-	TextHeight  = 3.3
-	ArrowLength = 2.4
-	ArrowWidth  = 0.8
-	PxPerMM     = 96 / 25.4 // CSS pixels
-)
+// TextHeight is the height of letters on paper and screen [mm], the same at any zoom.
+const TextHeight = 3.3

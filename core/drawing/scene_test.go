@@ -16,8 +16,8 @@ func TestShapesAreWhole(t *testing.T) {
 	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
 		for _, shape := range s.Shapes {
 			for _, loop := range shape.Loops {
-				if len(loop) < 3 || math.Abs(area(loop)) < 1e-6 {
-					t.Fatalf("%s: loop of %d points, area %g", shape.Class, len(loop), area(loop))
+				if len(loop) < 3 || math.Abs(Area(loop)) < 1e-6 {
+					t.Fatalf("%s: loop of %d points, area %g", shape.Class, len(loop), Area(loop))
 				}
 			}
 			if len(shape.Edges) == 0 {
@@ -172,12 +172,12 @@ func TestGripsLieOnOutlines(t *testing.T) {
 }
 
 func toSegment(p, a, b Point) float64 {
-	d := distance(a, b)
+	d := Distance(a, b)
 	if d == 0 {
-		return distance(p, a)
+		return Distance(p, a)
 	}
 	f := ((p.X-a.X)*(b.X-a.X) + (p.Y-a.Y)*(b.Y-a.Y)) / (d * d)
-	return distance(p, between(a, b, min(1, max(0, f))))
+	return Distance(p, Between(a, b, min(1, max(0, f))))
 }
 
 // Scales come from the ladder, the sections share one, and the disc is drawn to it.

@@ -30,7 +30,7 @@ func TestBladeHasTheProfilesArea(t *testing.T) {
 			tb.Fin.Profile, tb.Fin.TipGiven = profile, tb.Fin.Strip*0.6
 			s := newSection(tb)
 			// Chords of the rolled taper's hollow face: under 0.2 % too much.
-			near(t, string(profile)+" "+name, math.Abs(area(s.blade(0))), profileArea(tb, 0, s.height), 2e-3*s.height*s.strip)
+			near(t, string(profile)+" "+name, math.Abs(Area(s.blade(0))), profileArea(tb, 0, s.height), 2e-3*s.height*s.strip)
 		}
 	}
 }
@@ -42,7 +42,7 @@ func TestFootHasTheStripsArea(t *testing.T) {
 		s := newSection(tb)
 		outer, r := s.strip+s.radius, s.radius
 		want := profileArea(tb, s.strip, s.height) + s.strip*s.pitch + (1-math.Pi/4)*(r*r-outer*outer)
-		near(t, name, math.Abs(area(s.fin())), want, 4e-3*want)
+		near(t, name, math.Abs(Area(s.fin())), want, 4e-3*want)
 	}
 }
 
@@ -79,7 +79,7 @@ func TestClipKeepsTheAreaOfBothSides(t *testing.T) {
 		loop := newSection(example(typ)).fin()
 		for _, x := range []float64{-0.1, 0, 0.15, 1, 2.4} {
 			left, right := halfPlane{1, 0, x}.clip(loop), halfPlane{-1, 0, -x}.clip(loop)
-			near(t, string(typ), math.Abs(area(left))+math.Abs(area(right)), math.Abs(area(loop)), 1e-9)
+			near(t, string(typ), math.Abs(Area(left))+math.Abs(Area(right)), math.Abs(Area(loop)), 1e-9)
 		}
 	}
 }
@@ -91,7 +91,7 @@ func TestEdgesLeaveOutTheCut(t *testing.T) {
 	if len(runs) != 1 || len(runs[0]) != 4 {
 		t.Fatalf("edges %v", runs)
 	}
-	near(t, "length", length(runs[0]), 10, 1e-12)
+	near(t, "length", Length(runs[0]), 10, 1e-12)
 	if whole := edges(square, cut); len(whole) != 1 {
 		t.Errorf("an uncut square has %d edges", len(whole))
 	}

@@ -20,8 +20,8 @@ type Style struct {
 // take it in; classes are there for a page that wants to restyle it.
 func SVG(s Scene, style Style) string {
 	w := svgWriter{tones: map[Tone]string{}}
-	for i := range Tone(HeatSteps) {
-		w.tones[heatTone+i] = colour(heatColour(int(i), style.Dark).Hex(), "1")
+	for step := range HeatSteps {
+		w.tones[HeatTone(step)] = colour(HeatColour(step, style.Dark).Hex(), "1")
 	}
 	w.tones[InkTone] = colour(style.Ink, "1")
 	w.tones[GreyTone] = colour(style.Grey, "0.7")
@@ -33,20 +33,16 @@ func SVG(s Scene, style Style) string {
 	w.printf(`<svg xmlns="http://www.w3.org/2000/svg" class="scene" width="%smm" height="%smm" viewBox="0 0 %s %s" font-size="%s"%s fill="none" stroke-linejoin="round">`+"\n",
 		short(s.Width), short(s.Height), short(s.Width), short(s.Height), short(TextHeight), font)
 	for _, t := range s.Tints {
-		tone := heatTone + Tone(t.Step)
+		tone := HeatTone(t.Step)
 		w.path("heat", t.Loops, true, fmt.Sprintf(w.tones[tone], "fill")+w.stroke(tone, seam))
 	}
 	for _, shape := range s.Shapes {
 		w.shape(shape, s)
 	}
 	for _, l := range s.Lines {
-		p := pens[l.Stroke]
-		dash := p.dash
-		if dash != nil {
-			dash = fitDash(dash, length(l.Points))
-		}
-		w.path(string(l.Stroke), [][]Point{l.Points}, false, w.stroke(p.tone, p.width)+dashes(dash))
-		w.path("arrow", heads(l.Points, l.Arrows, ArrowLength, ArrowWidth), true, fmt.Sprintf(w.tones[p.tone], "fill"))
+		p := l.Stroke.Pen()
+		w.path(string(l.Stroke), [][]Point{l.Points}, false, w.stroke(p.Tone, p.Width)+dashes(p.Dashes(Length(l.Points))))
+		w.path("arrow", l.Arrows.Heads(l.Points, 1), true, fmt.Sprintf(w.tones[p.Tone], "fill"))
 	}
 	for _, t := range s.Texts {
 		w.text(t)
@@ -82,7 +78,7 @@ func (w *svgWriter) stroke(t Tone, width float64) string {
 
 func (w *svgWriter) shape(s Shape, scene Scene) {
 	tinted := s.Hatch.Spacing == 0
-	if s.Narrow < solidBelow {
+	if s.Narrow < SolidBelow {
 		if !tinted {
 			w.path(string(s.Class)+" solid", s.Loops, true, fmt.Sprintf(w.tones[InkTone], "fill")+` fill-rule="evenodd"`)
 		}
@@ -93,9 +89,9 @@ func (w *svgWriter) shape(s Shape, scene Scene) {
 		for _, l := range Hatch(s.Loops, s.Hatch, Point{}, Point{}, Point{scene.Width, scene.Height}) {
 			lines = append(lines, l[:])
 		}
-		w.path(string(s.Class)+" hatch", lines, false, w.stroke(FaintTone, thinWidth))
+		w.path(string(s.Class)+" hatch", lines, false, w.stroke(FaintTone, ThinWidth))
 	}
-	w.path(string(s.Class)+" outline", s.Edges, false, w.stroke(InkTone, thickWidth))
+	w.path(string(s.Class)+" outline", s.Edges, false, w.stroke(InkTone, ThickWidth))
 }
 
 func (w *svgWriter) path(class string, paths [][]Point, shut bool, attributes string) {

@@ -1,7 +1,7 @@
 package drawing
 
 import (
-	"fmt"
+	"errors"
 	"strconv"
 	"strings"
 )
@@ -9,7 +9,7 @@ import (
 // ParseColour reads what a browser computes for a colour: rgb(r, g, b) or
 // rgba(r, g, b, a), and #rrggbb.
 func ParseColour(text string) (RGBA, error) {
-	bad := fmt.Errorf("drawing: colour %q", text)
+	bad := errors.New("drawing: no colour: " + strconv.Quote(text))
 	if hex, ok := strings.CutPrefix(text, "#"); ok {
 		n, err := strconv.ParseUint(hex, 16, 32)
 		if err != nil || len(hex) != 6 {
@@ -44,7 +44,7 @@ func (t *Theme) Complete() {
 		faint[i] = t[PaperTone][i] + share*(t[GreyTone][i]-t[PaperTone][i])
 	}
 	t[FaintTone] = faint
-	for i := range Tone(HeatSteps) {
-		t[heatTone+i] = heatColour(int(i), t[PaperTone][1] < t[InkTone][1])
+	for step := range HeatSteps {
+		t[HeatTone(step)] = HeatColour(step, t[PaperTone][1] < t[InkTone][1])
 	}
 }

@@ -80,14 +80,14 @@ func (p *parting) part(x part, b body) {
 		end := func(i int) {
 			if run >= 0 {
 				f, g := float64(since)/float64(n), float64(i)/float64(n)
-				p.add(run, []Point{between(q[0], q[1], f), between(q[0], q[1], g), between(q[3], q[2], g), between(q[3], q[2], f)})
+				p.add(run, []Point{Between(q[0], q[1], f), Between(q[0], q[1], g), Between(q[3], q[2], g), Between(q[3], q[2], f)})
 			}
 			run, since = -1, i
 		}
 		var left [2]heatPoint
 		for i := 0; i <= n; i++ {
 			f := float64(i) / float64(n)
-			right := [2]heatPoint{at(between(q[0], q[1], f)), at(between(q[3], q[2], f))}
+			right := [2]heatPoint{at(Between(q[0], q[1], f)), at(Between(q[3], q[2], f))}
 			if i > 0 {
 				cell := []heatPoint{left[0], right[0], right[1], left[1]}
 				if n == 1 { // no more than a line: temperature changes along it
@@ -148,7 +148,7 @@ func warmer(loop []heatPoint, t, sign float64) []heatPoint {
 			out = append(out, a)
 		}
 		if da > 0 && db < 0 || da < 0 && db > 0 {
-			out = append(out, heatPoint{between(a.Point, b.Point, da/(da-db)), t})
+			out = append(out, heatPoint{Between(a.Point, b.Point, da/(da-db)), t})
 		}
 	}
 	return out
@@ -157,7 +157,7 @@ func warmer(loop []heatPoint, t, sign float64) []heatPoint {
 // add keeps a piece, or joins it to the one on whose lower edge it stands.
 func (p *parting) add(step int, loop []Point) {
 	const least = 1e-9 // mm2
-	if len(loop) < 3 || math.Abs(area(loop)) < least {
+	if len(loop) < 3 || math.Abs(Area(loop)) < least {
 		return
 	}
 	if !level(loop) {
@@ -203,7 +203,7 @@ func level(loop []Point) bool {
 // straight reports whether points lie near enough to the line from a to b.
 func (p *parting) straight(points []Point, a, b Point) bool {
 	for _, q := range points {
-		on := between(a, b, (q.Y-a.Y)/(b.Y-a.Y))
+		on := Between(a, b, (q.Y-a.Y)/(b.Y-a.Y))
 		if math.Abs(on.X-q.X) > p.slack {
 			return false
 		}

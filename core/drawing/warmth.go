@@ -1,17 +1,17 @@
 package drawing
 
 import (
-	"fmt"
 	"math"
+	"strconv"
 )
 
 // HeatSteps is how many colours the temperatures' scale has.
 const HeatSteps = 9
 
-// heatColour returns the colour of a step: dark blue for the coldest metal, over rose, to light amber for the hottest.
+// HeatColour returns the colour of a step: dark blue for the coldest metal, over rose, to light amber for the hottest.
 // Each step is lighter and yellower than the one before, so that they stay in order in grey and for a reader who does not
 // tell red from green. The colours are our own choice.
-func heatColour(step int, dark bool) RGBA {
+func HeatColour(step int, dark bool) RGBA {
 	cold, bend, hot := Oklab{0.38, -0.01, -0.14}, Oklab{0.60, 0.20, 0.01}, Oklab{0.82, 0.015, 0.15}
 	f := float64(step) / (HeatSteps - 1)
 	var c Oklab
@@ -53,6 +53,9 @@ func encode(linear float64) float32 {
 
 // Hex writes a colour as #rrggbb.
 func (c RGBA) Hex() string {
-	part := func(x float32) int { return int(math.Round(255 * float64(x))) }
-	return fmt.Sprintf("#%02x%02x%02x", part(c[0]), part(c[1]), part(c[2]))
+	bits := uint64(1) // before the first digit, so that no nought is dropped
+	for _, x := range c[:3] {
+		bits = bits<<8 | uint64(math.Round(255*float64(x)))
+	}
+	return "#" + strconv.FormatUint(bits, 16)[1:]
 }

@@ -1,0 +1,80 @@
+package drawing
+
+// Point is a place on the sheet [mm].
+type Point struct{ X, Y float64 }
+
+// Class says what a shape is made of.
+type Class string
+
+// Classes of shape.
+const (
+	TubeMetal Class = "tube"
+	FinMetal  Class = "fin"
+	WeldMetal Class = "weld"
+)
+
+// Shape is metal that the section plane cuts.
+type Shape struct {
+	Class  Class
+	Loops  [][]Point // closed; the last point is joined to the first; inside is even-odd
+	Edges  [][]Point // the part of the outline that is a real edge, not a cut for want of paper
+	Narrow float64   // narrowest thickness [mm]: a section too narrow to hatch is filled
+	Hatch  Hatching
+}
+
+// Hatching is the angle [degrees, counter-clockwise from x] and the spacing [mm
+// on screen or paper] of a metal's section lines. Spacing 0: none, since tints
+// show the metal's temperature.
+type Hatching struct{ Angle, Spacing float64 }
+
+// Tint is metal of one step of temperature, in convex pieces.
+type Tint struct {
+	Step   int       // of HeatSteps, from the coldest
+	Narrow float64   // narrowest thickness of its shape [mm]
+	Loops  [][]Point // closed
+}
+
+// Stroke says how a line is drawn.
+type Stroke string
+
+// Strokes.
+const (
+	Thick   Stroke = "thick"
+	Thin    Stroke = "thin"
+	Hidden  Stroke = "hidden"
+	Centre  Stroke = "centre"
+	Measure Stroke = "dim"
+	Break   Stroke = "break"
+)
+
+// Arrows says at which ends of a line arrowheads are.
+type Arrows string
+
+// Arrowheads.
+const (
+	NoArrows Arrows = "none"
+	AtBoth   Arrows = "both"
+	AtStart  Arrows = "start"
+	AtEnd    Arrows = "end"
+)
+
+// Line is an open polyline.
+type Line struct {
+	Stroke Stroke
+	Points []Point
+	Arrows Arrows
+}
+
+// Artwork is what is painted, in this order.
+type Artwork struct {
+	Tints  []Tint
+	Shapes []Shape
+	Lines  []Line
+}
+
+// Sizes on paper and screen [mm], the same at any zoom.
+const (
+	ArrowLength = 2.4
+	arrowWidth  = 0.8
+	PxPerMM     = 96 / 25.4 // CSS pixels
+)
