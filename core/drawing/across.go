@@ -3,6 +3,7 @@ package drawing
 import (
 	"math"
 
+	"finwright/core/drawing/ink"
 	"finwright/core/units"
 )
 
@@ -10,27 +11,27 @@ import (
 func (c composer) drawAcross() {
 	at, s := c.layout.across, c.scales.Main
 	c.heading("across", c.Text.Text("drawing.across"), s, at)
-	m := Point{at.x + at.w/2, c.layout.centreY}
-	ring := func(class Class, outer, inner float64, h Hatching) {
-		loops := [][]Point{circle(m, outer*s), circle(m, inner*s)}
-		shape := Shape{Class: class, Loops: loops, Narrow: (outer - inner) * s, Hatch: h}
+	m := ink.At(at.x+at.w/2, c.layout.centreY)
+	ring := func(class ink.Class, outer, inner float64, h ink.Hatching) {
+		loops := [][]ink.Point{circle(m, outer*s), circle(m, inner*s)}
+		shape := ink.Shape{Class: class, Loops: loops, Narrow: (outer - inner) * s, Hatch: h}
 		for _, l := range loops {
-			shape.Edges = append(shape.Edges, Closed(l))
+			shape.Edges = append(shape.Edges, ink.Closed(l))
 		}
 		c.scene.Shapes = append(c.scene.Shapes, shape)
 	}
 	r, bore := c.od/2, c.od/2-c.wall
-	ring(TubeMetal, r, bore, c.Tube)
+	ring(ink.TubeMetal, r, bore, c.Tube)
 	if c.foot > 0 {
-		ring(FinMetal, r+c.foot, r, c.Fin)
+		ring(ink.FinMetal, r+c.foot, r, c.Fin)
 	}
 	if c.groove > 0 {
-		c.line(Hidden, Closed(circle(m, (r-c.groove)*s))...)
+		c.line(ink.Hidden, ink.Closed(circle(m, (r-c.groove)*s))...)
 	}
 	tip := c.finOD() / 2 * s
-	c.line(Thick, Closed(circle(m, tip))...)
-	c.line(Centre, Point{m.X - tip - overhang, m.Y}, Point{m.X + tip + overhang, m.Y})
-	c.line(Centre, Point{m.X, m.Y - tip - overhang}, Point{m.X, m.Y + tip + overhang})
+	c.line(ink.Thick, ink.Closed(circle(m, tip))...)
+	c.line(ink.Centre, ink.At(m.X-tip-overhang, m.Y), ink.At(m.X+tip+overhang, m.Y))
+	c.line(ink.Centre, ink.At(m.X, m.Y-tip-overhang), ink.At(m.X, m.Y+tip+overhang))
 	c.dimensionWall(m, r*s, bore*s, tip)
 
 	c.grip(Grip{
@@ -49,16 +50,16 @@ func (c composer) drawAcross() {
 }
 
 // dimensionWall puts the wall at the end of a radius that leaves the disc at its lower right.
-func (c composer) dimensionWall(m Point, r, bore, tip float64) {
+func (c composer) dimensionWall(m ink.Point, r, bore, tip float64) {
 	text := c.print(units.Wall, c.tube.Wall.Millimetres())
 	w := textWidth(text)
-	shelf := Point{m.X + tip*0.62, m.Y + tip + 1.5}
+	shelf := ink.At(m.X+tip*0.62, m.Y+tip+1.5)
 	d := math.Hypot(shelf.X-m.X, shelf.Y-m.Y)
-	on := func(at float64) Point { return Between(m, shelf, at/d) }
-	c.arrow(AtStart, on(r), shelf, Point{shelf.X + w + standoff, shelf.Y})
-	c.line(Measure, on(r), on(bore))
-	c.arrow(AtStart, on(bore), on(max(bore-tail, 0)))
-	c.scene.Texts = append(c.scene.Texts, measured{"tube_wall", text, true}.label(Point{shelf.X + standoff, shelf.Y - standoff}, 0, Start))
+	on := func(at float64) ink.Point { return ink.Between(m, shelf, at/d) }
+	c.arrow(ink.AtStart, on(r), shelf, ink.At(shelf.X+w+standoff, shelf.Y))
+	c.line(ink.Measure, on(r), on(bore))
+	c.arrow(ink.AtStart, on(bore), on(max(bore-tail, 0)))
+	c.scene.Texts = append(c.scene.Texts, measured{"tube_wall", text, true}.label(ink.At(shelf.X+standoff, shelf.Y-standoff), 0, Start))
 }
 
 // grip adds a grip, worded.

@@ -1,6 +1,7 @@
 package drawing
 
 import (
+	"finwright/core/drawing/ink"
 	"finwright/core/message"
 	"finwright/core/units"
 )
@@ -32,8 +33,8 @@ func (c composer) drawAlong() {
 	for _, side := range []struct{ dir, shift float64 }{{-1, 0}, {1, -c.pitch / 2}} {
 		// Below, the section is moved along by half a pitch.
 		left, right := a+side.shift, b+side.shift
-		place := func(p Point) Point {
-			return Point{x0 + (p.X-left)*s, axis + side.dir*(r+p.Y)*s}
+		place := func(p ink.Point) ink.Point {
+			return ink.At(x0+(p.X-left)*s, axis+side.dir*(r+p.Y)*s)
 		}
 		for _, p := range c.parts(left, right) {
 			c.cut(p, place, s, halfPlane{-1, 0, -left}, halfPlane{1, 0, right})
@@ -41,9 +42,9 @@ func (c composer) drawAlong() {
 		c.tint(pieces, left, right, s, place, halfPlane{-1, 0, -left}, halfPlane{1, 0, right})
 	}
 	past := (r+c.foot)*s + 1.5
-	c.breakLine(Point{x0, axis - past}, Point{x0, axis + past})
-	c.breakLine(Point{x1, axis - past}, Point{x1, axis + past})
-	c.line(Centre, Point{x0 - overhang, axis}, Point{x1 + overhang, axis})
+	c.breakLine(ink.At(x0, axis-past), ink.At(x0, axis+past))
+	c.breakLine(ink.At(x1, axis-past), ink.At(x1, axis+past))
+	c.line(ink.Centre, ink.At(x0-overhang, axis), ink.At(x1+overhang, axis))
 	c.dimensionAlong(x0, x1, n)
 	c.markDetail(x0-a*s, n)
 
@@ -93,8 +94,8 @@ func (c composer) markDetail(fin0 float64, n int) {
 		return
 	}
 	first := max(0, (n-count)/2)
-	m := Point{fin0 + (float64(first)+float64(count-1)/2)*c.pitch*s, y}
-	c.line(Thin, Closed(circle(m, radius))...)
+	m := ink.At(fin0+(float64(first)+float64(count-1)/2)*c.pitch*s, y)
+	c.line(ink.Thin, ink.Closed(circle(m, radius))...)
 	c.text("detail-mark", "dim", m.X, m.Y+radius+TextHeight*0.75+0.6, Middle, detailLetter)
 }
 
@@ -109,9 +110,9 @@ func (c composer) drawScaleBar() {
 	n := roundBelow(inUnit)
 	x, y := margin, c.layout.footY-1
 	end := x + n*unit.Millimetres()*c.scales.Main
-	c.line(Thick, Point{x, y}, Point{end, y})
-	c.line(Thin, Point{x, y - 1.2}, Point{x, y + 1.2})
-	c.line(Thin, Point{end, y - 1.2}, Point{end, y + 1.2})
+	c.line(ink.Thick, ink.At(x, y), ink.At(end, y))
+	c.line(ink.Thin, ink.At(x, y-1.2), ink.At(x, y+1.2))
+	c.line(ink.Thin, ink.At(end, y-1.2), ink.At(end, y+1.2))
 	c.text("scale-bar", "scale", end+1.2, c.layout.footY, Start, units.Text{Value: shortest(n), Unit: units.Distance.Unit(c.System)}.String())
 	c.text("unit", "scale", c.scene.Width-margin, c.layout.footY, End, c.Text.Text(note))
 }

@@ -1,9 +1,13 @@
 package drawing
 
-import "math"
+import (
+	"math"
+
+	"finwright/core/drawing/ink"
+)
 
 // bar is metal to nobody: the filled parts of a chart.
-const bar Class = "bar"
+const bar ink.Class = "bar"
 
 // Filling says how a bar of a chart is filled, so that it can be told from others without colour.
 type Filling int
@@ -17,22 +21,22 @@ const (
 	HalfSolid
 )
 
-var fillHatch = map[Filling]Hatching{Rising: {45, 1.1}, Falling: {135, 0.8}}
+var fillHatch = map[Filling]ink.Hatching{Rising: {Angle: 45, Spacing: 1.1}, Falling: {Angle: 135, Spacing: 0.8}}
 
 // box draws a bar with its corners.
 func (s *sheet) box(f Filling, x1, y1, x2, y2 float64) {
 	if f == HalfSolid {
 		y1 = (y1 + y2) / 2
 	}
-	loop := []Point{{x1, y1}, {x2, y1}, {x2, y2}, {x1, y2}}
+	loop := []ink.Point{ink.At(x1, y1), ink.At(x2, y1), ink.At(x2, y2), ink.At(x1, y2)}
 	switch f {
 	case Solid, HalfSolid:
-		s.scene.Shapes = append(s.scene.Shapes, Shape{Class: bar, Loops: [][]Point{loop}, Hatch: fillHatch[Rising]})
+		s.scene.Shapes = append(s.scene.Shapes, ink.Shape{Class: bar, Loops: [][]ink.Point{loop}, Hatch: fillHatch[Rising]})
 		return
 	case Rising, Falling:
-		s.scene.Shapes = append(s.scene.Shapes, Shape{Class: bar, Loops: [][]Point{loop}, Narrow: 1e3, Hatch: fillHatch[f]})
+		s.scene.Shapes = append(s.scene.Shapes, ink.Shape{Class: bar, Loops: [][]ink.Point{loop}, Narrow: 1e3, Hatch: fillHatch[f]})
 	}
-	s.line(Thin, Closed(loop)...)
+	s.line(ink.Thin, ink.Closed(loop)...)
 }
 
 // Chart is work over shifts, one row a shift, in hours from its start.
@@ -68,7 +72,7 @@ const (
 //
 // Valid: hours above nought, bars within the rows.
 func ComposeChart(c Chart, widthPx float64) Scene {
-	w := max(widthPx, 220) / PxPerMM
+	w := max(widthPx, 220) / ink.PxPerMM
 	s := &sheet{scene: Scene{Width: w}}
 	y := s.legend(c.Legend)
 	left := 1.5
@@ -80,7 +84,7 @@ func ComposeChart(c Chart, widthPx float64) Scene {
 	for i, name := range c.Rows {
 		top := y + float64(i)*(barHeight+barGap)
 		s.text("row", "scale", left-1.5, top+barHeight-1, End, name)
-		s.line(Thin, Point{left, top + barHeight}, Point{left + c.Hours*scale, top + barHeight})
+		s.line(ink.Thin, ink.At(left, top+barHeight), ink.At(left+c.Hours*scale, top+barHeight))
 	}
 	for _, b := range c.Bars {
 		top := y + float64(b.Row)*(barHeight+barGap)
@@ -93,7 +97,7 @@ func ComposeChart(c Chart, widthPx float64) Scene {
 	y += float64(len(c.Rows)) * (barHeight + barGap)
 	for h := 0.0; h <= c.Hours+1e-9; h += hourStep(c.Hours) {
 		x := left + h*scale
-		s.line(Thin, Point{x, y - 1}, Point{x, y})
+		s.line(ink.Thin, ink.At(x, y-1), ink.At(x, y))
 		s.text("hour", "scale", x, y+TextHeight, Middle, shortest(h))
 	}
 	s.text("unit", "scale", w, y+TextHeight, End, c.Unit)
@@ -145,7 +149,7 @@ type Swing struct {
 //
 // Valid: at least one row.
 func ComposeSwings(c Swings, widthPx float64) Scene {
-	w := max(widthPx, 220) / PxPerMM
+	w := max(widthPx, 220) / ink.PxPerMM
 	s := &sheet{scene: Scene{Width: w}}
 	y := s.legend([]ChartKey{{Rising, c.Down}, {Solid, c.Up}})
 	left, right, most := 0.0, 0.0, 0.0
@@ -171,7 +175,7 @@ func ComposeSwings(c Swings, widthPx float64) Scene {
 		s.text("by", "scale", w, y+TextHeight-0.4, End, r.Text)
 		y += TextHeight + 1.5
 	}
-	s.line(Centre, Point{middle, top - 1}, Point{middle, y})
+	s.line(ink.Centre, ink.At(middle, top-1), ink.At(middle, y))
 	s.scene.Height = y + 1
 	return s.scene
 }

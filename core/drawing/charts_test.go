@@ -3,6 +3,8 @@ package drawing
 import (
 	"math"
 	"testing"
+
+	"finwright/core/drawing/ink"
 )
 
 // tubeWithSpans is finned between spans 60 mm wide, as at supports.
@@ -87,7 +89,7 @@ func TestBundleDrawsEveryTube(t *testing.T) {
 	s := ComposeBundle(Bundled{OD: 25.4, Across: 13, WidthText: "330", HeightText: "289"}, 270, 216)
 	rings := 0
 	for _, l := range s.Lines {
-		if l.Stroke == Thin && len(l.Points) > 3 {
+		if l.Stroke == ink.Thin && len(l.Points) > 3 {
 			rings++
 		}
 	}
@@ -98,13 +100,13 @@ func TestBundleDrawsEveryTube(t *testing.T) {
 
 // Tubes in a crate touch and do not overlap, and stay within it.
 func TestCrateIsToScale(t *testing.T) {
-	c := Crated{Width: 300, Height: 200, OD: 25, FinOD: 50, Centres: []Point{{25, 25}, {75, 25}, {275, 175}}, WidthText: "300", HeightText: "200"}
+	c := Crated{Width: 300, Height: 200, OD: 25, FinOD: 50, Centres: []ink.Point{ink.At(25, 25), ink.At(75, 25), ink.At(275, 175)}, WidthText: "300", HeightText: "200"}
 	s := ComposeCrate(c, 300, 240)
 	crate := s.Lines[0].Points
 	scale := (crate[2].X - crate[1].X) / c.Width
 	n := 0
 	for _, l := range s.Lines[1:] {
-		if l.Stroke != Thin || len(l.Points) < 4 {
+		if l.Stroke != ink.Thin || len(l.Points) < 4 {
 			continue
 		}
 		for _, p := range l.Points {
@@ -133,7 +135,7 @@ func TestSwingsPointTheirWay(t *testing.T) {
 	s := ComposeSwings(Swings{Base: 10, Rows: []Swing{{Label: "a", Low: 8, High: 12}, {Label: "b", Low: 11, High: 9}}}, 270)
 	var axis float64
 	for _, l := range s.Lines {
-		if l.Stroke == Centre {
+		if l.Stroke == ink.Centre {
 			axis = l.Points[0].X
 		}
 	}

@@ -1,6 +1,7 @@
 package drawing
 
 import (
+	"finwright/core/drawing/ink"
 	"finwright/core/message"
 	"finwright/core/tube"
 	"finwright/core/units"
@@ -12,29 +13,29 @@ type Options struct {
 	WidthPx  float64 // CSS pixels of the sheet; Valid: at least 200
 	HeightPx float64
 	Text     message.Catalogue
-	Tube     Hatching // zero: 45 degrees, coarse
-	Fin      Hatching // zero: 135 degrees, finer
-	Heat     *Heat    // colours the cut metal by its temperature; nil: hatched
-	Alarm    string   // a warning to set on the sheet; Valid: about 24 letters
-	Hold     Scales   // scales to keep as long as the drawing fits; zero: choose
+	Tube     ink.Hatching // zero: 45 degrees, coarse
+	Fin      ink.Hatching // zero: 135 degrees, finer
+	Heat     *Heat        // colours the cut metal by its temperature; nil: hatched
+	Alarm    string       // a warning to set on the sheet; Valid: about 24 letters
+	Hold     Scales       // scales to keep as long as the drawing fits; zero: choose
 }
 
 // Every metal has its own hatching, coarse to fine.
 var (
-	tubeHatching = Hatching{45, 1.7}
-	finHatching  = Hatching{135, 1.1}
+	tubeHatching = ink.Hatching{Angle: 45, Spacing: 1.7}
+	finHatching  = ink.Hatching{Angle: 135, Spacing: 1.1}
 )
 
 // Compose draws a tube. Where the sheet is narrow the views are stacked.
 // Valid: every dimension positive, the bore open, the strip thinner than the pitch.
 func Compose(t tube.Tube, o Options) Scene {
-	if o.Tube == (Hatching{}) {
+	if o.Tube == (ink.Hatching{}) {
 		o.Tube = tubeHatching
 	}
-	if o.Fin == (Hatching{}) {
+	if o.Fin == (ink.Hatching{}) {
 		o.Fin = finHatching
 	}
-	w, h := max(o.WidthPx, 200)/PxPerMM, max(o.HeightPx, 200)/PxPerMM
+	w, h := max(o.WidthPx, 200)/ink.PxPerMM, max(o.HeightPx, 200)/ink.PxPerMM
 	c := composer{Options: o, section: newSection(t), sheet: &sheet{scene: Scene{Width: w, Height: h}}}
 	c.layout = arrange(w, h, o.Heat != nil)
 	c.scales = c.chooseScales()
@@ -53,7 +54,7 @@ func Compose(t tube.Tube, o Options) Scene {
 	}
 	s := c.sheet.scene
 	s.Scales = c.scales
-	s.Ink = Pack(s.Artwork)
+	s.Ink = ink.Pack(s.Artwork)
 	return s
 }
 
@@ -96,26 +97,26 @@ func (c composer) heading(id, title string, scale float64, at box) {
 }
 
 // cut adds a piece of metal, placed on the sheet and cut off.
-func (c composer) cut(p part, place func(Point) Point, scale float64, cuts ...halfPlane) {
+func (c composer) cut(p part, place func(ink.Point) ink.Point, scale float64, cuts ...halfPlane) {
 	loop := p.loop
 	for _, h := range cuts {
 		if loop = h.clip(loop); len(loop) < 3 {
 			return
 		}
 	}
-	put := func(path []Point) []Point {
-		out := make([]Point, len(path))
+	put := func(path []ink.Point) []ink.Point {
+		out := make([]ink.Point, len(path))
 		for i, q := range path {
 			out[i] = place(q)
 		}
 		return out
 	}
-	s := Shape{Class: p.class, Loops: [][]Point{put(loop)}, Narrow: p.narrow * scale, Hatch: c.Tube}
-	if p.class != TubeMetal {
+	s := ink.Shape{Class: p.class, Loops: [][]ink.Point{put(loop)}, Narrow: p.narrow * scale, Hatch: c.Tube}
+	if p.class != ink.TubeMetal {
 		s.Hatch = c.Fin
 	}
 	if c.Heat != nil {
-		s.Hatch = Hatching{}
+		s.Hatch = ink.Hatching{}
 	}
 	for _, e := range edges(loop, cuts...) {
 		s.Edges = append(s.Edges, put(e))

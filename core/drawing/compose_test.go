@@ -5,6 +5,7 @@ import (
 	"math"
 	"testing"
 
+	"finwright/core/drawing/ink"
 	"finwright/core/message"
 	"finwright/core/tube"
 	"finwright/core/units"
@@ -68,15 +69,15 @@ func each(t *testing.T, check func(t *testing.T, tb tube.Tube, s Scene)) {
 }
 
 // bounds returns the box of a text, its letters taken as 0.55 of its height wide.
-func bounds(t Text) (lo, hi Point) {
+func bounds(t Text) (lo, hi ink.Point) {
 	w := textWidth(t.Text)
 	x0 := map[Anchor]float64{Start: 0, Middle: -w / 2, End: -w}[t.Anchor]
-	lo, hi = Point{math.Inf(1), math.Inf(1)}, Point{math.Inf(-1), math.Inf(-1)}
+	lo, hi = ink.At(math.Inf(1), math.Inf(1)), ink.At(math.Inf(-1), math.Inf(-1))
 	sin, cos := math.Sincos(t.Rotate * math.Pi / 180)
-	for _, p := range []Point{{x0, -0.74 * TextHeight}, {x0 + w, -0.74 * TextHeight}, {x0, 0}, {x0 + w, 0}} {
-		q := Point{t.X + p.X*cos - p.Y*sin, t.Y + p.X*sin + p.Y*cos}
-		lo = Point{min(lo.X, q.X), min(lo.Y, q.Y)}
-		hi = Point{max(hi.X, q.X), max(hi.Y, q.Y)}
+	for _, p := range []ink.Point{ink.At(x0, -0.74*TextHeight), ink.At(x0+w, -0.74*TextHeight), ink.At(x0, 0), ink.At(x0+w, 0)} {
+		q := ink.At(t.X+p.X*cos-p.Y*sin, t.Y+p.X*sin+p.Y*cos)
+		lo = ink.At(min(lo.X, q.X), min(lo.Y, q.Y))
+		hi = ink.At(max(hi.X, q.X), max(hi.Y, q.Y))
 	}
 	return lo, hi
 }
@@ -100,7 +101,7 @@ func TestTextsKeepApartAndOnTheSheet(t *testing.T) {
 
 func TestNothingLeavesTheSheet(t *testing.T) {
 	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
-		check := func(what string, paths ...[]Point) {
+		check := func(what string, paths ...[]ink.Point) {
 			for _, path := range paths {
 				for _, p := range path {
 					if !(p.X >= 0 && p.Y >= 0 && p.X <= s.Width && p.Y <= s.Height) {
@@ -123,7 +124,7 @@ func TestTextsKeepClearOfOutlines(t *testing.T) {
 	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
 		for _, text := range s.Texts {
 			lo, hi := bounds(text)
-			clear := func(path []Point) {
+			clear := func(path []ink.Point) {
 				for i := 0; i+1 < len(path); i++ {
 					if crosses(path[i], path[i+1], lo, hi) {
 						t.Errorf("an outline runs through %s %q", text.ID, text.Text)
@@ -137,7 +138,7 @@ func TestTextsKeepClearOfOutlines(t *testing.T) {
 				}
 			}
 			for _, l := range s.Lines {
-				if l.Stroke == Thick {
+				if l.Stroke == ink.Thick {
 					clear(l.Points)
 				}
 			}
@@ -146,7 +147,7 @@ func TestTextsKeepClearOfOutlines(t *testing.T) {
 }
 
 // crosses reports whether a segment meets the inside of a box.
-func crosses(a, b, lo, hi Point) bool {
+func crosses(a, b, lo, hi ink.Point) bool {
 	from, to := 0.0, 1.0
 	for _, h := range []halfPlane{{-1, 0, -lo.X}, {1, 0, hi.X}, {0, -1, -lo.Y}, {0, 1, hi.Y}} {
 		p, q := h.depth(a), h.depth(b)

@@ -1,11 +1,13 @@
 package drawing
 
+import "finwright/core/drawing/ink"
+
 // Crated is a crate's section with tubes in it, in millimetres.
 type Crated struct {
 	Width, Height float64
 	OD, FinOD     float64
-	Centres       []Point   // of the tubes, from the lower left corner of the crate, y up
-	Separators    []float64 // levels of their undersides
+	Centres       []ink.Point // of the tubes, from the lower left corner of the crate, y up
+	Separators    []float64   // levels of their undersides
 	WidthText     string
 	HeightText    string
 	Title         string
@@ -26,8 +28,8 @@ const packRoom = 3*TextHeight + 2
 // roundness is the chords of a tube's circle: there are hundreds, and small.
 const roundness = 14
 
-func ring(c Point, r float64) []Point {
-	return Closed(arc(c, r, 0, 6.283185307179586*(1-1.0/roundness), roundness-1))
+func ring(c ink.Point, r float64) []ink.Point {
+	return ink.Closed(arc(c, r, 0, 6.283185307179586*(1-1.0/roundness), roundness-1))
 }
 
 // ComposeCrate draws a crate's section to scale.
@@ -35,18 +37,18 @@ func ring(c Point, r float64) []Point {
 // Valid: sizes above nought.
 func ComposeCrate(c Crated, widthPx, heightPx float64) Scene {
 	s, x, y, scale := packed(c.Width, c.Height, c.Title, widthPx, heightPx)
-	at := func(p Point) Point { return Point{x + p.X*scale, y + (c.Height-p.Y)*scale} }
-	s.line(Thick, at(Point{0, c.Height}), at(Point{0, 0}), at(Point{c.Width, 0}), at(Point{c.Width, c.Height}))
+	at := func(p ink.Point) ink.Point { return ink.At(x+p.X*scale, y+(c.Height-p.Y)*scale) }
+	s.line(ink.Thick, at(ink.At(0, c.Height)), at(ink.At(0, 0)), at(ink.At(c.Width, 0)), at(ink.At(c.Width, c.Height)))
 	for _, level := range c.Separators {
-		s.line(Thin, at(Point{0, level}), at(Point{c.Width, level}))
+		s.line(ink.Thin, at(ink.At(0, level)), at(ink.At(c.Width, level)))
 	}
 	for _, p := range c.Centres {
-		s.line(Thin, ring(at(p), c.FinOD/2*scale)...)
+		s.line(ink.Thin, ring(at(p), c.FinOD/2*scale)...)
 	}
 	// A tube in its fins, where it is large enough to be told from them.
 	if c.OD/2*scale > 0.4 {
 		for _, p := range c.Centres {
-			s.line(Thin, ring(at(p), c.OD/2*scale)...)
+			s.line(ink.Thin, ring(at(p), c.OD/2*scale)...)
 		}
 	}
 	s.measures(x, y, c.Width*scale, c.Height*scale, c.WidthText, c.HeightText)
@@ -64,8 +66,8 @@ func ComposeBundle(b Bundled, widthPx, heightPx float64) Scene {
 	for row := -rings; row <= rings; row++ {
 		n := b.Across - max(row, -row)
 		for i := range n {
-			p := Point{width/2 + (float64(i)-float64(n-1)/2)*b.OD, height/2 + float64(row)*rise*b.OD}
-			s.line(Thin, ring(Point{x + p.X*scale, y + p.Y*scale}, b.OD/2*scale)...)
+			p := ink.At(width/2+(float64(i)-float64(n-1)/2)*b.OD, height/2+float64(row)*rise*b.OD)
+			s.line(ink.Thin, ring(ink.At(x+p.X*scale, y+p.Y*scale), b.OD/2*scale)...)
 		}
 	}
 	s.measures(x, y, width*scale, height*scale, b.WidthText, b.HeightText)
@@ -74,7 +76,7 @@ func ComposeBundle(b Bundled, widthPx, heightPx float64) Scene {
 
 // packed starts a sheet with a title and room for two dimensions, and places a section on it.
 func packed(width, height float64, title string, widthPx, heightPx float64) (s *sheet, x, y, scale float64) {
-	w, h := max(widthPx, 120)/PxPerMM, max(heightPx, 120)/PxPerMM
+	w, h := max(widthPx, 120)/ink.PxPerMM, max(heightPx, 120)/ink.PxPerMM
 	s = &sheet{scene: Scene{Width: w, Height: h}}
 	s.text("title", "title", 0, TextHeight, Start, title)
 	y = TextHeight + 2

@@ -1,12 +1,16 @@
 package drawing
 
-import "math"
+import (
+	"math"
+
+	"finwright/core/drawing/ink"
+)
 
 // flatness is how far a chord may lie inside its arc [mm of sheet]: a tenth of a pixel at tenfold zoom.
 const flatness = 0.0025
 
 // circle returns a closed loop of chords.
-func circle(c Point, r float64) []Point {
+func circle(c ink.Point, r float64) []ink.Point {
 	n := 12
 	if r > flatness {
 		n = max(n, int(math.Ceil(math.Pi/math.Acos(1-flatness/r))))
@@ -15,11 +19,11 @@ func circle(c Point, r float64) []Point {
 }
 
 // arc returns n chords from angle a to b, y down.
-func arc(c Point, r, a, b float64, n int) []Point {
-	p := make([]Point, n+1)
+func arc(c ink.Point, r, a, b float64, n int) []ink.Point {
+	p := make([]ink.Point, n+1)
 	for i := range p {
 		sin, cos := math.Sincos(a + (b-a)*float64(i)/float64(n))
-		p[i] = Point{c.X + r*cos, c.Y + r*sin}
+		p[i] = ink.At(c.X+r*cos, c.Y+r*sin)
 	}
 	return p
 }
@@ -27,12 +31,12 @@ func arc(c Point, r, a, b float64, n int) []Point {
 // halfPlane is the set of points with N·p <= D.
 type halfPlane struct{ nx, ny, d float64 }
 
-func (h halfPlane) depth(p Point) float64 { return h.nx*p.X + h.ny*p.Y - h.d }
+func (h halfPlane) depth(p ink.Point) float64 { return h.nx*p.X + h.ny*p.Y - h.d }
 
 // clip cuts a loop by a half-plane (Sutherland and Hodgman, Comm. ACM 17 (1974) 32).
 // Of a loop that falls apart, the pieces stay joined along the cut, which changes neither area nor hatching.
-func (h halfPlane) clip(loop []Point) []Point {
-	var out []Point
+func (h halfPlane) clip(loop []ink.Point) []ink.Point {
+	var out []ink.Point
 	for i, p := range loop {
 		q := loop[(i+1)%len(loop)]
 		a, b := h.depth(p), h.depth(q)
@@ -41,15 +45,15 @@ func (h halfPlane) clip(loop []Point) []Point {
 		}
 		if a < 0 && b > 0 || a > 0 && b < 0 {
 			f := a / (a - b)
-			out = append(out, Point{p.X + f*(q.X-p.X), p.Y + f*(q.Y-p.Y)})
+			out = append(out, ink.At(p.X+f*(q.X-p.X), p.Y+f*(q.Y-p.Y)))
 		}
 	}
 	return out
 }
 
 // edges returns the outline of a loop less what lies on the lines of cuts.
-func edges(loop []Point, cuts ...halfPlane) [][]Point {
-	onCut := func(p, q Point) bool {
+func edges(loop []ink.Point, cuts ...halfPlane) [][]ink.Point {
+	onCut := func(p, q ink.Point) bool {
 		for _, h := range cuts {
 			if math.Abs(h.depth(p)) < 1e-9 && math.Abs(h.depth(q)) < 1e-9 {
 				return true
@@ -57,8 +61,8 @@ func edges(loop []Point, cuts ...halfPlane) [][]Point {
 		}
 		return false
 	}
-	var out [][]Point
-	var run []Point
+	var out [][]ink.Point
+	var run []ink.Point
 	for i, p := range loop {
 		q := loop[(i+1)%len(loop)]
 		if onCut(p, q) {
@@ -69,7 +73,7 @@ func edges(loop []Point, cuts ...halfPlane) [][]Point {
 			continue
 		}
 		if len(run) == 0 {
-			run = []Point{p}
+			run = []ink.Point{p}
 		}
 		run = append(run, q)
 	}

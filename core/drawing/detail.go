@@ -3,6 +3,7 @@ package drawing
 import (
 	"math"
 
+	"finwright/core/drawing/ink"
 	"finwright/core/message"
 	"finwright/core/tube"
 	"finwright/core/units"
@@ -87,10 +88,10 @@ func (c composer) layDetail() detail {
 func (d detail) x(real float64) float64 { return d.x0 + (real-d.a)*d.scale }
 
 // root places what is below the break, top what is above.
-func (d detail) root(p Point) Point { return Point{d.x(p.X), d.surface - p.Y*d.scale} }
+func (d detail) root(p ink.Point) ink.Point { return ink.At(d.x(p.X), d.surface-p.Y*d.scale) }
 
-func (d detail) top(height float64) func(Point) Point {
-	return func(p Point) Point { return Point{d.x(p.X), d.tip + (height-p.Y)*d.scale} }
+func (d detail) top(height float64) func(ink.Point) ink.Point {
+	return func(p ink.Point) ink.Point { return ink.At(d.x(p.X), d.tip+(height-p.Y)*d.scale) }
 }
 
 // drawDetail draws the roots of a few fins enlarged.
@@ -129,18 +130,18 @@ func (c composer) drawDetail() {
 func (c composer) breakDetail(d detail, shallow bool) {
 	past := 1.5
 	high := d.surface - c.foot*d.scale - past
-	c.breakLine(Point{d.x0, high}, Point{d.x0, d.floor + past})
-	c.breakLine(Point{d.x1, high}, Point{d.x1, d.floor + past})
+	c.breakLine(ink.At(d.x0, high), ink.At(d.x0, d.floor+past))
+	c.breakLine(ink.At(d.x1, high), ink.At(d.x1, d.floor+past))
 	if shallow {
-		c.breakLine(Point{d.x0 - past, d.floor}, Point{d.x1 + past, d.floor})
+		c.breakLine(ink.At(d.x0-past, d.floor), ink.At(d.x1+past, d.floor))
 	}
 	if !d.broken {
 		return
 	}
 	for _, k := range c.turns(d.a, d.b) {
-		for _, p := range []Point{d.root(Point{0, d.upto}), d.top(c.height)(Point{0, d.from})} {
+		for _, p := range []ink.Point{d.root(ink.At(0, d.upto)), d.top(c.height)(ink.At(0, d.from))} {
 			x, reach := p.X+float64(k)*c.pitch*d.scale, c.half(d.upto)*d.scale+past
-			c.line(Break, Point{x - reach, p.Y + 0.4}, Point{x + reach, p.Y - 0.4})
+			c.line(ink.Break, ink.At(x-reach, p.Y+0.4), ink.At(x+reach, p.Y-0.4))
 		}
 	}
 }
@@ -175,9 +176,9 @@ func (c composer) dimensionFins(d detail) {
 		return
 	}
 	m := (x1 + x2) / 2
-	c.arrow(AtBoth, Point{x1, y}, Point{x2, y})
-	c.line(Measure, Point{m, y}, Point{m, d.tip - 5.5})
-	c.scene.Texts = append(c.scene.Texts, gap.label(Point{m, d.tip - 5.5 - standoff}, 0, Middle))
+	c.arrow(ink.AtBoth, ink.At(x1, y), ink.At(x2, y))
+	c.line(ink.Measure, ink.At(m, y), ink.At(m, d.tip-5.5))
+	c.scene.Texts = append(c.scene.Texts, gap.label(ink.At(m, d.tip-5.5-standoff), 0, Middle))
 }
 
 // dimensionRoot states what holds the fin: foot, lap, groove or muff.

@@ -5,6 +5,8 @@ import (
 	"math"
 	"slices"
 	"sort"
+
+	"finwright/core/drawing/ink"
 )
 
 // HeatNode is a place in the metal and its temperature.
@@ -29,11 +31,11 @@ func (h Heat) step(t float64) int {
 	if h.High <= h.Low {
 		return 0
 	}
-	return max(0, min(HeatSteps-1, int(math.Floor((t-h.Low)/(h.High-h.Low)*HeatSteps))))
+	return max(0, min(ink.HeatSteps-1, int(math.Floor((t-h.Low)/(h.High-h.Low)*ink.HeatSteps))))
 }
 
 // from returns the temperature at which a step begins [C].
-func (h Heat) from(step int) float64 { return h.Low + (h.High-h.Low)*float64(step)/HeatSteps }
+func (h Heat) from(step int) float64 { return h.Low + (h.High-h.Low)*float64(step)/ink.HeatSteps }
 
 // heatRow is the cells of one body between two radii, in their order along the tube.
 type heatRow struct {

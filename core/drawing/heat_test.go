@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"finwright/core/drawing/ink"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -56,7 +57,7 @@ func warmed(tb tube.Tube, system units.System, w, h float64) Options {
 }
 
 // inside reports whether p is in loops, even-odd, or within reach of their edges.
-func inside(p Point, reach float64, loops ...[]Point) bool {
+func inside(p ink.Point, reach float64, loops ...[]ink.Point) bool {
 	in := false
 	for _, l := range loops {
 		for i, a := range l {
@@ -73,7 +74,7 @@ func inside(p Point, reach float64, loops ...[]Point) bool {
 }
 
 // tintedShapes returns the shapes whose temperature is shown.
-func tintedShapes(s Scene) (loops [][]Point) {
+func tintedShapes(s Scene) (loops [][]ink.Point) {
 	for _, shape := range s.Shapes {
 		if shape.Hatch.Spacing == 0 {
 			loops = append(loops, shape.Loops...)
@@ -91,7 +92,7 @@ func TestTintsFillTheMetal(t *testing.T) {
 			shapes := tintedShapes(s)
 			want, got := 0.0, 0.0
 			for _, l := range shapes {
-				want += math.Abs(Area(l))
+				want += math.Abs(ink.Area(l))
 			}
 			legend := s.Height - margin - footHeight - legendTall
 			for _, tint := range s.Tints {
@@ -99,9 +100,9 @@ func TestTintsFillTheMetal(t *testing.T) {
 					if l[0].Y >= legend {
 						continue
 					}
-					got += math.Abs(Area(l))
+					got += math.Abs(ink.Area(l))
 					for i, p := range l {
-						for _, q := range []Point{p, Between(p, l[(i+1)%len(l)], 0.5)} {
+						for _, q := range []ink.Point{p, ink.Between(p, l[(i+1)%len(l)], 0.5)} {
 							in := false
 							for _, shape := range shapes {
 								in = in || inside(q, 2*slack, shape)
@@ -131,15 +132,15 @@ func TestTintsShowTheTemperature(t *testing.T) {
 		checked := 0
 		for _, tint := range s.Tints {
 			for _, l := range tint.Loops {
-				var m Point
+				var m ink.Point
 				for _, p := range l {
-					m = Point{m.X + p.X/float64(len(l)), m.Y + p.Y/float64(len(l))}
+					m = ink.At(m.X+p.X/float64(len(l)), m.Y+p.Y/float64(len(l)))
 				}
 				if m.X < d.x0 || m.Y < d.surface-d.upto*d.scale || m.Y > d.floor {
 					continue
 				}
 				want := falling(c.od/2+(d.surface-m.Y)/d.scale, 0)
-				step := (o.Heat.High - o.Heat.Low) / HeatSteps
+				step := (o.Heat.High - o.Heat.Low) / ink.HeatSteps
 				low, high := o.Heat.Low+step*float64(tint.Step), o.Heat.Low+step*float64(tint.Step+1)
 				if want < low-0.1*step || want > high+0.1*step {
 					t.Errorf("%s: %.1f C shown as %.1f to %.1f", typ, want, low, high)
@@ -185,7 +186,7 @@ func TestEqualTemperaturesAreOneStep(t *testing.T) {
 	o := options(units.SI, 760, 470)
 	o.Heat = synthetic(tb, func(float64, float64) float64 { return 80 })
 	s := Compose(tb, o)
-	for _, tint := range s.Tints[:len(s.Tints)-HeatSteps] {
+	for _, tint := range s.Tints[:len(s.Tints)-ink.HeatSteps] {
 		if tint.Step != 0 {
 			t.Errorf("step %d", tint.Step)
 		}
@@ -241,89 +242,16 @@ func TestLegend(t *testing.T) {
 	}
 }
 
-// Every step is lighter and yellower than the one before, by about as much: an order that holds without hue, for red-blind
-// and green-blind eyes (which keep yellow from blue) and in grey. Each stands out from its paper.
-func TestColoursAreInOrder(t *testing.T) {
-	for _, dark := range []bool{false, true} {
-		var last Oklab
-		least, most := math.Inf(1), 0.0
-		grey := -1.0
-		for step := range HeatSteps {
-			c := HeatColour(step, dark)
-			lab := toOklab(c)
-			if y := luminance(c); y <= grey {
-				t.Errorf("step %d is no lighter than the one before", step)
-			} else {
-				grey = y
-			}
-			if step > 0 {
-				if lab[0] <= last[0] || lab[2] <= last[2] {
-					t.Errorf("step %d: %v after %v", step, lab, last)
-				}
-				d := math.Hypot(math.Hypot(lab[0]-last[0], lab[1]-last[1]), lab[2]-last[2])
-				least, most = min(least, d), max(most, d)
-			}
-			last = lab
-			paper := RGBA{0xf2 / 255.0, 0xf5 / 255.0, 0xf4 / 255.0, 1}
-			if dark {
-				paper = RGBA{0x11 / 255.0, 0x19 / 255.0, 0x1e / 255.0, 1}
-			}
-			high, low := max(luminance(c), luminance(paper)), min(luminance(c), luminance(paper))
-			if contrast := (high + 0.05) / (low + 0.05); contrast < 1.6 {
-				t.Errorf("step %d has contrast %.2f", step, contrast)
-			}
-		}
-		if most > 1.5*least {
-			t.Errorf("steps from %.3f to %.3f", least, most)
-		}
-	}
-}
-
-func linear(x float32) float64 {
-	if x <= 0.04045 {
-		return float64(x) / 12.92
-	}
-	return math.Pow((float64(x)+0.055)/1.055, 2.4)
-}
-
-// luminance is that of WCAG 2.
-func luminance(c RGBA) float64 {
-	return 0.2126*linear(c[0]) + 0.7152*linear(c[1]) + 0.0722*linear(c[2])
-}
-
-// toOklab is the other way, with the matrices that Ottosson gives for it.
-func toOklab(c RGBA) Oklab {
-	r, g, b := linear(c[0]), linear(c[1]), linear(c[2])
-	l := math.Cbrt(0.4122214708*r + 0.5363325363*g + 0.0514459929*b)
-	m := math.Cbrt(0.2119034982*r + 0.6806995451*g + 0.1073969566*b)
-	s := math.Cbrt(0.0883024619*r + 0.2817188376*g + 0.6299787005*b)
-	return Oklab{
-		0.2104542553*l + 0.7936177850*m - 0.0040720468*s,
-		1.9779984951*l - 2.4285922050*m + 0.4505937099*s,
-		0.0259040371*l + 0.7827717662*m - 0.8086757660*s,
-	}
-}
-
-// The screen shows the colours as meant: none is clipped.
-func TestColoursAreOnScreen(t *testing.T) {
-	for _, want := range []Oklab{{0.38, -0.01, -0.14}, {0.82, 0.015, 0.15}, {0.6, 0.1, 0.01}} {
-		got := toOklab(want.RGBA())
-		for i := range want {
-			near(t, "colour", got[i], want[i], 2e-3)
-		}
-	}
-}
-
 func TestAlarmIsFramed(t *testing.T) {
 	for _, wh := range sheets {
 		var words []string
-		var boxes []Segment
+		var boxes []ink.Segment
 		s := Compose(example(tube.Welded), warmed(example(tube.Welded), units.SI, wh[0], wh[1]))
 		for _, x := range s.Texts {
 			if x.Class == "alarm" {
 				words = append(words, x.Text)
 				lo, hi := bounds(x)
-				boxes = append(boxes, Segment{lo, hi})
+				boxes = append(boxes, ink.Segment{lo, hi})
 			}
 		}
 		if got := strings.Join(words, " "); got != "Fin root above its limit" {
@@ -332,7 +260,7 @@ func TestAlarmIsFramed(t *testing.T) {
 		for _, box := range boxes {
 			framed := false
 			for _, l := range s.Lines {
-				if l.Stroke == Thick && len(l.Points) == 6 {
+				if l.Stroke == ink.Thick && len(l.Points) == 6 {
 					a, b := l.Points[4], l.Points[2]
 					framed = framed || a.X < box[0].X && a.Y < box[0].Y && b.X > box[1].X && b.Y > box[1].Y
 				}
@@ -374,7 +302,7 @@ func BenchmarkComposeWithHeat(b *testing.B) {
 func BenchmarkPaintWithHeat(b *testing.B) {
 	tb := example(tube.Footed)
 	s := Compose(tb, warmed(tb, units.SI, 760, 470))
-	var m Mesh
+	var m ink.Mesh
 	for b.Loop() {
 		m.Paint(s.Artwork, screen(1, 2))
 	}

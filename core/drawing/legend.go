@@ -4,6 +4,7 @@ import (
 	"math"
 	"strings"
 
+	"finwright/core/drawing/ink"
 	"finwright/core/message"
 	"finwright/core/units"
 )
@@ -30,15 +31,15 @@ func (c composer) drawLegend() {
 	c.text("heat-high", "scale", x+bar+1, y, Start, high.Value)
 
 	top, y := y-legendTall+0.1, y+0.1
-	for i := range HeatSteps {
-		x1, x2 := x+bar*float64(i)/HeatSteps, x+bar*float64(i+1)/HeatSteps
-		c.scene.Tints = append(c.scene.Tints, Tint{i, legendTall, [][]Point{{{x1, top}, {x2, top}, {x2, y}, {x1, y}}}})
+	for i := range ink.HeatSteps {
+		x1, x2 := x+bar*float64(i)/ink.HeatSteps, x+bar*float64(i+1)/ink.HeatSteps
+		c.scene.Tints = append(c.scene.Tints, ink.Tint{Step: i, Narrow: legendTall, Loops: [][]ink.Point{{ink.At(x1, top), ink.At(x2, top), ink.At(x2, y), ink.At(x1, y)}}})
 	}
-	c.frame(Thin, x, top, x+bar, y)
+	c.frame(ink.Thin, x, top, x+bar, y)
 	for _, t := range c.ticks(bar) {
 		at := x + bar*(t-c.Heat.Low)/(c.Heat.High-c.Heat.Low)
 		value := units.Figure(units.Temp, t, c.System).Value
-		c.line(Thin, Point{at, top}, Point{at, top - tickLength})
+		c.line(ink.Thin, ink.At(at, top), ink.At(at, top-tickLength))
 		c.text("heat-"+value, "scale", at, top-tickLength-0.3, Middle, value)
 	}
 }
@@ -100,13 +101,13 @@ func (c composer) drawAlarm() {
 		c.text(id, "alarm", (left+right)/2, y+float64(i)*lineSpacing, Middle, l)
 	}
 	top, bottom := y-0.74*TextHeight-alarmPad, y+float64(len(lines)-1)*lineSpacing+alarmPad
-	c.frame(Thick, left, top, right, bottom)
+	c.frame(ink.Thick, left, top, right, bottom)
 }
 
 // frame draws a rectangle, begun where no corner shows that it is not closed.
-func (c composer) frame(k Stroke, x1, y1, x2, y2 float64) {
-	begin := Point{(x1 + x2) / 2, y1}
-	c.line(k, begin, Point{x2, y1}, Point{x2, y2}, Point{x1, y2}, Point{x1, y1}, begin)
+func (c composer) frame(k ink.Stroke, x1, y1, x2, y2 float64) {
+	begin := ink.At((x1+x2)/2, y1)
+	c.line(k, begin, ink.At(x2, y1), ink.At(x2, y2), ink.At(x1, y2), ink.At(x1, y1), begin)
 }
 
 // wrap parts a text between words into lines of a width [mm], as far as words are short enough.

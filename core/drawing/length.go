@@ -1,5 +1,7 @@
 package drawing
 
+import "finwright/core/drawing/ink"
+
 // Whole is a tube over its whole length. Places are in millimetres from finished
 // end A; texts are ready to be read.
 type Whole struct {
@@ -39,7 +41,7 @@ const (
 )
 
 // finStripes stand for fins: at the scale of a whole tube their pitch would be black.
-var finStripes = Hatching{90, 0.9}
+var finStripes = ink.Hatching{Angle: 90, Spacing: 0.9}
 
 // ComposeWhole draws a tube over its whole length: zones to scale along the
 // tube, diameters larger, and under it each zone's edge as a running dimension,
@@ -47,7 +49,7 @@ var finStripes = Hatching{90, 0.9}
 //
 // Valid: zones in order, of a length above nought together.
 func ComposeWhole(t Whole, widthPx float64) Scene {
-	w := max(widthPx, 280) / PxPerMM
+	w := max(widthPx, 280) / ink.PxPerMM
 	s := &sheet{scene: Scene{Width: w}}
 	left := sideRoom + max(textWidth(t.Finished), textWidth(t.AsCut)) + textWidth(t.Zones[0].Cut)
 	first, last := t.Zones[0].From, t.Zones[len(t.Zones)-1].To
@@ -57,7 +59,7 @@ func ComposeWhole(t Whole, widthPx float64) Scene {
 	half := finReach * t.OD / t.FinOD
 
 	s.over(t.Zones, x)
-	s.line(Centre, Point{x(first) - 2, axis}, Point{x(last) + 2, axis})
+	s.line(ink.Centre, ink.At(x(first)-2, axis), ink.At(x(last)+2, axis))
 	for _, z := range t.Zones {
 		s.zone(z, x(z.From), x(z.To), x(z.Stripped), axis, half)
 	}
@@ -112,25 +114,25 @@ func (s *sheet) over(zones []WholeZone, x func(float64) float64) {
 
 // zone draws one stretch of the tube from x1 to x2, and hidden what is wound beyond it up to x3.
 func (s *sheet) zone(z WholeZone, x1, x2, x3, axis, half float64) {
-	stroke := Thick
+	stroke := ink.Thick
 	if z.Kind == CutAway {
-		stroke = Thin
-		s.line(Hidden, Point{x1, axis - half}, Point{x1, axis + half})
-		s.line(Hidden, Point{x2, axis - half}, Point{x2, axis + half})
+		stroke = ink.Thin
+		s.line(ink.Hidden, ink.At(x1, axis-half), ink.At(x1, axis+half))
+		s.line(ink.Hidden, ink.At(x2, axis-half), ink.At(x2, axis+half))
 	} else {
-		s.line(Thick, Point{x1, axis - half}, Point{x1, axis + half})
-		s.line(Thick, Point{x2, axis - half}, Point{x2, axis + half})
+		s.line(ink.Thick, ink.At(x1, axis-half), ink.At(x1, axis+half))
+		s.line(ink.Thick, ink.At(x2, axis-half), ink.At(x2, axis+half))
 	}
 	if z.Kind != FinnedZone {
-		s.line(stroke, Point{x1, axis - half}, Point{x2, axis - half})
-		s.line(stroke, Point{x1, axis + half}, Point{x2, axis + half})
+		s.line(stroke, ink.At(x1, axis-half), ink.At(x2, axis-half))
+		s.line(stroke, ink.At(x1, axis+half), ink.At(x2, axis+half))
 		return
 	}
 	if x3 > x2 {
-		s.line(Hidden, Point{x2, axis - finReach}, Point{x3, axis - finReach}, Point{x3, axis + finReach}, Point{x2, axis + finReach})
+		s.line(ink.Hidden, ink.At(x2, axis-finReach), ink.At(x3, axis-finReach), ink.At(x3, axis+finReach), ink.At(x2, axis+finReach))
 	}
-	loop := []Point{{x1, axis - finReach}, {x2, axis - finReach}, {x2, axis + finReach}, {x1, axis + finReach}}
-	s.scene.Shapes = append(s.scene.Shapes, Shape{Class: FinMetal, Loops: [][]Point{loop}, Edges: [][]Point{Closed(loop)}, Narrow: x2 - x1, Hatch: finStripes})
+	loop := []ink.Point{ink.At(x1, axis-finReach), ink.At(x2, axis-finReach), ink.At(x2, axis+finReach), ink.At(x1, axis+finReach)}
+	s.scene.Shapes = append(s.scene.Shapes, ink.Shape{Class: ink.FinMetal, Loops: [][]ink.Point{loop}, Edges: [][]ink.Point{ink.Closed(loop)}, Narrow: x2 - x1, Hatch: finStripes})
 }
 
 // edge is one place of a row of running dimensions.
@@ -146,11 +148,11 @@ type edge struct {
 // lowest y that the row needs.
 func (s *sheet) running(edges []edge, from, y float64) float64 {
 	for i := 1; i < len(edges); i++ {
-		a, b := Point{edges[i-1].x, y}, Point{edges[i].x, y}
-		if Distance(a, b) >= 2*ArrowLength {
-			s.arrow(AtEnd, a, b)
+		a, b := ink.At(edges[i-1].x, y), ink.At(edges[i].x, y)
+		if ink.Distance(a, b) >= 2*ink.ArrowLength {
+			s.arrow(ink.AtEnd, a, b)
 		} else {
-			s.line(Measure, a, b)
+			s.line(ink.Measure, a, b)
 		}
 	}
 	bottom := y
@@ -176,7 +178,7 @@ func (s *sheet) running(edges []edge, from, y float64) float64 {
 			if e.anchor == Middle {
 				down = bottom - levelStep - overrun + 0.3
 			}
-			s.extension(Point{e.x, from}, Point{e.x, down})
+			s.extension(ink.At(e.x, from), ink.At(e.x, down))
 			at := e.x + map[Anchor]float64{Start: 0.7, End: -0.7}[e.anchor]
 			s.text("edge", "dim", at, bottom, e.anchor, e.text)
 		}

@@ -1,10 +1,12 @@
 // Package drawing lays a finned tube out on a sheet: a section across the tube,
 // one along it, and an enlarged detail of the fin roots, with dimensions and
-// with the grips by which a page pulls them. It knows no canvas.
+// with the grips by which a page pulls them. What of it is painted is package ink; it knows no canvas.
 //
 // A Scene is in sheet millimetres, x to the right and y down. Views follow
 // ISO 128 (line weights, sections, break lines), dimensions ISO 129-1.
 package drawing
+
+import "finwright/core/drawing/ink"
 
 // Anchor says which part of a text lies at its place.
 type Anchor string
@@ -66,16 +68,17 @@ type Scales struct {
 	Detail float64 `json:"detail"`
 }
 
-// Scene is a sheet. Its artwork travels packed as Ink, see Pack.
+// Scene is a sheet. Its artwork travels packed as Ink, see ink.Pack.
 type Scene struct {
-	Width   float64 `json:"width"`
-	Height  float64 `json:"height"`
-	Views   []View  `json:"views"`
-	Artwork `json:"-"`
-	Ink     []byte `json:"ink"`
-	Texts   []Text `json:"texts"`
-	Grips   []Grip `json:"grips"`
-	Scales  Scales `json:"scales"`
+	ink.Artwork `json:"-"`
+
+	Width  float64 `json:"width"`
+	Height float64 `json:"height"`
+	Views  []View  `json:"views"`
+	Ink    []byte  `json:"ink"`
+	Texts  []Text  `json:"texts"`
+	Grips  []Grip  `json:"grips"`
+	Scales Scales  `json:"scales"`
 }
 
 // TextHeight is the height of letters on paper and screen [mm], the same at any zoom.

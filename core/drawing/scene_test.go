@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"finwright/core/drawing/ink"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -16,8 +17,8 @@ func TestShapesAreWhole(t *testing.T) {
 	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
 		for _, shape := range s.Shapes {
 			for _, loop := range shape.Loops {
-				if len(loop) < 3 || math.Abs(Area(loop)) < 1e-6 {
-					t.Fatalf("%s: loop of %d points, area %g", shape.Class, len(loop), Area(loop))
+				if len(loop) < 3 || math.Abs(ink.Area(loop)) < 1e-6 {
+					t.Fatalf("%s: loop of %d points, area %g", shape.Class, len(loop), ink.Area(loop))
 				}
 			}
 			if len(shape.Edges) == 0 {
@@ -142,9 +143,9 @@ func TestGripsLieOnOutlines(t *testing.T) {
 	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
 		for _, g := range s.Grips {
 			best := math.Inf(1)
-			try := func(path []Point) {
+			try := func(path []ink.Point) {
 				for i := 0; i+1 < len(path); i++ {
-					best = min(best, toSegment(Point{g.X, g.Y}, path[i], path[i+1]))
+					best = min(best, toSegment(ink.At(g.X, g.Y), path[i], path[i+1]))
 				}
 			}
 			for _, shape := range s.Shapes {
@@ -153,7 +154,7 @@ func TestGripsLieOnOutlines(t *testing.T) {
 				}
 			}
 			for _, l := range s.Lines {
-				if l.Stroke == Thick {
+				if l.Stroke == ink.Thick {
 					try(l.Points)
 				}
 			}
@@ -171,13 +172,13 @@ func TestGripsLieOnOutlines(t *testing.T) {
 	})
 }
 
-func toSegment(p, a, b Point) float64 {
-	d := Distance(a, b)
+func toSegment(p, a, b ink.Point) float64 {
+	d := ink.Distance(a, b)
 	if d == 0 {
-		return Distance(p, a)
+		return ink.Distance(p, a)
 	}
 	f := ((p.X-a.X)*(b.X-a.X) + (p.Y-a.Y)*(b.Y-a.Y)) / (d * d)
-	return Distance(p, Between(a, b, min(1, max(0, f))))
+	return ink.Distance(p, ink.Between(a, b, min(1, max(0, f))))
 }
 
 // Scales come from the ladder, the sections share one, and the disc is drawn to it.
@@ -197,7 +198,7 @@ func TestScales(t *testing.T) {
 		}
 		var widest float64
 		for _, l := range s.Lines {
-			if l.Stroke == Thick && len(l.Points) > 20 {
+			if l.Stroke == ink.Thick && len(l.Points) > 20 {
 				widest = max(widest, l.Points[0].X-l.Points[len(l.Points)/2].X)
 			}
 		}

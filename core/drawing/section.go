@@ -3,6 +3,7 @@ package drawing
 import (
 	"math"
 
+	"finwright/core/drawing/ink"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -66,39 +67,39 @@ func (s section) half(y float64) float64 {
 }
 
 // face returns the right face of a fin from y0 to y1, as its middle is at 0.
-func (s section) face(y0, y1 float64) []Point {
+func (s section) face(y0, y1 float64) []ink.Point {
 	n := 1
 	if s.tube.Profile() == tube.Rolled {
 		n = bladeSteps
 	}
-	p := make([]Point, n+1)
+	p := make([]ink.Point, n+1)
 	for i := range p {
 		y := y0 + (y1-y0)*float64(i)/float64(n)
-		p[i] = Point{s.half(y), y}
+		p[i] = ink.At(s.half(y), y)
 	}
 	return p
 }
 
 // blade returns a fin on edge from y0 to the tip.
-func (s section) blade(y0 float64) []Point {
+func (s section) blade(y0 float64) []ink.Point {
 	right := s.face(max(y0, 0), s.height)
 	if y0 < 0 {
-		right = append([]Point{{s.half(0), y0}}, right...)
+		right = append([]ink.Point{ink.At(s.half(0), y0)}, right...)
 	}
 	return append(right, mirror(right)...)
 }
 
 // mirror returns points reflected at x = 0, in reverse.
-func mirror(p []Point) []Point {
-	out := make([]Point, len(p))
+func mirror(p []ink.Point) []ink.Point {
+	out := make([]ink.Point, len(p))
 	for i, q := range p {
-		out[len(p)-1-i] = Point{-q.X, q.Y}
+		out[len(p)-1-i] = ink.At(-q.X, q.Y)
 	}
 	return out
 }
 
 // fin returns the strip of one turn: the blade and, as far as the type has one, its foot.
-func (s section) fin() []Point {
+func (s section) fin() []ink.Point {
 	switch {
 	case s.tube.Fin.Type == tube.Embedded:
 		return s.blade(-s.groove)
@@ -110,7 +111,7 @@ func (s section) fin() []Point {
 
 // footed returns an L: up the right face, over the tip, down the left, round the heel and along the foot to its toe.
 // A lapped foot first lies on its neighbour's toe and then steps down by one thickness.
-func (s section) footed() []Point {
+func (s section) footed() []ink.Point {
 	t, r := s.strip, s.radius
 	raised := 0.0
 	if s.tube.Fin.Type.FootLayers() == 2 {
@@ -119,51 +120,51 @@ func (s section) footed() []Point {
 	top, bend, outer := raised+t, raised+t+r, t+r
 	toe := s.pitch - t/2 + s.lap
 	step := -t/2 + max(s.lap, outer)
-	inner := Point{s.half(bend) + r, bend}
-	p := []Point{{toe, 0}, {toe, t}}
+	inner := ink.At(s.half(bend)+r, bend)
+	p := []ink.Point{ink.At(toe, 0), ink.At(toe, t)}
 	if raised > 0 {
 		crest := max(step+0.4*t, inner.X) // 0.4 = tan(45 degrees/2): as thick in the step as beside it
-		p = append(p, Point{crest + t, t}, Point{crest, top})
+		p = append(p, ink.At(crest+t, t), ink.At(crest, top))
 	}
 	p = append(p, arc(inner, r, 3*math.Pi/2, math.Pi, 5)...)
 	right := s.face(bend, s.height)
 	p = append(p, right[1:]...)
 	p = append(p, mirror(s.face(raised+outer, s.height))...)
-	heel := Point{outer - s.half(raised+outer), raised + outer}
+	heel := ink.At(outer-s.half(raised+outer), raised+outer)
 	p = append(p, arc(heel, outer, math.Pi, 3*math.Pi/2, 6)[1:]...)
 	if raised > 0 {
-		p = append(p, Point{max(step, heel.X), t}, Point{max(step, heel.X) + t, 0})
+		p = append(p, ink.At(max(step, heel.X), t), ink.At(max(step, heel.X)+t, 0))
 	}
 	from := p[len(p)-1].X
 	return append(p, s.teeth(from, toe)...)
 }
 
 // teeth returns the knurl between two places, without its ends. It repeats with the pitch, so tube and foot mesh.
-func (s section) teeth(from, to float64) []Point {
+func (s section) teeth(from, to float64) []ink.Point {
 	if s.tooth == 0 {
 		return nil
 	}
-	var p []Point
+	var p []ink.Point
 	half := s.toothPitch / 2
 	for n := int(math.Floor(from/half)) + 1; float64(n)*half < to; n++ {
-		p = append(p, Point{float64(n) * half, -s.tooth * float64(n&1)})
+		p = append(p, ink.At(float64(n)*half, -s.tooth*float64(n&1)))
 	}
 	return p
 }
 
 // surface returns the outside of the tube from a to b, with knurl or grooves.
-func (s section) surface(a, b float64) []Point {
-	p := []Point{{a, 0}}
+func (s section) surface(a, b float64) []ink.Point {
+	p := []ink.Point{ink.At(a, 0)}
 	p = append(p, s.teeth(a, b)...)
 	if s.groove > 0 {
 		t, lip := s.strip/2, s.strip*(0.5+lipWidth)
 		for _, k := range s.turns(a, b) {
 			x, h := float64(k)*s.pitch, s.groove*lipHeight
-			p = append(p, Point{x - lip, 0}, Point{x - t, h}, Point{x - t, -s.groove},
-				Point{x + t, -s.groove}, Point{x + t, h}, Point{x + lip, 0})
+			p = append(p, ink.At(x-lip, 0), ink.At(x-t, h), ink.At(x-t, -s.groove),
+				ink.At(x+t, -s.groove), ink.At(x+t, h), ink.At(x+lip, 0))
 		}
 	}
-	return append(p, Point{b, 0})
+	return append(p, ink.At(b, 0))
 }
 
 // turns lists the fins that stand between a and b.
@@ -177,17 +178,17 @@ func (s section) turns(a, b float64) []int {
 
 // part is one piece of cut metal.
 type part struct {
-	class  Class
-	loop   []Point
+	class  ink.Class
+	loop   []ink.Point
 	narrow float64
 }
 
 // parts returns everything that the cut meets from a to b, before it is cut off at a and b.
 func (s section) parts(a, b float64) []part {
-	wall := append(s.surface(a, b), Point{b, -s.wall}, Point{a, -s.wall})
-	out := []part{{TubeMetal, wall, s.wall}}
+	wall := append(s.surface(a, b), ink.At(b, -s.wall), ink.At(a, -s.wall))
+	out := []part{{ink.TubeMetal, wall, s.wall}}
 	if s.tube.Fin.Type == tube.Extruded {
-		return append(out, part{FinMetal, s.muff(a, b), s.strip})
+		return append(out, part{ink.FinMetal, s.muff(a, b), s.strip})
 	}
 	for _, k := range s.reaching(a, b) {
 		for _, p := range s.turn() {
@@ -209,10 +210,10 @@ func (s section) reaching(a, b float64) []int {
 
 // turn returns what is wound or welded on in one turn.
 func (s section) turn() []part {
-	out := []part{{FinMetal, s.fin(), s.strip}}
+	out := []part{{ink.FinMetal, s.fin(), s.strip}}
 	if s.tube.Fin.Type == tube.Welded {
 		for _, f := range s.fillets() {
-			out = append(out, part{WeldMetal, f, 0})
+			out = append(out, part{ink.WeldMetal, f, 0})
 		}
 	}
 	return out
@@ -225,42 +226,42 @@ func (s section) lining() []part {
 		a = 0 // where a tooth begins
 	}
 	b := a + s.pitch
-	out := []part{{TubeMetal, append(s.surface(a, b), Point{b, -s.wall}, Point{a, -s.wall}), s.wall}}
+	out := []part{{ink.TubeMetal, append(s.surface(a, b), ink.At(b, -s.wall), ink.At(a, -s.wall)), s.wall}}
 	if s.tube.Fin.Type == tube.Extruded {
-		out = append(out, part{FinMetal, []Point{{b, 0}, {a, 0}, {a, s.foot}, {b, s.foot}}, s.strip})
+		out = append(out, part{ink.FinMetal, []ink.Point{ink.At(b, 0), ink.At(a, 0), ink.At(a, s.foot), ink.At(b, s.foot)}, s.strip})
 	}
 	return out
 }
 
 // fillets returns a weld's two beads beside the fin at x = 0.
-func (s section) fillets() [][]Point {
+func (s section) fillets() [][]ink.Point {
 	leg := min(s.strip*filletLeg, s.height/3, (s.pitch-s.strip)/3)
-	right := []Point{{s.half(0), 0}, {s.half(0) + leg, 0}, {s.half(leg), leg}}
-	return [][]Point{right, mirror(right)}
+	right := []ink.Point{ink.At(s.half(0), 0), ink.At(s.half(0)+leg, 0), ink.At(s.half(leg), leg)}
+	return [][]ink.Point{right, mirror(right)}
 }
 
 // muff returns the sleeve and the fins raised from it as one piece.
-func (s section) muff(a, b float64) []Point {
-	p := []Point{{b, 0}, {a, 0}, {a, s.foot}}
+func (s section) muff(a, b float64) []ink.Point {
+	p := []ink.Point{ink.At(b, 0), ink.At(a, 0), ink.At(a, s.foot)}
 	for _, k := range s.turns(a, b) {
 		right := s.face(s.foot, s.height)
 		p = append(p, move(append(mirror(reverse(right)), reverse(right)...), float64(k)*s.pitch)...)
 	}
-	return append(p, Point{b, s.foot})
+	return append(p, ink.At(b, s.foot))
 }
 
-func reverse(p []Point) []Point {
-	out := make([]Point, len(p))
+func reverse(p []ink.Point) []ink.Point {
+	out := make([]ink.Point, len(p))
 	for i, q := range p {
 		out[len(p)-1-i] = q
 	}
 	return out
 }
 
-func move(p []Point, dx float64) []Point {
-	out := make([]Point, len(p))
+func move(p []ink.Point, dx float64) []ink.Point {
+	out := make([]ink.Point, len(p))
 	for i, q := range p {
-		out[i] = Point{q.X + dx, q.Y}
+		out[i] = ink.At(q.X+dx, q.Y)
 	}
 	return out
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"finwright/core/drawing/ink"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -30,7 +31,7 @@ func TestBladeHasTheProfilesArea(t *testing.T) {
 			tb.Fin.Profile, tb.Fin.TipGiven = profile, tb.Fin.Strip*0.6
 			s := newSection(tb)
 			// Chords of the rolled taper's hollow face: under 0.2 % too much.
-			near(t, string(profile)+" "+name, math.Abs(Area(s.blade(0))), profileArea(tb, 0, s.height), 2e-3*s.height*s.strip)
+			near(t, string(profile)+" "+name, math.Abs(ink.Area(s.blade(0))), profileArea(tb, 0, s.height), 2e-3*s.height*s.strip)
 		}
 	}
 }
@@ -42,7 +43,22 @@ func TestFootHasTheStripsArea(t *testing.T) {
 		s := newSection(tb)
 		outer, r := s.strip+s.radius, s.radius
 		want := profileArea(tb, s.strip, s.height) + s.strip*s.pitch + (1-math.Pi/4)*(r*r-outer*outer)
-		near(t, name, math.Abs(Area(s.fin())), want, 4e-3*want)
+		near(t, name, math.Abs(ink.Area(s.fin())), want, 4e-3*want)
+	}
+}
+
+// The trapezoids that a fin is filled by are all of it, to the last corner of its foot.
+func TestFillHasTheFinsArea(t *testing.T) {
+	for _, typ := range tube.FinTypes {
+		for name, tb := range sizes(typ) {
+			fin := newSection(tb).fin()
+			sum := 0.0
+			for _, q := range ink.Fill([][]ink.Point{fin}) {
+				sum += math.Abs(ink.Area(q[:]))
+			}
+			want := math.Abs(ink.Area(fin))
+			near(t, string(typ)+" "+name, sum, want, 1e-9*want)
+		}
 	}
 }
 
@@ -79,23 +95,23 @@ func TestClipKeepsTheAreaOfBothSides(t *testing.T) {
 		loop := newSection(example(typ)).fin()
 		for _, x := range []float64{-0.1, 0, 0.15, 1, 2.4} {
 			left, right := halfPlane{1, 0, x}.clip(loop), halfPlane{-1, 0, -x}.clip(loop)
-			near(t, string(typ), math.Abs(Area(left))+math.Abs(Area(right)), math.Abs(Area(loop)), 1e-9)
+			near(t, string(typ), math.Abs(ink.Area(left))+math.Abs(ink.Area(right)), math.Abs(ink.Area(loop)), 1e-9)
 		}
 	}
 }
 
 func TestEdgesLeaveOutTheCut(t *testing.T) {
-	square := []Point{{0, 0}, {4, 0}, {4, 4}, {0, 4}}
+	square := []ink.Point{ink.At(0, 0), ink.At(4, 0), ink.At(4, 4), ink.At(0, 4)}
 	cut := halfPlane{1, 0, 3}
 	runs := edges(cut.clip(square), cut)
 	if len(runs) != 1 || len(runs[0]) != 4 {
 		t.Fatalf("edges %v", runs)
 	}
-	near(t, "length", Length(runs[0]), 10, 1e-12)
+	near(t, "length", ink.Length(runs[0]), 10, 1e-12)
 	if whole := edges(square, cut); len(whole) != 1 {
 		t.Errorf("an uncut square has %d edges", len(whole))
 	}
-	bare := edges([]Point{{1, 0}, {3, 0}, {3, 4}, {1, 4}}, halfPlane{-1, 0, -1}, halfPlane{1, 0, 3})
+	bare := edges([]ink.Point{ink.At(1, 0), ink.At(3, 0), ink.At(3, 4), ink.At(1, 4)}, halfPlane{-1, 0, -1}, halfPlane{1, 0, 3})
 	if len(bare) != 2 {
 		t.Errorf("cut at both ends leaves %v", bare)
 	}

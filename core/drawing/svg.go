@@ -6,6 +6,8 @@ import (
 	"math"
 	"strconv"
 	"strings"
+
+	"finwright/core/drawing/ink"
 )
 
 // Style names the colours and the letters of an SVG: any CSS value that an attribute takes.
@@ -19,13 +21,13 @@ type Style struct {
 // style elements and no style attributes, so a page with a strict policy can
 // take it in; classes are there for a page that wants to restyle it.
 func SVG(s Scene, style Style) string {
-	w := svgWriter{tones: map[Tone]string{}}
-	for step := range HeatSteps {
-		w.tones[HeatTone(step)] = colour(HeatColour(step, style.Dark).Hex(), "1")
+	w := svgWriter{tones: map[ink.Tone]string{}}
+	for step := range ink.HeatSteps {
+		w.tones[ink.HeatTone(step)] = colour(ink.HeatColour(step, style.Dark).Hex(), "1")
 	}
-	w.tones[InkTone] = colour(style.Ink, "1")
-	w.tones[GreyTone] = colour(style.Grey, "0.7")
-	w.tones[FaintTone] = colour(style.Faint, "0.45")
+	w.tones[ink.InkTone] = colour(style.Ink, "1")
+	w.tones[ink.GreyTone] = colour(style.Grey, "0.7")
+	w.tones[ink.FaintTone] = colour(style.Faint, "0.45")
 	font := ""
 	if style.Font != "" {
 		font = fmt.Sprintf(` font-family="%s"`, html.EscapeString(style.Font))
@@ -33,7 +35,7 @@ func SVG(s Scene, style Style) string {
 	w.printf(`<svg xmlns="http://www.w3.org/2000/svg" class="scene" width="%smm" height="%smm" viewBox="0 0 %s %s" font-size="%s"%s fill="none" stroke-linejoin="round">`+"\n",
 		short(s.Width), short(s.Height), short(s.Width), short(s.Height), short(TextHeight), font)
 	for _, t := range s.Tints {
-		tone := HeatTone(t.Step)
+		tone := ink.HeatTone(t.Step)
 		w.path("heat", t.Loops, true, fmt.Sprintf(w.tones[tone], "fill")+w.stroke(tone, seam))
 	}
 	for _, shape := range s.Shapes {
@@ -41,7 +43,7 @@ func SVG(s Scene, style Style) string {
 	}
 	for _, l := range s.Lines {
 		p := l.Stroke.Pen()
-		w.path(string(l.Stroke), [][]Point{l.Points}, false, w.stroke(p.Tone, p.Width)+dashes(p.Dashes(Length(l.Points))))
+		w.path(string(l.Stroke), [][]ink.Point{l.Points}, false, w.stroke(p.Tone, p.Width)+dashes(p.Dashes(ink.Length(l.Points))))
 		w.path("arrow", l.Arrows.Heads(l.Points, 1), true, fmt.Sprintf(w.tones[p.Tone], "fill"))
 	}
 	for _, t := range s.Texts {
@@ -56,7 +58,7 @@ const seam = 0.06
 
 type svgWriter struct {
 	strings.Builder
-	tones map[Tone]string
+	tones map[ink.Tone]string
 }
 
 func (w *svgWriter) printf(format string, a ...any) { fmt.Fprintf(w, format, a...) }
@@ -72,29 +74,29 @@ func colour(value, opacity string) string {
 	return ` %[1]s="currentColor" %[1]s-opacity="` + opacity + `"`
 }
 
-func (w *svgWriter) stroke(t Tone, width float64) string {
+func (w *svgWriter) stroke(t ink.Tone, width float64) string {
 	return fmt.Sprintf(w.tones[t], "stroke") + ` stroke-width="` + short(width) + `"`
 }
 
-func (w *svgWriter) shape(s Shape, scene Scene) {
+func (w *svgWriter) shape(s ink.Shape, scene Scene) {
 	tinted := s.Hatch.Spacing == 0
-	if s.Narrow < SolidBelow {
+	if s.Narrow < ink.SolidBelow {
 		if !tinted {
-			w.path(string(s.Class)+" solid", s.Loops, true, fmt.Sprintf(w.tones[InkTone], "fill")+` fill-rule="evenodd"`)
+			w.path(string(s.Class)+" solid", s.Loops, true, fmt.Sprintf(w.tones[ink.InkTone], "fill")+` fill-rule="evenodd"`)
 		}
 		return
 	}
 	if !tinted {
-		var lines [][]Point
-		for _, l := range Hatch(s.Loops, s.Hatch, Point{}, Point{}, Point{scene.Width, scene.Height}) {
+		var lines [][]ink.Point
+		for _, l := range ink.Hatch(s.Loops, s.Hatch, ink.Point{}, ink.Point{}, ink.At(scene.Width, scene.Height)) {
 			lines = append(lines, l[:])
 		}
-		w.path(string(s.Class)+" hatch", lines, false, w.stroke(FaintTone, ThinWidth))
+		w.path(string(s.Class)+" hatch", lines, false, w.stroke(ink.FaintTone, ink.ThinWidth))
 	}
-	w.path(string(s.Class)+" outline", s.Edges, false, w.stroke(InkTone, ThickWidth))
+	w.path(string(s.Class)+" outline", s.Edges, false, w.stroke(ink.InkTone, ink.ThickWidth))
 }
 
-func (w *svgWriter) path(class string, paths [][]Point, shut bool, attributes string) {
+func (w *svgWriter) path(class string, paths [][]ink.Point, shut bool, attributes string) {
 	if len(paths) == 0 {
 		return
 	}
@@ -119,9 +121,9 @@ func (w *svgWriter) text(t Text) {
 	if t.Rotate != 0 {
 		turn = fmt.Sprintf(` transform="rotate(%s %s %s)"`, short(t.Rotate), short(t.X), short(t.Y))
 	}
-	tone := InkTone
+	tone := ink.InkTone
 	if t.Class == "scale" {
-		tone = GreyTone
+		tone = ink.GreyTone
 	}
 	bold := ""
 	if t.Class == "alarm" {

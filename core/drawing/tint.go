@@ -5,6 +5,8 @@ import (
 	"maps"
 	"math"
 	"slices"
+
+	"finwright/core/drawing/ink"
 )
 
 // Sizes of pieces on the sheet [mm].
@@ -17,9 +19,9 @@ const (
 type piece struct {
 	step   int
 	narrow float64
-	loop   []Point
+	loop   []ink.Point
 	lining bool // part of what goes on under the fins
-	passed [2][]Point
+	passed [2][]ink.Point
 }
 
 // pieces parts one pitch of the metal by temperature, to be drawn at a scale.
@@ -28,7 +30,7 @@ func (c composer) pieces(scale float64) []piece {
 	add := func(parts []part, lining bool) {
 		for _, x := range parts {
 			b := c.ofFin
-			if x.class == TubeMetal {
+			if x.class == ink.TubeMetal {
 				b = c.ofTube
 			}
 			from := len(p.out)
@@ -59,7 +61,7 @@ type base struct {
 
 // heatPoint is a corner with its temperature [C].
 type heatPoint struct {
-	Point
+	ink.Point
 	t float64
 }
 
@@ -71,23 +73,23 @@ func (p *parting) part(x part, b body) {
 			levels = append(levels, y)
 		}
 	}
-	at := func(q Point) heatPoint {
+	at := func(q ink.Point) heatPoint {
 		return heatPoint{q, b.at((p.od/2+q.Y)/1e3, (q.X+p.strip/2)/1e3, p.pitch/1e3)}
 	}
-	for _, q := range Fill([][]Point{x.loop}, levels...) {
+	for _, q := range ink.Fill([][]ink.Point{x.loop}, levels...) {
 		n := max(1, int(math.Ceil(max(q[1].X-q[0].X, q[2].X-q[3].X)/p.cell-1e-9)))
 		run, since := -1, 0 // a run of cells of one step
 		end := func(i int) {
 			if run >= 0 {
 				f, g := float64(since)/float64(n), float64(i)/float64(n)
-				p.add(run, []Point{Between(q[0], q[1], f), Between(q[0], q[1], g), Between(q[3], q[2], g), Between(q[3], q[2], f)})
+				p.add(run, []ink.Point{ink.Between(q[0], q[1], f), ink.Between(q[0], q[1], g), ink.Between(q[3], q[2], g), ink.Between(q[3], q[2], f)})
 			}
 			run, since = -1, i
 		}
 		var left [2]heatPoint
 		for i := 0; i <= n; i++ {
 			f := float64(i) / float64(n)
-			right := [2]heatPoint{at(Between(q[0], q[1], f)), at(Between(q[3], q[2], f))}
+			right := [2]heatPoint{at(ink.Between(q[0], q[1], f)), at(ink.Between(q[3], q[2], f))}
 			if i > 0 {
 				cell := []heatPoint{left[0], right[0], right[1], left[1]}
 				if n == 1 { // no more than a line: temperature changes along it
@@ -130,7 +132,7 @@ func (p *parting) split(cell []heatPoint, low, high int) {
 		if s < high {
 			band = warmer(band, p.Heat.from(s+1), -1)
 		}
-		loop := make([]Point, len(band))
+		loop := make([]ink.Point, len(band))
 		for i, q := range band {
 			loop[i] = q.Point
 		}
@@ -148,16 +150,16 @@ func warmer(loop []heatPoint, t, sign float64) []heatPoint {
 			out = append(out, a)
 		}
 		if da > 0 && db < 0 || da < 0 && db > 0 {
-			out = append(out, heatPoint{Between(a.Point, b.Point, da/(da-db)), t})
+			out = append(out, heatPoint{ink.Between(a.Point, b.Point, da/(da-db)), t})
 		}
 	}
 	return out
 }
 
 // add keeps a piece, or joins it to the one on whose lower edge it stands.
-func (p *parting) add(step int, loop []Point) {
+func (p *parting) add(step int, loop []ink.Point) {
 	const least = 1e-9 // mm2
-	if len(loop) < 3 || math.Abs(Area(loop)) < least {
+	if len(loop) < 3 || math.Abs(ink.Area(loop)) < least {
 		return
 	}
 	if !level(loop) {
@@ -165,14 +167,14 @@ func (p *parting) add(step int, loop []Point) {
 		return
 	}
 	nano := func(x float64) int64 { return int64(math.Round(x * 1e6)) }
-	key := func(l, r Point) base { return base{step, nano(l.Y), nano(l.X), nano(r.X)} }
+	key := func(l, r ink.Point) base { return base{step, nano(l.Y), nano(l.X), nano(r.X)} }
 	place, found := p.open[key(loop[0], loop[1])]
 	if found {
 		last := &p.out[place]
 		left, right := append(last.passed[0], loop[0]), append(last.passed[1], loop[1])
 		if p.straight(left, last.loop[0], loop[3]) && p.straight(right, last.loop[1], loop[2]) {
 			delete(p.open, key(loop[0], loop[1]))
-			last.passed = [2][]Point{left, right}
+			last.passed = [2][]ink.Point{left, right}
 			last.loop[2], last.loop[3] = loop[2], loop[3]
 		} else {
 			found = false
@@ -186,7 +188,7 @@ func (p *parting) add(step int, loop []Point) {
 }
 
 // level turns a loop so that it begins with its upper edge, and reports whether that edge and the lower one are level.
-func level(loop []Point) bool {
+func level(loop []ink.Point) bool {
 	const tiny = 1e-9
 	if len(loop) != 4 {
 		return false
@@ -201,9 +203,9 @@ func level(loop []Point) bool {
 }
 
 // straight reports whether points lie near enough to the line from a to b.
-func (p *parting) straight(points []Point, a, b Point) bool {
+func (p *parting) straight(points []ink.Point, a, b ink.Point) bool {
 	for _, q := range points {
-		on := Between(a, b, (q.Y-a.Y)/(b.Y-a.Y))
+		on := ink.Between(a, b, (q.Y-a.Y)/(b.Y-a.Y))
 		if math.Abs(on.X-q.X) > p.slack {
 			return false
 		}
@@ -212,12 +214,12 @@ func (p *parting) straight(points []Point, a, b Point) bool {
 }
 
 // tint repeats the pieces of one pitch from a to b, placed on the sheet and cut off.
-func (c composer) tint(pieces []piece, a, b, scale float64, place func(Point) Point, cuts ...halfPlane) {
+func (c composer) tint(pieces []piece, a, b, scale float64, place func(ink.Point) ink.Point, cuts ...halfPlane) {
 	type kind struct {
 		narrow float64
 		step   int
 	}
-	loops := map[kind][][]Point{}
+	loops := map[kind][][]ink.Point{}
 	fins := c.reaching(a, b)
 	var linings []int
 	for k := int(math.Floor(a/c.pitch)) - 1; float64(k)*c.pitch < b+c.pitch; k++ {
@@ -233,7 +235,7 @@ func (c composer) tint(pieces []piece, a, b, scale float64, place func(Point) Po
 		for _, turn := range turns {
 			loop := move(p.loop, float64(turn)*c.pitch)
 			for _, h := range cuts {
-				if slices.ContainsFunc(loop, func(q Point) bool { return h.depth(q) > 0 }) {
+				if slices.ContainsFunc(loop, func(q ink.Point) bool { return h.depth(q) > 0 }) {
 					loop = h.clip(loop)
 				}
 			}
@@ -253,6 +255,6 @@ func (c composer) tint(pieces []piece, a, b, scale float64, place func(Point) Po
 		return cmp.Or(cmp.Compare(b.narrow, a.narrow), cmp.Compare(a.step, b.step))
 	})
 	for _, k := range kinds {
-		c.scene.Tints = append(c.scene.Tints, Tint{k.step, k.narrow, loops[k]})
+		c.scene.Tints = append(c.scene.Tints, ink.Tint{Step: k.step, Narrow: k.narrow, Loops: loops[k]})
 	}
 }

@@ -7,6 +7,7 @@ import (
 
 	"finwright/core/design"
 	"finwright/core/drawing"
+	"finwright/core/drawing/ink"
 	"finwright/core/message"
 	"finwright/core/shop"
 	"finwright/core/units"
@@ -95,7 +96,7 @@ func (w Writer) crate(m *design.Making, width float64) (drawing.Scene, bool) {
 	}
 	for i, l := range p.Layers {
 		for n := range l.Tubes {
-			c.Centres = append(c.Centres, drawing.Point{X: (l.First + units.Length(n)*p.Pitch).Millimetres(), Y: l.Level.Millimetres()})
+			c.Centres = append(c.Centres, ink.At((l.First+units.Length(n)*p.Pitch).Millimetres(), l.Level.Millimetres()))
 		}
 		if i > 0 && p.Separator > 0 {
 			c.Separators = append(c.Separators, (l.Level - p.Pitch/2 - p.Separator/2).Millimetres())

@@ -10,11 +10,11 @@ import (
 )
 
 // leaner leaves inlining out where it costs size and buys no speed that is felt: in the engine in what runs once or never,
-// in the canvas in all but the drawing's own code.
+// in the canvas in all but what makes triangles of artwork.
 var leaner = map[string][]string{
 	"engine": without("regexp/...", "text/template/...", "html/template", "time", "compress/flate", "os", "internal/poll", "log/...",
 		"net/...", "syscall", "math/rand", "io/fs", "path/...", "unicode", "embed", "github.com/go-echarts/..."),
-	"canvas": append(without("all"), "-gcflags=finwright/core/...=", "-gcflags=math="),
+	"canvas": append(without("all"), "-gcflags=finwright/core/drawing/ink=", "-gcflags=math="),
 }
 
 // without is the flags that compile packages without inlining.

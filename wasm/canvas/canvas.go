@@ -5,17 +5,17 @@ package main
 import (
 	"image/color"
 
-	"finwright/core/drawing"
+	"finwright/core/drawing/ink"
 
 	"github.com/hajimehoshi/ebiten/v2"
 )
 
 // canvas holds the last scene, and the mesh and corners whose memory each painting uses again.
 type canvas struct {
-	art     drawing.Artwork
-	screen  drawing.Screen
+	art     ink.Artwork
+	screen  ink.Screen
 	id      int // of the message painted last
-	mesh    drawing.Mesh
+	mesh    ink.Mesh
 	corners []ebiten.Vertex
 	white   *ebiten.Image
 }
@@ -40,7 +40,7 @@ func (c *canvas) Update() error { return nil }
 
 // Draw paints everything anew.
 func (c *canvas) Draw(image *ebiten.Image) {
-	paper := c.screen.Theme[drawing.PaperTone]
+	paper := c.screen.Theme[ink.PaperTone]
 	image.Fill(color.RGBA{byte(paper[0] * 255), byte(paper[1] * 255), byte(paper[2] * 255), 255})
 	c.mesh.Paint(c.art, c.screen)
 	for i := range c.mesh.Batches {

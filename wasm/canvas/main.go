@@ -1,6 +1,6 @@
 //go:build js && wasm
 
-// Command canvas paints a drawing.Scene in a frame of its own. It takes no input.
+// Command canvas paints a drawing's artwork in a frame of its own. It takes no input.
 //
 // It paints once for each animation frame that it is given: the page around it
 // (site/js/frame.js) gives one for each message and each change of size.

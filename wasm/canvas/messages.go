@@ -6,7 +6,7 @@ import (
 	"encoding/base64"
 	"syscall/js"
 
-	"finwright/core/drawing"
+	"finwright/core/drawing/ink"
 )
 
 var (
@@ -33,23 +33,23 @@ func listen(c *canvas) {
 
 func (c *canvas) take(data js.Value) {
 	c.id = data.Get("id").Int()
-	if packed := data.Get("ink"); packed.Truthy() {
-		ink, err := base64.StdEncoding.DecodeString(packed.String())
+	if text := data.Get("ink"); text.Truthy() {
+		packed, err := base64.StdEncoding.DecodeString(text.String())
 		if err == nil {
-			c.art, err = drawing.Unpack(ink)
+			c.art, err = ink.Unpack(packed)
 		}
 		if err != nil {
 			panic(err)
 		}
 	}
 	if t := data.Get("transform"); t.Truthy() {
-		c.screen.Transform = drawing.Transform{K: t.Get("k").Float(), X: t.Get("x").Float(), Y: t.Get("y").Float()}
+		c.screen.Transform = ink.Transform{K: t.Get("k").Float(), X: t.Get("x").Float(), Y: t.Get("y").Float()}
 	}
 	if theme := data.Get("theme"); theme.Truthy() {
-		for tone, name := range map[drawing.Tone]string{
-			drawing.PaperTone: "paper", drawing.InkTone: "ink", drawing.GreyTone: "grey",
+		for tone, name := range map[ink.Tone]string{
+			ink.PaperTone: "paper", ink.InkTone: "ink", ink.GreyTone: "grey",
 		} {
-			colour, err := drawing.ParseColour(theme.Get(name).String())
+			colour, err := ink.ParseColour(theme.Get(name).String())
 			if err != nil {
 				panic(err)
 			}

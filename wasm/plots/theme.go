@@ -1,6 +1,6 @@
 package plots
 
-import "finwright/core/drawing"
+import "finwright/core/drawing/ink"
 
 // Theme holds the colours of the page that plots use.
 type Theme struct {
@@ -47,7 +47,7 @@ func Steps(n int) []string {
 		if n > 1 {
 			t = float64(i) / float64(n-1)
 		}
-		var lab drawing.Oklab
+		var lab ink.Oklab
 		for c := range lab {
 			lab[c] = light[c] + t*(dark[c]-light[c])
 		}

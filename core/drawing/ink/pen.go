@@ -1,4 +1,4 @@
-package drawing
+package ink
 
 // Tone is a colour by its part in the drawing; a theme gives it its value.
 type Tone int

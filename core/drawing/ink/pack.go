@@ -1,4 +1,4 @@
-package drawing
+package ink
 
 import (
 	"encoding/binary"
@@ -99,7 +99,7 @@ func code[T ~string](list []T, x T) int {
 			return i
 		}
 	}
-	panic("drawing: no code for " + string(x))
+	panic("ink: no code for " + string(x))
 }
 
 // Unpack reads what Pack wrote. Anything else gives an error.
@@ -123,7 +123,7 @@ func Unpack(ink []byte) (Artwork, error) {
 		a.Lines = append(a.Lines, Line{Stroke: name(&r, strokes), Arrows: name(&r, arrows), Points: r.path()})
 	}
 	if r.bad || len(r.in) > 0 {
-		return Artwork{}, errors.New("drawing: ink that makes no sense")
+		return Artwork{}, errors.New("ink: ink that makes no sense")
 	}
 	return a, nil
 }

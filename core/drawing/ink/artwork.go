@@ -1,7 +1,15 @@
-package drawing
+// Package ink is the artwork of a drawing: what is painted of it, how that is packed for its way to a canvas, and the
+// triangles that it is painted with. It knows neither what is drawn nor what is written on it, and imports the standard
+// library alone: a program that only paints carries nothing else of ours.
+//
+// Artwork is in sheet millimetres, x to the right and y down. Line weights, sections and break lines follow ISO 128.
+package ink
 
 // Point is a place on the sheet [mm].
 type Point struct{ X, Y float64 }
+
+// At returns the point x, y.
+func At(x, y float64) Point { return Point{x, y} }
 
 // Class says what a shape is made of.
 type Class string

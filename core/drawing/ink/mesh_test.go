@@ -1,11 +1,8 @@
-package drawing
+package ink
 
 import (
 	"math"
 	"testing"
-
-	"finwright/core/tube"
-	"finwright/core/units"
 )
 
 var black = RGBA{0, 0, 0, 1}
@@ -45,7 +42,7 @@ func TestLinesKeepTheirWidth(t *testing.T) {
 // A fin thinner than a pixel gets its share of ink.
 func TestThinFinGetsItsShare(t *testing.T) {
 	for _, width := range []float64{0.05, 0.2, 0.9} {
-		fin := Shape{Class: FinMetal, Loops: [][]Point{{{10, 10}, {10 + width, 10}, {10 + width, 30}, {10, 30}}}, Narrow: width, Hatch: finHatching}
+		fin := Shape{Class: FinMetal, Loops: [][]Point{{{10, 10}, {10 + width, 10}, {10 + width, 30}, {10, 30}}}, Narrow: width, Hatch: Hatching{135, 1.1}}
 		var m Mesh
 		m.Paint(Artwork{Shapes: []Shape{fin}}, screen(1, 1))
 		want := width * PxPerMM * 20 * PxPerMM
@@ -54,7 +51,7 @@ func TestThinFinGetsItsShare(t *testing.T) {
 }
 
 func TestNarrowSectionsAreFilledUntilTheyAreNear(t *testing.T) {
-	bar := Shape{Class: FinMetal, Loops: [][]Point{{{10, 10}, {10.4, 10}, {10.4, 30}, {10, 30}}}, Narrow: 0.4, Hatch: finHatching}
+	bar := Shape{Class: FinMetal, Loops: [][]Point{{{10, 10}, {10.4, 10}, {10.4, 30}, {10, 30}}}, Narrow: 0.4, Hatch: Hatching{135, 1.1}}
 	var far, close Mesh
 	far.Paint(Artwork{Shapes: []Shape{bar}}, screen(2, 1))
 	close.Paint(Artwork{Shapes: []Shape{bar}}, screen(4, 1))
@@ -80,35 +77,6 @@ func TestSnapIsCrisp(t *testing.T) {
 	}
 }
 
-func TestMeshIsSound(t *testing.T) {
-	for _, typ := range tube.FinTypes {
-		s := Compose(example(typ), options(units.SI, 760, 470))
-		for _, k := range []float64{1, 5, 12} {
-			var m Mesh
-			m.Paint(s.Artwork, screen(k, 2))
-			if len(m.Triangles)%3 != 0 || len(m.Corners) == 0 {
-				t.Fatalf("%d places, %d corners", len(m.Triangles), len(m.Corners))
-			}
-			for i := range m.Batches {
-				corners, triangles := m.Batch(i)
-				if len(corners) > batchSize {
-					t.Errorf("%d corners in a batch", len(corners))
-				}
-				for _, at := range triangles {
-					if int(at) >= len(corners) {
-						t.Fatalf("place %d of %d", at, len(corners))
-					}
-				}
-			}
-			for _, c := range m.Corners {
-				if math.IsNaN(float64(c.X+c.Y)) || c.RGBA[3] < 0 || c.RGBA[3] > 1 {
-					t.Fatalf("corner %v", c)
-				}
-			}
-		}
-	}
-}
-
 func TestLongPathsAreParted(t *testing.T) {
 	wave := make([]Point, 40000)
 	for i := range wave {
@@ -120,43 +88,4 @@ func TestLongPathsAreParted(t *testing.T) {
 		t.Errorf("%d batches for %d corners", len(m.Batches), len(m.Corners))
 	}
 	near(t, "corners", float64(len(m.Corners)), 4*40000, 20)
-}
-
-func TestParseColour(t *testing.T) {
-	for text, want := range map[string]RGBA{
-		"#ff8000": {1, 128.0 / 255, 0, 1}, "rgb(255, 0, 51)": {1, 0, 0.2, 1}, "rgba(0, 0, 255, 0.5)": {0, 0, 1, 0.5},
-	} {
-		if got, err := ParseColour(text); err != nil || got != want {
-			t.Errorf("%s: %v %v", text, got, err)
-		}
-	}
-	for _, text := range []string{"", "#ff", "#gggggg", "red", "rgb(1, 2)", "rgb(a, b, c)"} {
-		if c, err := ParseColour(text); err == nil {
-			t.Errorf("%q is %v", text, c)
-		}
-	}
-}
-
-func BenchmarkCompose(b *testing.B) {
-	for b.Loop() {
-		Compose(example(tube.Footed), options(units.SI, 760, 470))
-	}
-}
-
-func BenchmarkUnpack(b *testing.B) {
-	ink := Compose(example(tube.Footed), options(units.SI, 760, 470)).Ink
-	for b.Loop() {
-		if _, err := Unpack(ink); err != nil {
-			b.Fatal(err)
-		}
-	}
-}
-
-func BenchmarkPaint(b *testing.B) {
-	s := Compose(example(tube.Footed), options(units.SI, 760, 470))
-	var m Mesh
-	for b.Loop() {
-		m.Paint(s.Artwork, screen(1, 2))
-	}
-	b.ReportMetric(float64(len(m.Corners)), "corners")
 }

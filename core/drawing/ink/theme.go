@@ -1,4 +1,4 @@
-package drawing
+package ink
 
 import (
 	"errors"
@@ -9,7 +9,7 @@ import (
 // ParseColour reads what a browser computes for a colour: rgb(r, g, b) or
 // rgba(r, g, b, a), and #rrggbb.
 func ParseColour(text string) (RGBA, error) {
-	bad := errors.New("drawing: no colour: " + strconv.Quote(text))
+	bad := errors.New("ink: no colour: " + strconv.Quote(text))
 	if hex, ok := strings.CutPrefix(text, "#"); ok {
 		n, err := strconv.ParseUint(hex, 16, 32)
 		if err != nil || len(hex) != 6 {
