@@ -124,12 +124,14 @@ func with(measure func(*bench, *browser.Browser) ([]row, error)) (rows []row, er
 	return measure(b, chromium)
 }
 
-// coldStart opens the page with nothing kept from before.
+// coldStart opens the page with nothing kept from before, in a window that has come to rest: a browser's own work on a
+// new window takes both cores for seconds.
 func coldStart() ([]row, error) {
 	return with(func(b *bench, chromium *browser.Browser) ([]row, error) {
 		var figures, drawn []float64
 		for range coldStarts {
 			page := chromium.Page(b, browser.Desk)
+			time.Sleep(settleTime)
 			page.Open("")
 			drawn = append(drawn, page.WaitMark("finwright:drawn")/1000)
 			figures = append(figures, page.WaitMark("finwright:figures")/1000)
