@@ -249,7 +249,8 @@ async function loadOptions() {
 }
 
 /**
- * Brings the figures of root to life: each names its plot in data-plot and holds an element "canvas".
+ * Brings the figures of root to life, each with its first update: it names its plot in data-plot and holds an element
+ * "canvas".
  *
  * A click calls onPlace with the values at that place, in the units of the axes. An arrow key calls it with the
  * design's own value moved by one step of the axis: left and right along x, up and down along y where y is an input.
@@ -259,13 +260,23 @@ async function loadOptions() {
  */
 export async function createPlots(root, { onPlace }) {
   const options = await loadOptions();
-  let optionsOf = ""; // the units whose options are set
+  let units = ""; // whose options are set
+  let dark = false;
   /** @type {Map<string, Figure>} */
   const figures = new Map();
-  for (const figure of /** @type {NodeListOf<HTMLElement>} */ (root.querySelectorAll("[data-plot]"))) {
-    const id = /** @type {string} */ (figure.dataset.plot);
-    figures.set(id, new Figure(figure, (values) => onPlace(id, values)));
+
+  /** @param {string} id */
+  function figure(id) {
+    const known = figures.get(id);
+    if (known) return known;
+    const made = new Figure(/** @type {HTMLElement} */ (root.querySelector(`[data-plot="${id}"]`)), (values) => onPlace(id, values));
+    made.dark = dark;
+    made.setPlot(optionOf(id));
+    figures.set(id, made);
+    return made;
   }
+
+  const optionOf = (/** @type {string} */ id) => /** @type {Plot} */ (options[units].find((plot) => plot.id === id));
 
   const watchPixelRatio = () => {
     matchMedia(`(resolution: ${devicePixelRatio}dppx)`).addEventListener(
@@ -280,22 +291,24 @@ export async function createPlots(root, { onPlace }) {
   watchPixelRatio();
 
   return {
-    /** Takes the charts in these units, if they are not there. @param {string} units */
-    take(units) {
-      if (optionsOf === units) return;
-      optionsOf = units;
-      for (const plot of options[units]) figures.get(plot.id)?.setPlot(plot);
-    },
-
-    /** @param {Update[]} updates what a change of the design changes */
-    patch(updates) {
-      for (const update of updates) figures.get(update.id)?.patch(update);
+    /**
+     * What a change of the design changes.
+     * @param {Update[]} updates
+     * @param {string} system the units they are in
+     */
+    patch(updates, system) {
+      if (units !== system) {
+        units = system;
+        for (const [id, figure] of figures) figure.setPlot(optionOf(id));
+      }
+      for (const update of updates) figure(update.id).patch(update);
     },
 
     /** @param {string} name "light" or "dark" */
     setTheme(name) {
+      dark = name === "dark";
       for (const figure of figures.values()) {
-        figure.dark = name === "dark";
+        figure.dark = dark;
         figure.show();
       }
     },
@@ -308,10 +321,6 @@ export async function createPlots(root, { onPlace }) {
     /** @param {boolean} stale whether what is shown is an older design's */
     setStale(stale) {
       root.classList.toggle("stale", stale);
-    },
-
-    resize() {
-      for (const figure of figures.values()) figure.resize();
     },
   };
 }

@@ -13,6 +13,8 @@ const IDLE = 700; // ms without a change
  * @param {(section: string, live: boolean) => object} more what else a section asks of the engine
  */
 export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, more) {
+  const scripts = Promise.all([import("./drawing.js"), import("./plots.js")]); // they come while the engine starts
+  scripts.catch(() => {}); // told when they are needed
   /** @type {any} */ let drawing = null;
   /** @type {any} */ let plots = null;
   /** @type {any} */ let good = null; // the last document that could be measured, with its view
@@ -30,8 +32,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   function draw() {
     drawing.show(good.view.scene);
-    plots.take(good.view.units);
-    plots.patch(good.view.plots);
+    plots.patch(good.view.plots, good.view.units);
   }
 
   const painted = () => new Promise((resolve) => drawingRoot.addEventListener("painted", resolve, { once: true }));
@@ -109,9 +110,9 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       plotted = loadMap().then(prepare);
     },
 
-    /** Loads what draws; resolves when all is drawn. */
+    /** Brings what draws to life; resolves when all is drawn. */
     async load() {
-      const [{ createDrawing }, { createPlots }] = await Promise.all([import("./drawing.js"), import("./plots.js")]);
+      const [{ createDrawing }, { createPlots }] = await scripts;
       const set = (/** @type {any[]} */ values) => ({ op: "set", values });
       drawing = createDrawing(drawingRoot, {
         onPull: (/** @type {any[]} */ values, /** @type {Event} */ event) => design.live("grip", set(values), { since: event.timeStamp }),
