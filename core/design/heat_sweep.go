@@ -1,7 +1,6 @@
 package design
 
 import (
-	"maps"
 	"math"
 
 	"finwright/core/airside"
@@ -46,30 +45,43 @@ func band[A airside.Answer](verdicts []airside.Verdict[A], used int) Answer {
 	return Answer{verdicts[used].Answer.Measure(), low, high}
 }
 
-func init() {
-	maps.Copy(setters, map[string]func(*Input, float64){
-		"air_in":          func(in *Input, x float64) { in.Air.In = units.Temperature(x) },
-		"face_velocity":   func(in *Input, x float64) { in.Air.Velocity = x },
-		"fouling_outside": func(in *Input, x float64) { in.Air.Fouling = x },
-		"tube_pitch":      func(in *Input, x float64) { in.Bank.TubePitch = units.Length(x) },
-		"row_pitch":       func(in *Input, x float64) { in.Bank.RowPitch = units.Length(x) },
-		"tip_clearance":   func(in *Input, x float64) { in.Bank.Clearance = units.Length(x) },
-		"inside_in":       func(in *Input, x float64) { in.Process.In = units.Temperature(x) },
-		"inside_flow":     func(in *Input, x float64) { in.Process.Flow = x },
-		"fouling_inside":  func(in *Input, x float64) { in.Process.Fouling = x },
-		"bond_resistance": func(in *Input, x float64) { in.Process.Bond = x },
-	})
+// replaceHeat is replace for the fields of the bank at work.
+func replaceHeat(in *Input, field string, x float64) (ok bool) {
+	switch field {
+	case "air_in":
+		in.Air.In = units.Temperature(x)
+	case "face_velocity":
+		in.Air.Velocity = x
+	case "fouling_outside":
+		in.Air.Fouling = x
+	case "tube_pitch":
+		in.Bank.TubePitch = units.Length(x)
+	case "row_pitch":
+		in.Bank.RowPitch = units.Length(x)
+	case "tip_clearance":
+		in.Bank.Clearance = units.Length(x)
+	case "inside_in":
+		in.Process.In = units.Temperature(x)
+	case "inside_flow":
+		in.Process.Flow = x
+	case "fouling_inside":
+		in.Process.Fouling = x
+	case "bond_resistance":
+		in.Process.Bond = x
+	default:
+		return false
+	}
+	return true
 }
 
 // SweepHeat rates the bank at each value of one field [SI], starting from the
 // temperatures of near, a design close by. Where a design is impossible the
 // answers are nil.
 func SweepHeat(in Input, near *Thermal, field string, values []float64, visit func(i int, answers map[Quantity]Answer)) {
-	set := setter(field)
 	var errs FieldErrors
 	start := near.state
 	for i, x := range values {
-		set(&in, x)
+		mustReplace(&in, field, x)
 		errs = errs[:0]
 		if checkTogether(&in, &errs); len(errs) > 0 || len(pitchFindings(&in)) > 0 {
 			visit(i, nil)

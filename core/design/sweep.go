@@ -6,31 +6,54 @@ import (
 	"finwright/core/units"
 )
 
-// setters holds the numbers that a sweep may vary.
-var setters = map[string]func(*Input, float64){
-	"tube_od":           func(in *Input, x float64) { in.Tube.OD = units.Length(x) },
-	"tube_wall":         func(in *Input, x float64) { in.Tube.Wall = units.Length(x) },
-	"tube_length":       func(in *Input, x float64) { in.Tube.Length = units.Length(x) },
-	"plain_end_a":       func(in *Input, x float64) { in.Tube.PlainA = units.Length(x) },
-	"plain_end_b":       func(in *Input, x float64) { in.Tube.PlainB = units.Length(x) },
-	"fin_height":        func(in *Input, x float64) { in.Tube.Fin.Height = units.Length(x) },
-	"strip_thickness":   func(in *Input, x float64) { in.Tube.Fin.Strip = units.Length(x) },
-	"fin_pitch":         func(in *Input, x float64) { in.Tube.Fin.Count = units.PerLength(x) },
-	"tip_thickness":     func(in *Input, x float64) { in.Tube.Fin.TipGiven = units.Length(x) },
-	"groove_depth":      func(in *Input, x float64) { in.Tube.Fin.Groove = units.Length(x) },
-	"foot_lap":          func(in *Input, x float64) { in.Tube.Fin.Lap = units.Length(x) },
-	"sleeve_thickness":  func(in *Input, x float64) { in.Tube.Fin.Sleeve = units.Length(x) },
-	"film_coefficient":  func(in *Input, x float64) { in.Air.Film = units.FilmCoefficient(x) },
-	"metal_temperature": func(in *Input, x float64) { in.Air.Metal = units.Temperature(x) },
+// replace sets the number of a field that a sweep may vary; ok is false for any other field.
+func replace(in *Input, field string, x float64) (ok bool) {
+	switch field {
+	case "tube_od":
+		in.Tube.OD = units.Length(x)
+	case "tube_wall":
+		in.Tube.Wall = units.Length(x)
+	case "tube_length":
+		in.Tube.Length = units.Length(x)
+	case "plain_end_a":
+		in.Tube.PlainA = units.Length(x)
+	case "plain_end_b":
+		in.Tube.PlainB = units.Length(x)
+	case "fin_height":
+		in.Tube.Fin.Height = units.Length(x)
+	case "strip_thickness":
+		in.Tube.Fin.Strip = units.Length(x)
+	case "fin_pitch":
+		in.Tube.Fin.Count = units.PerLength(x)
+	case "tip_thickness":
+		in.Tube.Fin.TipGiven = units.Length(x)
+	case "groove_depth":
+		in.Tube.Fin.Groove = units.Length(x)
+	case "foot_lap":
+		in.Tube.Fin.Lap = units.Length(x)
+	case "sleeve_thickness":
+		in.Tube.Fin.Sleeve = units.Length(x)
+	case "film_coefficient":
+		in.Air.Film = units.FilmCoefficient(x)
+	case "metal_temperature":
+		in.Air.Metal = units.Temperature(x)
+	default:
+		return replaceHeat(in, field, x)
+	}
+	return true
+}
+
+// mustReplace is replace for a caller that knows the field.
+func mustReplace(in *Input, field string, x float64) {
+	if !replace(in, field, x) {
+		panic("design: cannot sweep " + field)
+	}
 }
 
 // Vary returns in with one number replaced [SI]; ok is false for a field that holds no number.
 // The spans' slice is shared with in and not written to.
 func Vary(in Input, field string, x float64) (out Input, ok bool) {
-	set, ok := setters[field]
-	if ok {
-		set(&in, x)
-	}
+	ok = replace(&in, field, x)
 	return in, ok
 }
 
@@ -72,23 +95,14 @@ func (q Quantity) Of(s *State) float64 {
 // visit; where the design is impossible visit gets ok false. It panics on a
 // field that holds no number.
 func Sweep(in Input, field string, values []float64, visit func(i int, s State, ok bool)) {
-	sweep(&in, setter(field), values, visit)
-}
-
-// setter returns how to replace the number of a field.
-func setter(field string) func(*Input, float64) {
-	set, ok := setters[field]
-	if !ok {
-		panic("design: cannot sweep " + field)
-	}
-	return set
+	sweep(&in, field, values, visit)
 }
 
 // sweep writes into in, one copy for all values: a copy for each would cost more than its evaluation.
-func sweep(in *Input, set func(*Input, float64), values []float64, visit func(i int, s State, ok bool)) {
+func sweep(in *Input, field string, values []float64, visit func(i int, s State, ok bool)) {
 	var errs FieldErrors
 	for i, x := range values {
-		set(in, x)
+		mustReplace(in, field, x)
 		errs = errs[:0]
 		if checkTogether(in, &errs); len(errs) > 0 {
 			visit(i, State{}, false)
@@ -102,7 +116,6 @@ func sweep(in *Input, set func(*Input, float64), values []float64, visit func(i 
 // design is NaN here and nowhere else: a map draws it as empty.
 func Grid(in Input, fieldX string, xs []float64, fieldY string, ys []float64, q Quantity) []float64 {
 	out := make([]float64, 0, len(xs)*len(ys))
-	setX, setY := setter(fieldX), setter(fieldY)
 	keep := func(_ int, s State, ok bool) {
 		if !ok {
 			out = append(out, math.NaN())
@@ -111,8 +124,8 @@ func Grid(in Input, fieldX string, xs []float64, fieldY string, ys []float64, q 
 		out = append(out, q.Of(&s))
 	}
 	for _, y := range ys {
-		setY(&in, y)
-		sweep(&in, setX, xs, keep)
+		mustReplace(&in, fieldY, y)
+		sweep(&in, fieldX, xs, keep)
 	}
 	return out
 }

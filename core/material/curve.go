@@ -44,13 +44,13 @@ func (c Curve) Range() (low, high units.Temperature) {
 }
 
 // conductivity takes k [W/(m K)] at 20, 100, 200, 300 and 400 degrees C, as far as given.
-func conductivity(k ...float64) Curve {
+func conductivity(k []float64) Curve {
 	return curve([]units.Temperature{20, 100, 200, 300, 400}, k, 1)
 }
 
 // expansion takes the mean expansion [1e-6/K] from 20 degrees C to 100 and 300, as far as
 // given. Below 100 the first mean is used.
-func expansion(mean ...float64) Curve {
+func expansion(mean []float64) Curve {
 	return curve([]units.Temperature{20, 100, 300}, append([]float64{mean[0]}, mean...), 1e-6)
 }
 

@@ -6,30 +6,43 @@ package material
 // memory. Yield: typical of soft strip, from memory; the winding stress of a wound
 // fin cannot exceed it. Tip limits: fired-heater practice for welded fins (API 560
 // table), from memory. Verify before use in a contract.
-var FinMetals = []Metal{
-	fin("al1060", Aluminium, 2705, conductivity(234, 234, 230, 225), expansion(23.6), 43, 43, 28),
-	fin("al1050a", Aluminium, 2705, conductivity(229, 229, 226, 221), expansion(23.5), 35, 40, 28),
-	fin("al1100", Aluminium, 2710, conductivity(222, 221, 218, 214), expansion(23.6), 35, 35, 34),
-	fin("al3003", Aluminium, 2730, conductivity(193, 190, 187), expansion(23.2), 30, 30, 41),
-	fin("c11000", Copper, 8910, conductivity(391, 385, 378, 370), expansion(17.7), 45, 50, 69),
-	fin("c12200", Copper, 8940, conductivity(339, 334, 330, 326), expansion(17.6), 45, 45, 69),
+var FinMetals = finMetals()
+
+// finRows holds their properties as the sources print them.
+var finRows = []struct {
+	id           string
+	kind         Kind
+	density      float64   // [kg/m3]
+	conductivity []float64 // as the function conductivity takes it
+	expansion    []float64 // as the function expansion takes it
+	low, high    float64   // elongation [%]
+	yield        float64   // [MPa]
+	tip          float64   // limit [degrees C], 0 where no practice gives one
+}{
+	{"al1060", Aluminium, 2705, []float64{234, 234, 230, 225}, []float64{23.6}, 43, 43, 28, 0},
+	{"al1050a", Aluminium, 2705, []float64{229, 229, 226, 221}, []float64{23.5}, 35, 40, 28, 0},
+	{"al1100", Aluminium, 2710, []float64{222, 221, 218, 214}, []float64{23.6}, 35, 35, 34, 0},
+	{"al3003", Aluminium, 2730, []float64{193, 190, 187}, []float64{23.2}, 30, 30, 41, 0},
+	{"c11000", Copper, 8910, []float64{391, 385, 378, 370}, []float64{17.7}, 45, 50, 69, 0},
+	{"c12200", Copper, 8940, []float64{339, 334, 330, 326}, []float64{17.6}, 45, 45, 69, 0},
 	// The source gives 59 to 65 W/(m K) at 20 degrees C; the middle is used.
-	tipLimit(454, fin("cs1010", CarbonSteel, 7870, conductivity(62, 57, 53, 49), expansion(12), 28, 45, 180)),
-	tipLimit(649, fin("ss409", Stainless, 7760, conductivity(25, 25.5, 26, 26.5), expansion(11), 25, 30, 205)),
-	tipLimit(815, fin("ss304", Stainless, 8030, conductivity(14.8, 16.2, 17.9, 19.4), expansion(16.2), 50, 60, 205)),
+	{"cs1010", CarbonSteel, 7870, []float64{62, 57, 53, 49}, []float64{12}, 28, 45, 180, 454},
+	{"ss409", Stainless, 7760, []float64{25, 25.5, 26, 26.5}, []float64{11}, 25, 30, 205, 649},
+	{"ss304", Stainless, 8030, []float64{14.8, 16.2, 17.9, 19.4}, []float64{16.2}, 50, 60, 205, 815},
 }
 
-// fin takes density [kg/m3], elongation from low to high [%] and yield [MPa].
-func fin(id string, kind Kind, density float64, k, alpha Curve, low, high, yield float64) Metal {
-	return Metal{
-		ID: id, Kind: kind, Density: Value{density, handbook},
-		Conductivity: k, Expansion: alpha,
-		Elongation: Span{low / 100, high / 100, soft},
-		Yield:      Value{yield * 1e6, soft},
+func finMetals() []Metal {
+	metals := make([]Metal, len(finRows))
+	for i, r := range finRows {
+		metals[i] = Metal{
+			ID: r.id, Kind: r.kind, Density: Value{r.density, handbook},
+			Conductivity: conductivity(r.conductivity), Expansion: expansion(r.expansion),
+			Elongation: Span{r.low / 100, r.high / 100, soft},
+			Yield:      Value{r.yield * 1e6, soft},
+		}
+		if r.tip != 0 {
+			metals[i].Limit = Value{r.tip, tipLimits}
+		}
 	}
-}
-
-func tipLimit(celsius float64, m Metal) Metal {
-	m.Limit = Value{celsius, tipLimits}
-	return m
+	return metals
 }

@@ -120,55 +120,70 @@ func fixed(unit string, n int) shown { return shown{unit, digits{decimals: n}} }
 func sig(unit string, n int) shown   { return shown{unit, digits{significant: n}} }
 func inches(n int) shown             { return shown{"in", digits{decimals: n, fractions: true}} }
 
-var specs = map[Kind]spec{
-	Number:          {dimNone, fixed("", 2), fixed("", 2)},
-	Factor:          {dimNone, sig("", 4), sig("", 4)},
-	Percent:         {dimNone, sig("%", 3), sig("%", 3)},
-	Count:           {dimNone, fixed("", 0), fixed("", 0)},
-	Diameter:        {dimLength, fixed("mm", 2), inches(3)},
-	Wall:            {dimLength, fixed("mm", 2), fixed("in", 3)},
-	Height:          {dimLength, fixed("mm", 2), inches(3)},
-	Thickness:       {dimLength, fixed("mm", 3), fixed("in", 4)},
-	Width:           {dimLength, fixed("mm", 1), fixed("in", 3)},
-	Gap:             {dimLength, fixed("mm", 3), fixed("in", 4)},
-	Distance:        {dimLength, fixed("mm", 0), shown{"in", digits{decimals: 2, fractions: true, feet: true}}},
-	Run:             {dimLength, sig("m", 4), sig("ft", 4)},
-	FinCount:        {dimPerLength, fixed("fins/m", 1), fixed("fins/in", 2)},
-	SurfacePerTube:  {dimArea, sig("m²", 4), sig("ft²", 4)},
-	SurfacePerMetre: {dimAreaPer, sig("m²/m", 4), sig("ft²/ft", 4)},
-	RunPerMetre:     {dimRunPer, sig("m/m", 4), sig("ft/ft", 4)},
-	WeightPerMetre:  {dimMassPer, sig("kg/m", 4), sig("lb/ft", 4)},
-	Weight:          {dimMass, sig("kg", 4), sig("lb", 4)},
-	Film:            {dimFilm, sig("W/m²K", 4), sig("Btu/h·ft²·°F", 4)},
-	Conduct:         {dimConduct, sig("W/m·K", 4), sig("Btu/h·ft·°F", 4)},
-	Dense:           {dimDense, sig("kg/m³", 4), sig("lb/ft³", 4)},
-	Temp:            {dimTemp, fixed("°C", 1), fixed("°F", 1)},
-	Expand:          {dimExpand, sig("µm/m·K", 4), sig("µin/in·°F", 4)},
-	Lead:            {dimAngle, sig("°", 4), sig("°", 4)},
-	Pressure:        {dimPressure, sig("kPa", 4), sig("psi", 4)},
-	Drop:            {dimPressure, sig("Pa", 4), sig("inH₂O", 4)},
-	Loss:            {dimPressure, sig("kPa", 4), sig("psi", 4)},
-	Velocity:        {dimSpeed, sig("m/s", 4), sig("ft/min", 4)},
-	MassRate:        {dimMassRate, sig("kg/s", 4), sig("lb/h", 4)},
-	MassFlux:        {dimMassFlux, sig("kg/m²s", 4), sig("lb/h·ft²", 4)},
-	Duty:            {dimPower, sig("kW", 4), sig("MBtu/h", 4)},
-	Resist:          {dimResist, sig("m²K/W", 4), sig("h·ft²·°F/Btu", 4)},
-	SpecificHeat:    {dimHeat, sig("J/kg·K", 4), sig("Btu/lb·°F", 4)},
-	Viscous:         {dimViscous, sig("mPa·s", 4), sig("cP", 4)},
-	DutyPerWeight:   {dimDutyMass, sig("W/kg", 4), sig("Btu/h·lb", 4)},
-	DutyPerArea:     {dimDutyArea, sig("kW/m²", 4), sig("Btu/h·ft²", 4)},
-	Running:         {dimSpeed, sig("m/s", 3), sig("ft/s", 3)},
-	Feed:            {dimSpeed, sig("m/min", 3), sig("ft/min", 3)},
-	Spin:            {dimRotation, fixed("rpm", 0), fixed("rpm", 0)},
-	Time:            {dimTime, sig("min", 3), sig("min", 3)},
-	Hours:           {dimTime, sig("h", 4), sig("h", 4)},
-	Drive:           {dimPower, sig("kW", 3), sig("hp", 3)},
-	Work:            {dimStress, sig("MPa", 3), sig("ksi", 3)},
-	Pull:            {dimForce, sig("N", 3), sig("lbf", 3)},
-	Cost:            {dimNone, fixed("", 2), fixed("", 2)},
-	CostPerTime:     {dimCostTime, fixed("/h", 2), fixed("/h", 2)},
-	CostPerWeight:   {dimCostMass, fixed("/kg", 2), fixed("/lb", 2)},
-	CostPerRun:      {dimCostRun, fixed("per m", 2), fixed("per ft", 2)},
+// kinds lists the kinds with their specs: plain data, as the table of units is.
+var kinds = []struct {
+	kind Kind
+	spec spec
+}{
+	{Number, spec{dimNone, fixed("", 2), fixed("", 2)}},
+	{Factor, spec{dimNone, sig("", 4), sig("", 4)}},
+	{Percent, spec{dimNone, sig("%", 3), sig("%", 3)}},
+	{Count, spec{dimNone, fixed("", 0), fixed("", 0)}},
+	{Diameter, spec{dimLength, fixed("mm", 2), inches(3)}},
+	{Wall, spec{dimLength, fixed("mm", 2), fixed("in", 3)}},
+	{Height, spec{dimLength, fixed("mm", 2), inches(3)}},
+	{Thickness, spec{dimLength, fixed("mm", 3), fixed("in", 4)}},
+	{Width, spec{dimLength, fixed("mm", 1), fixed("in", 3)}},
+	{Gap, spec{dimLength, fixed("mm", 3), fixed("in", 4)}},
+	{Distance, spec{dimLength, fixed("mm", 0), shown{"in", digits{decimals: 2, fractions: true, feet: true}}}},
+	{Run, spec{dimLength, sig("m", 4), sig("ft", 4)}},
+	{FinCount, spec{dimPerLength, fixed("fins/m", 1), fixed("fins/in", 2)}},
+	{SurfacePerTube, spec{dimArea, sig("m²", 4), sig("ft²", 4)}},
+	{SurfacePerMetre, spec{dimAreaPer, sig("m²/m", 4), sig("ft²/ft", 4)}},
+	{RunPerMetre, spec{dimRunPer, sig("m/m", 4), sig("ft/ft", 4)}},
+	{WeightPerMetre, spec{dimMassPer, sig("kg/m", 4), sig("lb/ft", 4)}},
+	{Weight, spec{dimMass, sig("kg", 4), sig("lb", 4)}},
+	{Film, spec{dimFilm, sig("W/m²K", 4), sig("Btu/h·ft²·°F", 4)}},
+	{Conduct, spec{dimConduct, sig("W/m·K", 4), sig("Btu/h·ft·°F", 4)}},
+	{Dense, spec{dimDense, sig("kg/m³", 4), sig("lb/ft³", 4)}},
+	{Temp, spec{dimTemp, fixed("°C", 1), fixed("°F", 1)}},
+	{Expand, spec{dimExpand, sig("µm/m·K", 4), sig("µin/in·°F", 4)}},
+	{Lead, spec{dimAngle, sig("°", 4), sig("°", 4)}},
+	{Pressure, spec{dimPressure, sig("kPa", 4), sig("psi", 4)}},
+	{Drop, spec{dimPressure, sig("Pa", 4), sig("inH₂O", 4)}},
+	{Loss, spec{dimPressure, sig("kPa", 4), sig("psi", 4)}},
+	{Velocity, spec{dimSpeed, sig("m/s", 4), sig("ft/min", 4)}},
+	{MassRate, spec{dimMassRate, sig("kg/s", 4), sig("lb/h", 4)}},
+	{MassFlux, spec{dimMassFlux, sig("kg/m²s", 4), sig("lb/h·ft²", 4)}},
+	{Duty, spec{dimPower, sig("kW", 4), sig("MBtu/h", 4)}},
+	{Resist, spec{dimResist, sig("m²K/W", 4), sig("h·ft²·°F/Btu", 4)}},
+	{SpecificHeat, spec{dimHeat, sig("J/kg·K", 4), sig("Btu/lb·°F", 4)}},
+	{Viscous, spec{dimViscous, sig("mPa·s", 4), sig("cP", 4)}},
+	{DutyPerWeight, spec{dimDutyMass, sig("W/kg", 4), sig("Btu/h·lb", 4)}},
+	{DutyPerArea, spec{dimDutyArea, sig("kW/m²", 4), sig("Btu/h·ft²", 4)}},
+	{Running, spec{dimSpeed, sig("m/s", 3), sig("ft/s", 3)}},
+	{Feed, spec{dimSpeed, sig("m/min", 3), sig("ft/min", 3)}},
+	{Spin, spec{dimRotation, fixed("rpm", 0), fixed("rpm", 0)}},
+	{Time, spec{dimTime, sig("min", 3), sig("min", 3)}},
+	{Hours, spec{dimTime, sig("h", 4), sig("h", 4)}},
+	{Drive, spec{dimPower, sig("kW", 3), sig("hp", 3)}},
+	{Work, spec{dimStress, sig("MPa", 3), sig("ksi", 3)}},
+	{Pull, spec{dimForce, sig("N", 3), sig("lbf", 3)}},
+	{Cost, spec{dimNone, fixed("", 2), fixed("", 2)}},
+	{CostPerTime, spec{dimCostTime, fixed("/h", 2), fixed("/h", 2)}},
+	{CostPerWeight, spec{dimCostMass, fixed("/kg", 2), fixed("/lb", 2)}},
+	{CostPerRun, spec{dimCostRun, fixed("per m", 2), fixed("per ft", 2)}},
+}
+
+// specs holds them by kind.
+var specs = byKind()
+
+func byKind() map[Kind]spec {
+	m := make(map[Kind]spec, len(kinds))
+	for _, k := range kinds {
+		m[k.kind] = k.spec
+	}
+	return m
 }
 
 func (k Kind) shown(s System) shown {
