@@ -1,6 +1,9 @@
 package figure
 
-import "regexp"
+import (
+	"strings"
+	"unicode"
+)
 
 // Formula is how a figure is computed. Expression is written in the symbols of
 // the arguments; Source and Valid are message keys.
@@ -11,21 +14,49 @@ type Formula struct {
 	Valid      string // "valid.<id>"
 }
 
-// symbol is a name in an expression, with an index after an underscore: D_f, I_{2/3}.
-var symbol = regexp.MustCompile(`\p{L}[\p{L}\p{Nd}′]*(?:_(?:\{[^}]*\}|[\p{L}\p{Nd}]+))?`)
-
 // Symbols returns the names in the expression, functions and π among them.
-func (f Formula) Symbols() []string { return symbol.FindAllString(f.Expression, -1) }
+func (f Formula) Symbols() []string {
+	var symbols []string
+	f.Fill(func(symbol string) (string, bool) {
+		symbols = append(symbols, symbol)
+		return "", false
+	})
+	return symbols
+}
 
 // Fill replaces each symbol that number knows by its text.
 func (f Formula) Fill(number func(symbol string) (string, bool)) string {
-	return symbol.ReplaceAllStringFunc(f.Expression, func(s string) string {
-		if text, ok := number(s); ok {
-			return text
+	var filled strings.Builder
+	rest := f.Expression
+	for {
+		start := strings.IndexFunc(rest, unicode.IsLetter)
+		if start < 0 {
+			return filled.String() + rest
 		}
-		return s
-	})
+		filled.WriteString(rest[:start])
+		var symbol string
+		symbol, rest = cutSymbol(rest[start:])
+		if text, ok := number(symbol); ok {
+			symbol = text
+		}
+		filled.WriteString(symbol)
+	}
 }
+
+// cutSymbol splits a name from the front of t, with an index after an underscore: D_f, I_{2/3}.
+func cutSymbol(t string) (symbol, rest string) {
+	rest = strings.TrimLeftFunc(t, func(r rune) bool { return inName(r) || r == '′' })
+	if index, ok := strings.CutPrefix(rest, "_"); ok {
+		if _, after, closed := strings.Cut(index, "}"); closed && index[0] == '{' {
+			rest = after
+		} else if after := strings.TrimLeftFunc(index, inName); after != index {
+			rest = after
+		}
+	}
+	return strings.TrimSuffix(t, rest), rest
+}
+
+func inName(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }
 
 // Formulas holds every formula by id.
 var Formulas = map[string]Formula{

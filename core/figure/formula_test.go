@@ -1,6 +1,7 @@
 package figure
 
 import (
+	"slices"
 	"testing"
 
 	"finwright/core/message"
@@ -14,6 +15,13 @@ func TestFillPutsNumbersIn(t *testing.T) {
 	})
 	if want := "393.7 π/2 (0.05715² − 0.0254²)"; got != want {
 		t.Errorf("Fill = %q, want %q", got, want)
+	}
+}
+
+func TestSymbolsKeepTheirIndex(t *testing.T) {
+	got := Formula{Expression: "2√r_o [I_{2/3}(z_e) − b′_2 a_{ _"}.Symbols()
+	if want := []string{"r_o", "I_{2/3}", "z_e", "b′_2", "a"}; !slices.Equal(got, want) {
+		t.Errorf("Symbols = %q, want %q", got, want)
 	}
 }
 

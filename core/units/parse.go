@@ -2,7 +2,6 @@ package units
 
 import (
 	"math"
-	"regexp"
 	"strconv"
 	"strings"
 )
@@ -40,36 +39,24 @@ type Parsed struct {
 	Text string  // the text as typed, with the unit of the reader's system added where none was typed
 }
 
-var (
-	glyphFractions = strings.NewReplacer("½", " 1/2", "¼", " 1/4", "¾", " 3/4", "⅛", " 1/8", "⅜", " 3/8",
-		"⅝", " 5/8", "⅞", " 7/8", "−", "-", "⁄", "/")
-	thinSpace = regexp.MustCompile(`(\d)[\x{2009}\x{202f}\x{a0}](\d)`)
-	// A space may group thousands, unless it parts a whole number from a fraction.
-	wideSpace = regexp.MustCompile(`^([-+]?\d{1,3}) (\d{3})([^\d/]|$)`)
-	mixed     = regexp.MustCompile(`^([-+]?\d+)[ -]+(\d+)/(\d+)`)
-	fraction  = regexp.MustCompile(`^([-+]?)(\d+)/(\d+)`)
-	decimal   = regexp.MustCompile(`^[-+]?(\d+[.,]?\d*|[.,]\d+)([eE][-+]?\d+)?`)
-	// Up to three digits, a comma and exactly three more can mean two things; a leading nought settles it.
-	ambiguous = regexp.MustCompile(`^[-+]?[1-9]\d{0,2},\d{3}$`)
-	bwg       = regexp.MustCompile(`(?i)^(\d+) *(bwg|ga|gauge|gage)$|^(?:bwg|#) *(\d+)$`)
-)
+var glyphFractions = strings.NewReplacer("½", " 1/2", "¼", " 1/4", "¾", " 3/4", "⅛", " 1/8", "⅜", " 3/8",
+	"⅝", " 5/8", "⅞", " 7/8", "−", "-", "⁄", "/")
 
 func parse(k Kind, text string, s System) (Parsed, error) {
 	fail := func(r Reason, part string) (Parsed, error) {
 		return Parsed{}, &ParseError{Kind: k, Text: text, Reason: r, Part: part}
 	}
-	t := strings.TrimSpace(glyphFractions.Replace(text))
-	t = thinSpace.ReplaceAllString(thinSpace.ReplaceAllString(t, "$1$2"), "$1$2")
-	t = strings.TrimSpace(wideSpace.ReplaceAllString(strings.Join(strings.Fields(t), " "), "$1$2$3"))
+	t := dropThinSpaces(glyphFractions.Replace(text))
+	t = dropWideSpace(strings.Join(strings.Fields(t), " "))
 	if t == "" {
 		return fail(Empty, "")
 	}
 	dim := specs[k].dim
-	if m := bwg.FindStringSubmatch(t); m != nil && dim == dimLength {
-		n, _ := strconv.Atoi(m[1] + m[3])
+	if digits, ok := gaugeNumber(t); ok && dim == dimLength {
+		n, _ := strconv.Atoi(digits)
 		wall, ok := BWG(n)
 		if !ok {
-			return fail(NoSuchGauge, m[1]+m[3])
+			return fail(NoSuchGauge, digits)
 		}
 		return Parsed{float64(wall), text}, nil
 	}
@@ -129,41 +116,39 @@ func parse(k Kind, text string, s System) (Parsed, error) {
 
 // number reads a decimal, a fraction or a whole number and fraction from the front of t.
 func number(t string) (x float64, rest string, why Reason) {
-	whole, num, den := "0", "", ""
-	sign := 1.0
-	if m := mixed.FindStringSubmatch(t); m != nil {
-		whole, num, den, rest = m[1], m[2], m[3], t[len(m[0]):]
-	} else if m := fraction.FindStringSubmatch(t); m != nil {
-		num, den, rest = m[2], m[3], t[len(m[0]):]
-		if m[1] == "-" {
-			sign = -1
+	if sign, whole, num, den, rest, ok := cutFraction(t); ok {
+		x, why := quotient(whole, num, den)
+		if sign == "-" {
+			x = -x
 		}
-	} else if m := decimal.FindString(t); m != "" {
-		rest = t[len(m):]
-		if ambiguous.MatchString(m) {
-			return 0, "", TwoWays
-		}
-		x, err := strconv.ParseFloat(strings.Replace(m, ",", ".", 1), 64)
-		if err != nil || math.IsInf(x, 0) || strings.HasPrefix(rest, ",") || strings.HasPrefix(rest, ".") {
-			return 0, "", NotANumber
-		}
-		return x, rest, ""
-	} else {
+		return x, rest, why
+	}
+	decimal, rest := cutDecimal(t)
+	switch {
+	case decimal == "":
+		return 0, "", NotANumber
+	case twoWays(decimal):
+		return 0, "", TwoWays
+	}
+	x, err := strconv.ParseFloat(strings.Replace(decimal, ",", ".", 1), 64)
+	if err != nil || math.IsInf(x, 0) || strings.HasPrefix(rest, ",") || strings.HasPrefix(rest, ".") {
 		return 0, "", NotANumber
 	}
-	w, err1 := strconv.ParseFloat(whole, 64)
+	return x, rest, ""
+}
+
+// quotient returns whole + num/den; whole may be empty.
+func quotient(whole, num, den string) (x float64, why Reason) {
+	w, err1 := strconv.ParseFloat("0"+whole, 64)
 	n, err2 := strconv.ParseFloat(num, 64)
 	d, err3 := strconv.ParseFloat(den, 64)
-	if err1 != nil || err2 != nil || err3 != nil {
-		return 0, "", NotANumber
+	switch {
+	case err1 != nil || err2 != nil || err3 != nil:
+		return 0, NotANumber
+	case d == 0:
+		return 0, DividesByNil
 	}
-	if d == 0 {
-		return 0, "", DividesByNil
-	}
-	if strings.HasPrefix(whole, "-") {
-		sign = -1
-	}
-	return sign * (math.Abs(w) + n/d), rest, ""
+	return w + n/d, ""
 }
 
 // feetAndInches splits what follows a number into feet and a rest in inches.
@@ -215,9 +200,5 @@ func writtenIn(k Kind, text string, s System) bool {
 	if _, err := parse(k, text, s); err != nil {
 		return true
 	}
-	us := customary.MatchString(text)
-	return us == (s == US) || specs[k].si.unit == specs[k].us.unit
+	return customary(text) == (s == US) || specs[k].si.unit == specs[k].us.unit
 }
-
-// customary finds a US customary unit; Parse has read the text, so that no other word can hold these.
-var customary = regexp.MustCompile(`(?i)["″'′’]|\d *(bwg|ga|gauge|gage|mils?|thou|in|inch|inches|ft|feet|foot)\b|bwg|#|fpi|/ *(in|ft|inch)\b|per inch|per in\b|btu|lb|hp\b|ksi|°? *f\b|½|¼|¾|⅛|⅜|⅝|⅞`)
