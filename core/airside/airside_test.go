@@ -200,12 +200,12 @@ func TestTexts(t *testing.T) {
 	b, f := vector()
 	texts := func(id string, limits []figure.Limit) {
 		for _, key := range []string{"airside." + id, "source." + id, "valid." + id} {
-			if !message.English.Has(key) {
+			if !message.English().Has(key) {
 				t.Errorf("no text %s", key)
 			}
 		}
 		for _, l := range limits {
-			if !message.English.Has("limit." + l.Variable) {
+			if !message.English().Has("limit." + l.Variable) {
 				t.Errorf("no text limit.%s", l.Variable)
 			}
 		}

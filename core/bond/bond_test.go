@@ -25,7 +25,7 @@ func TestDefaults(t *testing.T) {
 	}
 	for _, fin := range tube.FinTypes {
 		v := Default(fin)
-		if !v.Known() || v.Status != material.Judgement || !message.English.Has(v.Key) {
+		if !v.Known() || v.Status != material.Judgement || !message.English().Has(v.Key) {
 			t.Errorf("%s: default %+v needs a source with a text", fin, v)
 		}
 	}

@@ -64,7 +64,7 @@ func TestReadNamesEveryWrongField(t *testing.T) {
 		t.Errorf("%d errors: %v", len(errs), errs)
 	}
 	for _, e := range errs {
-		if text := message.English.Render(e.Message, units.US); text == "" {
+		if text := message.English().Render(e.Message, units.US); text == "" {
 			t.Errorf("%s: no text", e.Field)
 		}
 	}

@@ -26,7 +26,7 @@ func TestDutyBalances(t *testing.T) {
 		in := read(t, pairs...)
 		h := Rate(in)
 		if !h.Absent.None() {
-			t.Fatalf("%s: %s", name, message.English.Render(h.Absent, units.SI))
+			t.Fatalf("%s: %s", name, message.English().Render(h.Absent, units.SI))
 		}
 		balance(t, name, in, h.Thermal)
 	}
@@ -79,7 +79,7 @@ func TestRandomBanksBalance(t *testing.T) {
 			}
 			h := Rate(in)
 			if !h.Absent.None() {
-				t.Fatalf("%v: %s", pairs, message.English.Render(h.Absent, units.SI))
+				t.Fatalf("%v: %s", pairs, message.English().Render(h.Absent, units.SI))
 			}
 			rated++
 			balance(t, strings.Join(pairs, " "), in, h.Thermal)
@@ -114,7 +114,7 @@ func TestAboveALimitNamesCaseAndLimit(t *testing.T) {
 		}
 		var text strings.Builder
 		for _, m := range f.Why {
-			text.WriteString(message.English.Render(m, units.SI) + " ")
+			text.WriteString(message.English().Render(m, units.SI) + " ")
 		}
 		for _, w := range c.words {
 			if !strings.Contains(strings.ToLower(text.String()), w) {

@@ -30,7 +30,7 @@ func sized(typ tube.FinType, od, wall, height, strip float64, fpi float64) tube.
 }
 
 func options(system units.System, w, h float64) Options {
-	return Options{System: system, WidthPx: w, HeightPx: h, Text: message.English}
+	return Options{System: system, WidthPx: w, HeightPx: h, Text: message.English()}
 }
 
 var sheets = [][2]float64{{640, 430}, {760, 470}, {600, 360}, {360, 520}, {900, 560}, {330, 480}, {378, 500}, {376, 400}}

@@ -23,7 +23,7 @@ func TestStandardLimits(t *testing.T) {
 	for _, fin := range tube.FinTypes {
 		l := ProcessLimits(fin)
 		for _, v := range []material.Value{l.Standard, l.Unclear, l.House} {
-			if v.Known() && (v.SI <= 0 || !message.English.Has(v.Key)) {
+			if v.Known() && (v.SI <= 0 || !message.English().Has(v.Key)) {
 				t.Errorf("%s: %+v needs a value and a source", fin, v)
 			}
 		}
@@ -40,11 +40,11 @@ func keys(t *testing.T, found []Finding) []string {
 	var out []string
 	for _, f := range found {
 		for _, system := range []units.System{units.SI, units.US} {
-			text := message.English.Render(f.Why, system)
+			text := message.English().Render(f.Why, system)
 			if strings.ContainsAny(text, "{}") {
 				t.Errorf("%s: unfilled place in %q", f.Why.Key, text)
 			}
-			if f.Case != "" && !strings.Contains(text, message.English.Text("case."+string(f.Case))) {
+			if f.Case != "" && !strings.Contains(text, message.English().Text("case."+string(f.Case))) {
 				t.Errorf("%q does not name the case %s", text, f.Case)
 			}
 		}
@@ -124,12 +124,12 @@ func TestCheckPitch(t *testing.T) {
 
 func TestEveryTextIsThere(t *testing.T) {
 	for _, l := range OverallU(Path{OD: 2, ID: 1, InsideFilm: 1, WallConductivity: 1, OutsideFilm: 1, AreaRatio: 1, SurfaceEfficiency: 1}).Resistances {
-		if !message.English.Has("layer." + string(l.Layer)) {
+		if !message.English().Has("layer." + string(l.Layer)) {
 			t.Errorf("no text for layer %s", l.Layer)
 		}
 	}
 	for _, key := range []string{"exchanger.crossed", "exchanger.unreachable", "exchanger.too_many", "exchanger.drop_above", "exchanger.drop_below", "exchanger.no_velocity"} {
-		if !message.English.Has(key) {
+		if !message.English().Has(key) {
 			t.Errorf("no text for %s", key)
 		}
 	}

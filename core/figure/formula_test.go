@@ -28,7 +28,7 @@ func TestSymbolsKeepTheirIndex(t *testing.T) {
 func TestEveryFormulaHasSourceAndRange(t *testing.T) {
 	for id, f := range Formulas {
 		for _, key := range []string{f.Source, f.Valid} {
-			if !message.English.Has(key) {
+			if !message.English().Has(key) {
 				t.Errorf("%s: no text for %s", id, key)
 			}
 		}

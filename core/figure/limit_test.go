@@ -30,7 +30,7 @@ func TestLimit(t *testing.T) {
 			t.Errorf("%s: In %v, Passed %v; want %v, %v", c.name, c.limit.In(), c.limit.Passed(), c.in, c.passed)
 		}
 		if c.text != "" {
-			if got := message.English.Render(c.limit.Message(), units.SI); got != c.text {
+			if got := message.English().Render(c.limit.Message(), units.SI); got != c.text {
 				t.Errorf("%s: %q, want %q", c.name, got, c.text)
 			}
 		}

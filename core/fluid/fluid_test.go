@@ -198,7 +198,7 @@ func TestTexts(t *testing.T) {
 		"temperature", "pressure", "vapour_pressure", "humidity_ratio", "relative_humidity", "altitude",
 		"points", "density", "heat_capacity", "viscosity", "conductivity",
 	} {
-		if !message.English.Has("limit." + variable) {
+		if !message.English().Has("limit." + variable) {
 			t.Errorf("no text limit.%s", variable)
 		}
 	}
@@ -208,7 +208,7 @@ func TestTexts(t *testing.T) {
 		t.Fatal(err)
 	}
 	const want = "temperature 426.85 °C is outside -40 °C to 400 °C"
-	if got := message.English.Render(out.Message(), units.SI); got != want {
+	if got := message.English().Render(out.Message(), units.SI); got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
 }

@@ -192,7 +192,7 @@ func TestTexts(t *testing.T) {
 			keys = append(keys, "limit."+l.Variable)
 		}
 		for _, key := range keys {
-			if !message.English.Has(key) {
+			if !message.English().Has(key) {
 				t.Errorf("no text %s", key)
 			}
 		}

@@ -100,17 +100,17 @@ func TestShippedMetalsAreSound(t *testing.T) {
 
 func TestEveryTextExists(t *testing.T) {
 	for _, m := range shipped() {
-		if message.English.Render(m.Name(), units.SI) == "" {
+		if message.English().Render(m.Name(), units.SI) == "" {
 			t.Errorf("%s has no name", m.ID)
 		}
 	}
 	for _, s := range []Source{handbook, minimum, soft, tipLimits, user} {
-		if !message.English.Has(s.Key) {
+		if !message.English().Has(s.Key) {
 			t.Errorf("no text for %s", s.Key)
 		}
 	}
 	for _, s := range []Status{FoundInText, Computed, FromMemory, Judgement} {
-		if key := "metal.status." + string(s); !message.English.Has(key) {
+		if key := "metal.status." + string(s); !message.English().Has(key) {
 			t.Errorf("no text for %s", key)
 		}
 	}

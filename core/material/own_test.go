@@ -14,7 +14,7 @@ func TestNewOwn(t *testing.T) {
 	if faults != nil {
 		t.Fatalf("faults: %v", faults)
 	}
-	if got := message.English.Render(m.Name(), units.SI); got != "Alloy of the house" {
+	if got := message.English().Render(m.Name(), units.SI); got != "Alloy of the house" {
 		t.Errorf("name %q", got)
 	}
 	for _, at := range []units.Temperature{-50, 20, 333, 600} {
@@ -54,7 +54,7 @@ func TestNewOwnFaults(t *testing.T) {
 			continue
 		}
 		for i, f := range faults {
-			text := message.English.Render(f.Why, units.SI)
+			text := message.English().Render(f.Why, units.SI)
 			if f.Field != c.want[i] || text == "" || strings.ContainsAny(text, "{}") {
 				t.Errorf("%s: fault %s %q, want field %s", c.why, f.Field, text, c.want[i])
 			}

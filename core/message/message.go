@@ -4,8 +4,6 @@
 package message
 
 import (
-	_ "embed"
-	"encoding/json"
 	"fmt"
 	"sort"
 	"strings"
@@ -15,8 +13,8 @@ import (
 
 // Quantity is an argument printed in the reader's units.
 type Quantity struct {
-	Kind units.Kind `json:"kind"`
-	SI   float64    `json:"si"`
+	Kind units.Kind
+	SI   float64
 }
 
 // Message is a key and the arguments that fill its {places}: Quantity, string,
@@ -46,20 +44,6 @@ func (m Message) None() bool { return m.Key == "" }
 
 // Catalogue is one language's texts.
 type Catalogue map[string]string
-
-//go:embed en.json
-var english []byte
-
-// English is the complete catalogue.
-var English = mustLoad(english)
-
-func mustLoad(data []byte) Catalogue {
-	c := Catalogue{}
-	if err := json.Unmarshal(data, &c); err != nil {
-		panic("message: " + err.Error())
-	}
-	return c
-}
 
 // Text returns the text of key. A key without a text is a programmer's error.
 func (c Catalogue) Text(key string) string {

@@ -24,13 +24,37 @@ func TestRender(t *testing.T) {
 }
 
 func TestEnglishIsClean(t *testing.T) {
-	for _, k := range English.Keys() {
-		text := English[k]
+	for _, k := range English().Keys() {
+		text := English()[k]
 		if text == "" || strings.TrimSpace(text) != text || strings.Contains(text, "  ") {
 			t.Errorf("%s: %q is empty or has loose spaces", k, text)
 		}
 		if strings.Count(text, "{") != strings.Count(text, "}") {
 			t.Errorf("%s: unbalanced places in %q", k, text)
 		}
+	}
+}
+
+func TestEnglishIsInOrder(t *testing.T) {
+	last := ""
+	for line := range strings.Lines(texts) {
+		key, _, _ := strings.Cut(line, " ")
+		if key <= last {
+			t.Errorf("%s stands after %s", key, last)
+		}
+		last = key
+	}
+}
+
+func TestLoadRefuses(t *testing.T) {
+	for name, texts := range map[string]string{"a key alone": "a one\nb\n", "an empty line": "a one\n\nb two\n", "a key twice": "a one\na two\n"} {
+		func() {
+			defer func() {
+				if recover() == nil {
+					t.Errorf("%s is loaded", name)
+				}
+			}()
+			mustLoad(texts)
+		}()
 	}
 }

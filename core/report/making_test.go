@@ -25,7 +25,7 @@ func made(t *testing.T, d document.Document) (Making, design.Result, design.Maki
 	res := design.Evaluate(in)
 	m := design.Make(in, res.Heat, shop.House())
 	res.AddMaking(&m)
-	return Writer{Texts: message.English, System: d.Units}.Making(&m, Room{Wide: 1100, Card: 270}), res, m
+	return Writer{Texts: message.English(), System: d.Units}.Making(&m, Room{Wide: 1100, Card: 270}), res, m
 }
 
 func verdict(t *testing.T, m Making, rule string) Verdict {
@@ -121,7 +121,7 @@ func TestVerdictsAreInOrder(t *testing.T) {
 // Each picture is well-formed, without script or style, and states its dimensions.
 func TestPicturesStandAlone(t *testing.T) {
 	m, _, plan := made(t, edited(t, "quantity", "120"))
-	w := Writer{Texts: message.English, System: units.SI}
+	w := Writer{Texts: message.English(), System: units.SI}
 	want := map[string]string{
 		"length": w.along(plan.Plan.Programme.CutLength), "schedule": "Shift 1", "crate": "1100", "bundle": w.along(plan.Plan.Bundle.Width), "swings": "Strip price",
 	}
@@ -156,7 +156,7 @@ func TestPicturesStandAlone(t *testing.T) {
 // While a tube is pulled only its own drawing is made.
 func TestPullDrawsTheTubeAlone(t *testing.T) {
 	_, _, plan := made(t, document.New())
-	got := Writer{Texts: message.English, System: units.SI}.Making(&plan, Room{Wide: 900})
+	got := Writer{Texts: message.English(), System: units.SI}.Making(&plan, Room{Wide: 900})
 	if len(got.Pictures) != 1 || got.Pictures[0].ID != "length" {
 		t.Errorf("%d pictures", len(got.Pictures))
 	}
@@ -165,7 +165,7 @@ func TestPullDrawsTheTubeAlone(t *testing.T) {
 // Money carries the shop's currency.
 func TestMoneyNamesItsCurrency(t *testing.T) {
 	_, res, _ := made(t, document.New())
-	w := Writer{Texts: message.English, System: units.US, Currency: "EUR"}
+	w := Writer{Texts: message.English(), System: units.US, Currency: "EUR"}
 	for id, want := range map[string]string{"price_tube": "EUR", "price_metre": "EUR per ft", "shifts": ""} {
 		f, _ := res.Find(id)
 		if got := w.Figure(f).Unit; got != want {
@@ -195,7 +195,7 @@ func TestShopFormShowsEveryValue(t *testing.T) {
 			walk(i.Items)
 		}
 	}
-	form := Writer{Texts: message.English, System: units.SI}.ShopForm(c)
+	form := Writer{Texts: message.English(), System: units.SI}.ShopForm(c)
 	walk(form.Items)
 	for _, f := range c.Fields() {
 		if !seen[f.Path] {

@@ -28,7 +28,7 @@ func edited(t *testing.T, pairs ...string) document.Document {
 
 func view(t *testing.T, d document.Document) View {
 	t.Helper()
-	w := Writer{Texts: message.English, System: d.Units}
+	w := Writer{Texts: message.English(), System: d.Units}
 	in, err := design.Read(d)
 	if err != nil {
 		return w.View(d, err, nil)
@@ -93,7 +93,7 @@ func TestEveryFigureShowsItsWorking(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			w := Writer{Texts: message.English, System: units.US}
+			w := Writer{Texts: message.English(), System: units.US}
 			res := design.Evaluate(in)
 			making := design.Make(in, res.Heat, shop.House())
 			res.AddMaking(&making)
@@ -144,7 +144,7 @@ func TestCurvesMarkTheDesign(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, sys := range []units.System{units.SI, units.US} {
-		for _, c := range (Writer{Texts: message.English, System: sys}).Curves(in) {
+		for _, c := range (Writer{Texts: message.English(), System: sys}).Curves(in) {
 			for _, p := range c.Panels {
 				if len(p.Lines) != 3 || p.Mark == nil {
 					t.Fatalf("%s/%s: %d lines, mark %v", c.ID, p.Figure, len(p.Lines), p.Mark)
@@ -176,7 +176,7 @@ func TestMapRingLiesInItsBand(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, q := range []design.Quantity{design.AreaRatio, design.Efficiency, design.UsedArea} {
-		f := (Writer{Texts: message.English, System: units.SI}).Map(in, q)
+		f := (Writer{Texts: message.English(), System: units.SI}).Map(in, q)
 		solved := design.Solve(in)
 		col := int((f.Ring.X - f.X.From) / (f.X.To - f.X.From) * float64(f.Columns-1))
 		row := int((f.Ring.Y - f.Y.From) / (f.Y.To - f.Y.From) * float64(f.Rows-1))
@@ -196,7 +196,7 @@ func BenchmarkViewAndCurves(b *testing.B) {
 	if err != nil {
 		b.Fatal(err)
 	}
-	w := Writer{Texts: message.English, System: units.SI}
+	w := Writer{Texts: message.English(), System: units.SI}
 	for b.Loop() {
 		res := design.Evaluate(in)
 		w.View(document.New(), nil, &res)
@@ -209,7 +209,7 @@ func BenchmarkMap(b *testing.B) {
 	if err != nil {
 		b.Fatal(err)
 	}
-	w := Writer{Texts: message.English, System: units.SI}
+	w := Writer{Texts: message.English(), System: units.SI}
 	for b.Loop() {
 		w.Map(in, design.UsedArea)
 	}

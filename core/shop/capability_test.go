@@ -119,7 +119,7 @@ func TestFaultsNameTheirPath(t *testing.T) {
 			t.Errorf("%s: faults %v, want %s at %s", c.name, faults, c.key, c.path)
 		}
 		for _, f := range faults {
-			message.English.Render(f.Why, units.SI)
+			message.English().Render(f.Why, units.SI)
 		}
 	}
 }
@@ -147,10 +147,10 @@ func TestEveryKeyHasALabel(t *testing.T) {
 			if !ok {
 				continue
 			}
-			if !message.English.Has("shop.field." + tg.key) {
+			if !message.English().Has("shop.field." + tg.key) {
 				t.Errorf("no label for %s", tg.key)
 			}
-			if tg.kind != "" && !message.English.Has("accepts."+string(tg.kind)) {
+			if tg.kind != "" && !message.English().Has("accepts."+string(tg.kind)) {
 				t.Errorf("nothing says what is accepted for %s, key %s", tg.kind, tg.key)
 			}
 			visit(typ.Field(i).Type)
@@ -177,7 +177,7 @@ func FuzzOpen(f *testing.F) {
 			c.Save()
 		}
 		for _, fault := range faults {
-			message.English.Render(fault.Why, units.SI)
+			message.English().Render(fault.Why, units.SI)
 		}
 	})
 }

@@ -200,7 +200,7 @@ func TestCostIsAbsentWithoutAPrice(t *testing.T) {
 		t.Error("a line plans a type that it does not make")
 	}
 	for _, why := range p.Absent {
-		message.English.Render(why, units.SI)
+		message.English().Render(why, units.SI)
 	}
 }
 
@@ -234,7 +234,7 @@ func TestSensitivity(t *testing.T) {
 		if cheaper && !(s.High < price && price < s.Low) || !cheaper && !(s.Low <= price && price <= s.High && s.Low < s.High) && s.ID != "rejects" {
 			t.Errorf("%s: %.3f, %.3f, %.3f", s.ID, s.Low, price, s.High)
 		}
-		if !message.English.Has("shop.driver." + s.ID) {
+		if !message.English().Has("shop.driver." + s.ID) {
 			t.Errorf("no name for %s", s.ID)
 		}
 	}
@@ -261,7 +261,7 @@ func TestEveryNameHasAText(t *testing.T) {
 		keys = append(keys, "shop.speed."+k)
 	}
 	for _, k := range keys {
-		if !message.English.Has(k) {
+		if !message.English().Has(k) {
 			t.Errorf("no text for %s", k)
 		}
 	}

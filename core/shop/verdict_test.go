@@ -28,7 +28,7 @@ func TestUsualTubePasses(t *testing.T) {
 	c, o := House(), footed()
 	for _, v := range Judge(&c, Choose(&c, &o), &o) {
 		if v.State != figure.Good && v.State != figure.Plain {
-			t.Errorf("%s: %s, %s", v.Rule, v.State, message.English.Render(v.Why, units.SI))
+			t.Errorf("%s: %s, %s", v.Rule, v.State, message.English().Render(v.Why, units.SI))
 		}
 	}
 }
@@ -259,10 +259,10 @@ func checkVerdict(t *testing.T, v Verdict) {
 	if v.State != figure.Good && v.Why.None() {
 		t.Fatalf("%s: %s without a reason", v.Rule, v.State)
 	}
-	if text := message.English.Render(v.Why, units.US); strings.Contains(text, "{") {
+	if text := message.English().Render(v.Why, units.US); strings.Contains(text, "{") {
 		t.Fatalf("%s: %q keeps an open place", v.Rule, text)
 	}
-	if !message.English.Has("shop.rule." + v.Rule) {
+	if !message.English().Has("shop.rule." + v.Rule) {
 		t.Fatalf("rule %s has no name", v.Rule)
 	}
 	finite(t, v.Rule, v)

@@ -10,7 +10,7 @@ import (
 )
 
 // pageFunctions gives the pages their words: msg is the English text of a key.
-var pageFunctions = template.FuncMap{"msg": message.English.Text}
+var pageFunctions = template.FuncMap{"msg": message.English().Text}
 
 // form is what the pages are rendered with: the document's fields in words, and the examples.
 type form struct {
@@ -47,7 +47,7 @@ func pageData() form {
 }
 
 func inWords(spec document.Spec) field {
-	texts := message.English
+	texts := message.English()
 	f := field{ID: spec.ID, Label: texts.Text("field." + spec.ID)}
 	if spec.Number() {
 		f.Hint = texts.Text(string(design.Accepts(spec.Kind)))

@@ -19,7 +19,7 @@ func JSON() ([]byte, error) {
 	}
 	all := map[units.System][]Plot{}
 	for _, system := range []units.System{units.SI, units.US} {
-		w := report.Writer{Texts: message.English, System: system}
+		w := report.Writer{Texts: message.English(), System: system}
 		for _, c := range append(w.Curves(in), w.HeatCurves(in, design.Rate(in))...) {
 			all[system] = append(all[system], Plot{c.ID, curveOption(c, plots.Light), curveOption(c, plots.Dark)})
 		}

@@ -82,7 +82,7 @@ func failure(err error) []byte {
 	if errors.As(err, &t) {
 		text = t.Message
 	}
-	reply, err := json.Marshal(map[string]any{"error": map[string]any{"message": message.English.Render(text, "si"), "key": text.Key, "fields": t.fields}})
+	reply, err := json.Marshal(map[string]any{"error": map[string]any{"message": message.English().Render(text, "si"), "key": text.Key, "fields": t.fields}})
 	if err != nil {
 		panic(err) // texts always marshal
 	}

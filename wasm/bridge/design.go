@@ -92,16 +92,16 @@ func show(d document.Document, area *sheet, want wanted) (reply, error) {
 }
 
 func writer(d document.Document) report.Writer {
-	return report.Writer{Texts: message.English, System: d.Units}
+	return report.Writer{Texts: message.English(), System: d.Units}
 }
 
 // compose draws the tube; in the section Heat with the temperature of its metal.
 func compose(in design.Input, h design.Heat, s units.System, area sheet, section string) drawing.Scene {
 	o := drawing.Options{
-		System: s, WidthPx: area.Width, HeightPx: area.Height, Text: message.English,
+		System: s, WidthPx: area.Width, HeightPx: area.Height, Text: message.English(),
 		Tube:  drawing.HatchingOf(string(in.TubeMetal.Kind), false),
 		Fin:   drawing.HatchingOf(string(in.FinMetal.Kind), true),
-		Alarm: report.Writer{Texts: message.English, System: s}.Alarm(h),
+		Alarm: report.Writer{Texts: message.English(), System: s}.Alarm(h),
 	}
 	if area.Hold != nil {
 		o.Hold = *area.Hold

@@ -53,9 +53,9 @@ func start(a startArgs) (any, error) {
 func said(err error) string {
 	var oe *document.OpenError
 	if errors.As(err, &oe) {
-		return message.English.Render(openMessage(oe), "si")
+		return message.English().Render(openMessage(oe), "si")
 	}
-	return message.English.Render(message.New("error.fault", "detail", err.Error()), "si")
+	return message.English().Render(message.New("error.fault", "detail", err.Error()), "si")
 }
 
 func openMessage(e *document.OpenError) message.Message {
@@ -84,7 +84,7 @@ func save(a saveArgs) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	return map[string]string{"text": string(text) + "\n", "filename": message.English.Text("file.name")}, nil
+	return map[string]string{"text": string(text) + "\n", "filename": message.English().Text("file.name")}, nil
 }
 
 type openArgs struct {

@@ -57,7 +57,7 @@ func refused(faults []shop.Fault) error {
 	return told{message.New("shop.file.faults", "count", len(faults), "first", faults[0].Why), english(units.SI).Faults(faults)}
 }
 
-func english(s units.System) report.Writer { return report.Writer{Texts: message.English, System: s} }
+func english(s units.System) report.Writer { return report.Writer{Texts: message.English(), System: s} }
 
 type shopArgs struct {
 	Shop string `json:"shop"`
@@ -79,7 +79,7 @@ func shopForm(a shopArgs) (any, error) {
 }
 
 func answerShop(c shop.Capability) shopReply {
-	return shopReply{string(c.Save()), english(units.SI).ShopForm(c), message.English.Text("file.shop_name")}
+	return shopReply{string(c.Save()), english(units.SI).ShopForm(c), message.English().Text("file.shop_name")}
 }
 
 // shopCommand is one change of a capability file. Op says which members count:
