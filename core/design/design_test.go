@@ -43,7 +43,7 @@ func TestExamplesAreValid(t *testing.T) {
 		t.Errorf("%d examples, want three or more", n)
 	}
 	for _, c := range cases.List() {
-		if _, err := Read(c.Document); err != nil {
+		if _, err := Read(c.Document()); err != nil {
 			t.Errorf("%s: %v", c.ID, err)
 		}
 	}

@@ -40,7 +40,7 @@ func value(t *testing.T, r Result, id string) float64 {
 // Conservation of tube, strip and money, as the page states them.
 func TestMakingAddsUp(t *testing.T) {
 	for _, c := range cases.List()[:2] {
-		r, m := planned(t, c.Document)
+		r, m := planned(t, c.Document())
 		get := func(id string) float64 { return value(t, r, id) }
 		near := func(what string, got, want float64) {
 			if math.Abs(got-want) > 1e-9*math.Abs(want) {

@@ -4,7 +4,7 @@ package cases
 
 import (
 	"embed"
-	"path"
+	"slices"
 	"strings"
 
 	"finwright/core/document"
@@ -13,47 +13,59 @@ import (
 //go:embed *.json
 var files embed.FS
 
-// Case is one example.
+// Case is one example, named as a menu does.
 type Case struct {
-	ID       string
-	Title    string
-	Document document.Document
-}
-
-var list = load()
-
-func load() []Case {
-	names, err := files.ReadDir(".")
-	if err != nil {
-		panic(err)
-	}
-	var out []Case
-	for _, n := range names {
-		text, err := files.ReadFile(n.Name())
-		if err != nil {
-			panic(err)
-		}
-		designs, err := document.Open(text)
-		if err != nil {
-			panic("cases: " + n.Name() + ": " + err.Error())
-		}
-		out = append(out, Case{strings.TrimSuffix(path.Base(n.Name()), ".json"), designs[0].Title, designs[0]})
-	}
-	return out
+	ID    string
+	Title string
 }
 
 // List returns the examples in the order of their file names.
-func List() []Case { return list }
+func List() []Case {
+	var list []Case
+	for _, id := range ids() {
+		list = append(list, Case{id, open(id).Title})
+	}
+	return list
+}
 
 // First is what an empty browser opens with.
-func First() document.Document { return list[0].Document }
+func First() document.Document { return open(ids()[0]) }
 
 // Find returns the design of an example.
 func Find(id string) (document.Document, bool) {
-	for _, c := range list {
-		if c.ID == id {
-			return c.Document, true
-		}
+	if !slices.Contains(ids(), id) {
+		return document.Document{}, false
 	}
-	return document.Document{}, false
+	return open(id), true
+}
+
+// Document opens the example.
+func (c Case) Document() document.Document { return open(c.ID) }
+
+func open(id string) document.Document {
+	designs, err := document.Open(read(id))
+	if err != nil {
+		panic("cases: " + id + ": " + err.Error())
+	}
+	return designs[0]
+}
+
+func read(id string) []byte {
+	text, err := files.ReadFile(id + ".json")
+	if err != nil {
+		panic(err)
+	}
+	return text
+}
+
+func ids() []string {
+	entries, err := files.ReadDir(".")
+	if err != nil {
+		panic(err)
+	}
+	var ids []string
+	for _, e := range entries {
+		ids = append(ids, strings.TrimSuffix(e.Name(), ".json"))
+	}
+	return ids
 }

@@ -71,13 +71,13 @@ func TestWrongEntryLeavesFiguresOut(t *testing.T) {
 }
 
 func TestStart(t *testing.T) {
-	saved := cases.List()[1].Document
+	saved := cases.List()[1].Document()
 	text, err := document.Save([]document.Document{saved})
 	if err != nil {
 		t.Fatal(err)
 	}
 	var l struct{ Fragment string }
-	if e := ask(t, "link", map[string]any{"document": cases.List()[2].Document}, &l); e != "" {
+	if e := ask(t, "link", map[string]any{"document": cases.List()[2].Document()}, &l); e != "" {
 		t.Fatal(e)
 	}
 	for name, c := range map[string]struct {
@@ -103,7 +103,7 @@ func TestStart(t *testing.T) {
 }
 
 func TestSaveAndOpen(t *testing.T) {
-	d := cases.List()[1].Document
+	d := cases.List()[1].Document()
 	var file struct{ Text, Filename string }
 	if e := ask(t, "save", map[string]any{"documents": []any{d}}, &file); e != "" {
 		t.Fatal(e)

@@ -29,12 +29,11 @@ type started struct {
 // start opens the link if there is one, else the saved design, else the first example.
 func start(a startArgs) (any, error) {
 	out := started{}
-	d := cases.First()
-	if a.Saved != "" {
-		if saved, err := openOne([]byte(a.Saved)); err != nil {
+	d, err := openOne([]byte(a.Saved))
+	if err != nil {
+		d = cases.First()
+		if a.Saved != "" {
 			out.Notice = said(err)
-		} else {
-			d = saved
 		}
 	}
 	if a.Link != "" {
@@ -45,7 +44,6 @@ func start(a startArgs) (any, error) {
 			d, out.Saved = linked, &saved
 		}
 	}
-	var err error
 	out.reply, err = show(d, a.Sheet, a.wanted)
 	return out, err
 }
