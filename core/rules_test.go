@@ -31,6 +31,9 @@ var lean = map[string][]string{
 	"wasm/canvas":      {"core/drawing/ink"},
 }
 
+// heavy lists standard packages that would make the engine larger and slower to start by more than they save.
+var heavy = []string{"regexp", "text/template", "html/template", "compress/flate", "compress/gzip", "log", "net/url"}
+
 var browserOnly = []string{"syscall/js", "github.com/hajimehoshi/ebiten", "github.com/go-echarts"}
 
 func eachGoFile(t *testing.T, mode parser.Mode, visit func(dir, path string, fset *token.FileSet, f *ast.File)) {
@@ -73,6 +76,9 @@ func TestImportsPointDown(t *testing.T) {
 				if strings.HasPrefix(name, b) && strings.HasPrefix(dir, "core/") {
 					t.Errorf("%s imports %s: core runs without a browser", path, name)
 				}
+			}
+			if slices.Contains(heavy, name) {
+				t.Errorf("%s imports %s: the engine would carry it", path, name)
 			}
 			local, ours := strings.CutPrefix(name, "finwright/")
 			if !ours {

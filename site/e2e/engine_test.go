@@ -12,7 +12,7 @@ import (
 )
 
 // engineBeside opens the page and puts a second engine beside the page's own, as `engine`: the page's module, bundled
-// for the test and evaluated through the debugger. `linked(units)` is what the method link is asked with.
+// for the test and evaluated through the debugger. `linked(units)` is what the method save is asked with.
 func engineBeside(t *testing.T) *browser.Page {
 	t.Helper()
 	root, err := exec.Command("go", "env", "GOROOT").Output()
@@ -33,7 +33,7 @@ func engineBeside(t *testing.T) *browser.Page {
 		globalThis.beside = beside;
 		globalThis.engine = beside.createEngine();
 		engine.call("start", {saved: "", link: "", sheet: {width: 800, height: 600}}).then(({document}) => {
-			globalThis.linked = (units) => ({document: {...document, units}});
+			globalThis.linked = (units) => ({documents: [{...document, units}]});
 			return true;
 		})`)
 	return page
@@ -57,15 +57,15 @@ func same(t *testing.T, what, got, want string) {
 
 func latestOfFour(t *testing.T, page *browser.Page) {
 	got := browser.Eval[string](page, `(async () => {
-		const si = await engine.call("link", linked("si")), us = await engine.call("link", linked("us"));
-		const replies = await Promise.all(["si", "us", "si", "us"].map((units) => engine.callLatest("slot", "link", linked(units))));
-		return JSON.stringify([si.fragment !== us.fragment, ...replies.map((reply) => reply && (reply.fragment === si.fragment ? "si" : "us"))]);
+		const si = await engine.call("save", linked("si")), us = await engine.call("save", linked("us"));
+		const replies = await Promise.all(["si", "us", "si", "us"].map((units) => engine.callLatest("slot", "save", linked(units))));
+		return JSON.stringify([si.text !== us.text, ...replies.map((reply) => reply && (reply.text === si.text ? "si" : "us"))]);
 	})()`)
 	same(t, "replies", got, `[true,"si",null,null,"us"]`)
 }
 
 func slotsApart(t *testing.T, page *browser.Page) {
-	got := browser.Eval[int](page, `Promise.all(["a", "b", "c"].map((slot) => engine.callLatest(slot, "link", linked("si"))))
+	got := browser.Eval[int](page, `Promise.all(["a", "b", "c"].map((slot) => engine.callLatest(slot, "save", linked("si"))))
 		.then((replies) => replies.filter(Boolean).length)`)
 	if got != 3 {
 		t.Errorf("%d of 3 slots were answered", got)
@@ -74,20 +74,20 @@ func slotsApart(t *testing.T, page *browser.Page) {
 
 func batch(t *testing.T, page *browser.Page) {
 	got := browser.Eval[string](page, `(async () => {
-		const one = JSON.stringify((await engine.call("link", linked("us"))));
-		const {done} = engine.batch("link", ["si", "us", "si", "us", "si"].map(linked));
+		const one = JSON.stringify((await engine.call("save", linked("us"))));
+		const {done} = engine.batch("save", ["si", "us", "si", "us", "si"].map(linked));
 		return (await done).map((reply) => JSON.stringify(reply) === one).join();
 	})()`)
 	same(t, "replies", got, "false,true,false,true,false")
 	got = browser.Eval[string](page, `(() => {
-		const {done, cancel} = engine.batch("link", Array.from({length: 1000}, () => linked("si")));
+		const {done, cancel} = engine.batch("save", Array.from({length: 1000}, () => linked("si")));
 		cancel();
 		return done.then(() => "done", (reason) => String(reason instanceof beside.Cancelled));
 	})()`)
 	same(t, "cancelled", got, "true")
-	got = browser.Eval[string](page, `engine.call("link", linked("si")).then(({fragment}) => typeof fragment)`)
+	got = browser.Eval[string](page, `engine.call("save", linked("si")).then(({text}) => typeof text)`)
 	same(t, "the interactive worker after it", got, "string")
-	got = browser.Eval[string](page, `engine.batch("link", [linked("si")]).done.then((replies) => String(replies.length))`)
+	got = browser.Eval[string](page, `engine.batch("save", [linked("si")]).done.then((replies) => String(replies.length))`)
 	same(t, "the next batch", got, "1")
 }
 
@@ -99,11 +99,11 @@ func refusal(t *testing.T, page *browser.Page) {
 // An uncaught error in the worker rejects what was asked, and the next call is answered by a new worker.
 func crash(t *testing.T, page *browser.Page) {
 	browser.Eval[bool](page, `(globalThis.pending = (async () => {
-		for (;;) await engine.call("link", linked("si"));
+		for (;;) await engine.call("save", linked("si"));
 	})().catch((reason) => String(reason instanceof beside.EngineCrash)), true)`)
 	if page.InWorkers(`reportError(new Error("made by the test"))`) == 0 {
 		t.Fatal("no worker was reached")
 	}
 	same(t, "pending", browser.Eval[string](page, "pending"), "true")
-	same(t, "next", browser.Eval[string](page, `engine.call("link", linked("si")).then(({fragment}) => typeof fragment)`), "string")
+	same(t, "next", browser.Eval[string](page, `engine.call("save", linked("si")).then(({text}) => typeof text)`), "string")
 }

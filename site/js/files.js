@@ -1,5 +1,5 @@
 // @ts-check
-// Files in and out, and links.
+// Files in and out.
 
 /**
  * @param {string} text
@@ -25,25 +25,4 @@ export function chooseFile(button, input, onText) {
     input.value = ""; // so that the same file can be chosen again
     if (file) onText(await file.text());
   });
-}
-
-/** What an address carries after #, once: afterwards the address is plain, so that a reload does not undo later work. */
-export function takeFragment() {
-  const fragment = location.hash.slice(1);
-  if (!fragment.startsWith("d=")) return "";
-  history.replaceState(null, "", location.pathname + location.search);
-  return fragment;
-}
-
-/** True when the clipboard took it; else the address line has it. @param {string} fragment */
-export async function copyLink(fragment) {
-  const url = new URL(location.href);
-  url.hash = fragment;
-  try {
-    await navigator.clipboard.writeText(url.href);
-    return true;
-  } catch {
-    history.replaceState(null, "", url);
-    return false;
-  }
 }

@@ -4,9 +4,10 @@
 import { createDesign } from "./design.js";
 import { createEngine, EngineError } from "./engine.js";
 import { createFigures } from "./figures.js";
-import { chooseFile, copyLink, download, takeFragment } from "./files.js";
+import { chooseFile, download } from "./files.js";
 import { createForm } from "./form.js";
 import { createHeat } from "./heat.js";
+import { copyLink, pack, takeFragment, unpack } from "./links.js";
 import { createMaking } from "./making.js";
 import { createShop } from "./shop.js";
 import { keepDesign, keepUnreadable, savedDesign } from "./keep.js";
@@ -71,8 +72,8 @@ const tools = createTools(design, {
     download(text, filename);
   },
   async link() {
-    const { fragment } = await engine.call("link", { document: design.document });
-    return copyLink(fragment);
+    const { text } = await engine.call("save", { documents: [design.document] });
+    return copyLink(await pack(text));
   },
 });
 
@@ -142,8 +143,9 @@ function told(notice, saved) {
   status.say(notice);
 }
 
-/** A link opens over the saved design: undo brings that back. @param {string} link */
-async function openLink(link) {
+/** A link opens over the saved design: undo brings that back. @param {string} fragment */
+async function openLink(fragment) {
+  const link = await unpack(fragment);
   let notice = "";
   await design.replace(async () => {
     const reply = await engine.call("start", { saved: "", link, ...sheet.area() });

@@ -22,7 +22,6 @@ var methods = map[string]method{
 	"working": with(working),
 	"save":    with(save),
 	"open":    with(open),
-	"link":    with(link),
 	"example": with(example),
 	"svg":     with(svg),
 

@@ -76,9 +76,10 @@ func TestStart(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	var l struct{ Fragment string }
-	if e := ask(t, "link", map[string]any{"document": cases.List()[2].Document()}, &l); e != "" {
-		t.Fatal(e)
+	linked := cases.List()[2].Document()
+	link, err := document.Save([]document.Document{linked})
+	if err != nil {
+		t.Fatal(err)
 	}
 	for name, c := range map[string]struct {
 		saved, link, title string
@@ -87,10 +88,9 @@ func TestStart(t *testing.T) {
 		"empty browser": {"", "", cases.First().Title, false, false},
 		"saved":         {string(text), "", saved.Title, false, false},
 		"damaged":       {string(text)[:200], "", cases.First().Title, true, false},
-		"link":          {string(text), l.Fragment, cases.List()[2].Title, false, true},
-		"bad link":      {string(text), "d=!!!", saved.Title, true, false},
-		"cut link":      {string(text), l.Fragment[:len(l.Fragment)/2], saved.Title, true, false},
-		"foreign hash":  {string(text), "somewhere", saved.Title, true, false},
+		"link":          {string(text), string(link), linked.Title, false, true},
+		"bad link":      {string(text), "?", saved.Title, true, false},
+		"cut link":      {string(text), string(link)[:len(link)/2], saved.Title, true, false},
 	} {
 		var got answered
 		if e := ask(t, "start", map[string]any{"saved": c.saved, "link": c.link, "sheet": area}, &got); e != "" {

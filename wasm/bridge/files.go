@@ -1,12 +1,7 @@
 package bridge
 
 import (
-	"bytes"
-	"compress/flate"
-	"encoding/base64"
 	"errors"
-	"io"
-	"strings"
 
 	"finwright/core/document"
 	"finwright/core/message"
@@ -15,7 +10,7 @@ import (
 
 type startArgs struct {
 	Saved string `json:"saved"` // the browser's own copy, an envelope, or empty
-	Link  string `json:"link"`  // what follows # in the address, or empty
+	Link  string `json:"link"`  // the envelope that a link carries, or empty
 	Sheet *sheet `json:"sheet"`
 	wanted
 }
@@ -37,8 +32,8 @@ func start(a startArgs) (any, error) {
 		}
 	}
 	if a.Link != "" {
-		if linked, err := unlink(a.Link); err != nil {
-			out.Notice = said(err)
+		if linked, err := openOne([]byte(a.Link)); err != nil {
+			out.Notice = said(cut(err))
 		} else {
 			saved := d
 			d, out.Saved = linked, &saved
@@ -46,6 +41,15 @@ func start(a startArgs) (any, error) {
 	}
 	out.reply, err = show(d, a.Sheet, a.wanted)
 	return out, err
+}
+
+// cut names a link's own trouble: what does not even read as a file was damaged on the way.
+func cut(err error) error {
+	var oe *document.OpenError
+	if errors.As(err, &oe) && oe.Key == "open.not_json" {
+		return &document.OpenError{Key: "open.bad_link"}
+	}
+	return err
 }
 
 func said(err error) string {
@@ -115,46 +119,4 @@ func example(a exampleArgs) (any, error) {
 		return nil, told{Message: message.New("error.no_example", "id", a.ID)}
 	}
 	return show(d, a.Sheet, a.wanted)
-}
-
-type linkArgs struct {
-	Document document.Document `json:"document"`
-}
-
-// linkPrefix marks a design in the address: d, the deflated envelope in URL-safe base64.
-const linkPrefix = "d="
-
-// maxLinked bounds what a link may inflate to, against a hostile one.
-const maxLinked = 1 << 20
-
-func link(a linkArgs) (any, error) {
-	text, err := document.Save([]document.Document{a.Document})
-	if err != nil {
-		return nil, err
-	}
-	var b bytes.Buffer
-	w, err := flate.NewWriter(&b, flate.BestCompression)
-	if err != nil {
-		return nil, err
-	}
-	if _, err := w.Write(text); err != nil {
-		return nil, err
-	}
-	if err := w.Close(); err != nil {
-		return nil, err
-	}
-	return map[string]string{"fragment": linkPrefix + base64.RawURLEncoding.EncodeToString(b.Bytes())}, nil
-}
-
-func unlink(fragment string) (document.Document, error) {
-	packed, ok := strings.CutPrefix(strings.TrimPrefix(fragment, "#"), linkPrefix)
-	raw, err := base64.RawURLEncoding.DecodeString(packed)
-	if !ok || err != nil {
-		return document.Document{}, &document.OpenError{Key: "open.bad_link"}
-	}
-	text, err := io.ReadAll(io.LimitReader(flate.NewReader(bytes.NewReader(raw)), maxLinked))
-	if err != nil {
-		return document.Document{}, &document.OpenError{Key: "open.bad_link", Detail: err.Error()}
-	}
-	return openOne(text)
 }
