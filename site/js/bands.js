@@ -71,5 +71,5 @@ export class Bands {
 
 /** @param {HTMLCanvasElement} canvas */
 function pen(canvas) {
-  return /** @type {CanvasRenderingContext2D} */ (canvas.getContext("2d"));
+  return /** @type {CanvasRenderingContext2D} */ (canvas.getContext("2d", { willReadFrequently: true }));
 }

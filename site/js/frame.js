@@ -4,16 +4,16 @@
 import { asset } from "./assets.js";
 import { compile, start } from "./loader.js";
 
-// Ebitengine asks for animation frames without end, also when nothing is to be painted. Here it gets one for each
-// message and each change of size, so that a drawing at rest costs nothing; and at once, so that what is painted goes
-// out with the frame under way.
+// Ebitengine asks for animation frames without end, also when nothing is to be painted. Here it gets one for each scene
+// and each change of size, so that a drawing at rest costs nothing; and at once, so that what is painted goes out with the
+// rest of the page and no frame is drawn twice.
 /** @type {FrameRequestCallback | null} */
 let waiting = null;
 let wanted = 2; // it starts with two
 
 globalThis.requestAnimationFrame = (callback) => {
   waiting = callback;
-  next();
+  if (wanted > 0) setTimeout(next); // not within the program's own call
   return 0;
 };
 
@@ -22,8 +22,7 @@ function next() {
   wanted--;
   const callback = waiting;
   waiting = null;
-  // Not before the program itself has heard the message.
-  setTimeout(() => callback(performance.now()));
+  callback(performance.now());
 }
 
 function want() {
@@ -31,7 +30,13 @@ function want() {
   next();
 }
 
-addEventListener("message", want);
+/** Called by the page around this frame. @param {object} scene */
+globalThis.paint = (scene) => {
+  if (!globalThis.take) return; // the program is not there yet
+  globalThis.take(scene);
+  want();
+};
+
 addEventListener("resize", want);
 
 // Ebitengine asks for gamepads in every frame, which costs milliseconds. The drawing takes no input.

@@ -9,6 +9,12 @@ declare class Go {
 /** Set by the engine program: JSON in, JSON out. */
 declare var finwright: { call(method: string, args: string): string };
 
+/** Set by the canvas program: takes what has changed of a scene. */
+declare var take: undefined | ((scene: object) => void);
+
+/** Set by frame.js. */
+declare function paint(scene: object): void;
+
 /** Set by first.js: the worker whose engine the page asks. */
 declare var engineWorker: Worker;
 

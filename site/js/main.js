@@ -88,6 +88,7 @@ watchKeys(design);
  * @param {{settled: boolean, since?: number}} how
  */
 function show({ document, view }, { settled, since }) {
+  sheet.show(document, view, { settled, since }); // first: it asks for sizes, which is cheap until something changes
   form.show(view.fields);
   spans.show(view.spans);
   if (view.valid) measured(view);
@@ -96,7 +97,6 @@ function show({ document, view }, { settled, since }) {
   making.setStale(!view.valid);
   status.show(view);
   tools.show(view);
-  sheet.show(document, view, { settled, since });
   if (!settled) return;
   at("summary").textContent = view.summary;
   working.refresh();

@@ -13,40 +13,32 @@ export function createPainter(root, onFailure) {
   frame.className = "paint";
   frame.tabIndex = -1;
   frame.setAttribute("aria-hidden", "true");
-  let id = 0;
-  let ready = false;
   /** @type {Record<string, any>} */
   const last = { transform: { k: 1, x: 0, y: 0 }, theme: colours(root) };
 
-  /** @param {Record<string, any>} message */
-  function send(message) {
-    Object.assign(last, message);
-    if (ready) frame.contentWindow?.postMessage({ type: "scene", id: ++id, ...message }, location.origin);
+  /** Paints before it returns. @param {Record<string, any>} scene what has changed of it */
+  function send(scene) {
+    Object.assign(last, scene);
+    /** @type {any} */ (frame.contentWindow)?.paint?.(scene); // one that is still loading asks for all when it is ready
   }
 
   function give() {
-    removeEventListener("message", hear);
     clearTimeout(timer);
     frame.remove();
     onFailure();
   }
 
-  /** @param {MessageEvent} event */
-  function hear({ source, origin, data }) {
-    if (source !== frame.contentWindow || origin !== location.origin) return;
-    if (data.type === "ready") {
-      clearTimeout(timer);
-      ready = true;
-      send(last);
-    }
-    if (data.type === "painted" && last.ink && data.id > 0) {
-      frame.classList.add("painted");
-      root.dispatchEvent(new CustomEvent("painted", { detail: data.id }));
-    }
-  }
+  frame.addEventListener("ready", () => {
+    clearTimeout(timer);
+    send(last);
+  });
+  frame.addEventListener("painted", () => {
+    if (!last.ink) return;
+    frame.classList.add("painted");
+    root.dispatchEvent(new CustomEvent("painted"));
+  });
 
   const timer = setTimeout(give, PATIENCE);
-  addEventListener("message", hear);
   if (canPaint()) {
     frame.src = "drawing.html";
     root.prepend(frame);

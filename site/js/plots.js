@@ -4,12 +4,22 @@
 
 import { LineChart, ScatterChart } from "echarts/charts";
 import { AxisPointerComponent, GridComponent } from "echarts/components";
-import { init, use } from "echarts/core";
+import { init, setPlatformAPI, use } from "echarts/core";
 import { CanvasRenderer } from "echarts/renderers";
 import { asset } from "./assets.js";
 import { Bands } from "./bands.js";
 
 use([LineChart, ScatterChart, GridComponent, AxisPointerComponent, CanvasRenderer]);
+
+// Thin lines redrawn with every move of the pointer: the processor draws them in a fraction of the time that it takes to
+// hand them to a graphics card, the more so where there is none.
+setPlatformAPI({
+  createCanvas() {
+    const canvas = document.createElement("canvas");
+    canvas.getContext("2d", { willReadFrequently: true }); // the chart library gets this one
+    return canvas;
+  },
+});
 
 /**
  * @typedef {{field: string, unit: string, step: number}} Place what an axis sets, and by how much an arrow key moves it

@@ -40,10 +40,10 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   /** When the next frame has been drawn, plots and all. */
   const framed = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
 
-  /** From a pointer event until all is redrawn: the plots paint in the next frame, the drawing when its own is done. @param {number} start */
-  async function time(start) {
+  /** From a pointer event until all is redrawn: the plots paint in the next frame. @param {number} start @param {Promise<any>} drawn */
+  async function time(start, drawn) {
     timing = true;
-    await Promise.all([painted(), framed()]);
+    await Promise.all([drawn, framed()]);
     performance.measure("finwright:drag", { start, end: performance.now() });
     timing = false;
   }
@@ -103,8 +103,9 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       drawing?.setStale(stale);
       plots?.setStale(stale);
       if (!view.valid || !view.scene || !plots) return; // an answer from before there was a sheet has no scene
+      const drawn = painted();
       draw();
-      if (since !== undefined && !timing) time(since);
+      if (since !== undefined && !timing) time(since, drawn);
       if (!settled) return;
       if (JSON.stringify(document) !== paperOf) paper.replaceChildren(); // no drawing is better than another tube's
       plotted = loadMap().then(prepare);

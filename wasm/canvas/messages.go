@@ -9,30 +9,19 @@ import (
 	"finwright/core/drawing/ink"
 )
 
-var (
-	window = js.Global()
-	origin = window.Get("location").Get("origin").String()
-	parent = window.Get("parent")
-)
+var window = js.Global()
 
-// listen takes scenes from the page that holds this frame, and from no other:
-// {type: "scene", id, ink, transform: {k, x, y}, theme: {paper, ink, grey}}. What is absent stays as it was.
+// listen lets the page that holds this frame hand over scenes, by calling the
+// global take({ink, transform: {k, x, y}, theme: {paper, ink, grey}}). What is absent stays as it was.
 func listen(c *canvas) {
-	window.Call("addEventListener", "message", js.FuncOf(func(_ js.Value, args []js.Value) any {
-		event := args[0]
-		if !event.Get("source").Equal(parent) || event.Get("origin").String() != origin {
-			return nil
-		}
-		if data := event.Get("data"); data.Type() == js.TypeObject && data.Get("type").Equal(js.ValueOf("scene")) {
-			c.take(data)
-		}
+	window.Set("take", js.FuncOf(func(_ js.Value, args []js.Value) any {
+		c.take(args[0])
 		return nil
 	}))
-	post(map[string]any{"type": "ready"})
+	tell("ready")
 }
 
 func (c *canvas) take(data js.Value) {
-	c.id = data.Get("id").Int()
 	if text := data.Get("ink"); text.Truthy() {
 		packed, err := base64.StdEncoding.DecodeString(text.String())
 		if err == nil {
@@ -59,6 +48,9 @@ func (c *canvas) take(data js.Value) {
 	}
 }
 
-func painted(id int) { post(map[string]any{"type": "painted", "id": id}) }
-
-func post(message map[string]any) { parent.Call("postMessage", message, origin) }
+// tell sends an event to the element that holds this frame: it is heard before the call returns.
+func tell(event string) {
+	if frame := window.Get("frameElement"); frame.Truthy() {
+		frame.Call("dispatchEvent", window.Get("Event").New(event))
+	}
+}
