@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
-	"io"
 	"slices"
 
 	"finwright/core/units"
@@ -75,9 +74,9 @@ func Open(text []byte) ([]Document, error) { return open(text, Version, migratio
 
 func open(text []byte, version int, steps []func(map[string]any)) ([]Document, error) {
 	var raw struct {
-		Format  string           `json:"format"`
-		Version int              `json:"version"`
-		Designs []map[string]any `json:"designs"`
+		Format  string            `json:"format"`
+		Version int               `json:"version"`
+		Designs []json.RawMessage `json:"designs"`
 	}
 	if err := json.Unmarshal(text, &raw); err != nil {
 		return nil, &OpenError{"open.not_json", err.Error()}
@@ -94,8 +93,11 @@ func open(text []byte, version int, steps []func(map[string]any)) ([]Document, e
 	}
 	out := make([]Document, 0, len(raw.Designs))
 	for _, design := range raw.Designs {
-		for v := raw.Version; v < version; v++ {
-			steps[v-1](design)
+		if raw.Version < version {
+			var err error
+			if design, err = lift(design, steps[raw.Version-1:version-1]); err != nil {
+				return nil, &OpenError{"open.shape", err.Error()}
+			}
 		}
 		d, err := strict(design)
 		if err != nil {
@@ -106,18 +108,22 @@ func open(text []byte, version int, steps []func(map[string]any)) ([]Document, e
 	return out, nil
 }
 
-func strict(raw map[string]any) (Document, error) {
-	var d Document
-	text, err := json.Marshal(raw)
-	if err == nil {
-		dec := json.NewDecoder(bytes.NewReader(text))
-		dec.DisallowUnknownFields()
-		err = dec.Decode(&d)
-		if err == nil && dec.More() {
-			err = io.ErrUnexpectedEOF
-		}
+func lift(design []byte, steps []func(map[string]any)) ([]byte, error) {
+	var raw map[string]any
+	if err := json.Unmarshal(design, &raw); err != nil {
+		return nil, err
 	}
-	if err != nil {
+	for _, step := range steps {
+		step(raw)
+	}
+	return json.Marshal(raw)
+}
+
+func strict(text []byte) (Document, error) {
+	var d Document
+	dec := json.NewDecoder(bytes.NewReader(text))
+	dec.DisallowUnknownFields()
+	if err := dec.Decode(&d); err != nil {
 		return d, &OpenError{"open.shape", err.Error()}
 	}
 	return d, Check(d)

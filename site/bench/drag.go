@@ -11,7 +11,7 @@ func drag() ([]row, error) {
 	return with(func(b *bench, chromium *browser.Browser) ([]row, error) {
 		page := chromium.Page(b, browser.Desk)
 		page.Open("")
-		page.WaitMark("finwright:drawn")
+		page.WaitMark("finwright:painted")
 		grip := page.Centre(`[data-testid="grip-tip"]`)
 		for i := range 10 {
 			away := browser.Point{X: grip.X, Y: grip.Y - 20*math.Pow(-1, float64(i))}

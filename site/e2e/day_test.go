@@ -48,7 +48,7 @@ func TestWorkingDay(t *testing.T) {
 	chromium.Offline(true)
 	t.Cleanup(func() { chromium.Offline(false) })
 	page.Reload()
-	page.WaitMark("finwright:drawn")
+	page.WaitMark("finwright:painted")
 	waitEntry(page, "fin_height", "14 mm")
 	if strings.TrimSpace(page.Text(figureOf("fin_od"))) == "" {
 		t.Error("no figures without a network")

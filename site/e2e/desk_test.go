@@ -31,7 +31,7 @@ func atDesk(t *testing.T) *browser.Page {
 	if desk == nil {
 		desk = chromium.Page(deskLent, browser.Desk)
 		desk.Open("")
-		desk.WaitMark("finwright:drawn")
+		desk.WaitMark("finwright:painted")
 	}
 	loadExample(desk, 0)
 	return desk
@@ -53,7 +53,7 @@ func opened(t *testing.T, view browser.View, rest string) *browser.Page {
 	t.Helper()
 	page := chromium.Page(t, view)
 	page.Open(rest)
-	page.WaitMark("finwright:drawn")
+	page.WaitMark("finwright:painted")
 	return page
 }
 

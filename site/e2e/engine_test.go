@@ -28,7 +28,7 @@ func engineBeside(t *testing.T) *browser.Page {
 	}
 	page := chromium.Page(t, browser.Desk)
 	page.Open("")
-	page.WaitMark("finwright:drawn")
+	page.WaitMark("finwright:painted")
 	browser.Eval[bool](page, string(script)+`;
 		globalThis.beside = beside;
 		globalThis.engine = beside.createEngine();

@@ -51,7 +51,7 @@ func TestLinkOpensInAnotherProfile(t *testing.T) {
 	other.WaitMark("finwright:figures")
 	waitEntry(other, "fin_height", "13 mm")
 	other.Wait(element(id("undo")) + ".disabled")
-	other.WaitMark("finwright:drawn")
+	other.WaitMark("finwright:painted")
 	browser.Eval[bool](other, "(location.hash = "+js(link)+", true)")
 	waitTyped(other, "fin_height", "7/16 in")
 	other.Click(id("undo"))
@@ -135,7 +135,7 @@ func TestFiles(t *testing.T) {
 	newer := strings.Replace(string(text), fmt.Sprintf(`"version": %d`, document.Version), `"version": 99`, 1)
 	for name, file := range map[string]struct{ content, told string }{
 		"page":        {js("<!doctype html><script>alert(1)</script>"), "not a design file"},
-		"huge":        {`'{"format":"finwright-design","version":2,"designs":[' + "9,".repeat(1 << 21) + '9]}'`, "not a design file"},
+		"huge":        {`'{"format":"finwright-design","version":2,"designs":[' + "9,".repeat(1 << 21) + '9]}'`, "between 1 and 500"},
 		"newer":       {js(newer), "newer version"},
 		"binary":      {"new Uint8Array(4096).map((_, i) => i)", "not a design file"},
 		"field gone":  {js(strings.Replace(string(text), `"fin_height"`, `"fin_depth"`, 1)), "damaged"},
@@ -171,7 +171,7 @@ func TestNothingIsKeptWhereStorageIsBarred(t *testing.T) {
 	page := chromium.Page(t, browser.Desk)
 	page.Before(`Storage.prototype.setItem = Storage.prototype.getItem = () => { throw new DOMException("barred", "SecurityError"); }`)
 	page.Open("")
-	page.WaitMark("finwright:drawn")
+	page.WaitMark("finwright:painted")
 	page.Type(entry("fin_height"), "11 mm")
 	page.WaitText(figureOf("fin_od"), "47.40")
 	page.Wait(`document.querySelector("#said").textContent.includes("Save it as a file")`)

@@ -29,7 +29,7 @@ func quiet(t *testing.T, b *browser.Browser, page *browser.Page) {
 func TestPageLoadsFromASubPath(t *testing.T) {
 	page := chromium.Page(t, browser.Desk)
 	page.Open("")
-	page.WaitMark("finwright:drawn")
+	page.WaitMark("finwright:painted")
 	quiet(t, chromium, page)
 	for _, part := range []string{"engine.", "canvas.", "js/engine.worker."} {
 		if !strings.Contains(strings.Join(page.Requests(), " "), chromium.Base+part) {
@@ -50,6 +50,6 @@ func TestPageLoadsFromAHostThatUnpacks(t *testing.T) {
 	})
 	page := unpacking.Page(t, browser.Desk)
 	page.Open("")
-	page.WaitMark("finwright:drawn")
+	page.WaitMark("finwright:painted")
 	quiet(t, unpacking, page)
 }

@@ -53,7 +53,7 @@ func TestShopIsEditedAndKept(t *testing.T) {
 	page.Wait(`document.getElementById("shop-error-rates/line").textContent === "" && localStorage.getItem("finwright.shop").includes("900 /h")`)
 	page.Wait(`document.querySelector('[data-testid="figure-price_tube-value"]').textContent !== "` + price + `"`)
 	page.Reload()
-	page.WaitMark("finwright:drawn")
+	page.WaitMark("finwright:painted")
 	page.Click(`[data-testid="section-making"]`)
 	page.Wait(`(document.querySelector('[data-testid="figure-price_tube-value"]')?.textContent ?? "` + price + `") !== "` + price + `"`)
 	page.Click(`[data-testid="shop-open"]`)
@@ -67,7 +67,7 @@ func making(t *testing.T, view browser.View, example string) *browser.Page {
 	t.Helper()
 	page := chromium.Page(t, view)
 	page.Open("")
-	page.WaitMark("finwright:drawn")
+	page.WaitMark("finwright:painted")
 	if example != "" {
 		first := page.Value("#design-title")
 		page.Click("#examples-button")

@@ -20,7 +20,7 @@ func TestShots(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			page := chromium.Page(t, view)
 			page.Open("")
-			page.WaitMark("finwright:drawn")
+			page.WaitMark("finwright:painted")
 			page.Screenshot(shots, name)
 			quiet(t, chromium, page)
 		})

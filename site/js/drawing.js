@@ -1,5 +1,6 @@
 // @ts-check
-// The drawing: a painted sheet, and over it the texts and grips. Where nothing can paint, a picture stands in for the sheet.
+// The drawing: a painted sheet, and over it the texts and grips. A picture stands in for the sheet until the program that
+// paints has come, and for good where nothing can paint.
 
 import { createGrips } from "./grips.js";
 import { createWords, element } from "./overlay.js";
@@ -27,13 +28,10 @@ export function createDrawing(root, page) {
   root.append(overlay);
 
   /** @type {any} */ let scene = null;
-  /** @type {ReturnType<typeof createPicture> | null} */ let picture = null;
+  /** @type {ReturnType<typeof createPicture> | null} */ let picture = createPicture(root, page.requestSVG);
   const showWords = createWords(words);
   const grips = createGrips(handles, { ...page, onChange: lay });
-  const painter = createPainter(root, () => {
-    picture = createPicture(root, page.requestSVG);
-    if (scene) picture.show(scene, pan.transform());
-  });
+  const painter = createPainter(root);
   const pan = createPan(overlay, (transform) => {
     lay();
     painter.send({ transform });
@@ -60,6 +58,13 @@ export function createDrawing(root, page) {
     },
     /** @param {boolean} stale what is shown is not what is entered */
     setStale: (stale) => root.classList.toggle("stale", stale),
+    /** Loads the program that paints; true when it has taken over from the picture. */
+    async quicken() {
+      if (!(await painter.start())) return false;
+      picture?.end();
+      picture = null;
+      return true;
+    },
     /** Colours have changed. */
     setTheme: painter.repaint,
     /** Scales to draw at while a grip is held; goes to the engine with the size of the sheet. */

@@ -100,7 +100,7 @@ function show({ document, view }, { settled, since }) {
   if (!settled) return;
   at("summary").textContent = view.summary;
   working.refresh();
-  autosave().catch(failed);
+  if (sheet.loaded || design.history.canUndo) autosave().catch(failed); // what is shown first is kept when all is drawn
 }
 
 /** @param {any} view */
@@ -171,6 +171,7 @@ async function start() {
   performance.mark("finwright:figures");
   await sheet.load().catch(failed);
   performance.mark("finwright:drawn");
+  if (await sheet.quicken()) performance.mark("finwright:painted");
   keepOffline();
 }
 

@@ -4,11 +4,8 @@
 const PATIENCE = 30000; // ms until a frame that does not answer is given up
 const TONES = ["paper", "ink", "grey"];
 
-/**
- * @param {HTMLElement} root
- * @param {() => void} onFailure the frame cannot paint
- */
-export function createPainter(root, onFailure) {
+/** @param {HTMLElement} root */
+export function createPainter(root) {
   const frame = document.createElement("iframe");
   frame.className = "paint";
   frame.tabIndex = -1;
@@ -22,31 +19,31 @@ export function createPainter(root, onFailure) {
     /** @type {any} */ (frame.contentWindow)?.paint?.(scene); // one that is still loading asks for all when it is ready
   }
 
-  function give() {
-    clearTimeout(timer);
-    frame.remove();
-    onFailure();
-  }
-
-  frame.addEventListener("ready", () => {
-    clearTimeout(timer);
-    send(last);
-  });
+  frame.addEventListener("ready", () => send(last));
   frame.addEventListener("painted", () => {
     if (!last.ink) return;
     frame.classList.add("painted");
     root.dispatchEvent(new CustomEvent("painted"));
   });
 
-  const timer = setTimeout(give, PATIENCE);
-  if (canPaint()) {
-    frame.src = "drawing.html";
-    root.prepend(frame);
-  } else {
-    queueMicrotask(give);
-  }
+  return {
+    send,
+    repaint: () => send({ theme: colours(root) }),
 
-  return { send, repaint: () => send({ theme: colours(root) }) };
+    /** Loads the frame. @returns {Promise<boolean>} whether it has painted, or never will */
+    start: () =>
+      new Promise((resolve) => {
+        if (!canPaint()) return resolve(false);
+        const timer = setTimeout(() => {
+          frame.remove();
+          resolve(false);
+        }, PATIENCE);
+        frame.addEventListener("ready", () => clearTimeout(timer));
+        root.addEventListener("painted", () => frame.classList.contains("painted") && resolve(true));
+        frame.src = "drawing.html";
+        root.prepend(frame);
+      }),
+  };
 }
 
 function canPaint() {

@@ -1,5 +1,5 @@
 // @ts-check
-// The drawing as the engine's SVG, where WebGL is missing.
+// The drawing as the engine's SVG, while nothing else paints it.
 
 /**
  * @param {HTMLElement} root
@@ -9,6 +9,7 @@ export function createPicture(root, requestSVG) {
   root.classList.add("as-picture");
   /** @type {Element | null} */
   let picture = null;
+  let ended = false;
 
   /** @param {any} scene @param {import("./overlay.js").Transform} t */
   function turn(scene, { k, x, y }) {
@@ -22,7 +23,7 @@ export function createPicture(root, requestSVG) {
     /** @param {any} scene @param {import("./overlay.js").Transform} transform */
     async show(scene, transform) {
       const text = await requestSVG();
-      if (!text) return;
+      if (!text || ended) return;
       const next = document.importNode(new DOMParser().parseFromString(text, "image/svg+xml").documentElement, true);
       next.classList.add("picture");
       next.removeAttribute("width");
@@ -33,6 +34,11 @@ export function createPicture(root, requestSVG) {
       picture = next;
       turn(scene, transform);
       root.dispatchEvent(new CustomEvent("painted"));
+    },
+    end() {
+      ended = true;
+      picture?.remove();
+      root.classList.remove("as-picture");
     },
   };
 }

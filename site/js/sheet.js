@@ -91,6 +91,10 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     get section() {
       return section;
     },
+    /** Whether there is something to draw on. */
+    get loaded() {
+      return plots !== null;
+    },
     lastGood: () => good.document,
 
     /**
@@ -129,6 +133,9 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       await design.refresh();
       await Promise.all([plotted, drawn]);
     },
+
+    /** Has the drawing painted instead of pictured: sharper to pull at, and too large to load before anything shows. */
+    quicken: () => drawing?.quicken(),
 
     /** Another section is shown. @param {string} name */
     turn(name) {
