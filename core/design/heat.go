@@ -120,7 +120,7 @@ func heatNotices(h Heat) []Notice {
 	var out []Notice
 	for _, f := range h.Findings {
 		if f.State == figure.No || f.State == figure.Watch {
-			out = append(out, Notice{f.State, caseField[f.Case], "hottest_root", f.Why})
+			out = append(out, Notice{f.State, caseField[f.Case], h.rootOf(f.Case), f.Why})
 		}
 	}
 	if h.Wet {
@@ -136,6 +136,14 @@ func heatNotices(h Heat) []Notice {
 		}
 	}
 	return out
+}
+
+// rootOf is the figure that a remark on a case belongs to: the hottest root of that case where one is stated.
+func (h Heat) rootOf(c exchanger.Case) string {
+	if _, stated := h.Case.Root[c]; stated && c != exchanger.Normal {
+		return "root_" + string(c)
+	}
+	return "hottest_root"
 }
 
 // caseField is where each case is entered.

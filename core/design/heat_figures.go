@@ -202,9 +202,15 @@ func (b *builder) metal(h Heat) []figure.Figure {
 	tip := float64(b.in.Air.In) + (root-float64(b.in.Air.In))*b.s.Fin.TipRatio
 	list := []figure.Figure{
 		fig("hottest_root", units.Temp, root, "", "hottest_root"),
-		fig("hottest_tip", units.Temp, tip, "", "hottest_tip", arg("T_a", units.Temp, float64(b.in.Air.In)), arg("T_r", units.Temp, root), arg("ϑ_r", units.Factor, b.s.Fin.TipRatio)),
-		fig("coldest_metal", units.Temp, d.Coldest.Celsius, "", "coldest_metal"),
 	}
+	for _, c := range []exchanger.Case{exchanger.StartUp, exchanger.Upset} {
+		if at, stated := h.Case.Root[c]; stated {
+			list = append(list, fig(h.rootOf(c), units.Temp, at, "", "hottest_root"))
+		}
+	}
+	list = append(list,
+		fig("hottest_tip", units.Temp, tip, "", "hottest_tip", arg("T_a", units.Temp, float64(b.in.Air.In)), arg("T_r", units.Temp, root), arg("ϑ_r", units.Factor, b.s.Fin.TipRatio)),
+		fig("coldest_metal", units.Temp, d.Coldest.Celsius, "", "coldest_metal"))
 	w, held := winding(b.in)
 	if !held {
 		return append(list, absent("bond_loss", units.Temp, "", "absent.not_tension"))

@@ -97,17 +97,18 @@ func TestRandomBanksBalance(t *testing.T) {
 
 func TestAboveALimitNamesCaseAndLimit(t *testing.T) {
 	for name, c := range map[string]struct {
-		pairs []string
-		state figure.State
-		words []string
+		pairs  []string
+		figure string
+		state  figure.State
+		words  []string
 	}{
-		"normal":  {[]string{"inside_in", "150 °C", "inside_pressure", "2000 kPa"}, figure.No, []string{"normal", "130"}},
-		"upset":   {[]string{"upset", "230 °C"}, figure.No, []string{"upset", "130"}},
-		"start":   {[]string{"start_up", "260 °C", "fin_type", "knurled_footed"}, figure.No, []string{"start-up", "200"}},
-		"house":   {[]string{"house_limit", "80 °C"}, figure.Watch, []string{"80"}},
-		"unasked": {nil, figure.Watch, []string{"start-up"}},
+		"normal":  {[]string{"inside_in", "150 °C", "inside_pressure", "2000 kPa"}, "hottest_root", figure.No, []string{"normal", "130"}},
+		"upset":   {[]string{"upset", "230 °C"}, "root_upset", figure.No, []string{"at upset", "130"}},
+		"start":   {[]string{"start_up", "260 °C", "fin_type", "knurled_footed"}, "root_start_up", figure.No, []string{"at start-up", "200"}},
+		"house":   {[]string{"house_limit", "80 °C"}, "hottest_root", figure.Watch, []string{"80"}},
+		"unasked": {nil, "hottest_root", figure.Watch, []string{"start-up"}},
 	} {
-		f, ok := Evaluate(read(t, c.pairs...)).Find("hottest_root")
+		f, ok := Evaluate(read(t, c.pairs...)).Find(c.figure)
 		if !ok || f.State != c.state {
 			t.Errorf("%s: state %s, want %s", name, f.State, c.state)
 			continue
@@ -123,8 +124,10 @@ func TestAboveALimitNamesCaseAndLimit(t *testing.T) {
 		}
 	}
 	all := Evaluate(read(t, "start_up", "90 °C", "upset", "95 °C"))
-	if f, _ := all.Find("hottest_root"); f.State != figure.Good {
-		t.Errorf("within every limit, yet %s", f.State)
+	for _, id := range []string{"hottest_root", "root_start_up", "root_upset"} {
+		if f, _ := all.Find(id); f.State != figure.Good {
+			t.Errorf("%s: within every limit, yet %q", id, f.State)
+		}
 	}
 }
 

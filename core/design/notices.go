@@ -15,6 +15,7 @@ const (
 	narrowestGap  = 0.0010  // m, below it dirt bridges the fins
 	stretchOther  = 2.0     // Df/d of metals without an entry
 	stretchMargin = 1e-9    // so that a limit met exactly passes
+	tipMargin     = 0.5e-6  // m, so that a tip passes that prints as the limit
 )
 
 // stretchUsual is the greatest usual Df/d by fin metal.
@@ -25,7 +26,7 @@ var stretchUsual = map[material.Kind]float64{
 }
 
 // watched figures say "good" when nothing was remarked of them.
-var watched = map[string]bool{"tip_thickness": true, "stretch": true, "fin_efficiency": true, "gap": true, "conductivity": true, "strip_width": true, "film": true, "air_drop": true, "hottest_root": true}
+var watched = map[string]bool{"tip_thickness": true, "stretch": true, "fin_efficiency": true, "gap": true, "conductivity": true, "strip_width": true, "film": true, "air_drop": true, "hottest_root": true, "root_start_up": true, "root_upset": true}
 
 // notices remarks on a design that can be evaluated.
 func notices(in *Input, s *State) []Notice {
@@ -50,7 +51,7 @@ func notices(in *Input, s *State) []Notice {
 			"stretch", quantity(units.Factor, t.Stretch()), "limit", quantity(units.Factor, limit),
 			"height", quantity(units.Height, float64(t.OD)*(limit-1)/2))
 	}
-	if tt := float64(t.TipThickness()); tt < thinnestTip {
+	if tt := float64(t.TipThickness()); tt < thinnestTip-tipMargin {
 		add(figure.Watch, "strip_thickness", "tip_thickness", "notice.thin_tip",
 			"tip", quantity(units.Thickness, tt), "limit", quantity(units.Thickness, thinnestTip))
 	}

@@ -16,11 +16,12 @@ type axis struct {
 	floor float64 // SI, the least shown
 	reach float64 // the plot reaches at least reach times the design's value
 	least float64 // SI, and at least this far
+	hair  float64 // steps from nought at which the curves of the surface start
 }
 
 var (
-	heightAxis = axis{"height", "fin_height", units.Height, 0.002, 1.5, 0.020}
-	pitchAxis  = axis{"pitch", "fin_pitch", units.FinCount, 80, 1.3, 480}
+	heightAxis = axis{"height", "fin_height", units.Height, 0.002, 1.5, 0.020, hair}
+	pitchAxis  = axis{"pitch", "fin_pitch", units.FinCount, 80, 1.3, 480, 1} // fewer fins are hardly a finned tube, and the film of so few is beyond every correlation
 )
 
 // samples is how many points a curve has: smooth at a page's width.
@@ -58,11 +59,14 @@ func (w Writer) span(a axis, at, hair float64) Span {
 	return Span{w.axisOf(a), math.Max(s.Low, hair*s.Step), s.High}
 }
 
-// hair lets the curves of the surface start where there is no fin at all.
+// hair lets a curve start where there is no fin at all.
 const hair = 1e-3
 
 func (w Writer) curves(in design.Input, a axis, at float64) Curves {
-	span := w.span(a, at, hair)
+	span := w.span(a, at, a.hair)
+	if units.In(a.kind, at, w.System) < span.From {
+		span = w.span(a, at, hair)
+	}
 	shown := span.at(samples)
 	si := make([]float64, len(shown))
 	for i, x := range shown {

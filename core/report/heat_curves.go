@@ -8,7 +8,7 @@ import (
 	"finwright/core/units"
 )
 
-var velocityAxis = axis{"velocity", "face_velocity", units.Velocity, 0.5, 1.5, 5}
+var velocityAxis = axis{"velocity", "face_velocity", units.Velocity, 0.5, 1.5, 5, 1}
 
 // heatSamples is how many points a curve of the whole bank has: each is a calculation of its own.
 const heatSamples = 19
