@@ -22,7 +22,7 @@ func TestHeat(t *testing.T) {
 	step(t, "a case above the limit", func(t *testing.T) {
 		enter(page, "upset", "300 °C")
 		page.Wait(element(id("status")) + ".querySelector('[data-state=no]')")
-		page.Wait(`[...document.querySelectorAll("#remarks li")].some((item) => item.querySelector("[data-state=no]:not([hidden])") && /300 °C in .*upset.* is above .*limit of \d+ °C/i.test(item.textContent))`)
+		page.Wait(`[...document.querySelectorAll("#remarks li")].some((item) => item.querySelector("[data-state=no]:not([hidden])") && /300 °C .*upset.* is above .*limit of \d+ °C/i.test(item.textContent))`)
 		page.Wait(`[...document.querySelectorAll("#groups .figure")].some((figure) => figure.checkVisibility() && figure.querySelector(".state[data-state=no]:not([hidden])"))`)
 		page.Screenshot(shots, "heat-limit")
 		enter(page, "upset", "115 °C")
