@@ -105,8 +105,12 @@ func TestAbandonedPullLeavesTheOldDesign(t *testing.T) {
 		how  func()
 	}{
 		{"Escape", func() { page.Press(kb.Escape) }},
-		// What a cancelled pointer does last; the mouse's id is 1.
-		{"lost pointer", func() { browser.Eval[bool](page, "("+element(grip("tip"))+".releasePointerCapture(1), true)") }},
+		// What a cancelled pointer does last; the mouse's id is 1. The page hears of it with the pointer's next event.
+		{"lost pointer", func() {
+			browser.Eval[bool](page, "("+element(grip("tip"))+".releasePointerCapture(1), true)")
+			at := page.Centre(grip("tip"))
+			page.Pull(at, moved(at, 1, 0), 1)
+		}},
 	} {
 		step(t, abandon.name, func(t *testing.T) {
 			at := page.Centre(grip("tip"))
