@@ -64,6 +64,18 @@ func TestEnterAndLeavingCommit(t *testing.T) {
 	waitTyped(page, "fin_height", "5/8 in")
 }
 
+// An answer that comes between marking a text and typing over it changes the text, not the marking.
+func TestMarkedTextStaysMarkedUnderAnAnswer(t *testing.T) {
+	page := atDesk(t)
+	enter(page, "fin_height", "12 mm")
+	page.Focus(entry("fin_height"))
+	browser.Eval[bool](page, "("+element(entry("fin_height"))+".select(), "+element(id("undo"))+".click(), true)")
+	waitTyped(page, "fin_height", "5/8 in")
+	page.Press("14 mm")
+	page.Press(kb.Enter)
+	waitTyped(page, "fin_height", "14 mm")
+}
+
 // While a text is being typed, what it means is shown as soon as it can be read, and nothing changes before.
 func TestHalfTypedTextChangesNothing(t *testing.T) {
 	page := atDesk(t)

@@ -113,15 +113,18 @@ export function typed(input, live, commit) {
 }
 
 /**
- * Shows text, unless somebody is at work in the field.
+ * Shows text, unless somebody is at work in the field. A whole text that is marked stays marked: what is typed next takes its place.
  * @param {HTMLInputElement | HTMLSelectElement} control
  * @param {string} text
  */
 export function put(control, text) {
-  const busy = control === document.activeElement && control instanceof HTMLInputElement && control.value !== (control.dataset.shown ?? "");
-  if (busy) return;
+  const entered = control instanceof HTMLInputElement && control === document.activeElement;
+  if (entered && control.value !== (control.dataset.shown ?? "")) return;
   control.dataset.shown = text;
-  if (control.value !== text) control.value = text;
+  if (control.value === text) return;
+  const marked = entered && control.selectionStart === 0 && control.selectionEnd === control.value.length;
+  control.value = text;
+  if (marked) control.select();
 }
 
 /** Whether the field holds a text that has not been handed over: undo is then the field's own. @param {Element | null} element */
