@@ -39,15 +39,22 @@ func (p *Page) WaitText(selector, want string) {
 	p.Wait(element(selector) + "?.textContent.trim() === " + quote(want))
 }
 
-// Centre scrolls an element into view and returns the middle of what it covers.
+// Centre scrolls an element into view and returns the middle of what it covers, once that has stood still for a frame: a
+// menu is put in its place after it has opened.
 func (p *Page) Centre(selector string) Point {
 	p.tb.Helper()
 	p.Wait(element(selector))
-	return Eval[Point](p, `(() => {
+	return Eval[Point](p, `(async () => {
 		const element = `+element(selector)+`;
 		element.scrollIntoView({block: "nearest", inline: "nearest", behavior: "instant"});
-		const box = element.getBoundingClientRect();
-		return {X: box.x + box.width / 2, Y: box.y + box.height / 2};
+		for (let last = null; ; ) {
+			const box = element.getBoundingClientRect();
+			if (last && box.x === last.x && box.y === last.y && box.width === last.width && box.height === last.height) {
+				return {X: box.x + box.width / 2, Y: box.y + box.height / 2};
+			}
+			last = box;
+			await new Promise(requestAnimationFrame);
+		}
 	})()`)
 }
 
