@@ -59,6 +59,9 @@ func Evaluate[A Answer](methods []Method[A], b Bank, f Flow) []Verdict[A] {
 	return verdicts
 }
 
+// Pair is a film and a pressure drop correlation: their places in lists of verdicts.
+type Pair struct{ Film, Drop int }
+
 // Choose returns the index of the verdict to use: the first in range, in the order
 // of the list; where none is, the one whose worst limit is passed by the least share,
 // and the caller must say so.

@@ -40,7 +40,7 @@ func Rate(in Input) Heat {
 	if found := pitchFindings(&in); in.Air.FilmGiven && len(found) > 0 {
 		return Heat{Absent: found[0].Why}
 	}
-	t, errs := settle(&in, in.start(), fine)
+	t, errs := settle(&in, in.start(), nil, fine)
 	if errs != nil {
 		return Heat{Absent: errs[0].Message}
 	}

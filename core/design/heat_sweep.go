@@ -21,12 +21,16 @@ const (
 func (q Quantity) Spread() bool { return q == Film || q == AirDrop }
 
 // Answer is a quantity with the lowest and highest of the correlations in range; NaN where fewer than two are.
-type Answer struct{ Value, Low, High float64 }
+type Answer struct {
+	Value, Low, High float64
+	InRange          bool // whether the correlation it rests on is
+}
 
 // Answers returns the quantities of a rated bank in SI.
 func Answers(in *Input, t *Thermal) map[Quantity]Answer {
 	perWeight, perFace := t.yield(&in.Tube)
-	only := func(x float64) Answer { return Answer{x, math.NaN(), math.NaN()} }
+	inRange := in.Air.FilmGiven || t.Films[t.Film].InRange
+	only := func(x float64) Answer { return Answer{x, math.NaN(), math.NaN(), inRange} }
 	film := band(t.Films, t.Film)
 	if in.Air.FilmGiven {
 		film = only(float64(in.Air.Film))
@@ -42,7 +46,7 @@ func band[A airside.Answer](verdicts []airside.Verdict[A], used int) Answer {
 	if n < 2 {
 		low, high = math.NaN(), math.NaN()
 	}
-	return Answer{verdicts[used].Answer.Measure(), low, high}
+	return Answer{verdicts[used].Answer.Measure(), low, high, verdicts[used].InRange}
 }
 
 // replaceHeat is replace for the fields of the bank at work.
@@ -75,8 +79,9 @@ func replaceHeat(in *Input, field string, x float64) (ok bool) {
 }
 
 // SweepHeat rates the bank at each value of one field [SI], starting from the
-// temperatures of near, a design close by. Where a design is impossible the
-// answers are nil.
+// temperatures of near, a design close by, and with its correlations throughout: a
+// curve on which they changed would step where nothing happens to the tube. Where a
+// design is impossible the answers are nil.
 func SweepHeat(in Input, near *Thermal, field string, values []float64, visit func(i int, answers map[Quantity]Answer)) {
 	var errs FieldErrors
 	start := near.state
@@ -87,7 +92,7 @@ func SweepHeat(in Input, near *Thermal, field string, values []float64, visit fu
 			visit(i, nil)
 			continue
 		}
-		t, errs := settle(&in, start, coarse)
+		t, errs := settle(&in, start, &near.Pair, coarse)
 		if errs != nil {
 			visit(i, nil)
 			continue

@@ -198,6 +198,29 @@ func TestHeatSweepPassesTheDesign(t *testing.T) {
 	})
 }
 
+// A curve keeps to the correlations of its design: faster air never cools less. Where they end it says so.
+func TestHeatSweepKeepsItsCorrelations(t *testing.T) {
+	in := read(t)
+	th := Rate(in).Thermal
+	if !th.Films[th.Film].InRange {
+		t.Fatal("the example is out of its correlation's range")
+	}
+	within := map[bool]bool{}
+	last := map[Quantity]float64{}
+	SweepHeat(in, &th, "face_velocity", []float64{1, 1.25, 1.5, 1.75, 2, 2.5, 3, 4, 5}, func(i int, a map[Quantity]Answer) {
+		within[a[Film].InRange] = true
+		for _, q := range []Quantity{Film, AirDrop, UBare, Duty} {
+			if a[q].Value <= last[q] {
+				t.Errorf("%s falls from %g to %g at point %d", q, last[q], a[q].Value, i)
+			}
+			last[q] = a[q].Value
+		}
+	})
+	if len(within) != 2 {
+		t.Errorf("in range %v: the sweep was to cross the edge", within)
+	}
+}
+
 // Heat for each kilogram of fin falls with height at one clearance, though heat for each metre keeps rising.
 func TestTallerStopsPaying(t *testing.T) {
 	var perWeight, perMetre []float64

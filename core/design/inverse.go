@@ -18,7 +18,7 @@ func (b *builder) inverse() []figure.Figure {
 		n, why := exchanger.TubesForDuty(want, mostTubes, func(n int) float64 {
 			at := *b.in
 			at.Bank.TubesPerRow = n
-			t, errs := settle(&at, at.start(), coarse)
+			t, errs := settle(&at, at.start(), nil, coarse)
 			if errs != nil {
 				return 0
 			}
@@ -33,7 +33,7 @@ func (b *builder) inverse() []figure.Figure {
 		v, why := exchanger.FaceVelocity(allowed, lim.low, lim.high, func(v float64) float64 {
 			at := *b.in
 			at.Air.Velocity = v
-			t, errs := settle(&at, at.start(), coarse)
+			t, errs := settle(&at, at.start(), nil, coarse)
 			if errs != nil {
 				return math.Inf(1)
 			}

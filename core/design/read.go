@@ -58,7 +58,7 @@ func Read(d document.Document) (Input, error) {
 		checkTogether(&in, &r.errs)
 	}
 	if len(r.errs) == 0 && !in.Air.FilmGiven {
-		_, r.errs = settle(&in, cold(&in), fine)
+		_, r.errs = settle(&in, cold(&in), nil, fine)
 	}
 	if len(r.errs) > 0 {
 		return in, r.errs

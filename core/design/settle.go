@@ -15,21 +15,20 @@ const zeroCelsius = 273.15 // [K]
 
 // Thermal is the bank at work.
 type Thermal struct {
-	Gas        fluid.Properties // at the mean temperature
-	Flow       airside.Flow
-	Films      []airside.Verdict[airside.Film]
-	Film       int // index of the one in use
-	Drops      []airside.Verdict[airside.Drop]
-	Drop       int
-	Inside     inside.Film
-	InsideLoss *inside.Drop // nil where the stream condenses
-	Overall    exchanger.Overall
-	Duty       exchanger.Duty
-	Bank       exchanger.Bank
-	Eta        float64 // surface efficiency [-]
-	FaceFlow   float64 // [m3/s] at the inlet
-	Condensed  float64 // [kg/s]; 0 where nothing condenses
-	state      means
+	Gas          fluid.Properties // at the mean temperature
+	Flow         airside.Flow
+	Films        []airside.Verdict[airside.Film]
+	Drops        []airside.Verdict[airside.Drop]
+	airside.Pair // in use
+	Inside       inside.Film
+	InsideLoss   *inside.Drop // nil where the stream condenses
+	Overall      exchanger.Overall
+	Duty         exchanger.Duty
+	Bank         exchanger.Bank
+	Eta          float64 // surface efficiency [-]
+	FaceFlow     float64 // [m3/s] at the inlet
+	Condensed    float64 // [kg/s]; 0 where nothing condenses
+	state        means
 }
 
 // means are the temperatures [C] at which properties are taken.
@@ -59,15 +58,16 @@ const (
 )
 
 // settle finds the temperatures, properties and films that agree with one
-// another, by repeating from start; in remembers the gas stream. The errors are
-// of fields whose values lead out of a fluid's range.
+// another, by repeating from start; in remembers the gas stream. It keeps to the
+// correlations held; with nil it chooses. The errors are of fields whose values
+// lead out of a fluid's range.
 //
 // Source: fixed point of the mean temperatures; each step changes them by a few per cent of the last.
-func settle(in *Input, start means, tolerance float64) (Thermal, FieldErrors) {
+func settle(in *Input, start means, held *airside.Pair, tolerance float64) (Thermal, FieldErrors) {
 	at := start
 	const most = 60
 	for range most {
-		t, errs := once(in, at)
+		t, errs := once(in, at, held)
 		if errs != nil {
 			return Thermal{}, errs
 		}
@@ -86,7 +86,7 @@ func settle(in *Input, start means, tolerance float64) (Thermal, FieldErrors) {
 }
 
 // once rates the bank with properties at the given mean temperatures.
-func once(in *Input, at means) (Thermal, FieldErrors) {
+func once(in *Input, at means, held *airside.Pair) (Thermal, FieldErrors) {
 	var t Thermal
 	inlet, err := in.gas(float64(in.Air.In))
 	if err != nil {
@@ -106,9 +106,12 @@ func once(in *Input, at means) (Thermal, FieldErrors) {
 		TemperatureRatio: (at.air + zeroCelsius) / (at.root + zeroCelsius),
 	}
 	t.Films = airside.Evaluate(airside.FilmMethods, geometry, t.Flow)
-	t.Film = airside.Choose(t.Films)
 	t.Drops = airside.Evaluate(airside.DropMethods, geometry, t.Flow)
-	t.Drop = airside.Choose(t.Drops)
+	if held != nil {
+		t.Pair = *held
+	} else {
+		t.Pair = airside.Pair{Film: airside.Choose(t.Films), Drop: airside.Choose(t.Drops)}
+	}
 	h := t.film(in)
 	t.Bank = exchanger.Bank{
 		Arrangement: exchanger.Arrangement{Rows: in.Bank.Rows, Passes: in.Bank.Passes},

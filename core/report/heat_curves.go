@@ -71,7 +71,8 @@ func (w Writer) heatCurves(in design.Input, h design.Heat, p heatPlot) Curves {
 			if ok {
 				value, low, high = units.In(q.Kind(), a.Value, w.System), units.In(q.Kind(), a.Low, w.System), units.In(q.Kind(), a.High, w.System)
 			}
-			panel.Lines[0].Y = append(panel.Lines[0].Y, value)
+			line := &panel.Lines[0]
+			line.Y, line.Beyond = append(line.Y, value), append(line.Beyond, ok && !a.InRange)
 			if q.Spread() {
 				panel.Low, panel.High = append(panel.Low, low), append(panel.High, high)
 			}

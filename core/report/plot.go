@@ -25,6 +25,9 @@ type Line struct {
 	Main  bool // the design's own curve
 	X     []float64
 	Y     []float64
+
+	// Beyond says at each X whether the correlation that Y rests on is out of its range; nil where there is none.
+	Beyond []bool
 }
 
 // Panel is one quantity against the axis that all panels share.

@@ -97,6 +97,10 @@ func style(id string, p report.Panel, t plots.Theme) series {
 		s := line(t.Of(p.Figure), 2.25, "solid")
 		s.Name, s.Tooltip, s.Z = p.Label, nil, 3
 		return s
+	case "beyond":
+		s := line(t.Paper, 2.75, "dotted") // over the own line, which so reads as dashed
+		s.Z = 4
+		return s
 	case "guide":
 		s := line(t.Accent, 1, "dashed")
 		s.LineStyle.Opacity = opts.Float(0.7)

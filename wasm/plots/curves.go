@@ -2,6 +2,7 @@ package plots
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"finwright/core/report"
@@ -64,7 +65,7 @@ type part struct {
 	data raw
 }
 
-// panelData lists a panel's series from back to front: other lines, upright, own line, ring, labels.
+// panelData lists a panel's series from back to front: other lines, upright, own line and where it is out of range, ring, labels.
 func panelData(p report.Panel, x, y scale) []part {
 	parts := make([]part, 0, len(p.Lines)+3)
 	own := -1
@@ -82,8 +83,22 @@ func panelData(p report.Panel, x, y scale) []part {
 	parts = append(parts, part{"guide", guideData(p.Mark, y)})
 	if own >= 0 {
 		parts = append(parts, part{"own", lineData(p.Lines[own])})
+		if p.Lines[own].Beyond != nil {
+			parts = append(parts, part{"beyond", lineData(beyond(p.Lines[own]))})
+		}
 	}
 	return append(parts, part{"ring", markData(p.Mark)}, part{"names", names(p.Lines, x.high, y)})
+}
+
+// beyond returns the part of a line where its correlation is out of its range.
+func beyond(l report.Line) report.Line {
+	y := slices.Clone(l.Y)
+	for i, out := range l.Beyond {
+		if !out {
+			y[i] = math.NaN()
+		}
+	}
+	return report.Line{X: l.X, Y: y}
 }
 
 // differences returns what a band adds to its floor.

@@ -204,6 +204,34 @@ func TestGapsAndAbsentMarks(t *testing.T) {
 }
 
 // An axis ends with its samples, so that a map fills it, and its ticks are round all the same.
+func TestLineIsDottedBeyondItsRange(t *testing.T) {
+	c := sample()
+	own := &c.Panels[0].Lines[1]
+	own.Beyond = make([]bool, len(own.X))
+	for i, x := range own.X {
+		own.Beyond[i] = x > 20
+	}
+	found := 0
+	for _, p := range panelData(c.Panels[0], scales(c).x, scales(c).y[0]) {
+		if p.id != "beyond" {
+			continue
+		}
+		found++
+		var data [][2]*float64
+		if err := json.Unmarshal(p.data, &data); err != nil {
+			t.Fatal(err)
+		}
+		for _, d := range data {
+			if beyond := *d[0] > 20; beyond != (d[1] != nil) {
+				t.Errorf("at %g: %v", *d[0], d[1])
+			}
+		}
+	}
+	if found != 1 {
+		t.Errorf("%d series beyond the range, want one", found)
+	}
+}
+
 func TestScaleOfSamples(t *testing.T) {
 	s := filled(2.5, 23.75, ticksAcross)
 	if s.low != 2.5 || s.high != 23.75 {
