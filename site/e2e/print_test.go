@@ -5,19 +5,22 @@ package e2e
 import (
 	"bytes"
 	"compress/zlib"
+	"fmt"
 	"io"
 	"os"
 	"regexp"
+	"slices"
 	"testing"
 
 	"finwright/site/browser"
 )
 
 var (
-	pdfPage   = regexp.MustCompile(`/Type\s*/Page\b`)
-	pdfStream = regexp.MustCompile(`(?s)/FlateDecode.*?stream\r?\n(.*?)endstream`)
-	pdfText   = regexp.MustCompile(`T[jJ]\b`)
-	pdfStroke = regexp.MustCompile(`(?m)^[SfB]\*?$`)
+	pdfPicture = regexp.MustCompile(`/SMask \d+ 0 R`)
+	pdfPage    = regexp.MustCompile(`/Type\s*/Page\b`)
+	pdfStream  = regexp.MustCompile(`(?s)/FlateDecode.*?stream\r?\n(.*?)endstream`)
+	pdfText    = regexp.MustCompile(`T[jJ]\b`)
+	pdfStroke  = regexp.MustCompile(`(?m)^[SfB]\*?$`)
 )
 
 // onPaper is true when the drawing for the printer shows a dimension.
@@ -25,18 +28,25 @@ func onPaper(dimension string) string {
 	return `[...document.querySelectorAll("#paper svg text")].some((text) => text.textContent.includes(` + js(dimension) + "))"
 }
 
-func TestPaperIsOneSheetOrTwo(t *testing.T) {
+func TestPaperIsAFewSheets(t *testing.T) {
 	page := atDesk(t)
-	for _, section := range []string{"heat", "surface"} {
-		step(t, section, func(t *testing.T) {
-			page.Click(id("section-" + section))
+	for _, sheet := range []struct {
+		section      string
+		charts, most int // pages
+	}{{"making", 0, 3}, {"heat", 4, 2}, {"surface", 3, 2}} {
+		step(t, sheet.section, func(t *testing.T) {
+			page.Click(id("section-" + sheet.section))
 			page.Wait(onPaper("2.540"))
-			text, err := os.ReadFile(page.PDF(shots, "paper-"+section))
+			page.Wait(fmt.Sprintf(`[...document.querySelectorAll(".plot")].filter((plot) => plot.offsetParent && plot.querySelector(".answer")?.textContent).length === %d`, sheet.charts))
+			text, err := os.ReadFile(page.PDF(shots, "paper-"+sheet.section))
 			if err != nil {
 				t.Fatal(err)
 			}
-			if n := len(pdfPage.FindAll(text, -1)); n < 1 || n > 2 {
+			if n := len(pdfPage.FindAll(text, -1)); n < 1 || n > sheet.most {
 				t.Errorf("%d pages", n)
+			}
+			if n := len(pdfPicture.FindAll(text, -1)); n < sheet.charts {
+				t.Errorf("%d pictures of %d charts", n, sheet.charts)
 			}
 			var words, lines int
 			for _, stream := range pdfStream.FindAllSubmatch(text, -1) {
@@ -59,6 +69,15 @@ func TestPaperIsOneSheetOrTwo(t *testing.T) {
 	}
 	page.Wait(onPaper("2.822"))
 	page.Paper()
+	inked := browser.Eval[[]int](page, `(dispatchEvent(new Event("beforeprint")), [...document.querySelectorAll(".plot .paper")].map((sheet) => {
+		const {data} = sheet.getContext("2d").getImageData(0, 0, sheet.width, sheet.height);
+		let inked = 0;
+		for (let i = 3; i < data.length; i += 4) inked += data[i] > 0;
+		return inked;
+	}))`)
+	if len(inked) != 3 || slices.Min(inked) < 10000 {
+		t.Errorf("pixels with ink on the charts for the printer: %v", inked)
+	}
 	defer page.Resize(browser.Desk)
 	page.Wait(`document.querySelector("#paper svg").getBoundingClientRect().height > 100`)
 	page.Screenshot(shots, "paper")

@@ -46,10 +46,12 @@ export class Bands {
     this.sheet.width = 0;
   }
 
-  /** @param {Chart} chart */
-  paint(chart) {
+  /**
+   * @param {Chart} chart
+   * @param {number} [ratio] pixels for each of the chart's
+   */
+  paint(chart, ratio = devicePixelRatio) {
     if (!this.area) return;
-    const ratio = devicePixelRatio;
     const [left, bottom, right, top] = this.area;
     const [x0, y0] = chart.convertToPixel({ gridIndex: 0 }, [left, top]);
     const [x1, y1] = chart.convertToPixel({ gridIndex: 0 }, [right, bottom]);

@@ -29,6 +29,8 @@ setPlatformAPI({
  * @typedef {{field: string, number: number, unit: string}} Value
  */
 
+const PAPER = { width: 400, height: 250, ratio: 3 }; // px of a chart for the printer, two side by side on A4, and how fine
+
 /** @type {Record<string, [right: number, up: number]>} */
 const arrows = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowDown: [0, -1], ArrowUp: [0, 1] };
 
@@ -57,6 +59,7 @@ class Figure {
     /** @type {Plot | null} */ this.plot = null;
     this.shown = false; // whether the chart has the plot's option, and axes
     /** @type {Update | null} */ this.update = null;
+    /** @type {HTMLCanvasElement | undefined} */ this.paper;
     /** @type {FieldMap | null} the whole map, while updates move only its ring */ this.map = null;
     this.dark = false;
     /** @type {Record<"xAxis" | "yAxis", string[][]>} the ticks of each axis as the engine printed them */
@@ -244,6 +247,22 @@ class Figure {
     this.bands.show(map, this.chart);
   }
 
+  /** A picture for the printer, which does not wait: the same whatever the window is, and finer than a screen. */
+  print() {
+    if (!this.shown || !this.area.offsetParent) return;
+    this.paper = document.createElement("canvas");
+    this.paper.className = "paper";
+    this.paper.width = PAPER.width * PAPER.ratio;
+    this.paper.height = PAPER.height * PAPER.ratio;
+    this.chart.resize(PAPER); // at once, with all that was to wait for a frame
+    this.bands.paint(this.chart, PAPER.ratio);
+    const pen = /** @type {CanvasRenderingContext2D} */ (this.paper.getContext("2d"));
+    if (this.map) pen.drawImage(this.bands.sheet, 0, 0);
+    pen.drawImage(this.chart.getRenderedCanvas({ pixelRatio: PAPER.ratio }), 0, 0);
+    this.area.append(this.paper);
+    this.resize();
+  }
+
   resize() {
     this.chart.resize();
     this.bands.paint(this.chart);
@@ -321,6 +340,17 @@ export async function createPlots(root, { onPlace }) {
         figure.dark = dark;
         figure.show();
       }
+    },
+
+    /** Has a picture of each chart in sight ready for the printer. Paper is white, whatever the screen is. */
+    print() {
+      this.setTheme("light");
+      for (const figure of figures.values()) figure.print();
+    },
+
+    /** The printer is done. */
+    printed() {
+      for (const figure of figures.values()) figure.paper?.remove();
     },
 
     /** @param {FieldMap} map */

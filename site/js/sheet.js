@@ -77,9 +77,11 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   }
 
   mapQuantity.addEventListener("change", () => plots && good && loadMap());
-  // Paper is white, whatever the screen is.
-  addEventListener("beforeprint", () => plots?.setTheme("light"));
-  addEventListener("afterprint", () => plots?.setTheme(theme()));
+  addEventListener("beforeprint", () => plots?.print());
+  addEventListener("afterprint", () => {
+    plots?.printed();
+    plots?.setTheme(theme());
+  });
   new ResizeObserver(([{ contentRect }]) => {
     if (contentRect.width === 0) return; // hidden for the printer
     ({ width, height } = contentRect);
