@@ -13,7 +13,7 @@ import (
 // shown lists every quantity in view: entries, figures, drawing, plots' answers, bars, correlations. Prose is not among them.
 func shown(page *browser.Page) []string {
 	return browser.Eval[[]string](page, `[...document.querySelectorAll(
-		"#entries input.moves, .amount, #drawing svg.overlay text, #paper text, .answer, #resistances b, #methods td:nth-child(2), #status .line, #remarks li")]
+		"#entries input.moves, .amount, #drawing svg.overlay text, #paper text, .answer, #resistances b, #methods td:nth-child(2), #status .line, #remarks li, #verdicts td, #cards text")]
 		.filter((e) => e.checkVisibility()).map((e) => (e.value ?? e.textContent).trim()).filter(Boolean)`)
 }
 
@@ -25,7 +25,7 @@ var (
 func TestUnitsNeverMix(t *testing.T) {
 	page := atDesk(t)
 	page.Click(id("section-surface"))
-	for _, section := range []string{"surface", "heat"} {
+	for _, section := range []string{"surface", "heat", "making"} {
 		page.Click(id("section-" + section))
 		for _, system := range []struct {
 			name    string
