@@ -21,6 +21,7 @@ type Result struct {
 	State    State
 	Heat     Heat
 	Auto     map[string]message.Quantity // what stands in for empty entries
+	Line     string                      // and for that of the line; empty till AddMaking
 	Groups   []Group
 	Headline []string // ids of the figures that decide
 	Notices  []Notice

@@ -146,6 +146,7 @@ func (r *Result) AddMaking(m *Making) {
 	found := m.notices()
 	r.Notices = append(r.Notices, found...)
 	maps.Copy(r.Auto, m.auto())
+	r.Line = m.Line.Name
 	for _, g := range m.groups() {
 		for i := range g.Figures {
 			mark(&g.Figures[i], found)

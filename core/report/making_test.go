@@ -206,3 +206,12 @@ func TestShopFormShowsEveryValue(t *testing.T) {
 		t.Errorf("%d lists, measured tubes shown: %v", lists, seen["measured"])
 	}
 }
+
+// An order that names no line shows in the entry the one that was chosen.
+func TestEmptyLineShowsTheChosenOne(t *testing.T) {
+	_, res, m := made(t, document.New())
+	v := Writer{Texts: message.English()}.View(document.New(), nil, &res)
+	if got := field(v.Fields, "line"); got.Text != "" || got.Auto != m.Line.Name || got.Auto == "" {
+		t.Errorf("the line shows %q for %q, want %q", got.Auto, got.Text, m.Line.Name)
+	}
+}

@@ -147,6 +147,9 @@ func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[
 			if q, ok := res.Auto[spec.ID]; ok {
 				field.Auto = units.Echo(q.Kind, q.SI, w.System)
 			}
+			if spec.ID == "line" {
+				field.Auto = res.Line
+			}
 		}
 		out = append(out, field)
 	}

@@ -67,7 +67,7 @@ function row(root, change) {
     show(field) {
       root.hidden = !field.used;
       put(control, field.text);
-      const whole = control instanceof HTMLSelectElement ? (control.selectedOptions[0]?.text ?? "") : field.typed;
+      const whole = control instanceof HTMLSelectElement ? (control.selectedOptions[0]?.text ?? "") : field.typed || field.auto;
       if (root.dataset.text !== whole) control.title = root.dataset.text = whole;
       if (root.dataset.origin !== field.origin) {
         root.dataset.origin = origin.value = field.origin;

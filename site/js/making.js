@@ -20,7 +20,7 @@ const LINE_CHOSEN_HERE = { op: "set", values: [{ field: "line", text: "" }] };
  */
 export function createMaking(root, cards, onCommand) {
   const at = (/** @type {string} */ id) => /** @type {HTMLElement} */ (document.getElementById(id));
-  const [answer, lines, cautions, table] = ["making-answer", "making-lines", "making-cautions", "verdicts"].map(at);
+  const [answer, lines, names, cautions, table] = ["making-answer", "making-lines", "line-names", "making-cautions", "verdicts"].map(at);
   const body = /** @type {HTMLTableSectionElement} */ (table);
   /** @type {Map<string, HTMLElement>} */
   const figures = new Map();
@@ -102,6 +102,7 @@ export function createMaking(root, cards, onCommand) {
       const held = focused instanceof HTMLElement && body.contains(focused) ? focused.dataset.rule : undefined;
       const inLines = lines.contains(focused);
       lines.replaceChildren(auto, ...making.lines.map((line) => lineRow(line, making.auto)));
+      names.replaceChildren(...making.lines.map((line) => new Option("", line.name)));
       cautions.replaceChildren(
         ...making.cautions.map((text) => {
           const item = document.createElement("li");
