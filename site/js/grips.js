@@ -59,6 +59,8 @@ export function createGrips(parent, page) {
       event.preventDefault();
       page.onChange();
     });
+    // A finger on a grip does not scroll the page; of touch-action within a drawing browsers take no notice.
+    node.addEventListener("touchstart", (event) => event.preventDefault(), { passive: false });
     node.addEventListener("pointermove", (event) => {
       if (!pull || pull.grip.id !== id) return;
       pull.number = pulledTo(pull, event);
