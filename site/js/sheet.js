@@ -2,6 +2,7 @@
 // Drawing and plots: what is loaded after the first figures, and redrawn with every change.
 
 const IDLE = 700; // ms without a change
+const PAPER = { width: 700, height: 360 }; // px of the printer's drawing: as wide as A4 leaves, so that its scale is true
 
 /**
  * @param {HTMLElement} drawingRoot
@@ -58,9 +59,9 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     if (map) plots.showMap(map);
   }
 
-  /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot */
-  async function picture(slot) {
-    const reply = await engine.callLatest(slot, "svg", { document: good.document, section, sheet: size() });
+  /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot @param {object} sheet */
+  async function picture(slot, sheet) {
+    const reply = await engine.callLatest(slot, "svg", { document: good.document, section, sheet });
     return reply?.svg ?? null;
   }
 
@@ -69,7 +70,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     clearTimeout(idle);
     idle = window.setTimeout(async () => {
       const drawn = good.document;
-      const text = await picture("paper");
+      const text = await picture("paper", PAPER);
       if (!text || drawn !== good.document) return;
       paper.replaceChildren(new DOMParser().parseFromString(text, "image/svg+xml").documentElement);
       paperOf = JSON.stringify(drawn);
@@ -125,7 +126,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
         onPull: (/** @type {any[]} */ values, /** @type {Event} */ event) => design.live("grip", set(values), { since: event.timeStamp }),
         onRelease: (/** @type {any[]} */ values, /** @type {Event} */ event) => design.commit(set(values), event.timeStamp),
         onCancel: design.cancel,
-        requestSVG: () => picture("screen"),
+        requestSVG: () => picture("screen", size()),
       });
       plots = await createPlots(plotsRoot, { onPlace: (_, values) => design.commit(set(values)) });
       plots.setTheme(theme());
