@@ -43,7 +43,7 @@ func Evaluate(in Input) Result {
 	s := Solve(in)
 	b := builder{in: &in, t: &in.Tube, s: &s}
 	r := Result{State: s, Heat: Rate(in), Auto: Auto(in), Headline: headline, Notices: notices(&in, &s)}
-	r.Notices = append(r.Notices, heatNotices(r.Heat)...)
+	r.Notices = append(r.Notices, heatNotices(&in, r.Heat)...)
 	r.Groups = []Group{
 		{"efficiency", "surface", b.efficiency()},
 		{"areas", "surface", b.areas()},

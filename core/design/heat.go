@@ -112,12 +112,12 @@ func (t *Thermal) yield(tb *tube.Tube) (perKilogram, perFace float64) {
 	return math.Abs(t.Duty.Heat) / metal, math.Abs(t.Duty.Heat) / t.Bank.FaceArea()
 }
 
-// heatNotices remarks on temperatures and on correlations outside their range.
-func heatNotices(h Heat) []Notice {
+// heatNotices remarks on wishes not met, on temperatures and on correlations outside their range.
+func heatNotices(in *Input, h Heat) []Notice {
 	if !h.Absent.None() {
 		return []Notice{{figure.Watch, "tube_pitch", "duty", h.Absent}}
 	}
-	var out []Notice
+	out := wishNotices(in, &h.Thermal)
 	for _, f := range h.Findings {
 		if f.State == figure.No || f.State == figure.Watch {
 			out = append(out, Notice{f.State, caseField[f.Case], h.rootOf(f.Case), f.Why})

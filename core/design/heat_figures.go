@@ -156,6 +156,9 @@ func (b *builder) duty(h Heat) []figure.Figure {
 	if t.Condensed > 0 {
 		list = append(list, fig("condensed", units.MassRate, t.Condensed, figure.WholeBank, "condensed", q))
 	}
+	if b.in.Bank.DutyWanted > 0 {
+		list[0].State = figure.Good // until a notice says otherwise
+	}
 	return append(list, b.inverse()...)
 }
 

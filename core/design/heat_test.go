@@ -177,6 +177,44 @@ func TestInverseQuestions(t *testing.T) {
 	}
 }
 
+// What is asked of the bank is answered at the figure, at its field and in the list of remarks.
+func TestWishesAreJudged(t *testing.T) {
+	in := read(t)
+	duty, drop := Rate(in).Thermal.Duty.Heat, dropOf(in)
+	times := func(x, by float64, unit string) string { return fmt.Sprintf("%.8g %s", x*by, unit) }
+	for name, c := range map[string]struct {
+		pairs         []string
+		figure, field string
+		state         figure.State
+		words         string
+	}{
+		"no duty wanted": {nil, "duty", "", figure.Plain, ""},
+		"carried":        {[]string{"duty_wanted", times(duty, 0.9, "W")}, "duty", "", figure.Good, ""},
+		"prints as it":   {[]string{"duty_wanted", times(duty, 1.0004, "W")}, "duty", "", figure.Good, ""},
+		"short":          {[]string{"duty_wanted", times(duty, 1.25, "W")}, "duty", "duty_wanted", figure.No, "20 % short"},
+		"heats":          {[]string{"inside_in", "5 °C", "air_in", "35 °C", "duty_wanted", "1 kW"}, "duty", "", figure.Good, ""},
+		"no drop":        {nil, "air_drop", "", figure.Good, ""},
+		"kept":           {[]string{"drop_allowed", times(drop, 0.9996, "Pa")}, "air_drop", "", figure.Good, ""},
+		"over":           {[]string{"drop_allowed", times(drop, 0.8, "Pa")}, "air_drop", "drop_allowed", figure.No, "25 % above"},
+		"over, by guess": {[]string{"face_velocity", "0.3 m/s", "drop_allowed", "1 Pa"}, "air_drop", "drop_allowed", figure.No, "allowed"},
+	} {
+		res := Evaluate(read(t, c.pairs...))
+		f, _ := res.Find(c.figure)
+		if f.State != c.state {
+			t.Errorf("%s: %s is %q, want %q", name, c.figure, f.State, c.state)
+		}
+		said := ""
+		for _, n := range res.Notices {
+			if n.Figure == c.figure && n.State == figure.No && n.Field == c.field {
+				said = message.English().Render(n.Message, units.SI)
+			}
+		}
+		if !strings.Contains(said, c.words) || (said == "") != (c.words == "") {
+			t.Errorf("%s: %q does not say %q", name, said, c.words)
+		}
+	}
+}
+
 func dropOf(in Input) float64 {
 	th := Rate(in).Thermal
 	return th.Drops[th.Drop].Answer.Total

@@ -5,17 +5,37 @@ import (
 
 	"finwright/core/exchanger"
 	"finwright/core/figure"
+	"finwright/core/message"
 	"finwright/core/units"
 )
 
 // mostTubes bounds the search for tubes in a row.
 const mostTubes = 500
 
+// wishMargin lets pass what prints as the wish: half a unit of the last of four digits.
+const wishMargin = 5e-4
+
+// wishNotices holds the bank against the duty wanted and the pressure drop allowed.
+func wishNotices(in *Input, t *Thermal) []Notice {
+	var out []Notice
+	say := func(id, field, key string, k units.Kind, has, wish, by float64) {
+		out = append(out, Notice{figure.No, field, id, message.New(key,
+			"has", message.Quantity{Kind: k, SI: has}, "wish", message.Quantity{Kind: k, SI: wish}, "by", message.Quantity{Kind: units.Percent, SI: by})})
+	}
+	if want, duty := in.Bank.DutyWanted, math.Abs(t.Duty.Heat); duty < want*(1-wishMargin) {
+		say("duty", "duty_wanted", "notice.duty_short", units.Duty, duty, want, 1-duty/want)
+	}
+	if allowed, drop := in.Bank.DropAllowed, t.Drops[t.Drop].Answer.Total; allowed > 0 && drop > allowed*(1+wishMargin) {
+		say("air_drop", "drop_allowed", "notice.drop_over", units.Drop, drop, allowed, drop/allowed-1)
+	}
+	return out
+}
+
 // inverse answers the questions that were asked the other way round.
 func (b *builder) inverse() []figure.Figure {
 	var list []figure.Figure
 	if want := b.in.Bank.DutyWanted; want > 0 {
-		n, why := exchanger.TubesForDuty(want, mostTubes, func(n int) float64 {
+		n, why := exchanger.TubesForDuty(want*(1-wishMargin), mostTubes, func(n int) float64 {
 			at := *b.in
 			at.Bank.TubesPerRow = n
 			t, errs := settle(&at, at.start(), nil, coarse)

@@ -1,8 +1,10 @@
 package report
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"finwright/core/design"
@@ -114,6 +116,7 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 			watch[n.Field] = append(watch[n.Field], text)
 			v.Notices = append(v.Notices, Notice{n.State, w.mark(n.State), text, n.Field, n.Figure})
 		}
+		slices.SortStableFunc(v.Notices, func(a, b Notice) int { return cmp.Compare(gravity[a.State], gravity[b.State]) })
 		for _, id := range res.Headline {
 			f, _ := res.Find(id)
 			v.Headline = append(v.Headline, w.Figure(f))

@@ -129,6 +129,17 @@ func TestEmptyEntriesSayWhatStandsIn(t *testing.T) {
 	}
 }
 
+// The line of the status has room for one remark: the gravest.
+func TestWhatHindersIsSaidFirst(t *testing.T) {
+	v := view(t, edited(t, "fin_height", "19 mm", "duty_wanted", "900 MW"))
+	if len(v.Notices) < 2 || v.Notices[0].State != figure.No || v.Notices[0].Field != "duty_wanted" {
+		t.Errorf("%+v", v.Notices)
+	}
+	if f := field(v.Fields, "duty_wanted"); f.Watch != v.Notices[0].Text {
+		t.Errorf("the field says %q", f.Watch)
+	}
+}
+
 func TestSummarySpeaks(t *testing.T) {
 	if s := view(t, document.New()).Summary; !strings.Contains(s, "Fin efficiency 0.8") {
 		t.Errorf("summary %q", s)
