@@ -53,7 +53,9 @@ func Rate(in Input) Heat {
 			limits.House.Source = houseLimit
 		}
 	}
-	h.Findings = append(exchanger.CheckProcess(limits, in.Limits.Cases), exchanger.CheckFinMetal(in.FinMetal, h.Case.Root)...)
+	// In hot gas a root may be hotter than the stream, and a tip hotter than its root.
+	tips := map[exchanger.Case]float64{exchanger.Normal: t.tip()}
+	h.Findings = append(exchanger.CheckProcess(limits, hotter(in.Limits.Cases, h.Case.Root)), exchanger.CheckFinMetal(in.FinMetal, hotter(h.Case.Root, tips))...)
 	return h
 }
 
@@ -70,26 +72,46 @@ func methods[A airside.Answer](k units.Kind, verdicts []airside.Verdict[A], used
 	return out
 }
 
-// roots returns the hottest fin root [C] of each stated case: the share of the
-// temperature difference that lies before the root stays as it was rated.
+// roots returns the hottest fin root [C] of each stated case: in normal running that
+// of the rows, in another the same share of the difference of the inlets.
 func (t *Thermal) roots(in *Input) map[exchanger.Case]float64 {
-	air, process := float64(in.Air.In), float64(in.Process.In)
-	share := 1.0
-	if process != air {
-		hottest := math.Inf(-1)
-		for _, row := range t.Duty.Rows {
-			for _, root := range row.Root {
-				hottest = max(hottest, root)
-			}
-		}
-		share = (hottest - air) / (process - air)
-	}
+	air := float64(in.Air.In)
 	out := map[exchanger.Case]float64{}
 	for c, at := range in.Limits.Cases {
-		out[c] = air + share*(at-air)
-		if process < air {
-			out[c] = air // hot gas outside: nothing in the fin is hotter than the gas
+		switch {
+		case c == exchanger.Normal:
+			out[c] = t.Duty.HottestRoot.Celsius
+		case in.unfed(at):
+			out[c] = max(air, at)
+		default:
+			out[c] = air + t.rootShare(in)*(at-air)
 		}
+	}
+	return out
+}
+
+// rootShare returns how much of the difference of the inlets the hottest root has [-].
+func (t *Thermal) rootShare(in *Input) float64 {
+	return (t.Duty.HottestRoot.Celsius - float64(in.Air.In)) / float64(in.Process.In-in.Air.In)
+}
+
+// unfed reports whether a case with the process at a temperature [C] is held to be one
+// in which no stream cools the tube: the gas outside is the hotter, then or in normal running.
+func (in *Input) unfed(at float64) bool {
+	return in.Process.In <= in.Air.In || at < float64(in.Air.In)
+}
+
+// tip returns the tip [C] of the fin with the hottest root.
+func (t *Thermal) tip() float64 {
+	at := t.Duty.HottestRoot
+	return at.Air + (at.Celsius-at.Air)*t.TipRatio
+}
+
+// hotter returns the higher temperature of two for each case of a.
+func hotter(a, b map[exchanger.Case]float64) map[exchanger.Case]float64 {
+	out := map[exchanger.Case]float64{}
+	for c, at := range a {
+		out[c] = max(at, b[c])
 	}
 	return out
 }

@@ -199,20 +199,30 @@ func (b *builder) dropArgs(t *Thermal) []figure.Arg {
 	return args
 }
 
+// cornerArgs are the numbers of the rows' solution that a metal temperature follows from.
+func cornerArgs(c exchanger.Corner) []figure.Arg {
+	return []figure.Arg{arg("T_i", units.Temp, c.Process), arg("T_g", units.Temp, c.Air), arg("x_i", units.Factor, c.Share)}
+}
+
 func (b *builder) metal(h Heat) []figure.Figure {
-	d := h.Thermal.Duty
+	d, in := h.Thermal.Duty, b.in
 	root := h.Case.Root[exchanger.Normal]
-	tip := float64(b.in.Air.In) + (root-float64(b.in.Air.In))*b.s.Fin.TipRatio
-	list := []figure.Figure{
-		fig("hottest_root", units.Temp, root, "", "hottest_root"),
-	}
+	list := []figure.Figure{fig("hottest_root", units.Temp, root, "", "hottest_root", cornerArgs(d.HottestRoot)...)}
 	for _, c := range []exchanger.Case{exchanger.StartUp, exchanger.Upset} {
-		if at, stated := h.Case.Root[c]; stated {
-			list = append(list, fig(h.rootOf(c), units.Temp, at, "", "hottest_root"))
+		at, stated := in.Limits.Cases[c]
+		if !stated {
+			continue
 		}
+		args := []figure.Arg{arg("T_a", units.Temp, float64(in.Air.In)), arg("T_case", units.Temp, at)}
+		formula := "root_unfed"
+		if !in.unfed(at) {
+			formula = "root_case"
+			args = append(args, arg("x_c", units.Factor, h.Thermal.rootShare(in)))
+		}
+		list = append(list, fig(h.rootOf(c), units.Temp, h.Case.Root[c], "", formula, args...))
 	}
 	list = append(list,
-		fig("hottest_tip", units.Temp, tip, "", "hottest_tip", arg("T_a", units.Temp, float64(b.in.Air.In)), arg("T_r", units.Temp, root), arg("ϑ_r", units.Factor, b.s.Fin.TipRatio)),
+		fig("hottest_tip", units.Temp, h.Thermal.tip(), "", "hottest_tip", arg("T_g", units.Temp, d.HottestRoot.Air), arg("T_r", units.Temp, root), arg("ϑ_r", units.Factor, h.Thermal.TipRatio)),
 		fig("coldest_metal", units.Temp, d.Coldest.Celsius, "", "coldest_metal"))
 	w, held := winding(b.in)
 	if !held {

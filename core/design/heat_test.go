@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 
@@ -128,6 +129,52 @@ func TestAboveALimitNamesCaseAndLimit(t *testing.T) {
 		if f, _ := all.Find(id); f.State != figure.Good {
 			t.Errorf("%s: within every limit, yet %q", id, f.State)
 		}
+	}
+}
+
+// With hot gas outside the hottest root and its tip in normal running lie between water
+// and gas, as the drawing shows them; only a tube that is not fed gets as hot as the gas.
+func TestHotGasOutside(t *testing.T) {
+	gas := []string{"gas", "own", "air_in", "340 °C", "inside_in", "105 °C", "inside_pressure", "15000 kPa", "fin_type", "welded", "fin_metal", "cs1010"}
+	hot := func(pairs ...string) Result { return Evaluate(read(t, slices.Concat(gas, pairs)...)) }
+	in := read(t, gas...)
+	res := hot("start_up", "105 °C", "upset", "360 °C")
+	rows := math.Inf(-1)
+	for _, row := range res.Heat.Thermal.Duty.Rows {
+		for _, root := range row.Root {
+			rows = max(rows, root)
+		}
+	}
+	value := func(id string) float64 { f, _ := res.Find(id); return f.SI }
+	root, tip := value("hottest_root"), value("hottest_tip")
+	if root != rows || root <= 105 || root >= 250 || tip <= root || tip >= 340 {
+		t.Errorf("root %g, tip %g; the rows say %g", root, tip, rows)
+	}
+	f, err := MetalField(in, res.Heat.Thermal)
+	if err != nil || math.Abs(f.Root-root) > 10 || math.Abs(f.Tip-tip) > 10 {
+		t.Errorf("drawn from %g to %g, said to be %g and %g (%v)", f.Root, f.Tip, root, tip, err)
+	}
+	if value("root_start_up") != 340 || value("root_upset") != 360 {
+		t.Errorf("not fed: %g and %g, want 340 of the gas and 360 of the stream", value("root_start_up"), value("root_upset"))
+	}
+
+	said := func(res Result, key string) (message.Message, bool) {
+		for _, n := range res.Notices {
+			if n.Message.Key == key {
+				return n.Message, true
+			}
+		}
+		return message.Message{}, false
+	}
+	// The joint sees its root, which is hotter than the water that the form states.
+	if why, ok := said(hot("fin_type", "knurled_footed", "inside_flow", "1 kg/s"), "limit.above_house"); !ok || why.Args["temperature"].(message.Quantity).SI <= 105 {
+		t.Errorf("a root above the limit of its joint: %v", why)
+	}
+	if why, ok := said(hot("fin_type", "extruded", "fin_metal", "al1060", "start_up", "105 °C"), "limit.above_standard"); !ok || why.Args["temperature"].(message.Quantity).SI != 340 {
+		t.Errorf("a dry start in gas of 340 °C: %v", why)
+	}
+	if why, ok := said(hot("start_up", "105 °C", "upset", "105 °C"), "limit.above_metal"); ok {
+		t.Errorf("steel fins in gas of 340 °C: %v", why)
 	}
 }
 

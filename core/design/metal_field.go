@@ -10,16 +10,8 @@ import (
 //
 // Source: package field; the section is the row and place of the hottest root.
 func MetalField(in Input, t Thermal) (field.Field, error) {
-	row, place := 0, 0
-	for i, r := range t.Duty.Rows {
-		for j := range r.Root {
-			if r.Root[j] > t.Duty.Rows[row].Root[place] {
-				row, place = i, j
-			}
-		}
-	}
-	at := t.Duty.Rows[row]
-	return field.Solve(section(&in, &t), at.Process[place], (at.AirIn[place]+at.AirOut[place])/2, field.Page)
+	at := t.Duty.HottestRoot
+	return field.Solve(section(&in, &t), at.Process, at.Air, field.Page)
 }
 
 // section is one pitch of the tube as the solver needs it; dirt counts with its film.

@@ -26,6 +26,7 @@ type Thermal struct {
 	Duty         exchanger.Duty
 	Bank         exchanger.Bank
 	Eta          float64 // surface efficiency [-]
+	TipRatio     float64 // of the tip's difference to the air over the root's [-]
 	FaceFlow     float64 // [m3/s] at the inlet
 	Condensed    float64 // [kg/s]; 0 where nothing condenses
 	state        means
@@ -127,8 +128,8 @@ func once(in *Input, at means, held *airside.Pair) (Thermal, FieldErrors) {
 	k, _ := in.FinMetal.ConductivityAt(in.Air.Metal)
 	kw, _ := in.TubeMetal.ConductivityAt(in.Air.Metal)
 	areas := in.Tube.Areas()
-	eta := fin.Solve(Disc(&in.Tube, float64(k)), h).Efficiency
-	t.Eta = fin.SurfaceEfficiency(float64(areas.Fin()), float64(areas.Total()), eta)
+	solved := fin.Solve(Disc(&in.Tube, float64(k)), h)
+	t.Eta, t.TipRatio = fin.SurfaceEfficiency(float64(areas.Fin()), float64(areas.Total()), solved.Efficiency), solved.TipRatio
 	t.Overall = exchanger.OverallU(exchanger.Path{
 		OD: float64(in.Tube.OD), ID: float64(in.Tube.InsideOD()),
 		InsideFilm: t.Inside.Coefficient, InsideFouling: in.Process.Fouling, WallConductivity: float64(kw),

@@ -22,6 +22,7 @@ type Duty struct {
 	Rows          []RowTemperatures
 	Hottest       Corner // metal
 	Coldest       Corner // metal
+	HottestRoot   Corner
 }
 
 // RowTemperatures are along one row at the places of the bank [C]. Wall and root
@@ -41,6 +42,9 @@ type Corner struct {
 	Row     int     // from 0 at the air inlet
 	Place   float64 // [-] along the tube
 	AtRoot  bool    // at the fin's root, else at the wall inside
+	Process float64 // [C] of the stream inside there
+	Air     float64 // [C] of the air there, mean over the row's depth
+	Share   float64 // [-] of the difference between the two that lies before the metal
 }
 
 // Rate returns the duty of a bank with the overall coefficient u between air
@@ -74,16 +78,23 @@ func (b Bank) Rate(u Overall, air, process Stream) Duty {
 	toMean := -math.Expm1(-perRow) / perRow // mean difference over that where the air enters
 	toWall, toRoot := u.shareUpTo(InsideFouling), u.shareUpTo(Joint)
 	d.Hottest.Celsius, d.Coldest.Celsius = math.Inf(-1), math.Inf(1)
+	d.HottestRoot.Celsius = math.Inf(-1)
 	for k, row := range r.rows {
 		t := RowTemperatures{Pass: row.Pass}
 		for i, place := range r.places {
 			drop := toMean * (row.Process[i] - row.AirIn[i])
-			t.Process = append(t.Process, celsius(row.Process[i]))
+			process := celsius(row.Process[i])
+			air := celsius(row.Process[i] - drop)
+			t.Process = append(t.Process, process)
 			t.AirIn = append(t.AirIn, celsius(row.AirIn[i]))
 			t.AirOut = append(t.AirOut, celsius(row.AirOut[i]))
 			t.Wall = append(t.Wall, celsius(row.Process[i]-toWall*drop))
 			t.Root = append(t.Root, celsius(row.Process[i]-toRoot*drop))
-			for _, at := range []Corner{{t.Wall[i], k, place, false}, {t.Root[i], k, place, true}} {
+			root := Corner{t.Root[i], k, place, true, process, air, toRoot}
+			if root.Celsius > d.HottestRoot.Celsius {
+				d.HottestRoot = root
+			}
+			for _, at := range []Corner{{t.Wall[i], k, place, false, process, air, toWall}, root} {
 				if at.Celsius > d.Hottest.Celsius {
 					d.Hottest = at
 				}

@@ -73,8 +73,8 @@ type Finding struct {
 	Why   message.Message
 }
 
-// CheckProcess holds the process temperature [C] of every case against the
-// limits of the fin type. Above the standard's is a no, above the house's or a
+// CheckProcess holds the process temperature [C] of every case, or its hottest root in
+// gas that is hotter, against the limits of the fin type. Above the standard's is a no, above the house's or a
 // reading of the standard's a watch; so is a case that nobody stated.
 func CheckProcess(l Limits, process map[Case]float64) []Finding {
 	var found []Finding
