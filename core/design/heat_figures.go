@@ -142,19 +142,28 @@ func (b *builder) duty(h Heat) []figure.Figure {
 	air, process := float64(b.in.Air.In), float64(b.in.Process.In)
 	capacity := t.Flow.FaceMassVelocity * t.Bank.FaceArea() * t.Gas.HeatCapacity
 	perKilogram, perFace := t.yield(b.t)
-	q := arg("Q", units.Duty, d.Heat)
+	heat := math.Abs(d.Heat)
+	q := arg("Q", units.Duty, heat)
+	p, ta, tp := arg("P", units.Factor, d.Effectiveness), arg("T_a", units.Temp, air), arg("T_p", units.Temp, process)
+	ratio := arg("R_c", units.Factor, d.Ratio)
 	list := []figure.Figure{
-		fig("duty", units.Duty, d.Heat, figure.WholeBank, "duty", arg("C_air", units.Number, capacity), arg("P", units.Factor, d.Effectiveness), arg("T_p", units.Temp, process), arg("T_a", units.Temp, air)),
-		fig("effectiveness", units.Factor, d.Effectiveness, "", "effectiveness", arg("NTU", units.Factor, d.TransferUnits), arg("R_c", units.Factor, d.Ratio)),
-		fig("air_out", units.Temp, d.AirOut, "", "air_out", arg("T_a", units.Temp, air), q, arg("C_air", units.Number, capacity)),
-		fig("process_out", units.Temp, d.ProcessOut, "", "process_out", arg("T_p", units.Temp, process), q),
-		fig("factor", units.Factor, d.Factor, "", "factor", arg("NTU", units.Factor, d.TransferUnits), arg("P", units.Factor, d.Effectiveness)),
+		fig("duty", units.Duty, heat, figure.WholeBank, "duty", arg("C_air", units.Number, capacity), p, tp, ta),
+		fig("effectiveness", units.Factor, d.Effectiveness, "", "effectiveness", arg("NTU", units.Factor, d.TransferUnits), ratio),
+		fig("air_out", units.Temp, d.AirOut, "", "air_out", ta, p, tp),
+		fig("process_out", units.Temp, d.ProcessOut, "", "process_out", tp, p, ratio, ta),
+		fig("factor", units.Factor, d.Factor, "", "factor", arg("NTU", units.Factor, d.TransferUnits), p),
 		fig("duty_per_weight", units.DutyPerWeight, perKilogram, figure.FinMetalMass, "duty_per_weight", q),
 		fig("duty_per_face", units.DutyPerArea, perFace, figure.FaceArea, "duty_per_face", q, arg("A_face", units.SurfacePerTube, t.Bank.FaceArea())),
 		fig("bank_tubes", units.Count, float64(t.Bank.Tubes()), figure.WholeBank, "bank_tubes", arg("N_r", units.Count, float64(b.in.Bank.Rows)), arg("N_t", units.Count, float64(b.in.Bank.TubesPerRow))),
 	}
 	if t.Condensed > 0 {
 		list = append(list, fig("condensed", units.MassRate, t.Condensed, figure.WholeBank, "condensed", q))
+	}
+	switch {
+	case d.Heat > 0:
+		list[0].Label = "duty_out"
+	case d.Heat < 0:
+		list[0].Label = "duty_in"
 	}
 	if b.in.Bank.DutyWanted > 0 {
 		list[0].State = figure.Good // until a notice says otherwise

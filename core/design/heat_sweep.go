@@ -37,7 +37,7 @@ func Answers(in *Input, t *Thermal) map[Quantity]Answer {
 	}
 	return map[Quantity]Answer{
 		Film: film, AirDrop: band(t.Drops, t.Drop),
-		UBare: only(t.Overall.OnBare), Duty: only(t.Duty.Heat), PerWeight: only(perWeight), PerFace: only(perFace),
+		UBare: only(t.Overall.OnBare), Duty: only(math.Abs(t.Duty.Heat)), PerWeight: only(perWeight), PerFace: only(perFace),
 	}
 }
 

@@ -158,6 +158,18 @@ func TestHotGasOutside(t *testing.T) {
 		t.Errorf("not fed: %g and %g, want 340 of the gas and 360 of the stream", value("root_start_up"), value("root_upset"))
 	}
 
+	// Heat into the tubes is as much a duty as heat out of them, and grows with the velocity.
+	if duty, _ := res.Find("duty"); duty.SI != -res.Heat.Thermal.Duty.Heat || duty.Label != "duty_in" {
+		t.Errorf("duty %g W, %q", duty.SI, duty.Label)
+	}
+	last := 0.0
+	SweepHeat(in, &res.Heat.Thermal, "face_velocity", []float64{2, 3, 4}, func(_ int, a map[Quantity]Answer) {
+		if a[Duty].Value <= last {
+			t.Errorf("the duty falls from %g to %g W in faster gas", last, a[Duty].Value)
+		}
+		last = a[Duty].Value
+	})
+
 	said := func(res Result, key string) (message.Message, bool) {
 		for _, n := range res.Notices {
 			if n.Message.Key == key {

@@ -49,6 +49,7 @@ type Arg struct {
 // Figure is one result.
 type Figure struct {
 	ID      string // also the key of its label, "figure.<id>"
+	Label   string // "figure.<label>", where the label depends on the design
 	Kind    units.Kind
 	SI      float64
 	Basis   Basis

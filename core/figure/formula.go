@@ -135,10 +135,10 @@ var Formulas = map[string]Formula{
 	"chato_1962":      {"h_i", "Nu k_i / d_i", "source.chato_1962", "valid.chato_1962"},
 	"shah_1979":       {"h_i", "Nu k_i / d_i", "source.shah_1979", "valid.shah_1979"},
 
-	"duty":             {"Q", "C_air P (T_p − T_a)", "source.rows", "valid.rows"},
+	"duty":             {"Q", "C_air P |T_p − T_a|", "source.rows", "valid.rows"},
 	"effectiveness":    {"P", "P(NTU, R_c)", "source.rows", "valid.rows"},
-	"air_out":          {"T_ao", "T_a + Q / C_air", "source.balance", "valid.any"},
-	"process_out":      {"T_po", "T_p − Q / C_p", "source.balance", "valid.any"},
+	"air_out":          {"T_ao", "T_a + P (T_p − T_a)", "source.balance", "valid.any"},
+	"process_out":      {"T_po", "T_p − P R_c (T_p − T_a)", "source.balance", "valid.any"},
 	"factor":           {"F", "P / (NTU ΔT_lm)", "source.factor", "valid.rows"},
 	"duty_per_weight":  {"q_m", "Q / m_fins", "source.yield", "valid.any"},
 	"duty_per_face":    {"q_A", "Q / A_face", "source.yield", "valid.any"},

@@ -211,7 +211,7 @@ func (w Writer) group(g design.Group) Group {
 
 // Figure prints one figure.
 func (w Writer) Figure(f figure.Figure) Figure {
-	out := Figure{ID: f.ID, Label: w.Texts.Text("figure." + f.ID), State: f.State, Mark: w.mark(f.State)}
+	out := Figure{ID: f.ID, Label: w.Texts.Text("figure." + cmp.Or(f.Label, f.ID)), State: f.State, Mark: w.mark(f.State)}
 	if f.Basis != figure.NoBasis {
 		out.Basis = w.Texts.Text("basis." + string(f.Basis))
 	}
