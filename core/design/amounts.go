@@ -63,7 +63,7 @@ func (b *builder) finMassFigure() figure.Figure {
 	// Volumes in m3, and m3 per metre for the muff.
 	d, root := float64(t.OD), float64(t.RootOD())
 	return fig("fin_mass", units.WeightPerMetre, m, figure.FinnedMetre, "muff_mass",
-		arg("V_muff", units.Number, math.Pi/4*(root*root-d*d)), b.n(), arg("V_fin", units.Number, t.FinVolume()), rho)
+		arg("V_muff", units.Factor, math.Pi/4*(root*root-d*d)), b.n(), arg("V_fin", units.Factor, t.FinVolume()), rho)
 }
 
 func (b *builder) perTube() []figure.Figure {

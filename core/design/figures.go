@@ -160,32 +160,42 @@ func (b *builder) efficiency() []figure.Figure {
 		b.finEfficiency(),
 		fig("surface_efficiency", units.Factor, s.SurfaceEta, figure.TotalArea, "surface_eta", arg("A_fin", units.SurfacePerMetre, float64(s.Areas.Fin())), b.total(), b.eta()),
 		fig("used_area", units.SurfacePerMetre, float64(s.Used), figure.FinnedMetre, "used_area", b.total(), arg("η_o", units.Factor, s.SurfaceEta)),
-		fig("tip_ratio", units.Factor, s.Fin.TipRatio, "", "tip_ratio"),
-		fig("fin_parameter", units.Factor, s.Fin.ML, "", "fin_parameter", b.film(), b.k(), arg("t", units.Thickness, float64(b.t.Thickness(b.t.RootOD()/2))), b.tip(), b.root()),
+		fig("tip_ratio", units.Factor, s.Fin.TipRatio, "", "tip_ratio", append(b.finArgs(), b.tt())...),
+		fig("fin_parameter", units.Factor, s.Fin.ML, "", "fin_parameter", b.film(), b.k(), b.rootThickness(), b.tip(), b.root()),
 		fig("conductivity", units.Conduct, float64(s.Conductivity), "", "conductivity", arg("T", units.Temp, float64(b.in.Air.Metal))),
 		b.taperCost(),
+	}
+}
+
+func (b *builder) rootThickness() figure.Arg {
+	return arg("t", units.Thickness, float64(b.t.Thickness(b.t.RootOD()/2)))
+}
+
+// finArgs are what the heat in a fin depends on.
+func (b *builder) finArgs() []figure.Arg {
+	return []figure.Arg{
+		b.film(), b.k(), b.rootThickness(), arg("r_o", units.Diameter, float64(b.t.RootOD())/2), arg("r_e", units.Diameter, float64(b.t.FinOD())/2),
 	}
 }
 
 // finEfficiency shows the closed form of the profile in force with its own intermediate numbers.
 func (b *builder) finEfficiency() figure.Figure {
 	disc := Disc(b.t, float64(b.s.Conductivity))
-	ro := arg("r_o", units.Diameter, disc.RootRadius)
-	re := arg("r_e", units.Diameter, disc.TipRadius)
 	h, k := float64(b.s.Film), disc.Conductivity
-	eta := b.s.Fin.Efficiency
+	formula, args := "eta_uniform", b.finArgs()
 	switch b.t.Profile() {
 	case tube.Rolled:
+		formula = "eta_rolled"
 		beta := math.Sqrt(2 * h / (k * disc.RootThickness * disc.RootRadius))
 		z := func(r float64) float64 { return 2.0 / 3 * beta * r * math.Sqrt(r) }
-		return fig("fin_efficiency", units.Factor, eta, figure.FacesOnly, "eta_rolled", ro, re,
-			arg("β", units.Number, beta), arg("z_o", units.Factor, z(disc.RootRadius)), arg("z_e", units.Factor, z(disc.TipRadius)))
+		args = append(args, arg("β", units.Factor, beta), arg("z_o", units.Factor, z(disc.RootRadius)), arg("z_e", units.Factor, z(disc.TipRadius)))
 	case tube.Linear:
-		return fig("fin_efficiency", units.Factor, eta, figure.FacesOnly, "eta_linear",
-			arg("Q", units.Factor, b.s.Fin.HeatPerKelvin), b.film(), ro, re, arg("ϑ_o", units.Number, 1))
+		formula = "eta_linear"
+		args = append(args, b.tt())
+	default:
+		args = append(args, arg("m", units.Factor, math.Sqrt(2*h/(k*disc.RootThickness))))
 	}
-	return fig("fin_efficiency", units.Factor, eta, figure.FacesOnly, "eta_uniform", ro, re,
-		arg("m", units.Number, math.Sqrt(2*h/(k*disc.RootThickness))))
+	return fig("fin_efficiency", units.Factor, b.s.Fin.Efficiency, figure.FacesOnly, formula, args...)
 }
 
 func (b *builder) taperCost() figure.Figure {

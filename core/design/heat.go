@@ -130,8 +130,12 @@ func winding(in *Input) (bond.Winding, bool) {
 
 // yield returns heat per kilogram of fin metal [W/kg] and per face area [W/m2].
 func (t *Thermal) yield(tb *tube.Tube) (perKilogram, perFace float64) {
-	metal := float64(tb.FinMass()) * t.Bank.FinnedLength * float64(t.Bank.Tubes())
-	return math.Abs(t.Duty.Heat) / metal, math.Abs(t.Duty.Heat) / t.Bank.FaceArea()
+	return math.Abs(t.Duty.Heat) / t.finMetal(tb), math.Abs(t.Duty.Heat) / t.Bank.FaceArea()
+}
+
+// finMetal returns the mass of all fins [kg].
+func (t *Thermal) finMetal(tb *tube.Tube) float64 {
+	return float64(tb.FinMass()) * t.Bank.FinnedLength * float64(t.Bank.Tubes())
 }
 
 // heatNotices remarks on wishes not met, on temperatures and on correlations outside their range.

@@ -36,12 +36,12 @@ func (b *builder) filmFigures(h Heat) []figure.Figure {
 	g := t.Flow.FaceMassVelocity
 	film := fig("film", units.Film, v.Answer.Coefficient, figure.TotalArea, "film", arg("Nu", units.Factor, v.Answer.Nusselt), arg("k_g", units.Conduct, t.Gas.Conductivity), b.root())
 	if b.in.Air.FilmGiven {
-		film = fig("film", units.Film, float64(b.in.Air.Film), figure.TotalArea, "film_given", b.film())
+		film = fig("film", units.Film, float64(b.in.Air.Film), figure.TotalArea, "film_given", arg("h_given", units.Film, float64(b.in.Air.Film)))
 	}
 	list := []figure.Figure{film}
 	if low, high, n := airside.Spread(t.Films); n > 1 {
-		list = append(list, fig("film_low", units.Film, low, figure.TotalArea, "spread_low", arg("N", units.Count, float64(n))),
-			fig("film_high", units.Film, high, figure.TotalArea, "spread_high", arg("N", units.Count, float64(n))))
+		list = append(list, fig("film_low", units.Film, low, figure.TotalArea, "spread_low", arg("n_in", units.Count, float64(n))),
+			fig("film_high", units.Film, high, figure.TotalArea, "spread_high", arg("n_in", units.Count, float64(n))))
 	}
 	return append(list,
 		fig("nusselt", units.Factor, v.Answer.Nusselt, "", v.ID, b.nusseltArgs(t, bank, re)...),
@@ -68,10 +68,10 @@ func (b *builder) nusseltArgs(t *Thermal, bank airside.Bank, re figure.Arg) []fi
 		return []figure.Arg{re, pr, s, hf, arg("t", units.Thickness, bank.RootThickness)}
 	case "ganguli_1985":
 		c := t.Films[t.Film].Answer.Nusselt / (math.Pow(re.SI, 0.6) * math.Pow(bank.AreaRatio, -0.15) * math.Cbrt(pr.SI))
-		return []figure.Arg{arg("C", units.Number, c), re, arg("AR", units.Factor, bank.AreaRatio), pr}
+		return []figure.Arg{arg("C", units.Factor, c), re, arg("AR", units.Factor, bank.AreaRatio), pr}
 	}
 	j := t.Films[t.Film].Answer.Nusselt / (re.SI * math.Cbrt(pr.SI))
-	return []figure.Arg{arg("j", units.Number, j), re, pr}
+	return []figure.Arg{arg("j", units.Factor, j), re, pr}
 }
 
 // still is the film about one tube without a fan, for what it is worth.
@@ -145,19 +145,20 @@ func (b *builder) duty(h Heat) []figure.Figure {
 	heat := math.Abs(d.Heat)
 	q := arg("Q", units.Duty, heat)
 	p, ta, tp := arg("P", units.Factor, d.Effectiveness), arg("T_a", units.Temp, air), arg("T_p", units.Temp, process)
-	ratio := arg("R_c", units.Factor, d.Ratio)
+	ntu, ratio := arg("NTU", units.Factor, d.TransferUnits), arg("R_c", units.Factor, d.Ratio)
+	rows := arg("N_r", units.Count, float64(b.in.Bank.Rows))
 	list := []figure.Figure{
-		fig("duty", units.Duty, heat, figure.WholeBank, "duty", arg("C_air", units.Number, capacity), p, tp, ta),
-		fig("effectiveness", units.Factor, d.Effectiveness, "", "effectiveness", arg("NTU", units.Factor, d.TransferUnits), ratio),
+		fig("duty", units.Duty, heat, figure.WholeBank, "duty", arg("C_air", units.Factor, capacity), p, tp, ta),
+		fig("effectiveness", units.Factor, d.Effectiveness, "", "effectiveness", ntu, ratio, rows, arg("N_p", units.Count, float64(b.in.Bank.Passes))),
 		fig("air_out", units.Temp, d.AirOut, "", "air_out", ta, p, tp),
 		fig("process_out", units.Temp, d.ProcessOut, "", "process_out", tp, p, ratio, ta),
-		fig("factor", units.Factor, d.Factor, "", "factor", arg("NTU", units.Factor, d.TransferUnits), p),
-		fig("duty_per_weight", units.DutyPerWeight, perKilogram, figure.FinMetalMass, "duty_per_weight", q),
+		fig("factor", units.Factor, d.Factor, "", "factor", p, tp, ta, ntu, arg("ΔT_lm", units.Factor, d.Counterflow)),
+		fig("duty_per_weight", units.DutyPerWeight, perKilogram, figure.FinMetalMass, "duty_per_weight", q, arg("m_fins", units.Weight, t.finMetal(b.t))),
 		fig("duty_per_face", units.DutyPerArea, perFace, figure.FaceArea, "duty_per_face", q, arg("A_face", units.SurfacePerTube, t.Bank.FaceArea())),
-		fig("bank_tubes", units.Count, float64(t.Bank.Tubes()), figure.WholeBank, "bank_tubes", arg("N_r", units.Count, float64(b.in.Bank.Rows)), arg("N_t", units.Count, float64(b.in.Bank.TubesPerRow))),
+		fig("bank_tubes", units.Count, float64(t.Bank.Tubes()), figure.WholeBank, "bank_tubes", rows, arg("N_t", units.Count, float64(b.in.Bank.TubesPerRow))),
 	}
 	if t.Condensed > 0 {
-		list = append(list, fig("condensed", units.MassRate, t.Condensed, figure.WholeBank, "condensed", q))
+		list = append(list, fig("condensed", units.MassRate, t.Condensed, figure.WholeBank, "condensed", q, arg("h_fg", units.Factor, t.latent(b.in))))
 	}
 	switch {
 	case d.Heat > 0:
@@ -177,12 +178,12 @@ func (b *builder) stream(h Heat) []figure.Figure {
 	drop := fig("air_drop", units.Drop, v.Answer.Total, figure.WholeBank, v.ID, b.dropArgs(t)...)
 	list := []figure.Figure{drop}
 	if low, high, n := airside.Spread(t.Drops); n > 1 {
-		list = append(list, fig("drop_low", units.Drop, low, figure.WholeBank, "spread_low", arg("N", units.Count, float64(n))),
-			fig("drop_high", units.Drop, high, figure.WholeBank, "spread_high", arg("N", units.Count, float64(n))))
+		list = append(list, fig("drop_low", units.Drop, low, figure.WholeBank, "spread_low", arg("n_in", units.Count, float64(n))),
+			fig("drop_high", units.Drop, high, figure.WholeBank, "spread_high", arg("n_in", units.Count, float64(n))))
 	}
 	list = append(list,
 		fig("fan_power", units.Drive, exchanger.FanPower(t.FaceFlow, v.Answer.Total, b.in.Air.FanEfficiency), figure.WholeBank, "fan_power",
-			arg("V", units.Number, t.FaceFlow), arg("Δp", units.Drop, v.Answer.Total), arg("η_fan", units.Factor, b.in.Air.FanEfficiency)),
+			arg("V", units.Factor, t.FaceFlow), arg("Δp", units.Drop, v.Answer.Total), arg("η_fan", units.Factor, b.in.Air.FanEfficiency)),
 		fig("face_area", units.SurfacePerTube, t.Bank.FaceArea(), figure.WholeBank, "face_area", arg("N_t", units.Count, float64(b.in.Bank.TubesPerRow)), arg("P_T", units.Diameter, float64(b.in.tubePitch())), b.finned()),
 		fig("tube_pitch", units.Diameter, float64(b.in.tubePitch()), "", "tube_pitch", b.tip(), arg("c", units.Height, float64(b.in.tubePitch()-b.t.FinOD()))),
 	)
@@ -191,7 +192,8 @@ func (b *builder) stream(h Heat) []figure.Figure {
 	}
 	loss := *t.InsideLoss
 	return append(list,
-		fig("inside_velocity", units.Velocity, loss.Velocity, "", "inside_velocity", arg("M", units.MassRate, b.in.Process.Flow)),
+		fig("inside_velocity", units.Velocity, loss.Velocity, "", "inside_velocity", arg("M", units.MassRate, b.in.Process.Flow),
+			arg("ρ_i", units.Dense, b.in.Process.Flow/(loss.Velocity*b.in.passSection())), arg("A_pass", units.SurfacePerTube, b.in.passSection())),
 		fig("inside_loss", units.Loss, loss.Total, "", "inside_loss", arg("Δp_s", units.Loss, loss.Straight), arg("Δp_t", units.Loss, loss.Turns)))
 }
 
@@ -232,7 +234,7 @@ func (b *builder) metal(h Heat) []figure.Figure {
 	}
 	list = append(list,
 		fig("hottest_tip", units.Temp, h.Thermal.tip(), "", "hottest_tip", arg("T_g", units.Temp, d.HottestRoot.Air), arg("T_r", units.Temp, root), arg("ϑ_r", units.Factor, h.Thermal.TipRatio)),
-		fig("coldest_metal", units.Temp, d.Coldest.Celsius, "", "coldest_metal"))
+		fig("coldest_metal", units.Temp, d.Coldest.Celsius, "", "coldest_metal", cornerArgs(d.Coldest)...))
 	w, held := winding(b.in)
 	if !held {
 		return append(list, absent("bond_loss", units.Temp, "", "absent.not_tension"))
@@ -241,11 +243,11 @@ func (b *builder) metal(h Heat) []figure.Figure {
 	if !opens {
 		return append(list, absent("bond_loss", units.Temp, "", "absent.tightens"))
 	}
-	at := fig("bond_loss", units.Temp, loss, "", "bond_loss", arg("e_0", units.Number, w.Strain), arg("α_f", units.Expand, w.FinExpansion), arg("α_t", units.Expand, w.TubeExpansion))
+	at := fig("bond_loss", units.Temp, loss, "", "bond_loss", arg("e_0", units.Factor, w.Strain), arg("α_f", units.Expand, w.FinExpansion), arg("α_t", units.Expand, w.TubeExpansion))
 	if gap := w.Gap(root, root); gap > 0 {
 		at.State, at.Why = figure.Watch, []message.Message{message.New("notice.bond_open", "loss", message.Quantity{Kind: units.Temp, SI: loss}, "root", message.Quantity{Kind: units.Temp, SI: root})}
 		list = append(list, fig("bond_open", units.Resist, w.Resistance(root, root, h.Thermal.Gas.Conductivity), figure.BareArea, "bond_open",
-			arg("g_b", units.Number, gap), arg("k_g", units.Conduct, h.Thermal.Gas.Conductivity), arg("R_b", units.Resist, b.in.Process.Bond)))
+			arg("g_b", units.Factor, gap), arg("k_g", units.Conduct, h.Thermal.Gas.Conductivity), arg("R_b", units.Resist, b.in.Process.Bond)))
 	}
 	return append(list, at)
 }

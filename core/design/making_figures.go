@@ -180,7 +180,7 @@ func (k maker) cutting() []figure.Figure {
 	}
 	if s := k.p.Sawing; s != nil {
 		return append(list,
-			fig("mill_length", units.Distance, float64(s.Stock), "", "mill_length", number("n_p", s.PerTube), along("L_cut", s.Cut)),
+			fig("mill_length", units.Distance, float64(s.Stock), "", "mill_length", along("L_cut", s.Cut), k.made()),
 			fig("mill_tubes", units.Count, float64(s.Tubes), figure.WholeOrder, "mill_tubes", k.made(), number("n_p", s.PerTube)),
 			fig("offcut", units.Run, float64(s.Offcut), figure.WholeOrder, "offcut", number("N_b", s.Tubes), along("L_st", s.Stock), k.made(), along("L_cut", s.Cut), run("k_f", s.Kerf)))
 	}
@@ -245,7 +245,7 @@ func (k maker) packing() []figure.Figure {
 	tare := share("x_t", c.Tare)
 	length := along("L", k.Order.Tube.Length)
 	return []figure.Figure{
-		fig("per_crate", units.Count, float64(p.PerCrate), "", "per_crate", arg("M_max", units.Weight, float64(min(c.Mass, c.Crane, c.Payload))), k.weight(), tare, k.asked()),
+		fig("per_crate", units.Count, float64(p.PerCrate), "", "per_crate", number("room", p.Room), arg("M_max", units.Weight, float64(min(c.Mass, c.Crane, c.Payload))), k.weight(), tare, k.asked()),
 		fig("layers", units.Count, float64(len(p.Layers)), "", "layers", each),
 		fig("crates", units.Count, float64(p.Crates), figure.WholeOrder, "crates", k.asked(), each),
 		fig("crate_mass", units.Weight, float64(p.Gross), "", "crate_mass", each, k.weight(), tare),

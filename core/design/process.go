@@ -17,9 +17,7 @@ const leastSubcooling = 0.01
 func (t *Thermal) inside(in *Input, at means) (exchanger.Stream, FieldErrors) {
 	bore := float64(in.Tube.InsideOD())
 	tube := inside.Tube{Bore: bore, Length: float64(in.Tube.Length)}
-	// Tubes side by side in one pass, on average where rows do not divide evenly.
-	perPass := float64(in.Bank.Rows*in.Bank.TubesPerRow) / float64(in.Bank.Passes)
-	section := perPass * math.Pi / 4 * bore * bore
+	section := in.passSection()
 	if in.Process.Fluid == Steam {
 		return t.condensing(in, at, bore, section)
 	}
@@ -39,6 +37,13 @@ func (t *Thermal) inside(in *Input, at means) (exchanger.Stream, FieldErrors) {
 	loss := inside.PressureDrop(tube, flow, in.Bank.Passes, inside.DefaultTurnLoss)
 	t.InsideLoss = &loss
 	return exchanger.Stream{In: float64(in.Process.In), Capacity: in.Process.Flow * p.HeatCapacity}, nil
+}
+
+// passSection returns the bore area of the tubes side by side in one pass [m2], on
+// average where rows do not divide evenly.
+func (in *Input) passSection() float64 {
+	bore := float64(in.Tube.InsideOD())
+	return float64(in.Bank.Rows*in.Bank.TubesPerRow) / float64(in.Bank.Passes) * math.Pi / 4 * bore * bore
 }
 
 func (in *Input) liquid(celsius float64) (fluid.Properties, error) {

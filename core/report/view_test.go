@@ -1,6 +1,10 @@
 package report
 
 import (
+	"fmt"
+	"math"
+	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -84,39 +88,106 @@ func TestWrongFieldShowsWhatIsAccepted(t *testing.T) {
 	}
 }
 
-// Every figure of every fin type and profile opens its working, with a meaning
-// for each symbol and a number for each argument.
+// Every figure of every fin type and profile, and of designs that take other ways to
+// their figures, opens its working.
 func TestEveryFigureShowsItsWorking(t *testing.T) {
+	var designs [][]string
 	for _, typ := range tube.FinTypes {
 		for _, profile := range []tube.Profile{tube.AsMade, tube.Uniform, tube.Linear} {
-			in, err := design.Read(edited(t, "fin_type", string(typ), "fin_profile", string(profile)))
-			if err != nil {
-				t.Fatal(err)
-			}
-			w := Writer{Texts: message.English(), System: units.US}
-			res := design.Evaluate(in)
-			making := design.Make(in, res.Heat, shop.House())
-			res.AddMaking(&making)
-			for _, g := range res.Groups {
-				for _, f := range g.Figures {
-					work := w.Working(f)
-					if work.Absent != "" {
-						continue
-					}
-					if work.Source == "" || work.Valid == "" || work.Meaning == "" {
-						t.Errorf("%s: source %q, valid %q, meaning %q", f.ID, work.Source, work.Valid, work.Meaning)
-					}
-					symbols := strings.Join(figure.Formulas[f.Formula].Symbols(), " ")
-					for _, a := range f.Args {
-						intermediate := f.ID == "fin_efficiency" || f.ID == "conductivity"
-						if !intermediate && !strings.Contains(" "+symbols+" ", " "+a.Symbol+" ") {
-							t.Errorf("%s: %s is not in %q", f.ID, a.Symbol, work.Symbols)
-						}
-					}
+			designs = append(designs, []string{"fin_type", string(typ), "fin_profile", string(profile)})
+		}
+	}
+	designs = append(designs,
+		[]string{"inside_fluid", "steam", "inside_in", "120 °C", "start_up", "125 °C", "upset", "10 °C"},
+		[]string{"gas", "own", "air_in", "340 °C", "inside_in", "105 °C", "inside_pressure", "15000 kPa", "fin_type", "welded", "fin_metal", "cs1010", "start_up", "105 °C"},
+		[]string{"film_source", "given", "duty_wanted", "1 MW", "drop_allowed", "90 Pa"},
+		[]string{"layout", "in_line"}, []string{"rows", "6", "face_velocity", "3 m/s"}, []string{"fin_pitch", "5 fpi", "fin_type", "welded", "fin_metal", "cs1010"},
+		[]string{"face_velocity", "0.5 m/s"}, []string{"inside_fluid", "own"}, []string{"inside_flow", "1 kg/s"},
+		[]string{"fin_metal", "c12200"}, []string{"quantity", "3"},
+	)
+	for _, pairs := range designs {
+		in, err := design.Read(edited(t, pairs...))
+		if err != nil {
+			t.Fatal(err)
+		}
+		res := design.Evaluate(in)
+		making := design.Make(in, res.Heat, shop.House())
+		res.AddMaking(&making)
+		for _, g := range res.Groups {
+			for _, f := range g.Figures {
+				if fault := workingFault(Writer{Texts: message.English(), System: units.US}, f); fault != "" {
+					t.Errorf("%v: %s: %s", pairs, f.ID, fault)
 				}
 			}
 		}
 	}
+}
+
+// What is solved by rows says so, in the symbols and in the numbers.
+func TestWorkingTellsASolutionInWords(t *testing.T) {
+	in, err := design.Read(document.New())
+	if err != nil {
+		t.Fatal(err)
+	}
+	f, _ := design.Evaluate(in).Find("effectiveness")
+	work := Writer{Texts: message.English(), System: units.SI}.Working(f)
+	if work.Symbols != "P = solved row by row from (NTU, R_c, N_r, N_p)" || !strings.HasPrefix(work.Numbers, "P = solved row by row from (0.") || !strings.HasSuffix(work.Numbers, ", 4, 2)") {
+		t.Errorf("%q, %q", work.Symbols, work.Numbers)
+	}
+}
+
+// standard functions need no words.
+var standard = []string{"min", "max", "round", "exp", "arctan", "I_{2/3}", "I_{1/3}", "I_{−2/3}", "I_{−1/3}", "I_0", "I_1", "K_0", "K_1"}
+
+// workingFault says what a working leaves open: each symbol of the formula, and of the
+// names of its symbols, must have a number, each number must be asked for and printed
+// with its digits, and a figure must not be explained by itself.
+func workingFault(w Writer, f figure.Figure) string {
+	work := w.Working(f)
+	switch {
+	case work.Absent != "":
+		return ""
+	case work.Source == "" || work.Valid == "" || work.Meaning == "":
+		return fmt.Sprintf("source %q, valid %q, meaning %q", work.Source, work.Valid, work.Meaning)
+	}
+	form := figure.Formulas[f.Formula]
+	asked := map[string]bool{"π": true}
+	ask := func(expression string) {
+		for _, s := range (figure.Formula{Expression: expression}).Symbols() {
+			function := regexp.MustCompile(`(^|[^\pL\pN_])` + regexp.QuoteMeta(s) + `\(`).MatchString(expression)
+			asked[s] = asked[s] || !function
+		}
+	}
+	ask(form.Expression)
+	for s, value := range asked {
+		if !value && !slices.Contains(standard, s) && (s == form.Result || !w.Texts.Has("function."+s)) {
+			return fmt.Sprintf("%q has no words for %s", form.Expression, s)
+		}
+	}
+	if asked[form.Result] {
+		return work.Symbols + " says nothing"
+	}
+	for _, a := range work.Where {
+		if name, _, _ := strings.Cut(a.Name, ","); strings.ContainsAny(name, "√^") {
+			ask(name)
+		}
+	}
+	given := map[string]bool{"π": true}
+	for i, a := range work.Where {
+		given[a.Symbol] = true
+		if !asked[a.Symbol] {
+			return fmt.Sprintf("%s is not in %q", a.Symbol, work.Symbols)
+		}
+		if si := f.Args[i].SI; math.IsNaN(si) || math.IsInf(si, 0) || si != 0 && !strings.ContainsAny(a.Value, "123456789") {
+			return fmt.Sprintf("%s prints as %q for %g", a.Symbol, a.Value, si)
+		}
+	}
+	for s, value := range asked {
+		if value && !given[s] {
+			return fmt.Sprintf("%q has no number for %s", work.Symbols, s)
+		}
+	}
+	return ""
 }
 
 func TestEmptyEntriesSayWhatStandsIn(t *testing.T) {

@@ -51,8 +51,15 @@ func (w Writer) Working(f figure.Figure) Working {
 			Value: units.Figure(a.Kind, a.SI, w.System).String(), SI: si,
 		})
 	}
-	out.Symbols = form.Result + " = " + form.Expression
-	out.Numbers = form.Result + " = " + form.Fill(func(s string) (string, bool) { n, ok := numbers[s]; return n, ok })
+	// A function that has no name in mathematics is told in words.
+	words := func(s string) (string, bool) { return w.Texts["function."+s] + " ", w.Texts.Has("function." + s) }
+	out.Symbols = form.Result + " = " + form.Fill(words)
+	out.Numbers = form.Result + " = " + form.Fill(func(s string) (string, bool) {
+		if n, ok := numbers[s]; ok {
+			return n, true
+		}
+		return words(s)
+	})
 	out.Result = form.Result + " = " + units.Text{Value: shown.Value, Unit: shown.Unit}.String()
 	out.Source, out.Valid = w.Texts.Text(form.Source), w.Texts.Text(form.Valid)
 	for _, m := range f.Why {

@@ -21,6 +21,7 @@ type Packing struct {
 	Pitch     units.Length
 	Separator units.Length // between layers; 0 where they nest
 	PerCrate  int
+	Room      int // tubes that the crate holds by its size
 	Crates    int
 	Last      int        // tubes in the last crate
 	Net       units.Mass // of a full crate
@@ -57,7 +58,7 @@ func Pack(k *Crate, t *tube.Tube, tubes int) (p Packing, why message.Message) {
 	case most == 0:
 		return p, message.New("shop.why.crate_heavy", "mass", quantity(units.Weight, one))
 	}
-	p = Packing{Pitch: t.FinOD(), Separator: k.Separator, ByMass: most < room}
+	p = Packing{Pitch: t.FinOD(), Separator: k.Separator, Room: room, ByMass: most < room}
 	p.PerCrate = min(room, most, tubes)
 	p.Layers = keep(layers, p.PerCrate)
 	p.Crates = (tubes + p.PerCrate - 1) / p.PerCrate
