@@ -98,7 +98,7 @@ func (w Writer) lineText(l design.LineVerdict) string {
 	return w.Texts.Text("making.free")
 }
 
-// gravity orders verdicts and remarks: what hinders first, what could not be judged last.
+// gravity orders verdicts: what hinders first, what could not be judged last.
 var gravity = map[figure.State]int{figure.No: 0, figure.Watch: 1, figure.Good: 2, figure.Plain: 3}
 
 func (w Writer) verdicts(list []shop.Verdict) []Verdict {

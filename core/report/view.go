@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
-	"slices"
 	"strings"
 
 	"finwright/core/design"
@@ -111,12 +110,16 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 	v := View{Title: d.Title, Units: d.Units, Valid: errs == nil, Spans: w.spans(d, wrong)}
 	watch := map[string][]string{}
 	if res != nil {
-		for _, n := range res.Notices {
-			text := w.say(n.Message)
-			watch[n.Field] = append(watch[n.Field], text)
-			v.Notices = append(v.Notices, Notice{n.State, w.mark(n.State), text, n.Field, n.Figure})
+		for _, hinders := range []bool{true, false} { // what hinders stands first
+			for _, n := range res.Notices {
+				if hinders != (n.State == figure.No) {
+					continue
+				}
+				text := w.say(n.Message)
+				watch[n.Field] = append(watch[n.Field], text)
+				v.Notices = append(v.Notices, Notice{n.State, w.mark(n.State), text, n.Field, n.Figure})
+			}
 		}
-		slices.SortStableFunc(v.Notices, func(a, b Notice) int { return cmp.Compare(gravity[a.State], gravity[b.State]) })
 		for _, id := range res.Headline {
 			f, _ := res.Find(id)
 			v.Headline = append(v.Headline, w.Figure(f))
