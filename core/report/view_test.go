@@ -212,7 +212,7 @@ func TestWhatHindersIsSaidFirst(t *testing.T) {
 }
 
 func TestDutySaysWhichWayItGoes(t *testing.T) {
-	for want, pairs := range map[string][]string{"Duty, tubes to gas 1": nil, "Duty, gas to tubes 5": {"inside_in", "5 °C", "air_in", "35 °C"}} {
+	for want, pairs := range map[string][]string{"Duty to gas 1": nil, "Duty to tubes 5": {"inside_in", "5 °C", "air_in", "35 °C"}} {
 		if s := view(t, edited(t, pairs...)).Summary; !strings.Contains(s, want) {
 			t.Errorf("no %q in %q", want, s)
 		}
