@@ -155,7 +155,7 @@ var kinds = []struct {
 	{Velocity, spec{dimSpeed, sig("m/s", 4), sig("ft/min", 4)}},
 	{MassRate, spec{dimMassRate, sig("kg/s", 4), sig("lb/h", 4)}},
 	{MassFlux, spec{dimMassFlux, sig("kg/m²s", 4), sig("lb/h·ft²", 4)}},
-	{Duty, spec{dimPower, sig("kW", 4), sig("MBtu/h", 4)}},
+	{Duty, spec{dimPower, sig("kW", 4), sig("MMBtu/h", 4)}},
 	{Resist, spec{dimResist, sig("m²K/W", 4), sig("h·ft²·°F/Btu", 4)}},
 	{SpecificHeat, spec{dimHeat, sig("J/kg·K", 4), sig("Btu/lb·°F", 4)}},
 	{Viscous, spec{dimViscous, sig("mPa·s", 4), sig("cP", 4)}},

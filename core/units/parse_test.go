@@ -58,6 +58,10 @@ func TestParseReadsWhatPeopleType(t *testing.T) {
 		{Spin, "1000 rpm", SI, 1000.0 / 60},
 		{Time, "7 1/2 h", SI, 27000},
 		{Time, "25 s", SI, 25},
+		{Drop, "10 mmH2O", SI, 98.0665},
+		{Drop, "10 mm WG", SI, 98.0665},
+		{MassRate, "36 t/h", US, 10},
+		{Duty, "3.412141633 MMBtu/h", SI, 1e6},
 		{Drive, "20 hp", SI, 14913.9974316},
 		{Work, "100 MPa", US, 1e8},
 		{Pull, "10 lbf", SI, 44.48221615},
@@ -84,6 +88,7 @@ func TestParseRefuses(t *testing.T) {
 		{Diameter, "about an inch", NotANumber},
 		{Diameter, "25.4 kg", WrongUnit},
 		{Diameter, "25.4 furlongs", UnknownUnit},
+		{Duty, "1.7 MBtu/h", UnknownUnit}, // a thousand to some, a million to others
 		{Diameter, "2,108 mm", TwoWays},
 		{Diameter, "1.2.3", NotANumber},
 		{Diameter, "1/0 in", DividesByNil},

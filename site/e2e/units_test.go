@@ -19,7 +19,7 @@ func shown(page *browser.Page) []string {
 
 var (
 	metric    = regexp.MustCompile(`\bmm\b|\d\s*(m|m/m|m²|m²/m|kg|kg/m|fins/m|/m|°C|W|kW|W/m·K|W/m²K|kW/m²|W/kg|kW/kg|m/s|kg/s|Pa|kPa|MPa|m²K/W)($|[\s,.;])`)
-	customary = regexp.MustCompile(`\d\s*(in|ft|yd|lb|lb/ft|fpi|fins/in|°F|MBtu/h|BWG|psi|inH₂O|ft²|ft²/ft|ft/ft|ft/min|ft/s|lb/h|Btu\S*)($|[\s,.;])`)
+	customary = regexp.MustCompile(`\d\s*(in|ft|yd|lb|lb/ft|fpi|fins/in|°F|MMBtu/h|BWG|psi|inH₂O|ft²|ft²/ft|ft/ft|ft/min|ft/s|lb/h|Btu\S*)($|[\s,.;])`)
 )
 
 func TestUnitsNeverMix(t *testing.T) {
