@@ -4,6 +4,7 @@ package e2e
 
 import (
 	"fmt"
+	"math"
 	"testing"
 
 	"finwright/site/browser"
@@ -50,4 +51,18 @@ func TestHeat(t *testing.T) {
 		page.WaitText(id("figure-film-value"), computed)
 	})
 	page.Click(id("section-surface"))
+}
+
+// On a phone a section's own entries come in above its button, which stays where it was pressed.
+func TestSectionStaysUnderTheFinger(t *testing.T) {
+	page := opened(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, "")
+	button := id("section-heat")
+	before := page.Centre(button)
+	page.Click(button)
+	page.Wait(element(button) + `.ariaPressed === "true"`)
+	page.WaitText(id("methods-used"), "ESDU 86022")
+	after := browser.Eval[float64](page, "(({top, height}) => top + height / 2)("+element(button)+".getBoundingClientRect())")
+	if math.Abs(after-before.Y) > 2 {
+		t.Errorf("the button went from %g to %g", before.Y, after)
+	}
 }

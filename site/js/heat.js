@@ -11,9 +11,10 @@ import { newMark } from "./mark.js";
 /**
  * @param {HTMLElement} bars
  * @param {HTMLTableElement} table
+ * @param {HTMLElement} used names the correlations in use where the curves are
  * @param {(figure: string, opener: HTMLElement) => void} onOpen a bar was pressed
  */
-export function createHeat(bars, table, onOpen) {
+export function createHeat(bars, table, used, onOpen) {
   /** @param {Bar} bar */
   function resistance({ figure, label, text, share }) {
     const part = document.createElement("button");
@@ -57,6 +58,7 @@ export function createHeat(bars, table, onOpen) {
       bars.replaceChildren(...layers.filter(({ share }) => share > 0).map(resistance));
       table.replaceChildren();
       methods.forEach(row);
+      used.textContent = [...new Set(methods.filter((method) => method.used).map(({ label }) => label))].join(", ");
     },
     /** @param {boolean} stale */
     setStale(stale) {

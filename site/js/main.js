@@ -56,7 +56,7 @@ const working = createWorking(
 );
 const openWorking = (/** @type {string} */ id, /** @type {HTMLElement} */ opener) => working.open(id, opener).catch(failed);
 const figures = createFigures(at("headline"), at("groups"), at("cards"), openWorking);
-const heat = createHeat(at("resistances"), at("methods"), openWorking);
+const heat = createHeat(at("resistances"), at("methods"), at("methods-used"), openWorking);
 const sections = createSections(at("sections"), (section) => turn(section).catch(failed));
 const status = createStatus(at("status"), {
   label: form.label,

@@ -25,7 +25,14 @@ export function createSections(nav, onShow) {
     onShow(section);
   }
 
-  for (const button of buttons) button.addEventListener("click", () => show(button.dataset.section ?? ""));
+  for (const button of buttons) {
+    button.addEventListener("click", () => {
+      const { top } = button.getBoundingClientRect();
+      show(button.dataset.section ?? "");
+      // A section has entries of its own, on a phone above the button: that stays under the finger.
+      scrollBy({ top: button.getBoundingClientRect().top - top, behavior: "instant" });
+    });
+  }
   sort();
   return {
     get current() {
