@@ -6,6 +6,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"strconv"
+	"strings"
 	"testing"
 
 	"finwright/core/document"
@@ -80,6 +81,9 @@ func waitKept(page *browser.Page, d document.Document) {
 
 // kept is the JavaScript expression for the design that the browser keeps.
 const kept = `JSON.parse(localStorage.getItem("finwright.design") ?? '{"designs":[null]}').designs[0]`
+
+// here is what its own tab keeps, that is all there is of a link's design till it is changed.
+var here = strings.Replace(kept, "localStorage", "sessionStorage", 1)
 
 // waitTyped waits until a field holds a text, as typed, in the design that the browser keeps.
 func waitTyped(page *browser.Page, field, text string) {

@@ -6,10 +6,15 @@ const UNREADABLE = "finwright.design.unreadable";
 const SHOP = "finwright.shop";
 const THEME = "finwright.theme";
 
-/** @param {string} key */
-function read(key) {
+/** @typedef {"localStorage" | "sessionStorage"} Store of the browser, and of this tab alone */
+
+/**
+ * @param {string} key
+ * @param {Store} [store]
+ */
+function read(key, store = "localStorage") {
   try {
-    return localStorage.getItem(key) ?? "";
+    return globalThis[store].getItem(key) ?? "";
   } catch {
     return "";
   }
@@ -18,20 +23,25 @@ function read(key) {
 /**
  * @param {string} key
  * @param {string} text
+ * @param {Store} [store]
  */
-function write(key, text) {
+function write(key, text, store = "localStorage") {
   try {
-    localStorage.setItem(key, text);
+    globalThis[store].setItem(key, text);
     return true;
   } catch {
     return false;
   }
 }
 
-export const savedDesign = () => read(DESIGN);
+/** A tab goes on with its own design, whatever another has kept since. */
+export const savedDesign = () => read(DESIGN, "sessionStorage") || read(DESIGN);
 
-/** False when the browser does not keep it. @param {string} text */
-export const keepDesign = (text) => write(DESIGN, text);
+/** For this tab alone, or for the next visit too. False when the browser does not keep it. @param {string} text @param {boolean} next */
+export function keepDesign(text, next) {
+  const here = write(DESIGN, text, "sessionStorage");
+  return next ? write(DESIGN, text) : here;
+}
 
 /** A saved design that could not be read stays under a name of its own: the next autosave would write over it. @param {string} text */
 export const keepUnreadable = (text) => write(UNREADABLE, text);

@@ -25,6 +25,8 @@ import { createWorking } from "./working.js";
 const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
 const text = (/** @type {string} */ value, /** @type {string} */ field) => ({ op: "set", values: [{ field, text: value }] });
 
+/** @type {any} */ let visited = null; // what a link brought, as it came
+
 const engine = createEngine(globalThis.engineWorker);
 const design = createDesign(engine, (live) => sheet.area(live), { show, failed });
 const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
@@ -125,8 +127,9 @@ async function turn(section) {
 }
 
 async function autosave() {
-  const reply = await engine.callLatest("autosave", "save", { documents: [design.history.current] });
-  if (reply && !keepDesign(reply.text)) tools.say("notKept");
+  const saved = design.history.current;
+  const reply = await engine.callLatest("autosave", "save", { documents: [saved] });
+  if (reply && !keepDesign(reply.text, saved !== visited)) tools.say("notKept");
 }
 
 /** @param {Error} error */
@@ -143,14 +146,16 @@ function told(notice, saved) {
   status.say(notice);
 }
 
-/** A link opens over the saved design: undo brings that back. @param {string} fragment */
+/** A link opens over the saved design: undo brings that back, and so does the next visit if nothing was changed. @param {string} fragment */
 async function openLink(fragment) {
   const link = await unpack(fragment);
   let notice = "";
   await design.replace(async () => {
     const reply = await engine.call("start", { saved: "", link, ...sheet.area() });
     notice = reply.notice;
-    return notice ? null : reply;
+    if (notice) return null;
+    visited = reply.document;
+    return reply;
   });
   told(notice, "");
 }
