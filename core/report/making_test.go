@@ -13,6 +13,7 @@ import (
 	"finwright/core/message"
 	"finwright/core/shop"
 	"finwright/core/units"
+	"finwright/testdata/cases"
 )
 
 // made evaluates and plans a document in the shipped shop.
@@ -115,6 +116,25 @@ func TestVerdictsAreInOrder(t *testing.T) {
 		if v.State == figure.No && v.Why == "" {
 			t.Errorf("%s refuses without a reason", v.Rule)
 		}
+	}
+}
+
+// A refusal stands before what is only to be watched, whatever was looked at first.
+func TestRemarksAreInOrder(t *testing.T) {
+	d := cases.List()[0].Document()
+	height := "20.9 mm"
+	d, _ = document.Edit(d, document.Command{Op: "set", Values: []document.Value{{Field: "fin_height", Text: &height}}})
+	_, res, _ := made(t, d)
+	v := Writer{Texts: message.English()}.View(d, nil, &res)
+	if res.Notices[0].State != figure.Watch || v.Notices[0].State != figure.No {
+		t.Fatalf("%s is said first, %s is shown first", res.Notices[0].State, v.Notices[0].State)
+	}
+	last := -1
+	for _, n := range v.Notices {
+		if gravity[n.State] < last {
+			t.Errorf("too low: %s", n.Text)
+		}
+		last = gravity[n.State]
 	}
 }
 
