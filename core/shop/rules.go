@@ -10,26 +10,20 @@ import (
 	"finwright/core/units"
 )
 
-// judgeType asks whether the line makes the fin type. The nearest change is the
-// line's type with the fewest refusals for the rest of the order.
+// judgeType asks whether the line makes the fin type. The change offered is the
+// first of the line's types that refuses nothing else of the order, if there is one.
 func judgeType(j *job) Verdict {
 	if j.m != nil {
 		return Verdict{State: figure.Good}
 	}
 	v := Verdict{State: figure.No, Why: message.New("shop.why.type", "line", j.l.Name, "type", message.Key("choice.fin_type."+string(j.o.Tube.Fin.Type)))}
-	least := math.MaxInt
 	for i := range j.l.Types {
 		change := Setting{Field: "fin_type", Choice: string(j.l.Types[i].Type)}
 		o := j.o.With(change)
 		other := &job{j.c, j.l, &j.l.Types[i], &o}
-		bad := 0
-		for _, r := range typeRules {
-			if r.judge(other).State == figure.No {
-				bad++
-			}
-		}
-		if bad < least {
-			v.Change, least = []Setting{change}, bad
+		if !slices.ContainsFunc(typeRules, func(r rule) bool { return r.judge(other).State == figure.No }) {
+			v.Change = []Setting{change}
+			break
 		}
 	}
 	return v

@@ -163,6 +163,16 @@ func TestTypeThatTheLineLacks(t *testing.T) {
 	if slices.ContainsFunc(list, func(v Verdict) bool { return v.Rule == "fin_height" }) {
 		t.Error("a height is judged without a way of making the type")
 	}
+	changed := o.With(v.Change...)
+	if Worst(Judge(&c, &c.Lines[0], &changed)) == figure.No {
+		t.Error("the type that is offered is refused too")
+	}
+
+	// Steel is too hard for every type of the line: there is nothing to offer.
+	o = o.With(Setting{Field: "fin_metal", Choice: "cs1010"})
+	if v := verdict(t, Judge(&c, &c.Lines[0], &o), "fin_type"); v.State != figure.No || v.Change != nil {
+		t.Errorf("a steel fin: %+v", v)
+	}
 }
 
 // random returns any order, most of them beyond some limit.
