@@ -59,6 +59,15 @@ func TestShopIsEditedAndKept(t *testing.T) {
 	page.Click(`[data-testid="shop-open"]`)
 	page.Click(`[data-testid="shop-reset"]`)
 	page.WaitText(`[data-testid="figure-price_tube-value"]`, price)
+	page.Click(`[data-testid="shop-undo"]`)
+	page.Wait(`localStorage.getItem("finwright.shop").includes("900 /h")`)
+	change("rates/line", "cheap")
+	page.Wait(`document.getElementById("shop-error-rates/line").textContent !== ""`)
+	page.Click(`[data-testid="shop-close"]`)
+	page.Click(`[data-testid="shop-open"]`)
+	if got := browser.Eval[string](page, `document.querySelector('[data-testid="shop-rates/line"]').value`); got != "cheap" {
+		t.Errorf("what could not be read has become %q", got)
+	}
 	quiet(t, chromium, page)
 }
 

@@ -3,6 +3,7 @@
 
 import { EngineError } from "./engine.js";
 import { chooseFile, download } from "./files.js";
+import { createHistory } from "./history.js";
 import { keepShop, savedShop } from "./keep.js";
 
 /**
@@ -18,8 +19,10 @@ import { keepShop, savedShop } from "./keep.js";
  */
 export function createShop(dialog, opener, engine, onChange) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
-  const [form, said] = [at("shop-form"), at("shop-said")];
+  const [form, said, undo] = ["shop-form", "shop-said", "shop-undo"].map(at);
+  const history = createHistory();
   let text = savedShop();
+  history.push({ text });
   /** @type {Reply | null} */ let shown = null;
   /** @type {Set<string>} paths laid open */
   const open = new Set();
@@ -29,6 +32,8 @@ export function createShop(dialog, opener, engine, onChange) {
     shown = reply;
     text = own ? reply.shop : "";
     keepShop(text);
+    if (/** @type {any} */ (history.current).text !== text) history.push({ text });
+    undo.disabled = !history.canUndo;
     opener.textContent = reply.form.name;
     onChange();
   }
@@ -144,11 +149,15 @@ export function createShop(dialog, opener, engine, onChange) {
 
   opener.addEventListener("click", async () => {
     if (!shown) await load(text);
-    render();
+    if (!form.childElementCount) render(); // once: what could not be read stays with its error
     dialog.showModal();
   });
   at("shop-close").addEventListener("click", () => dialog.close());
   at("shop-reset").addEventListener("click", () => load(""));
+  undo.addEventListener("click", () => {
+    history.undo();
+    load(/** @type {any} */ (history.current).text);
+  });
   at("shop-save").addEventListener("click", async () => {
     const reply = shown ?? (await engine.call("shop", { shop: text }));
     download(reply.shop, reply.filename);
