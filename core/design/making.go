@@ -182,7 +182,8 @@ var (
 	}
 )
 
-// notices remarks on every rule that is not kept. Stretch and tip are remarked on with the shape already.
+// notices remarks on every rule that is not kept, and on the price of a tube that is refused. Stretch and tip are remarked
+// on with the shape already.
 func (m *Making) notices() []Notice {
 	var out []Notice
 	if !m.NoLine.None() {
@@ -193,6 +194,9 @@ func (m *Making) notices() []Notice {
 		if v.State == figure.No || v.State == figure.Watch && !remarked {
 			out = append(out, Notice{v.State, ruleField[v.Rule], ruleFigure[v.Rule], message.New("making.rule", "rule", message.Key("shop.rule."+v.Rule), "why", v.Why)})
 		}
+	}
+	if m.Plan.Cost != nil && shop.Worst(m.Verdicts) == figure.No {
+		out = append(out, Notice{figure.No, "line", "price_tube", message.New("making.none_to_quote", "line", m.Line.Name)})
 	}
 	return out
 }

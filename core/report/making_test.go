@@ -235,3 +235,14 @@ func TestEmptyLineShowsTheChosenOne(t *testing.T) {
 		t.Errorf("the line shows %q for %q, want %q", got.Auto, got.Text, m.Line.Name)
 	}
 }
+
+// A price that is worked out for a tube which the line refuses is marked.
+func TestPriceOfARefusedTubeIsMarked(t *testing.T) {
+	for height, want := range map[string]figure.State{"12 mm": figure.Plain, "20.9 mm": figure.No} {
+		_, res, _ := made(t, edited(t, "fin_height", height, "quantity", "120"))
+		price, ok := res.Find("price_tube")
+		if !ok || price.State != want {
+			t.Errorf("%s: the price is %q, want %q", height, price.State, want)
+		}
+	}
+}
