@@ -46,7 +46,7 @@ export function createDesign(engine, area, page) {
 
   /** @param {object | null} command */
   async function edited(command) {
-    return engine.call("edit", { document: history.current, command, ...area() });
+    return engine.call("edit", { document: history.current, commands: command ? [command] : [], ...area() });
   }
 
   return {
@@ -91,7 +91,7 @@ export function createDesign(engine, area, page) {
       await queue;
       if (pending !== mine || began !== era) return;
       try {
-        const args = { document: history.current, command, ...area(true) };
+        const args = { document: history.current, commands: [command], ...area(true) };
         const reply = await engine.callLatest("live", "edit", args);
         if (reply && began === era && accept(reply.view)) show(reply, { settled: false, since });
       } catch (error) {
@@ -107,7 +107,7 @@ export function createDesign(engine, area, page) {
       const began = era;
       await queue;
       if (began !== era || pending || !history.current) return;
-      const args = { document: history.current, command: null, ...area() };
+      const args = { document: history.current, commands: [], ...area() };
       const reply = await engine.callLatest("refresh", "edit", args);
       if (reply && began === era && !pending) show(reply, { settled: true });
     },

@@ -120,7 +120,7 @@ async function turn(section) {
   sheet.turn(section);
   if (design.view?.valid !== false) return;
   const measurable = sheet.lastGood();
-  const reply = await engine.callLatest("turn", "edit", { document: measurable, command: null, ...sheet.area() });
+  const reply = await engine.callLatest("turn", "edit", { document: measurable, commands: [], ...sheet.area() });
   if (!reply || design.view.valid) return;
   measured(reply.view);
   sheet.show(measurable, reply.view, { settled: true, stale: true });

@@ -51,7 +51,7 @@ func TestEditAnswersWithAWholeView(t *testing.T) {
 	var got answered
 	d := cases.First()
 	cmd := map[string]any{"op": "set", "values": []any{map[string]any{"field": "fin_height", "text": "1/2 in"}}}
-	if e := ask(t, "edit", map[string]any{"document": d, "command": cmd, "sheet": area, "quantity": "used_area"}, &got); e != "" {
+	if e := ask(t, "edit", map[string]any{"document": d, "commands": []any{cmd}, "sheet": area, "quantity": "used_area"}, &got); e != "" {
 		t.Fatal(e)
 	}
 	if got.Document.Fields["fin_height"].Text != "1/2 in" || !got.View.Valid || len(got.View.Headline) == 0 || got.View.Scene == nil || len(got.View.Plots) != 3 {
@@ -62,7 +62,7 @@ func TestEditAnswersWithAWholeView(t *testing.T) {
 func TestWrongEntryLeavesFiguresOut(t *testing.T) {
 	var got answered
 	cmd := map[string]any{"op": "set", "values": []any{map[string]any{"field": "tube_od", "text": "wide"}}}
-	if e := ask(t, "edit", map[string]any{"document": cases.First(), "command": cmd, "sheet": area}, &got); e != "" {
+	if e := ask(t, "edit", map[string]any{"document": cases.First(), "commands": []any{cmd}, "sheet": area}, &got); e != "" {
 		t.Fatal(e)
 	}
 	if got.View.Valid || got.View.Scene != nil || got.View.Headline != nil {
@@ -120,7 +120,7 @@ func TestSaveAndOpen(t *testing.T) {
 // The first answer of a page comes before there is anything to draw on.
 func TestNoSheetNoScene(t *testing.T) {
 	var got answered
-	if e := ask(t, "edit", map[string]any{"document": cases.First(), "command": nil, "quantity": "used_area"}, &got); e != "" {
+	if e := ask(t, "edit", map[string]any{"document": cases.First(), "commands": nil, "quantity": "used_area"}, &got); e != "" {
 		t.Fatal(e)
 	}
 	if !got.View.Valid || len(got.View.Headline) == 0 || got.View.Scene != nil || got.View.Plots != nil {
@@ -161,7 +161,7 @@ func TestWorkingAndSVG(t *testing.T) {
 
 func TestStrictArguments(t *testing.T) {
 	for name, text := range map[string]string{
-		"edit":    `{"document":{},"command":null,"sheet":{}}`, // no fields
+		"edit":    `{"document":{},"commands":null,"sheet":{}}`, // no fields
 		"working": `{"document":{},"figur":"x"}`,
 		"nothing": `{}`,
 		"start":   `[`,
@@ -176,7 +176,7 @@ func FuzzCall(f *testing.F) {
 	for name := range methods {
 		f.Add(name, []byte(`{"document":{},"sheet":{"width":1e308,"height":-1}}`))
 	}
-	f.Add("edit", []byte(`{"document":null,"command":{"op":"set","values":[{"field":"tube_od","number":1e308,"unit":"ft"}]}}`))
+	f.Add("edit", []byte(`{"document":null,"commands":[{"op":"set","values":[{"field":"tube_od","number":1e308,"unit":"ft"}]}]}`))
 	f.Fuzz(func(t *testing.T, name string, args []byte) {
 		if !json.Valid(Call(name, args)) {
 			t.Fatal("not JSON")
@@ -187,12 +187,29 @@ func FuzzCall(f *testing.F) {
 func BenchmarkEdit(b *testing.B) {
 	args, err := json.Marshal(map[string]any{
 		"document": cases.First(), "sheet": area, "quantity": "used_area",
-		"command": map[string]any{"op": "set", "values": []any{map[string]any{"field": "fin_height", "number": 14.2, "unit": "mm"}}},
+		"commands": []any{map[string]any{"op": "set", "values": []any{map[string]any{"field": "fin_height", "number": 14.2, "unit": "mm"}}}},
 	})
 	if err != nil {
 		b.Fatal(err)
 	}
 	for b.Loop() {
 		Call("edit", args)
+	}
+}
+
+// Each of several commands can be undone, though one answer shows what they give together.
+func TestSeveralCommandsAreOneAnswer(t *testing.T) {
+	height := func(text string) any {
+		return map[string]any{"op": "set", "values": []any{map[string]any{"field": "fin_height", "text": text}}}
+	}
+	var got struct {
+		answered
+		Before []document.Document
+	}
+	if e := ask(t, "edit", map[string]any{"document": cases.First(), "commands": []any{height("12 mm"), height("13 mm"), height("14 mm")}}, &got); e != "" {
+		t.Fatal(e)
+	}
+	if len(got.Before) != 2 || got.Before[0].Fields["fin_height"].Text != "12 mm" || got.Before[1].Fields["fin_height"].Text != "13 mm" || got.Document.Fields["fin_height"].Text != "14 mm" {
+		t.Errorf("%+v", got.Before)
 	}
 }

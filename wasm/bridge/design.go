@@ -30,8 +30,9 @@ type page struct {
 
 // reply pairs a document with its view.
 type reply struct {
-	Document document.Document `json:"document"`
-	View     page              `json:"view"`
+	Document document.Document   `json:"document"`
+	Before   []document.Document `json:"before,omitempty"` // after each command but the last
+	View     page                `json:"view"`
 }
 
 func curves(w report.Writer, in design.Input, h design.Heat, section string) []report.Curves {
@@ -63,7 +64,7 @@ func show(d document.Document, area *sheet, want wanted) (reply, error) {
 	w.Section = want.Section
 	in, err := design.Read(d)
 	if err != nil {
-		return reply{d, page{View: w.View(d, err, nil)}}, nil
+		return reply{Document: d, View: page{View: w.View(d, err, nil)}}, nil
 	}
 	res := design.Evaluate(in)
 	var planned *report.Making
@@ -75,7 +76,7 @@ func show(d document.Document, area *sheet, want wanted) (reply, error) {
 		shown := w.Making(&m, want.Room)
 		planned = &shown
 	}
-	out := reply{d, page{View: w.View(d, nil, &res)}}
+	out := reply{Document: d, View: page{View: w.View(d, nil, &res)}}
 	out.View.Making = planned
 	if area == nil {
 		return out, nil
@@ -126,24 +127,32 @@ func metalHeat(in design.Input, t design.Thermal) *drawing.Heat {
 }
 
 type editArgs struct {
-	Document document.Document `json:"document"`
-	Command  *document.Command `json:"command"`
-	Sheet    *sheet            `json:"sheet"`
+	Document document.Document  `json:"document"`
+	Commands []document.Command `json:"commands"` // one after the other; none shows the document again
+	Sheet    *sheet             `json:"sheet"`
 	wanted
 }
 
+// edit shows what the last command gives, so that many at once cost one answer, and says what each before it gave, so that
+// each can be undone.
 func edit(a editArgs) (any, error) {
 	if err := document.Check(a.Document); err != nil {
 		return nil, err
 	}
 	d := a.Document
-	if a.Command != nil {
+	var before []document.Document
+	for i, c := range a.Commands {
+		if i > 0 {
+			before = append(before, d)
+		}
 		var err error
-		if d, err = document.Edit(d, *a.Command); err != nil {
+		if d, err = document.Edit(d, c); err != nil {
 			return nil, err
 		}
 	}
-	return show(d, a.Sheet, a.wanted)
+	out, err := show(d, a.Sheet, a.wanted)
+	out.Before = before
+	return out, err
 }
 
 type mapArgs struct {

@@ -21,10 +21,10 @@ type made struct {
 	}
 }
 
-func making(t *testing.T, d document.Document, shop string, command any) made {
+func making(t *testing.T, d document.Document, shop string) made {
 	t.Helper()
 	var got made
-	args := map[string]any{"document": d, "command": command, "sheet": area, "section": "making", "shop": shop, "room": map[string]any{"wide": 1100, "card": 270}}
+	args := map[string]any{"document": d, "commands": nil, "sheet": area, "section": "making", "shop": shop, "room": map[string]any{"wide": 1100, "card": 270}}
 	if e := ask(t, "edit", args, &got); e != "" {
 		t.Fatal(e)
 	}
@@ -33,13 +33,13 @@ func making(t *testing.T, d document.Document, shop string, command any) made {
 
 // Judging and planning belong to the section Making alone: elsewhere nobody pays for them.
 func TestOnlyMakingIsPlanned(t *testing.T) {
-	got := making(t, cases.First(), "", nil)
+	got := making(t, cases.First(), "")
 	if got.View.Making == nil || len(got.View.Making.Verdicts) < 20 || len(got.View.Making.Pictures) != 5 {
 		t.Errorf("%+v", got.View.Making)
 	}
 	for _, section := range []string{"", "surface", "heat"} {
 		var got made
-		if e := ask(t, "edit", map[string]any{"document": cases.First(), "command": nil, "sheet": area, "section": section}, &got); e != "" {
+		if e := ask(t, "edit", map[string]any{"document": cases.First(), "commands": nil, "sheet": area, "section": section}, &got); e != "" {
 			t.Fatal(e)
 		}
 		if got.View.Making != nil {
@@ -65,7 +65,7 @@ func TestShopComesWithTheCall(t *testing.T) {
 	change("currency", "CHF")
 	change("rates/margin", "0 %")
 	price := func(shop string) report.Figure {
-		for _, g := range making(t, cases.First(), shop, nil).View.Groups {
+		for _, g := range making(t, cases.First(), shop).View.Groups {
 			for _, f := range g.Figures {
 				if f.ID == "price_tube" {
 					return f
@@ -128,7 +128,7 @@ func TestFaultsOfAShopNameTheirPath(t *testing.T) {
 	} {
 		args := c.args
 		if args == "" {
-			text, err := json.Marshal(map[string]any{"document": cases.First(), "command": nil, "sheet": area, "section": "making", "shop": `{"format":"finwright-shop","version":99}`})
+			text, err := json.Marshal(map[string]any{"document": cases.First(), "commands": nil, "sheet": area, "section": "making", "shop": `{"format":"finwright-shop","version":99}`})
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -151,7 +151,7 @@ func TestFaultsOfAShopNameTheirPath(t *testing.T) {
 
 func BenchmarkMaking(b *testing.B) {
 	args, err := json.Marshal(map[string]any{
-		"document": cases.First(), "sheet": area, "section": "making", "command": nil, "room": map[string]any{"wide": 1100}, // as while pulling
+		"document": cases.First(), "sheet": area, "section": "making", "commands": nil, "room": map[string]any{"wide": 1100}, // as while pulling
 	})
 	if err != nil {
 		b.Fatal(err)

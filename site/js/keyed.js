@@ -1,0 +1,32 @@
+// @ts-check
+// Lists that are shown anew with every answer keep the elements that stay: a press, the focus and a selection outlast it.
+
+/**
+ * @template {{id: string}} Item
+ * @param {Element} parent its children from then on are the list's own
+ * @param {(id: string, item: Item) => Element} make
+ * @param {boolean} [ordered] whether the elements stand in the order of the items; to move one costs it the pointer
+ */
+export function keyed(parent, make, ordered = true) {
+  /** @type {Map<string, Element>} */
+  const kept = new Map();
+  return (/** @type {Item[]} */ items, /** @type {(element: any, item: Item) => void} */ fill) => {
+    const now = new Set(items.map(({ id }) => id));
+    for (const [id, old] of kept) {
+      if (now.has(id)) continue;
+      old.remove();
+      kept.delete(id);
+    }
+    items.forEach((item, index) => {
+      let node = kept.get(item.id);
+      if (!node) kept.set(item.id, (node = make(item.id, item)));
+      if (ordered ? parent.children[index] !== node : !node.parentNode) parent.insertBefore(node, ordered ? parent.children[index] : null);
+      fill(node, item);
+    });
+  };
+}
+
+/** Leaves the text alone when it is the same, and a selection in it too. @param {Element} element @param {string} text */
+export function write(element, text) {
+  if (element.textContent !== text) element.textContent = text;
+}
