@@ -15,7 +15,7 @@ FUZZTIME    ?= 20s
 # $(call need,command,what to install) ends with one line when a command is missing.
 need = @command -v $(1) >/dev/null || { echo "$(1) is missing: install $(2)"; exit 1; }
 
-.PHONY: help run test unit browser fmt fmtcheck vet lint dist size bench fuzz golden shots chromium clean
+.PHONY: help run test unit long browser fmt fmtcheck vet lint dist size bench fuzz golden shots chromium clean
 
 help: ## list the targets
 	@awk -F ':.*## ' '/^[a-z]+:.*## / {printf "make %-9s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -27,6 +27,9 @@ test: fmtcheck vet lint unit browser ## everything that must pass before a chang
 
 unit: ## Go tests, no browser: what to run on save
 	go test ./...
+
+long: ## every property, fuzz and fault test at full count, one table at the end
+	@set -o pipefail; FINWRIGHT_LONG=1 go test -v -p 1 -count=1 -timeout 0 ./core/... ./wasm/... | go run ./internal/proof/table
 
 browser: dist chromium ## tests of the built page in headless Chromium
 	go test -tags browser -count=1 -timeout 20m ./site/e2e

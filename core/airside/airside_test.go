@@ -2,12 +2,12 @@ package airside
 
 import (
 	"math"
-	"math/rand/v2"
 	"testing"
 
 	"finwright/core/figure"
 	"finwright/core/fluid"
 	"finwright/core/message"
+	"finwright/internal/proof"
 )
 
 func verdict[A Answer](t *testing.T, verdicts []Verdict[A], id string) Verdict[A] {
@@ -121,9 +121,9 @@ func TestFreeRatio(t *testing.T) {
 // Over random valid banks every method is finite and positive, grows with the flow and
 // never claims a range without limits.
 func TestEveryMethodBehaves(t *testing.T) {
-	r := rand.New(rand.NewPCG(1, 2))
-	between := func(low, high float64) float64 { return low + (high-low)*r.Float64() }
-	for range 2000 {
+	proof.Proof{Share: 200, Full: 2000, Seed: 1}.Run(t, func(c *proof.Case) {
+		t, r := c, c.Rand
+		between := func(low, high float64) float64 { return low + (high-low)*r.Float64() }
 		d := between(0.0159, 0.0508)
 		df := d * between(1.2, 2.4)
 		b := Bank{
@@ -153,7 +153,7 @@ func TestEveryMethodBehaves(t *testing.T) {
 		for i, v := range drops {
 			check(v.ID, v.Answer.Measure(), quickDrops[i].Answer.Measure(), v.Limits)
 		}
-	}
+	})
 }
 
 // Against the VDI Heat Atlas form, Nu = 0.24 (Ra s/d)^(1/3) on the mean of root and tip

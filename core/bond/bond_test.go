@@ -9,7 +9,7 @@ import (
 	"finwright/core/tube"
 )
 
-func near(t *testing.T, name string, got, want, tolerance float64) {
+func near(t testing.TB, name string, got, want, tolerance float64) {
 	t.Helper()
 	if math.Abs(got-want) > tolerance {
 		t.Errorf("%s = %.6g, want %g within %g", name, got, want, tolerance)

@@ -4,19 +4,20 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"math/rand/v2"
 	"strings"
+	"sync/atomic"
 	"testing"
 
 	"finwright/core/document"
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/units"
+	"finwright/internal/proof"
 	"finwright/testdata/cases"
 )
 
 // doc returns a new document with fields set from name, text pairs.
-func doc(t *testing.T, pairs ...string) document.Document {
+func doc(t testing.TB, pairs ...string) document.Document {
 	t.Helper()
 	d := document.New()
 	for i := 0; i < len(pairs); i += 2 {
@@ -208,33 +209,32 @@ func TestNoticesNameTheirFigure(t *testing.T) {
 
 // Random entries, most of them valid: whatever passes is finite and positive.
 func TestEveryFigureIsFinite(t *testing.T) {
-	rng := rand.New(rand.NewPCG(1, 2))
-	between := func(lo, hi float64) string { return fmt.Sprintf("%.5g", lo*math.Pow(hi/lo, rng.Float64())) }
-	pick := func(id string) string {
-		s, _ := document.Find(id)
-		return s.Choices[rng.IntN(len(s.Choices))]
-	}
-	valid := 0
-	for range 3000 {
-		in, err := Read(doc(t, "tube_od", between(8, 300), "tube_wall", between(0.4, 20), "fin_height", between(1, 55),
+	var valid atomic.Int64
+	count := proof.Proof{Share: 150, Full: 3000, Seed: 1}.Run(t, func(c *proof.Case) {
+		between := func(lo, hi float64) string { return fmt.Sprintf("%.5g", lo*math.Pow(hi/lo, c.Rand.Float64())) }
+		pick := func(id string) string {
+			s, _ := document.Find(id)
+			return s.Choices[c.Rand.IntN(len(s.Choices))]
+		}
+		in, err := Read(doc(c, "tube_od", between(8, 300), "tube_wall", between(0.4, 20), "fin_height", between(1, 55),
 			"strip_thickness", between(0.1, 5), "fin_pitch", between(25, 1000), "film_coefficient", between(0.2, 4000),
 			"fin_type", pick("fin_type"), "fin_metal", pick("fin_metal"), "tube_metal", pick("tube_metal"),
 			"fin_profile", pick("fin_profile"), "root_basis", pick("root_basis"), "tube_length", between(500, 20000), "wall_basis", pick("wall_basis")))
 		if err != nil {
-			continue
+			return
 		}
-		valid++
+		valid.Add(1)
 		for _, g := range Evaluate(in).Groups {
 			for _, f := range g.Figures {
 				zeroed := f.ID == "between_area" || f.ID == "taper_cost" || f.ID == "tip_ratio" || strings.HasPrefix(f.ID, "share_")
 				if f.Absent.None() && (math.IsNaN(f.SI) || math.IsInf(f.SI, 0) || f.Kind != units.Temp && (f.SI < 0 || (f.SI == 0 && !zeroed))) {
-					t.Fatalf("%s = %v for %+v", f.ID, f.SI, in)
+					c.Fatalf("%s = %v for %+v", f.ID, f.SI, in)
 				}
 			}
 		}
-	}
-	if valid < 500 {
-		t.Errorf("only %d of 3000 were valid", valid)
+	})
+	if n := int(valid.Load()); n < count/6 {
+		t.Errorf("only %d of %d were valid", n, count)
 	}
 }
 

@@ -3,9 +3,9 @@ package design
 import (
 	"fmt"
 	"math"
-	"math/rand/v2"
 	"slices"
 	"strings"
+	"sync/atomic"
 	"testing"
 
 	"finwright/core/document"
@@ -14,6 +14,7 @@ import (
 	"finwright/core/message"
 	"finwright/core/tube"
 	"finwright/core/units"
+	"finwright/internal/proof"
 )
 
 func TestDutyBalances(t *testing.T) {
@@ -34,7 +35,7 @@ func TestDutyBalances(t *testing.T) {
 }
 
 // balance holds the heat against both streams to 1e-9.
-func balance(t *testing.T, name string, in Input, th Thermal) {
+func balance(t testing.TB, name string, in Input, th Thermal) {
 	t.Helper()
 	d := th.Duty
 	rise := d.AirOut - float64(in.Air.In)
@@ -56,17 +57,16 @@ func balance(t *testing.T, name string, in Input, th Thermal) {
 
 // Random designs, each also with inputs halved and doubled: whatever passes is finite and balanced.
 func TestRandomBanksBalance(t *testing.T) {
-	rng := rand.New(rand.NewPCG(7, 7))
-	between := func(lo, hi float64) float64 { return lo * math.Pow(hi/lo, rng.Float64()) }
-	rated := 0
-	for range 3500 {
+	var rated atomic.Int64
+	count := proof.Proof{Share: 60, Full: 3500, Seed: 7}.Run(t, func(c *proof.Case) {
+		between := func(lo, hi float64) float64 { return lo * math.Pow(hi/lo, c.Rand.Float64()) }
 		v := map[string]float64{
 			"tube_od": between(12, 60), "fin_height": between(4, 22), "strip_thickness": between(0.25, 1.2), "fin_pitch": between(80, 430),
 			"face_velocity": between(0.5, 12), "rows": math.Round(between(1, 10)), "tubes_per_row": math.Round(between(2, 120)),
 			"inside_flow": between(0.5, 200), "tube_length": between(1000, 14000),
 		}
 		for _, times := range []float64{1, 0.5, 2} {
-			key := []string{"tube_od", "fin_height", "strip_thickness", "fin_pitch", "face_velocity", "inside_flow", "tube_length"}[rng.IntN(7)]
+			key := []string{"tube_od", "fin_height", "strip_thickness", "fin_pitch", "face_velocity", "inside_flow", "tube_length"}[c.Rand.IntN(7)]
 			pairs := []string{"passes", "1", "air_in", fmt.Sprintf("%.3g", between(5, 60)), "inside_in", fmt.Sprintf("%.3g", between(70, 170))}
 			for k, x := range v {
 				if k == key {
@@ -74,25 +74,25 @@ func TestRandomBanksBalance(t *testing.T) {
 				}
 				pairs = append(pairs, k, fmt.Sprintf("%.6g", x))
 			}
-			in, err := Read(doc(t, pairs...))
+			in, err := Read(doc(c, pairs...))
 			if err != nil {
 				continue
 			}
 			h := Rate(in)
 			if !h.Absent.None() {
-				t.Fatalf("%v: %s", pairs, message.English().Render(h.Absent, units.SI))
+				c.Fatalf("%v: %s", pairs, message.English().Render(h.Absent, units.SI))
 			}
-			rated++
-			balance(t, strings.Join(pairs, " "), in, h.Thermal)
+			rated.Add(1)
+			balance(c, strings.Join(pairs, " "), in, h.Thermal)
 			for q, a := range Answers(&in, &h.Thermal) {
 				if math.IsNaN(a.Value) || math.IsInf(a.Value, 0) || a.Value <= 0 {
-					t.Fatalf("%v: %s = %g", pairs, q, a.Value)
+					c.Fatalf("%v: %s = %g", pairs, q, a.Value)
 				}
 			}
 		}
-	}
-	if rated < 8000 {
-		t.Errorf("only %d of 10,500 were valid", rated)
+	})
+	if n := int(rated.Load()); 21*n < 16*3*count {
+		t.Errorf("only %d of %d were valid", n, 3*count)
 	}
 }
 

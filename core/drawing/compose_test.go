@@ -2,13 +2,16 @@ package drawing
 
 import (
 	"fmt"
+	"maps"
 	"math"
+	"slices"
 	"testing"
 
 	"finwright/core/drawing/ink"
 	"finwright/core/message"
 	"finwright/core/tube"
 	"finwright/core/units"
+	"finwright/internal/proof"
 )
 
 const finPerInch = units.PerLength(1 / 0.0254)
@@ -49,23 +52,39 @@ func sizes(typ tube.FinType) map[string]tube.Tube {
 	}
 }
 
-// each runs a test over every fin type, size, sheet and system, and on every other sheet once with a field and an alarm.
-func each(t *testing.T, check func(t *testing.T, tb tube.Tube, s Scene)) {
+// drawn is one drawing of the tests, with what it was made of.
+type drawn struct {
+	name   string
+	tube   tube.Tube
+	system units.System
+	Scene
+}
+
+// each tries a property on every fin type, size, sheet and system, and on every other sheet once with a field and an alarm.
+func each(t *testing.T, check func(testing.TB, drawn)) {
+	var all []func() drawn
 	for j, typ := range tube.FinTypes {
-		for size, tb := range sizes(typ) {
+		named := sizes(typ)
+		for _, size := range slices.Sorted(maps.Keys(named)) {
+			tb := named[size]
 			for i, wh := range sheets {
+				name := fmt.Sprintf("%s/%s/%gx%g", typ, size, wh[0], wh[1])
 				if (i+j)%2 == 0 {
 					system := []units.System{units.SI, units.US}[i/2%2]
-					name := fmt.Sprintf("warm/%s/%s/%gx%g/%s", typ, size, wh[0], wh[1], system)
-					t.Run(name, func(t *testing.T) { check(t, tb, Compose(tb, warmed(tb, system, wh[0], wh[1]))) })
+					all = append(all, func() drawn { return drawn{"warm/" + name, tb, system, Compose(tb, warmed(tb, system, wh[0], wh[1]))} })
 				}
 				for _, system := range []units.System{units.SI, units.US} {
-					name := fmt.Sprintf("%s/%s/%gx%g/%s", typ, size, wh[0], wh[1], system)
-					t.Run(name, func(t *testing.T) { check(t, tb, Compose(tb, options(system, wh[0], wh[1]))) })
+					all = append(all, func() drawn { return drawn{name, tb, system, Compose(tb, options(system, wh[0], wh[1]))} })
 				}
 			}
 		}
 	}
+	// A stride prime to the number of drawings spreads a share over all of them.
+	proof.Proof{Share: 36, Full: len(all)}.Run(t, func(c *proof.Case) {
+		d := all[c.Index*1009%len(all)]()
+		c.In(d.name)
+		check(c, d)
+	})
 }
 
 // bounds returns the box of a text, its letters taken as 0.55 of its height wide.
@@ -83,7 +102,7 @@ func bounds(t Text) (lo, hi ink.Point) {
 }
 
 func TestTextsKeepApartAndOnTheSheet(t *testing.T) {
-	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
+	each(t, func(t testing.TB, s drawn) {
 		for i, a := range s.Texts {
 			lo, hi := bounds(a)
 			if lo.X < 0 || lo.Y < 0 || hi.X > s.Width || hi.Y > s.Height {
@@ -100,7 +119,7 @@ func TestTextsKeepApartAndOnTheSheet(t *testing.T) {
 }
 
 func TestNothingLeavesTheSheet(t *testing.T) {
-	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
+	each(t, func(t testing.TB, s drawn) {
 		check := func(what string, paths ...[]ink.Point) {
 			for _, path := range paths {
 				for _, p := range path {
@@ -121,7 +140,7 @@ func TestNothingLeavesTheSheet(t *testing.T) {
 
 // No outline runs through a text.
 func TestTextsKeepClearOfOutlines(t *testing.T) {
-	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
+	each(t, func(t testing.TB, s drawn) {
 		for _, text := range s.Texts {
 			lo, hi := bounds(text)
 			clear := func(path []ink.Point) {

@@ -1,13 +1,16 @@
 package drawing
 
 import (
+	"maps"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
 	"finwright/core/drawing/ink"
 	"finwright/core/tube"
 	"finwright/core/units"
+	"finwright/internal/proof"
 )
 
 // synthetic is a field on the section's own rows and columns, as coarse as a page solves it, of any temperature [C] of
@@ -85,38 +88,39 @@ func tintedShapes(s Scene) (loops [][]ink.Point) {
 
 // Tints fill the sections and nothing else: all their corners lie in a shape, and their areas add up to the shapes'.
 func TestTintsFillTheMetal(t *testing.T) {
-	for _, typ := range tube.FinTypes {
-		for size, tb := range sizes(typ) {
-			name := string(typ) + " " + size
-			s := Compose(tb, warmed(tb, units.SI, 760, 470))
-			shapes := tintedShapes(s)
-			want, got := 0.0, 0.0
-			for _, l := range shapes {
-				want += math.Abs(ink.Area(l))
-			}
-			legend := s.Height - margin - footHeight - legendTall
-			for _, tint := range s.Tints {
-				for _, l := range tint.Loops {
-					if l[0].Y >= legend {
-						continue
-					}
-					got += math.Abs(ink.Area(l))
-					for i, p := range l {
-						for _, q := range []ink.Point{p, ink.Between(p, l[(i+1)%len(l)], 0.5)} {
-							in := false
-							for _, shape := range shapes {
-								in = in || inside(q, 2*slack, shape)
-							}
-							if !in {
-								t.Fatalf("%s: step %d reaches %.3f, outside of the metal", name, tint.Step, q)
-							}
+	types := tube.FinTypes
+	names := slices.Sorted(maps.Keys(sizes(types[0])))
+	proof.Proof{Share: 4, Full: len(types) * len(names)}.Run(t, func(c *proof.Case) {
+		typ, size := types[c.Index%len(types)], names[c.Index/len(types)]
+		name, tb := string(typ)+" "+size, sizes(typ)[size]
+		s := Compose(tb, warmed(tb, units.SI, 760, 470))
+		shapes := tintedShapes(s)
+		want, got := 0.0, 0.0
+		for _, l := range shapes {
+			want += math.Abs(ink.Area(l))
+		}
+		legend := s.Height - margin - footHeight - legendTall
+		for _, tint := range s.Tints {
+			for _, l := range tint.Loops {
+				if l[0].Y >= legend {
+					continue
+				}
+				got += math.Abs(ink.Area(l))
+				for i, p := range l {
+					for _, q := range []ink.Point{p, ink.Between(p, l[(i+1)%len(l)], 0.5)} {
+						in := false
+						for _, shape := range shapes {
+							in = in || inside(q, 2*slack, shape)
+						}
+						if !in {
+							c.Fatalf("%s: step %d reaches %.3f, outside of the metal", name, tint.Step, q)
 						}
 					}
 				}
 			}
-			near(t, name, got, want, 0.01*want)
 		}
-	}
+		near(c, name, got, want, 0.01*want)
+	})
 }
 
 // A tint's step is that of the temperature at the place it lies: here the field is a function of radius, so in the detail

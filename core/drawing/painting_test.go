@@ -45,7 +45,7 @@ func TestMeshIsSound(t *testing.T) {
 }
 
 func TestPackAndUnpack(t *testing.T) {
-	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
+	each(t, func(t testing.TB, s drawn) {
 		art, err := ink.Unpack(s.Ink)
 		if err != nil {
 			t.Fatal(err)

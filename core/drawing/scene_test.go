@@ -14,7 +14,7 @@ import (
 
 // Every loop is whole and every outline and hatching can be made of it.
 func TestShapesAreWhole(t *testing.T) {
-	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
+	each(t, func(t testing.TB, s drawn) {
 		for _, shape := range s.Shapes {
 			for _, loop := range shape.Loops {
 				if len(loop) < 3 || math.Abs(ink.Area(loop)) < 1e-6 {
@@ -28,7 +28,7 @@ func TestShapesAreWhole(t *testing.T) {
 	})
 }
 
-func text(t *testing.T, s Scene, id string) string {
+func text(t testing.TB, s Scene, id string) string {
 	t.Helper()
 	for _, x := range s.Texts {
 		if x.ID == id {
@@ -41,11 +41,8 @@ func text(t *testing.T, s Scene, id string) string {
 
 // A dimension says what the tube's own methods and the units say.
 func TestDimensionsSayWhatTheTubeSays(t *testing.T) {
-	each(t, func(t *testing.T, tb tube.Tube, s Scene) {
-		system := units.SI
-		if strings.HasSuffix(t.Name(), "/us") {
-			system = units.US
-		}
+	each(t, func(t testing.TB, d drawn) {
+		tb, s, system := d.tube, d.Scene, d.system
 		say := func(k units.Kind, l units.Length) string { return units.Figure(k, float64(l), system).Value }
 		for id, want := range map[string]string{
 			"dim-tube_od": "Ø" + say(units.Diameter, tb.OD), "dim-fin_od": "Ø" + say(units.Diameter, tb.FinOD()),
@@ -140,7 +137,7 @@ func TestGripsFollowThePointer(t *testing.T) {
 
 // Grips lie on what they move: on the outline of metal or of the fin's disc.
 func TestGripsLieOnOutlines(t *testing.T) {
-	each(t, func(t *testing.T, _ tube.Tube, s Scene) {
+	each(t, func(t testing.TB, s drawn) {
 		for _, g := range s.Grips {
 			best := math.Inf(1)
 			try := func(path []ink.Point) {
@@ -183,7 +180,7 @@ func toSegment(p, a, b ink.Point) float64 {
 
 // Scales come from the ladder, the sections share one, and the disc is drawn to it.
 func TestScales(t *testing.T) {
-	each(t, func(t *testing.T, tb tube.Tube, s Scene) {
+	each(t, func(t testing.TB, s drawn) {
 		if s.Views[0].Scale != s.Views[1].Scale {
 			t.Errorf("sections at %g and %g", s.Views[0].Scale, s.Views[1].Scale)
 		}
@@ -202,7 +199,7 @@ func TestScales(t *testing.T) {
 				widest = max(widest, l.Points[0].X-l.Points[len(l.Points)/2].X)
 			}
 		}
-		near(t, "disc", widest, tb.FinOD().Millimetres()*s.Scales.Main, 0.01)
+		near(t, "disc", widest, s.tube.FinOD().Millimetres()*s.Scales.Main, 0.01)
 	})
 }
 

@@ -2,11 +2,11 @@ package exchanger
 
 import (
 	"math"
-	"math/rand/v2"
 	"testing"
 
 	"finwright/core/fin"
 	"finwright/core/internal/published"
+	"finwright/internal/proof"
 )
 
 // The independent vector of a 1 in footed tube with water inside (computed outside this
@@ -60,7 +60,7 @@ func TestFanPower(t *testing.T) {
 	near(t, "fan", FanPower(70, 150, 0.7), 15000, 1e-15) // 70 m3/s x 150 Pa = 10.5 kW of air power
 }
 
-func balanced(t *testing.T, name string, d Duty, air, process Stream) {
+func balanced(t testing.TB, name string, d Duty, air, process Stream) {
 	t.Helper()
 	gained := air.Capacity * (d.AirOut - air.In)
 	given := process.Capacity * (process.In - d.ProcessOut)
@@ -152,9 +152,9 @@ func finite(values ...float64) bool {
 // TestRandomBanks rates any bank a page could ask for, then the same with one
 // input doubled or halved: all finite, balanced, between the inlets, F at most one.
 func TestRandomBanks(t *testing.T) {
-	random := rand.New(rand.NewPCG(5, 6))
-	between := func(low, high float64) float64 { return low * math.Pow(high/low, random.Float64()) }
-	for n := range 10000 {
+	proof.Proof{Share: 300, Full: 10000, Seed: 5}.Run(t, func(c *proof.Case) {
+		random := c.Rand
+		between := func(low, high float64) float64 { return low * math.Pow(high/low, random.Float64()) }
 		od := between(0.006, 0.33)
 		p := Path{
 			OD: od, ID: od * (1 - between(0.02, 0.4)), InsideFilm: between(5, 3e4), InsideFouling: between(1e-6, 1e-3),
@@ -194,12 +194,12 @@ func TestRandomBanks(t *testing.T) {
 				d.AirOut >= low && d.AirOut <= high && d.ProcessOut >= low && d.ProcessOut <= high &&
 				d.Coldest.Celsius >= low-1e-6 && d.Hottest.Celsius <= high+1e-6 && d.Coldest.Celsius <= d.Hottest.Celsius
 			if !ok {
-				t.Fatalf("%d: %+v %+v %+v %+v: heat %g out %g %g F %g hottest %v coldest %v", n, b, u, air, process,
+				c.Fatalf("%+v %+v %+v %+v: heat %g out %g %g F %g hottest %v coldest %v", b, u, air, process,
 					d.Heat, d.AirOut, d.ProcessOut, d.Factor, d.Hottest, d.Coldest)
 			}
-			balanced(t, "random", d, air, process)
+			balanced(c, "random", d, air, process)
 		}
-	}
+	})
 }
 
 func BenchmarkRate(b *testing.B) {

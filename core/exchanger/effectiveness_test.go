@@ -69,7 +69,7 @@ func TestCounterflowBalanced(t *testing.T) {
 	}
 }
 
-func near(t *testing.T, name string, got, want, relative float64) {
+func near(t testing.TB, name string, got, want, relative float64) {
 	t.Helper()
 	if !(math.Abs(got-want) <= relative*math.Abs(want)) {
 		t.Errorf("%s = %.12g, want %.12g within %g", name, got, want, relative)

@@ -10,7 +10,7 @@ import (
 	"finwright/core/message"
 )
 
-func near(t *testing.T, what string, got, want, tolerance float64) {
+func near(t testing.TB, what string, got, want, tolerance float64) {
 	t.Helper()
 	if !(math.Abs(got-want) <= tolerance*math.Abs(want)) {
 		t.Errorf("%s = %.9g, want %.9g within %.2g", what, got, want, tolerance)

@@ -3,10 +3,11 @@ package report
 import (
 	"fmt"
 	"math"
-	"math/rand/v2"
 	"strconv"
 	"strings"
 	"testing"
+
+	"finwright/internal/proof"
 )
 
 // Ranges chosen by hand as a person would draw the axis; engineering judgement, no source.
@@ -43,8 +44,8 @@ func TestNiceRange(t *testing.T) {
 }
 
 func TestNiceRangeIsNeat(t *testing.T) {
-	rng := rand.New(rand.NewPCG(1, 2))
-	for range 5000 {
+	proof.Proof{Share: 500, Full: 5000, Seed: 1}.Run(t, func(c *proof.Case) {
+		t, rng := c, c.Rand
 		lo := (rng.Float64() - 0.5) * math.Pow(10, float64(rng.IntN(9)-4))
 		hi := lo + rng.Float64()*math.Pow(10, float64(rng.IntN(9)-4))
 		n := 2 + rng.IntN(8)
@@ -70,7 +71,7 @@ func TestNiceRangeIsNeat(t *testing.T) {
 				t.Fatalf("%s: tick %g is no multiple of %g", name, ticks[i], s.Step)
 			}
 		}
-	}
+	})
 }
 
 func TestLevels(t *testing.T) {

@@ -30,7 +30,7 @@ func edgeWound(t *Tube) { t.Fin.Type = EdgeWound }
 func uniform(t *Tube)   { t.Fin.Profile = Uniform }
 func elevenFPI(t *Tube) { t.Fin.Count = 11 * finPerInch }
 
-func near(t *testing.T, name string, got, want, rtol float64) {
+func near(t testing.TB, name string, got, want, rtol float64) {
 	t.Helper()
 	if !(math.Abs(got-want) <= rtol*math.Abs(want)) {
 		t.Errorf("%s = %.9g, want %.9g within %.1g", name, got, want, rtol)

@@ -2,11 +2,11 @@ package field
 
 import (
 	"math"
-	"math/rand/v2"
 	"testing"
 
 	"finwright/core/fin"
 	"finwright/core/numeric"
+	"finwright/internal/proof"
 )
 
 // usual is a 1 in footed tube before its foot is added.
@@ -243,9 +243,9 @@ func TestEqualFluids(t *testing.T) {
 // TestRandomSections takes any section a page could ask for: finite, balanced
 // and bounded by the two fluids.
 func TestRandomSections(t *testing.T) {
-	random := rand.New(rand.NewPCG(3, 4))
-	between := func(low, high float64) float64 { return low * math.Pow(high/low, random.Float64()) }
-	for n := range 300 {
+	proof.Proof{Share: 20, Full: 300, Seed: 3}.Run(t, func(c *proof.Case) {
+		random := c.Rand
+		between := func(low, high float64) float64 { return low * math.Pow(high/low, random.Float64()) }
 		s := Section{
 			TubeRadius: between(0.005, 0.11), Profile: fin.Profile(random.IntN(3)),
 			Thickness:        between(1e-4, 3e-3),
@@ -265,12 +265,12 @@ func TestRandomSections(t *testing.T) {
 		if random.IntN(4) > 0 {
 			s.Bond = between(1e-7, 1e-2)
 		}
-		got := solve(t, s, Page)
+		got := solve(c, s, Page)
 		if !(math.Abs(got.HeatIn/got.HeatOut-1) < 1e-9) || !(got.Efficiency > 0 && got.Efficiency <= 1) ||
 			!(got.Coldest >= 0) || !(got.Hottest <= 1) {
-			t.Errorf("%d: in %g out %g eta %g from %g to %g: %+v", n, got.HeatIn, got.HeatOut, got.Efficiency, got.Coldest, got.Hottest, s)
+			c.Errorf("in %g out %g eta %g from %g to %g: %+v", got.HeatIn, got.HeatOut, got.Efficiency, got.Coldest, got.Hottest, s)
 		}
-	}
+	})
 }
 
 func BenchmarkPage(b *testing.B) {
