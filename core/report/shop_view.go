@@ -144,13 +144,29 @@ func (w Writer) shopChoices(f shop.Field) []Choice {
 	return out
 }
 
-// Faults puts what is wrong with a capability file in words.
+// Faults puts what is wrong with a capability file in words, in the units of each value.
 func (w Writer) Faults(list []shop.Fault) []ShopFault {
 	out := make([]ShopFault, len(list))
 	for i, f := range list {
+		if f.System != "" {
+			w.System = f.System
+		}
 		out[i] = ShopFault{f.Path, w.say(f.Why)}
 	}
 	return out
+}
+
+// Place names where a path leads, from the top of the file down.
+func (w Writer) Place(path string) string {
+	var said []string
+	for i, steps := 0, strings.Split(path, "/"); i < len(steps); i++ {
+		name := steps[i]
+		if isIndex(name) || w.Texts.Has("shop.field."+name) {
+			name = w.itemLabel(steps[:i+1])
+		}
+		said = append(said, name)
+	}
+	return strings.Join(said, ", ")
 }
 
 // ShopFault is one thing wrong, at its path.

@@ -1,6 +1,7 @@
 package shop
 
 import (
+	"math"
 	"reflect"
 	"slices"
 	"strings"
@@ -105,7 +106,20 @@ func TestFaultsNameTheirPath(t *testing.T) {
 		{"a newer version", `"version": 1`, `"version": 2`, "version", "shop.file.version"},
 		{"a wrong unit", `"2.5 m/s"`, `"2.5 mm"`, "lines/0/strip_speed", "error.wrong_unit"},
 		{"a bare number", `"2.5 m/s"`, `2.5`, "lines/0/strip_speed", "shop.file.quantity"},
-		{"nought", `"2.5 m/s"`, `"0 m/s"`, "lines/0/strip_speed", "shop.file.positive"},
+		{"nought", `"2.5 m/s"`, `"0 m/s"`, "lines/0/strip_speed", "error.range"},
+		{"a fraction of nought", `"2.5 m/s"`, `"1e-9 m/s"`, "lines/0/strip_speed", "error.range"},
+		{"a speed beyond any", `"2.5 m/s"`, `"1e308 m/s"`, "lines/0/strip_speed", "error.range"},
+		{"a limit next to nought", `"low": "16 mm"`, `"low": "1e-300 mm"`, "lines/0/tube_od/low", "error.range"},
+		{"too many first-off tubes", `"first_off": 1`, `"first_off": 1e9`, "lines/0/first_off", "error.range"},
+		{"fewer than none", `"first_off": 1`, `"first_off": -1`, "lines/0/first_off", "error.range"},
+		{"a bundle as wide as a house", `"15.5 in"`, `"30 m"`, "mill_bundle/width", "error.range"},
+		{"a share above the whole", `"efficiency": "80 %"`, `"efficiency": "101 %"`, "crew/efficiency", "error.range"},
+		{"a long name", `"EUR"`, `"` + strings.Repeat("E", 21) + `"`, "currency", "shop.file.text_long"},
+		{"a long quantity", `"2.5 m/s"`, `"` + strings.Repeat("0", 101) + ` m/s"`, "lines/0/strip_speed", "shop.file.text_long"},
+		{"a long remark", `"note": "An`, `"note": "` + strings.Repeat("n", 2000) + "An", "note", "shop.file.text_long"},
+		{"too many mill lengths", `"stock": [`, `"stock": [` + strings.Repeat(`"20 ft",`, 97), "cutting/stock", "shop.file.list_long"},
+		{"a book", good, strings.Repeat(" ", 512<<10) + good, "", "shop.file.long"},
+		{"a well of brackets", good, strings.Repeat("[", 9000), "", "shop.file.deep"},
 		{"an unknown key", `"currency": "EUR"`, `"currency": "EUR", "colour": "red"`, "colour", "shop.file.unknown"},
 		{"a missing key", `"currency": "EUR",`, ``, "currency", "shop.file.missing"},
 		{"a fraction", `"people": 2`, `"people": 2.5`, "crew/people", "shop.file.whole"},
@@ -114,6 +128,9 @@ func TestFaultsNameTheirPath(t *testing.T) {
 		{"ranges the wrong way round", `"low": "19.05 mm"`, `"low": "60 mm"`, "lines/1/tube_od/high", "shop.file.range"},
 		{"an idle drive", `"idle": "2 kW"`, `"idle": "20 kW"`, "lines/1/idle", "shop.file.idle"},
 	} {
+		if !strings.Contains(good, c.old) {
+			t.Fatalf("%s: the shipped file has no %s", c.name, c.old)
+		}
 		_, faults := Open([]byte(strings.Replace(good, c.old, c.new, 1)))
 		if !slices.ContainsFunc(faults, func(f Fault) bool { return f.Path == c.path && f.Why.Key == c.key }) {
 			t.Errorf("%s: faults %v, want %s at %s", c.name, faults, c.key, c.path)
@@ -142,9 +159,8 @@ func TestEveryKeyHasALabel(t *testing.T) {
 		if typ.Kind() != reflect.Struct {
 			return
 		}
-		for i := range typ.NumField() {
-			tg, ok := tagOf(typ.Field(i), units.Number)
-			if !ok {
+		for i, tg := range tags[typ] {
+			if tg.key == "" {
 				continue
 			}
 			if !message.English().Has("shop.field." + tg.key) {
@@ -157,6 +173,42 @@ func TestEveryKeyHasALabel(t *testing.T) {
 		}
 	}
 	visit(reflect.TypeFor[Capability]())
+}
+
+// Every number of the file has a range, its own or that of the field around it, and every list a bound on its length.
+func TestEveryNumberIsBounded(t *testing.T) {
+	var visit func(reflect.Type, tag, string)
+	visit = func(typ reflect.Type, around tag, path string) {
+		switch typ.Kind() {
+		case reflect.Float64, reflect.Int:
+			if !(around.low < around.high) || around.low < 0 || math.IsInf(around.high, 0) {
+				t.Errorf("%s lies between %v and %v", path, around.low, around.high)
+			}
+		case reflect.Slice:
+			visit(typ.Elem(), around, path)
+		case reflect.Struct:
+			for i, tg := range tags[typ] {
+				f := typ.Field(i)
+				if _, bounded := f.Tag.Lookup("most"); tg.key != "" && f.Type.Kind() == reflect.Slice && !bounded {
+					t.Errorf("the list %s/%s may be as long as it likes", path, tg.key)
+				}
+				if tg.key != "" {
+					visit(f.Type, tg.within(around), join(path, tg.key))
+				}
+			}
+		}
+	}
+	visit(reflect.TypeFor[Capability](), tag{}, "")
+}
+
+func TestRangesSpeakTheUnitOfTheValue(t *testing.T) {
+	_, faults := House().With("lines/0/strip_speed", "3000 ft/s")
+	if len(faults) != 1 || faults[0].System != units.US {
+		t.Fatalf("%+v", faults)
+	}
+	if got := message.English().Render(faults[0].Why, faults[0].System); got != "3000 ft/s is out of range: from 0.00328 ft/s to 656 ft/s." {
+		t.Error(got)
+	}
 }
 
 func TestHouseMakesWoundTypes(t *testing.T) {

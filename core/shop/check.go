@@ -14,7 +14,7 @@ type checker []Fault
 
 func (k *checker) unless(ok bool, path, key string) {
 	if !ok {
-		*k = append(*k, Fault{path, message.New(key)})
+		*k = append(*k, Fault{Path: path, Why: message.New(key)})
 	}
 }
 
@@ -25,21 +25,11 @@ func check(c *Capability) []Fault {
 	for i := range c.Lines {
 		checkLine(&c.Lines[i], "lines/"+strconv.Itoa(i), &k)
 	}
-	for i, f := range c.Forming {
-		k.unless(f.Stretch > 1, "forming/"+strconv.Itoa(i)+"/stretch", "shop.file.stretch")
-		k.unless(f.SpeedShare <= 1, "forming/"+strconv.Itoa(i)+"/speed_share", "shop.file.share")
-	}
 	for i, m := range c.Measured {
 		at := "measured/" + strconv.Itoa(i)
 		k.unless(slices.Contains(tube.FinTypes, m.Type), at+"/type", "shop.file.fin_type")
 		k.unless(m.Finned <= m.Finished && abs(m.Finished-m.Cut) < m.Finned/2, at+"/finished", "shop.file.measured")
 	}
-	k.unless(c.Losses.Rejects < 0.5, "losses/rejects", "shop.file.share")
-	k.unless(c.Crew.People > 0, "crew/people", "shop.file.positive")
-	k.unless(c.Crew.Efficiency <= 1, "crew/efficiency", "shop.file.share")
-	k.unless(c.Crate.Slings.High < 0.5, "crate/slings/high", "shop.file.share")
-	k.unless(c.Rates.ScrapShare <= 1, "rates/scrap_share", "shop.file.share")
-	k.unless(c.Rates.Margin < 10, "rates/margin", "shop.file.share")
 	return k
 }
 
@@ -50,17 +40,13 @@ func checkLine(l *Line, at string, k *checker) {
 		k.unless(coil.Form == Pancake || coil.Form == Traverse, p+"/form", "shop.file.coil_form")
 		k.unless(coil.ID < coil.OD, p+"/id", "shop.file.coil_id")
 		k.unless(coil.Form != Traverse || coil.Width > 0, p+"/width", "shop.file.coil_width")
-		k.unless(coil.Fill <= 1, p+"/fill", "shop.file.share")
 	}
-	k.unless(l.Racks.Tubes > 0, at+"/racks/tubes", "shop.file.positive")
 	k.unless(l.Idle < l.Drive, at+"/idle", "shop.file.idle")
 	o := l.ChangeOver
 	k.unless(o.Type >= o.OD && o.OD >= o.Tooling && o.Tooling >= o.Pitch, at+"/change_over", "shop.file.change_over")
 	for i := range l.Types {
 		m, p := &l.Types[i], at+"/types/"+strconv.Itoa(i)
 		k.unless(m.Type.Wound() && slices.Contains(tube.FinTypes, m.Type), p+"/type", "shop.file.fin_type")
-		k.unless(m.StripRatio >= 0.9 && m.StripRatio <= 1.2, p+"/strip_ratio", "shop.file.strip_ratio")
-		k.unless(m.Growth < 0.05 && m.Scatter < 0.05, p+"/growth", "shop.file.growth")
 		for j, id := range m.FinMetals {
 			_, known := material.FinMetal(id)
 			k.unless(known, p+"/fin_metals/"+strconv.Itoa(j), "shop.file.metal")

@@ -40,7 +40,7 @@ func (c Capability) More(path string) (Capability, []Fault) {
 		item = string(last)
 	}
 	if item == "" {
-		return c, []Fault{{path, message.New("shop.file.no_such")}}
+		return c, []Fault{{Path: path, Why: message.New("shop.file.no_such")}}
 	}
 	return c.Add(path, item)
 }

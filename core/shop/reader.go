@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"math"
 	"reflect"
 	"slices"
 	"strconv"
@@ -16,8 +17,9 @@ import (
 // Fault is one thing wrong in a capability file. Path leads to it from the
 // top, as in "lines/0/types/1/spindle".
 type Fault struct {
-	Path string
-	Why  message.Message
+	Path   string
+	Why    message.Message
+	System units.System // in which the value was typed; empty: no matter
 }
 
 // Field is one value of a capability file, for a page to show and edit. Its
@@ -32,18 +34,24 @@ type Field struct {
 // Open reads a capability file strictly and returns every fault in it.
 func Open(text []byte) (Capability, []Fault) {
 	var c Capability
+	switch {
+	case len(text) > longestFile:
+		return c, []Fault{{Why: message.New("shop.file.long", "most", longestFile>>10)}}
+	case tooDeep(text):
+		return c, []Fault{{Why: message.New("shop.file.deep")}}
+	}
 	var tree map[string]any
 	if json.Unmarshal(text, &tree) != nil {
-		return c, []Fault{{"", message.New("shop.file.not_json")}}
+		return c, []Fault{{Why: message.New("shop.file.not_json")}}
 	}
 	if tree["format"] != Format {
-		return c, []Fault{{"format", message.New("shop.file.format", "format", Format)}}
+		return c, []Fault{{Path: "format", Why: message.New("shop.file.format", "format", Format)}}
 	}
 	if tree["version"] != float64(Version) {
-		return c, []Fault{{"version", message.New("shop.file.version", "version", Version)}}
+		return c, []Fault{{Path: "version", Why: message.New("shop.file.version", "version", Version)}}
 	}
 	r := reader{}
-	r.object(tree, reflect.ValueOf(&c).Elem(), "", "", "format", "version")
+	r.object(tree, reflect.ValueOf(&c).Elem(), tag{}, "", "format", "version")
 	if r.faults == nil {
 		r.faults = check(&c)
 	}
@@ -66,7 +74,7 @@ func (c Capability) Save() []byte {
 // Fields lists every value, in the order of the structs.
 func (c Capability) Fields() []Field {
 	r := reader{}
-	r.object(c.tree, reflect.ValueOf(&Capability{}).Elem(), "", "", "format", "version")
+	r.object(c.tree, reflect.ValueOf(&Capability{}).Elem(), tag{}, "", "format", "version")
 	return r.fields
 }
 
@@ -80,7 +88,7 @@ func (c Capability) With(path, text string) (Capability, []Fault) {
 		}
 		n, err := units.Parse(units.Count, text, units.SI)
 		if err != nil {
-			return c, []Fault{{path, message.New("shop.file.whole")}}
+			return c, []Fault{{Path: path, Why: message.New("shop.file.whole")}}
 		}
 		value = n.SI
 	}
@@ -89,7 +97,7 @@ func (c Capability) With(path, text string) (Capability, []Fault) {
 	}
 	next := Capability{tree: c.copyTree()}
 	if !put(next.tree, strings.Split(path, "/"), value) {
-		return c, []Fault{{path, message.New("shop.file.no_such")}}
+		return c, []Fault{{Path: path, Why: message.New("shop.file.no_such")}}
 	}
 	return Open(next.Save())
 }
@@ -99,7 +107,7 @@ func (c Capability) With(path, text string) (Capability, []Fault) {
 func (c Capability) Add(path, item string) (Capability, []Fault) {
 	var value any
 	if json.Unmarshal([]byte(item), &value) != nil {
-		return c, []Fault{{path, message.New("shop.file.not_json")}}
+		return c, []Fault{{Path: path, Why: message.New("shop.file.not_json")}}
 	}
 	return c.relist(path, func(list []any) ([]any, bool) { return append(list, value), true })
 }
@@ -125,12 +133,12 @@ func (c Capability) relist(path string, change func([]any) ([]any, bool)) (Capab
 	}
 	m, ok := parent.(map[string]any)
 	if !ok {
-		return c, []Fault{{path, message.New("shop.file.no_such")}}
+		return c, []Fault{{Path: path, Why: message.New("shop.file.no_such")}}
 	}
 	list, isList := m[steps[last]].([]any)
 	_, present := m[steps[last]]
 	if list, ok = change(list); !ok || present && !isList {
-		return c, []Fault{{path, message.New("shop.file.no_such")}}
+		return c, []Fault{{Path: path, Why: message.New("shop.file.no_such")}}
 	}
 	m[steps[last]] = list
 	return Open(Capability{tree: tree}.Save())
@@ -176,36 +184,6 @@ func put(node any, steps []string, value any) bool {
 	return true
 }
 
-// tag is what a struct's field says of its key in the file.
-type tag struct {
-	key      string
-	kind     units.Kind
-	optional bool
-	zero     bool // nought is allowed
-}
-
-func tagOf(f reflect.StructField, inherited units.Kind) (tag, bool) {
-	text, ok := f.Tag.Lookup("file")
-	if !ok {
-		return tag{}, false
-	}
-	parts := strings.Split(text, ",")
-	t := tag{key: parts[0]}
-	for _, p := range parts[1:] {
-		switch p {
-		case "optional":
-			t.optional = true
-		case "zero":
-			t.zero = true
-		case "inherit":
-			t.kind = inherited
-		default:
-			t.kind = units.Kind(p)
-		}
-	}
-	return t, true
-}
-
 // reader fills structs from the tree of a JSON text and gathers what is wrong.
 type reader struct {
 	faults []Fault
@@ -213,26 +191,25 @@ type reader struct {
 }
 
 func (r *reader) fault(path, key string, pairs ...any) {
-	r.faults = append(r.faults, Fault{path, message.New(key, pairs...)})
+	r.faults = append(r.faults, Fault{Path: path, Why: message.New(key, pairs...)})
 }
 
-func (r *reader) object(node any, v reflect.Value, kind units.Kind, path string, also ...string) {
+func (r *reader) object(node any, v reflect.Value, around tag, path string, also ...string) {
 	m, ok := node.(map[string]any)
 	if !ok {
 		r.fault(path, "shop.file.object")
 		return
 	}
 	known := append(also, "note")
-	for i := range v.NumField() {
-		t, ok := tagOf(v.Type().Field(i), kind)
-		if !ok {
+	for i, t := range tags[v.Type()] {
+		if t.key == "" {
 			continue
 		}
 		known = append(known, t.key)
 		child, present := m[t.key]
 		switch {
 		case present:
-			r.value(child, v.Field(i), t, join(path, t.key))
+			r.value(child, v.Field(i), t.within(around), join(path, t.key))
 		case !t.optional:
 			r.fault(join(path, t.key), "shop.file.missing")
 		}
@@ -244,6 +221,9 @@ func (r *reader) object(node any, v reflect.Value, kind units.Kind, path string,
 		if !slices.Contains(known, key) {
 			r.fault(join(path, key), "shop.file.unknown")
 		}
+	}
+	if remark, ok := m["note"].(string); ok && tooLong(remark, longestRemark) {
+		r.fault(join(path, "note"), "shop.file.text_long", "most", longestRemark)
 	}
 }
 
@@ -257,27 +237,23 @@ func join(path, step string) string {
 func (r *reader) value(node any, v reflect.Value, t tag, path string) {
 	switch v.Kind() {
 	case reflect.Struct:
-		r.object(node, v, t.kind, path)
+		r.object(node, v, t, path)
 	case reflect.Slice:
-		list, ok := node.([]any)
-		if !ok {
-			r.fault(path, "shop.file.list")
-			return
-		}
-		v.Set(reflect.MakeSlice(v.Type(), len(list), len(list)))
-		for i, item := range list {
-			r.value(item, v.Index(i), t, join(path, strconv.Itoa(i)))
-		}
+		r.list(node, v, t, path)
 	case reflect.Float64:
 		r.quantity(node, v, t, path)
 	case reflect.Int:
-		n, ok := node.(float64)
-		if !ok || n != float64(int(n)) || n < 0 {
+		x, ok := node.(float64)
+		switch {
+		case !ok || x != math.Trunc(x):
 			r.fault(path, "shop.file.whole")
 			return
+		case !t.holds(x):
+			r.faults = append(r.faults, Fault{Path: path, Why: t.outside(plain(x))})
+			return
 		}
-		v.SetInt(int64(n))
-		r.fields = append(r.fields, Field{path, t.key, units.Count, strconv.Itoa(int(n))})
+		v.SetInt(int64(x))
+		r.fields = append(r.fields, Field{path, t.key, units.Count, strconv.Itoa(int(x))})
 	case reflect.Bool:
 		b, ok := node.(bool)
 		if !ok {
@@ -288,8 +264,12 @@ func (r *reader) value(node any, v reflect.Value, t tag, path string) {
 		r.fields = append(r.fields, Field{path, t.key, "", strconv.FormatBool(b)})
 	case reflect.String:
 		text, ok := node.(string)
-		if !ok || text == "" {
+		switch {
+		case !ok || text == "":
 			r.fault(path, "shop.file.text")
+			return
+		case tooLong(text, t.most):
+			r.fault(path, "shop.file.text_long", "most", t.most)
 			return
 		}
 		v.SetString(text)
@@ -297,10 +277,32 @@ func (r *reader) value(node any, v reflect.Value, t tag, path string) {
 	}
 }
 
+// list reads the items of a list, each by the tag of the list but for the bound on its length.
+func (r *reader) list(node any, v reflect.Value, t tag, path string) {
+	list, ok := node.([]any)
+	switch {
+	case !ok:
+		r.fault(path, "shop.file.list")
+		return
+	case len(list) > t.most:
+		r.fault(path, "shop.file.list_long", "items", len(list), "most", t.most)
+		return
+	}
+	t.most = longestText
+	v.Set(reflect.MakeSlice(v.Type(), len(list), len(list)))
+	for i, item := range list {
+		r.value(item, v.Index(i), t, join(path, strconv.Itoa(i)))
+	}
+}
+
 func (r *reader) quantity(node any, v reflect.Value, t tag, path string) {
 	text, ok := node.(string)
-	if !ok {
+	switch {
+	case !ok:
 		r.fault(path, "shop.file.quantity", "accepts", message.Key("accepts."+string(t.kind)))
+		return
+	case tooLong(text, longestText):
+		r.fault(path, "shop.file.text_long", "most", longestText)
 		return
 	}
 	p, err := units.Parse(t.kind, text, units.SI)
@@ -309,10 +311,26 @@ func (r *reader) quantity(node any, v reflect.Value, t tag, path string) {
 	case errors.As(err, &bad):
 		r.fault(path, "error."+string(bad.Reason), "text", bad.Text, "part", bad.Part, "accepts", message.Key("accepts."+string(t.kind)))
 		return
-	case p.SI < 0 || p.SI == 0 && !t.zero:
-		r.fault(path, "shop.file.positive")
+	case !t.holds(p.SI):
+		r.faults = append(r.faults, Fault{path, t.outside(text), typedIn(t.kind, text)})
 		return
 	}
 	v.SetFloat(p.SI)
 	r.fields = append(r.fields, Field{path, t.key, t.kind, text})
+}
+
+// typedIn returns the system of a text's unit.
+func typedIn(k units.Kind, text string) units.System {
+	if units.WrittenIn(k, text, units.SI) {
+		return units.SI
+	}
+	return units.US
+}
+
+// plain writes a number of the file without an exponent where it has room.
+func plain(x float64) string {
+	if math.Abs(x) < 1e15 {
+		return strconv.FormatFloat(x, 'f', -1, 64)
+	}
+	return strconv.FormatFloat(x, 'g', -1, 64)
 }

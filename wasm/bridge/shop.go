@@ -49,12 +49,17 @@ func plan(w *report.Writer, in design.Input, res *design.Result, text string) (d
 	return m, nil
 }
 
-// refused turns faults into an error with one message a path.
+// refused turns faults into an error with one message a path, the first of them named with its place.
 func refused(faults []shop.Fault) error {
 	if len(faults) == 0 {
 		return nil
 	}
-	return told{message.New("shop.file.faults", "count", len(faults), "first", faults[0].Why), english(units.SI).Faults(faults)}
+	w := english(units.SI)
+	said := w.Faults(faults)
+	if faults[0].Path == "" {
+		return told{message.New("shop.file.fault", "why", said[0].Message), said}
+	}
+	return told{message.New("shop.file.faults", "place", w.Place(faults[0].Path), "why", said[0].Message), said}
 }
 
 func english(s units.System) report.Writer { return report.Writer{Texts: message.English(), System: s} }

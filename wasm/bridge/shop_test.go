@@ -149,6 +149,19 @@ func TestFaultsOfAShopNameTheirPath(t *testing.T) {
 	}
 }
 
+// A file that was kept before its values had ranges is refused with the place and what is allowed.
+func TestKeptFileOutsideTheRangesNamesThePlace(t *testing.T) {
+	text := strings.Replace(string(house().Save()), `"first_off": 1`, `"first_off": 1000000000`, 1)
+	for method, args := range map[string]any{
+		"shop": map[string]any{"shop": text},
+		"edit": map[string]any{"document": cases.First(), "sheet": area, "section": "making", "shop": text},
+	} {
+		if got, want := ask(t, method, args, nil), "The capability file was not taken. Lines, 1, First-off tubes per set-up: 1000000000 is out of range: from 0 to 100."; got != want {
+			t.Errorf("%s: %q, want %q", method, got, want)
+		}
+	}
+}
+
 func BenchmarkMaking(b *testing.B) {
 	args, err := json.Marshal(map[string]any{
 		"document": cases.First(), "sheet": area, "section": "making", "commands": nil, "room": map[string]any{"wide": 1100}, // as while pulling

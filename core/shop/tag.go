@@ -1,0 +1,133 @@
+package shop
+
+import (
+	"reflect"
+	"strconv"
+	"strings"
+	"unicode/utf8"
+
+	"finwright/core/message"
+	"finwright/core/units"
+)
+
+// Bounds on a file as a whole, against pasted floods: a shop of twenty lines takes half of the one, a file's own groups
+// and lists a quarter of the other.
+const (
+	longestFile = 512 << 10 // bytes
+	deepestFile = 24        // groups and lists within one another
+)
+
+// longestText bounds a text that states no other bound, a remark too [letters].
+const (
+	longestText   = 100
+	longestRemark = 2000
+)
+
+// tag is what a struct's field says of its key in the file.
+type tag struct {
+	key      string
+	kind     units.Kind
+	optional bool
+	inherit  bool    // kind and range are those of the field around it
+	zero     bool    // nought is allowed besides the range
+	low      float64 // the range of a number, both ends included [SI]
+	high     float64
+	most     int // letters of a text, items of a list
+}
+
+// tags holds the tags of every struct of the file, in the order of its fields; a field without a tag has no key.
+var tags = tagsOf(map[reflect.Type][]tag{}, reflect.TypeFor[Capability]())
+
+func tagsOf(all map[reflect.Type][]tag, typ reflect.Type) map[reflect.Type][]tag {
+	for typ.Kind() == reflect.Slice {
+		typ = typ.Elem()
+	}
+	if typ.Kind() != reflect.Struct || all[typ] != nil {
+		return all
+	}
+	list := make([]tag, typ.NumField())
+	for i := range list {
+		list[i] = tagOf(typ.Field(i))
+		tagsOf(all, typ.Field(i).Type)
+	}
+	all[typ] = list
+	return all
+}
+
+func tagOf(f reflect.StructField) tag {
+	parts := strings.Split(f.Tag.Get("file"), ",")
+	t := tag{key: parts[0], most: longestText}
+	if f.Type.Kind() == reflect.Int {
+		t.kind = units.Count
+	}
+	for _, p := range parts[1:] {
+		switch p {
+		case "optional":
+			t.optional = true
+		case "zero":
+			t.zero = true
+		case "inherit":
+			t.inherit = true
+		default:
+			t.kind = units.Kind(p)
+		}
+	}
+	if low, high, ok := strings.Cut(f.Tag.Get("range"), ".."); ok {
+		t.low, t.high = bound(t.kind, low), bound(t.kind, high)
+	}
+	if most, ok := f.Tag.Lookup("most"); ok {
+		t.most, _ = strconv.Atoi(most)
+	}
+	return t
+}
+
+func bound(k units.Kind, text string) float64 {
+	p, err := units.Parse(k, text, units.SI)
+	if err != nil {
+		panic("shop: " + err.Error())
+	}
+	return p.SI
+}
+
+// within returns the tag as it stands inside a field of another tag.
+func (t tag) within(around tag) tag {
+	if t.inherit {
+		t.kind, t.low, t.high = around.kind, around.low, around.high
+	}
+	return t
+}
+
+// holds reports whether a number lies in the range.
+func (t tag) holds(x float64) bool {
+	return x >= t.low*(1-slack) && x <= t.high*(1+slack) || t.zero && x == 0
+}
+
+// outside says what is allowed of a number that the range does not hold.
+func (t tag) outside(typed string) message.Message {
+	return message.New("error.range", "value", typed, "low", quantity(t.kind, t.low), "high", quantity(t.kind, t.high))
+}
+
+// tooLong reports whether a text has more letters than allowed.
+func tooLong(text string, most int) bool { return utf8.RuneCountInString(text) > most }
+
+// tooDeep reports whether brackets of a JSON text stand deeper within one another than any file has them. It comes
+// before decoding, which would follow them all.
+func tooDeep(text []byte) bool {
+	depth, quoted := 0, false
+	for i := 0; i < len(text); i++ {
+		switch c := text[i]; {
+		case quoted && c == '\\':
+			i++
+		case c == '"':
+			quoted = !quoted
+		case quoted:
+		case c == '{' || c == '[':
+			if depth++; depth > deepestFile {
+				return true
+			}
+		case c == '}' || c == ']':
+			depth--
+		}
+	}
+	return false
+}
