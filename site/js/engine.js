@@ -21,18 +21,17 @@ export class Cancelled extends Error {}
 
 /** A worker with one engine. It starts at the first call, and again at the first call after a crash or a stop. */
 class Line {
-  /** @param {Worker} [worker] one that is there already */
-  constructor(worker) {
-    /** @type {Worker | null} */
-    this.worker = worker ? this.hear(worker) : null;
+  constructor() {
+    /** @type {Promise<Worker> | null} */
+    this.worker = null;
     this.lastId = 0;
     /** @type {Map<number, {resolve: (data: any) => void, reject: (reason: Error) => void}>} */
     this.pending = new Map();
   }
 
-  /** @param {Worker} worker */
-  hear(worker) {
-    worker.onmessage = ({ data: { id, reply } }) => this.settle(id, JSON.parse(reply));
+  async start() {
+    const worker = await startWorker();
+    worker.onmessage = ({ data: { ready, id, reply } }) => ready || this.settle(id, JSON.parse(reply));
     worker.onerror = (event) => this.stop(new EngineCrash(event.message));
     return worker;
   }
@@ -43,10 +42,13 @@ class Line {
    * @returns {Promise<any>}
    */
   async call(method, args) {
-    const worker = (this.worker ??= this.hear(startWorker()));
+    const starting = (this.worker ??= this.start());
     const id = ++this.lastId;
     const reply = new Promise((resolve, reject) => this.pending.set(id, { resolve, reject }));
-    worker.postMessage({ id, method, args: JSON.stringify(args) });
+    starting.then(
+      (worker) => worker.postMessage({ id, method, args: JSON.stringify(args) }),
+      (error) => this.worker === starting && this.stop(error),
+    );
     return reply;
   }
 
@@ -63,7 +65,7 @@ class Line {
 
   /** @param {Error} reason */
   stop(reason) {
-    this.worker?.terminate();
+    this.worker?.then((worker) => worker.terminate()).catch(() => {});
     this.worker = null;
     const lost = [...this.pending.values()];
     this.pending.clear();
@@ -71,9 +73,8 @@ class Line {
   }
 }
 
-/** @param {Worker} [worker] one that has begun to load; without it, the first call starts one */
-export function createEngine(worker) {
-  const line = new Line(worker);
+export function createEngine() {
+  const line = new Line();
 
   /** @type {Map<string, {next: null | {args: object, resolve: (data: any) => void, reject: (reason: any) => void}}>} */
   const slots = new Map();

@@ -1,17 +1,18 @@
 // @ts-check
-// One Go engine in a worker: {program} loads and starts it, {id, method, args} is answered by {id, reply}. JSON goes
-// through unread.
+// One Go engine in a worker: {module} starts it, {id, method, args} is answered by {id, reply}, an empty message by
+// {ready} once the engine runs. JSON goes through unread.
 
-import { compile, start } from "./loader.js";
+import { start } from "./program.js";
 
 /** @type {Promise<void>} */
 let started;
 
-self.onmessage = async ({ data: { program, id, method, args } }) => {
+self.onmessage = async ({ data: { module, id, method, args } }) => {
   try {
-    if (program) started = compile(program).then(start);
+    if (module) started = start(module);
     await started;
     if (method) self.postMessage({ id, reply: globalThis.finwright.call(method, args) });
+    else if (!module) self.postMessage({ ready: true });
   } catch (error) {
     reportError(error);
   }

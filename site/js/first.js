@@ -2,7 +2,7 @@
 // What cannot wait for the page: its theme, so that a chosen one never flashes in the other, and the engine, which loads
 // while the page is read and laid out.
 
-import { startWorker } from "./worker.js";
+import { prepareWorker } from "./worker.js";
 
 try {
   const theme = localStorage.getItem("finwright.theme");
@@ -11,4 +11,4 @@ try {
   // Storage is barred: the theme follows the system.
 }
 
-globalThis.engineWorker = startWorker();
+prepareWorker();

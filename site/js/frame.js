@@ -2,7 +2,8 @@
 // Runs in the drawing's frame: starts the program that paints there.
 
 import { asset } from "./assets.js";
-import { compile, start } from "./loader.js";
+import { compile } from "./loader.js";
+import { start } from "./program.js";
 
 // Ebitengine asks for animation frames without end, also when nothing is to be painted. Here it gets one for each scene
 // and each change of size, so that a drawing at rest costs nothing; and at once, so that what is painted goes out with the

@@ -15,8 +15,8 @@ declare var take: undefined | ((scene: object) => void);
 /** Set by frame.js. */
 declare function paint(scene: object): void;
 
-/** Set by first.js: the worker whose engine the page asks. */
-declare var engineWorker: Worker;
+/** Set by worker.js: what is on its way since the page began. */
+declare var begun: Record<string, Promise<any> | undefined>;
 
 /** Put into the service worker by the build. */
 declare const FILES: string[];

@@ -1,7 +1,14 @@
 // @ts-check
-// Fetches, unpacks and starts Go programs.
+// Fetches and compiles programs.
 
-import "wasm_exec";
+/** Why a program could not be loaded: the name of a text of the page. */
+export class LoadFailure extends Error {
+  /** @param {string} reason @param {string} detail */
+  constructor(reason, detail) {
+    super(`${reason}: ${detail}`);
+    this.reason = reason;
+  }
+}
 
 /**
  * Compiles the program at url while it arrives.
@@ -32,15 +39,4 @@ async function unpacked(body) {
   });
   const packed = first === 0x1f && second === 0x8b;
   return packed ? whole.pipeThrough(new DecompressionStream("gzip")) : whole;
-}
-
-/**
- * Starts a program. It has run to its first wait when the promise resolves. These programs never end by themselves,
- * so an end is reported as an error, which in a worker reaches the page.
- * @param {WebAssembly.Module} module
- */
-export async function start(module) {
-  const go = new Go();
-  const instance = await WebAssembly.instantiate(module, go.importObject);
-  go.run(instance).then(() => reportError(new Error("the program ended")));
 }

@@ -27,7 +27,7 @@ const text = (/** @type {string} */ value, /** @type {string} */ field) => ({ op
 
 /** @type {any} */ let visited = null; // what a link brought, as it came
 
-const engine = createEngine(globalThis.engineWorker);
+const engine = createEngine();
 const design = createDesign(engine, (live) => sheet.area(live), { show, failed });
 const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
 const shop = createShop(at("shop"), at("shop-open"), engine, () => design.refresh());
