@@ -1,11 +1,11 @@
 package document
 
 import (
-	"bytes"
 	"encoding/json"
 	"fmt"
 	"slices"
 
+	"finwright/core/strict"
 	"finwright/core/units"
 )
 
@@ -78,7 +78,7 @@ func open(text []byte, version int, steps []func(map[string]any)) ([]Document, e
 		Version int               `json:"version"`
 		Designs []json.RawMessage `json:"designs"`
 	}
-	if err := json.Unmarshal(text, &raw); err != nil {
+	if err := strict.Unmarshal(text, &raw); err != nil {
 		return nil, &OpenError{"open.not_json", err.Error()}
 	}
 	switch {
@@ -99,7 +99,7 @@ func open(text []byte, version int, steps []func(map[string]any)) ([]Document, e
 				return nil, &OpenError{"open.shape", err.Error()}
 			}
 		}
-		d, err := strict(design)
+		d, err := whole(design)
 		if err != nil {
 			return nil, err
 		}
@@ -119,11 +119,9 @@ func lift(design []byte, steps []func(map[string]any)) ([]byte, error) {
 	return json.Marshal(raw)
 }
 
-func strict(text []byte) (Document, error) {
+func whole(text []byte) (Document, error) {
 	var d Document
-	dec := json.NewDecoder(bytes.NewReader(text))
-	dec.DisallowUnknownFields()
-	if err := dec.Decode(&d); err != nil {
+	if err := strict.Decode(text, &d); err != nil {
 		return d, &OpenError{"open.shape", err.Error()}
 	}
 	return d, Check(d)

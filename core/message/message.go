@@ -4,8 +4,8 @@
 package message
 
 import (
-	"fmt"
 	"sort"
+	"strconv"
 	"strings"
 
 	"finwright/core/units"
@@ -45,11 +45,16 @@ func (m Message) None() bool { return m.Key == "" }
 // Catalogue is one language's texts.
 type Catalogue map[string]string
 
-// Text returns the text of key. A key without a text is a programmer's error.
+// Missing is told of each text that is not there: a key without one, or a place that nothing fills. That is a programmer's
+// error, and panics. The program that people use has it noted instead, and shows the key: a bare word is better than no page.
+var Missing = func(what string) { panic("message: no text for " + what) }
+
+// Text returns the text of key; the key itself where there is none.
 func (c Catalogue) Text(key string) string {
 	text, ok := c[key]
 	if !ok {
-		panic("message: no text for " + key)
+		Missing(key)
+		return key
 	}
 	return text
 }
@@ -57,20 +62,37 @@ func (c Catalogue) Text(key string) string {
 // Has reports whether key has a text.
 func (c Catalogue) Has(key string) bool { _, ok := c[key]; return ok }
 
-// Render fills m's text in the units of system s.
+// Render fills m's text in the units of system s. A place is {name}, or {name|one|more} for the words that go with a
+// number.
 func (c Catalogue) Render(m Message, s units.System) string {
 	if m.None() {
 		return ""
 	}
-	text := c.Text(m.Key)
-	for name, arg := range m.Args {
-		text = strings.ReplaceAll(text, "{"+name+"}", c.argument(arg, s))
+	var out strings.Builder
+	rest := c.Text(m.Key)
+	for {
+		before, after, open := strings.Cut(rest, "{")
+		place, tail, closed := strings.Cut(after, "}")
+		if !open || !closed {
+			break
+		}
+		out.WriteString(before)
+		name, words, choice := strings.Cut(place, "|")
+		filled := c.argument(m, name, s)
+		if one, more, _ := strings.Cut(words, "|"); choice && filled == "1" {
+			filled = one
+		} else if choice {
+			filled = more
+		}
+		out.WriteString(filled)
+		rest = tail
 	}
-	return text
+	return out.String() + rest
 }
 
-func (c Catalogue) argument(arg any, s units.System) string {
-	switch a := arg.(type) {
+// argument prints what fills a place of m.
+func (c Catalogue) argument(m Message, name string, s units.System) string {
+	switch a := m.Args[name].(type) {
 	case Quantity:
 		return units.Echo(a.Kind, a.SI, s)
 	case Message:
@@ -80,9 +102,10 @@ func (c Catalogue) argument(arg any, s units.System) string {
 	case string:
 		return a
 	case int:
-		return fmt.Sprint(a)
+		return strconv.Itoa(a)
 	}
-	panic(fmt.Sprintf("message: argument of type %T", arg))
+	Missing(m.Key + " {" + name + "}")
+	return name
 }
 
 // Keys returns every key, sorted.

@@ -23,6 +23,40 @@ func TestRender(t *testing.T) {
 	}
 }
 
+// Words go with their number, a text typed is not read as places, and each is filled once.
+func TestRenderFillsPlaces(t *testing.T) {
+	c := Catalogue{"left": "{n} {n|entry needs|entries need} {what}", "typed": "“{text}” is not {accepts}", "open": "a { b", "nought": "{n|one|more}"}
+	for want, m := range map[string]Message{
+		"1 entry needs care":            New("left", "n", 1, "what", "care"),
+		"0 entries need care":           New("left", "n", 0, "what", "care"),
+		"12 entries need care":          New("left", "n", Quantity{units.Count, 12}, "what", "care"),
+		"“{accepts}{text}” is not this": New("typed", "text", "{accepts}{text}", "accepts", "this"),
+		"a { b":                         New("open"),
+		"more":                          New("nought", "n", 0),
+	} {
+		if got := c.Render(m, units.SI); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}
+
+// What is missing is told, and shows its name in the shipped program.
+func TestMissingShowsItsName(t *testing.T) {
+	old := Missing
+	defer func() { Missing = old }()
+	var told []string
+	Missing = func(what string) { told = append(told, what) }
+	c := Catalogue{"said": "{a} and {b}"}
+	for want, m := range map[string]Message{"never_said": New("never_said"), "a and b": New("said", "b", Key("b"))} {
+		if got := c.Render(m, units.SI); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+	if len(told) != 3 {
+		t.Errorf("told %q", told)
+	}
+}
+
 func TestEnglishIsClean(t *testing.T) {
 	for _, k := range English().Keys() {
 		text := English()[k]

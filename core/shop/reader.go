@@ -11,6 +11,7 @@ import (
 	"strings"
 
 	"finwright/core/message"
+	"finwright/core/strict"
 	"finwright/core/units"
 )
 
@@ -41,7 +42,7 @@ func Open(text []byte) (Capability, []Fault) {
 		return c, []Fault{{Why: message.New("shop.file.deep")}}
 	}
 	var tree map[string]any
-	if json.Unmarshal(text, &tree) != nil {
+	if strict.Unmarshal(text, &tree) != nil {
 		return c, []Fault{{Why: message.New("shop.file.not_json")}}
 	}
 	if tree["format"] != Format {

@@ -3,13 +3,13 @@
 package bridge
 
 import (
-	"bytes"
 	"encoding/json"
 	"errors"
 	"fmt"
 
 	"finwright/core/message"
 	"finwright/core/report"
+	"finwright/core/strict"
 )
 
 // method answers one call.
@@ -34,7 +34,7 @@ var methods = map[string]method{
 func Call(name string, args []byte) (reply []byte) {
 	defer func() {
 		if r := recover(); r != nil {
-			reply = failure(fmt.Errorf("bridge: %s: %v", name, r))
+			reply = failure(crash{fmt.Errorf("bridge: %s: %v", name, r)})
 		}
 	}()
 	m, ok := methods[name]
@@ -49,25 +49,26 @@ func Call(name string, args []byte) (reply []byte) {
 		Data any `json:"data"`
 	}{data})
 	if err != nil {
-		return failure(err)
+		return failure(crash{err})
 	}
 	return reply
 }
 
-// with decodes strictly: an unknown name is an error, since it would silently leave a nought behind.
+// with decodes strictly.
 func with[A any](f func(A) (any, error)) method {
 	return func(text []byte) (any, error) {
 		var args A
-		dec := json.NewDecoder(bytes.NewReader(text))
-		dec.DisallowUnknownFields()
-		if err := dec.Decode(&args); err != nil {
+		if err := strict.Decode(text, &args); err != nil {
 			return nil, fmt.Errorf("bridge: %w", err)
 		}
 		return f(args)
 	}
 }
 
-// told is an error meant for the user, with what is wrong by field; others are faults of the program.
+// crash is a fault of the engine on what it was asked; other errors say that it was asked for what it does not know.
+type crash struct{ error }
+
+// told is an error meant for the user, with what is wrong by field.
 type told struct {
 	message.Message
 	fields []report.ShopFault
@@ -76,7 +77,10 @@ type told struct {
 func (t told) Error() string { return t.Key }
 
 func failure(err error) []byte {
-	text := message.New("error.fault", "detail", err.Error())
+	text := message.New("error.not_known", "detail", err.Error())
+	if errors.As(err, &crash{}) {
+		text.Key = "error.fault"
+	}
 	var t told
 	if errors.As(err, &t) {
 		text = t.Message

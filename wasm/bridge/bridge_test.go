@@ -2,6 +2,7 @@ package bridge
 
 import (
 	"encoding/json"
+	"math"
 	"strings"
 	"testing"
 
@@ -168,6 +169,39 @@ func TestStrictArguments(t *testing.T) {
 	} {
 		if got := string(Call(name, []byte(text))); !strings.HasPrefix(got, `{"error":`) {
 			t.Errorf("%s %s: %.80s", name, text, got)
+		}
+	}
+}
+
+// Nothing that comes in makes a reader call itself without end: in a browser the stack is short.
+func TestNestingIsRefused(t *testing.T) {
+	deep := strings.Repeat("[", 9000)
+	for name, args := range map[string]any{
+		"open":      map[string]any{"text": deep},
+		"start":     map[string]any{"saved": deep, "link": `{"format":` + deep},
+		"shop":      map[string]any{"shop": `{"format":` + deep},
+		"edit":      json.RawMessage(`{"document":` + deep + strings.Repeat("]", 9000) + `}`),
+		"shop_edit": map[string]any{"shop": "", "command": map[string]any{"op": "set", "path": "lines", "text": deep}},
+	} {
+		text, err := json.Marshal(args)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got := string(Call(name, text))
+		if strings.Contains(got, "error.fault") || name != "start" && !strings.HasPrefix(got, `{"error"`) {
+			t.Errorf("%s: %.200s", name, got)
+		}
+	}
+}
+
+// A fault of the engine is told apart from a question that it does not know.
+func TestCrashIsNamed(t *testing.T) {
+	methods["crash"] = func([]byte) (any, error) { panic("on purpose") }
+	methods["infinite"] = func([]byte) (any, error) { return math.Inf(1), nil }
+	defer func() { delete(methods, "crash"); delete(methods, "infinite") }()
+	for name, key := range map[string]string{"crash": "error.fault", "infinite": "error.fault", "nothing": "error.not_known"} {
+		if got := string(Call(name, nil)); !strings.Contains(got, `"key":"`+key+`"`) {
+			t.Errorf("%s: %s", name, got)
 		}
 	}
 }

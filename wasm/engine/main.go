@@ -7,6 +7,7 @@ import (
 	"runtime/debug"
 	"syscall/js"
 
+	"finwright/core/message"
 	"finwright/wasm/bridge"
 )
 
@@ -15,6 +16,7 @@ const garbage = 400
 
 func main() {
 	debug.SetGCPercent(garbage)
+	message.Missing = func(what string) { js.Global().Get("console").Call("error", "main: no text for "+what) }
 	call := js.FuncOf(func(_ js.Value, args []js.Value) any {
 		return string(bridge.Call(args[0].String(), []byte(args[1].String())))
 	})
