@@ -26,6 +26,13 @@ type Envelope struct {
 	Designs []Document `json:"designs"`
 }
 
+// File is what was read of an envelope: its designs, and which of them was in hand. Only the browser's own copy says
+// so; else it is the first.
+type File struct {
+	Designs []Document
+	Hand    int
+}
+
 // migrations lift a raw design from version i+1 to i+2. Add one with each new version.
 var migrations = []func(raw map[string]any){addHeat, addMaking}
 
@@ -70,40 +77,50 @@ func Save(designs []Document) ([]byte, error) {
 // Open reads an envelope: an older version is lifted step by step, then the
 // whole is checked strictly. A field that a design of this version lacks, or
 // one that it should not have, is an error and not a guess.
-func Open(text []byte) ([]Document, error) { return open(text, Version, migrations) }
+func Open(text []byte) ([]Document, error) {
+	f, err := OpenFile(text)
+	return f.Designs, err
+}
 
-func open(text []byte, version int, steps []func(map[string]any)) ([]Document, error) {
+// OpenFile is Open for one who wants to know which design was in hand.
+func OpenFile(text []byte) (File, error) { return open(text, Version, migrations) }
+
+func open(text []byte, version int, steps []func(map[string]any)) (File, error) {
 	var raw struct {
+		Hand    int               `json:"hand"`
 		Format  string            `json:"format"`
 		Version int               `json:"version"`
 		Designs []json.RawMessage `json:"designs"`
 	}
 	if err := strict.Unmarshal(text, &raw); err != nil {
-		return nil, &OpenError{"open.not_json", err.Error()}
+		return File{}, &OpenError{"open.not_json", err.Error()}
 	}
 	switch {
 	case raw.Format != Format:
-		return nil, &OpenError{"open.not_design", raw.Format}
+		return File{}, &OpenError{"open.not_design", raw.Format}
 	case raw.Version > version:
-		return nil, &OpenError{"open.newer", fmt.Sprint(raw.Version)}
+		return File{}, &OpenError{"open.newer", fmt.Sprint(raw.Version)}
 	case raw.Version < 1:
-		return nil, &OpenError{"open.not_design", fmt.Sprint(raw.Version)}
+		return File{}, &OpenError{"open.not_design", fmt.Sprint(raw.Version)}
 	case len(raw.Designs) == 0 || len(raw.Designs) > maxDesigns:
-		return nil, &OpenError{"open.count", fmt.Sprint(len(raw.Designs))}
+		return File{}, &OpenError{"open.count", fmt.Sprint(len(raw.Designs))}
 	}
-	out := make([]Document, 0, len(raw.Designs))
+	out := File{Designs: make([]Document, 0, len(raw.Designs))}
+	if raw.Hand > 0 && raw.Hand < len(raw.Designs) {
+		out.Hand = raw.Hand
+	}
 	for _, design := range raw.Designs {
 		if raw.Version < version {
 			var err error
 			if design, err = lift(design, steps[raw.Version-1:version-1]); err != nil {
-				return nil, &OpenError{"open.shape", err.Error()}
+				return File{}, &OpenError{"open.shape", err.Error()}
 			}
 		}
 		d, err := whole(design)
 		if err != nil {
-			return nil, err
+			return File{}, err
 		}
-		out = append(out, d)
+		out.Designs = append(out.Designs, d)
 	}
 	return out, nil
 }

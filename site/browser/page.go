@@ -27,8 +27,11 @@ type View struct {
 // Desk is the window the page is designed for.
 var Desk = View{Width: 1440, Height: 900}
 
-// Page is one tab with its own empty storage.
+// Page is one tab, with its own empty storage unless it was opened beside another.
 type Page struct {
+	// Close closes the tab, which its test's end does too.
+	Close func()
+
 	tb      TB
 	browser *Browser
 	context context.Context
@@ -38,9 +41,20 @@ type Page struct {
 // Page opens an empty tab, which closes when tb ends.
 func (b *Browser) Page(tb TB, view View) *Page {
 	tb.Helper()
+	return b.tab(tb, view, chromedp.WithNewBrowserContext())
+}
+
+// Beside opens another empty tab that shares the storage of this one and does not outlive it.
+func (p *Page) Beside() *Page {
+	p.tb.Helper()
+	return p.browser.tab(p.tb, Desk, chromedp.WithExistingBrowserContext(chromedp.FromContext(p.context).BrowserContextID))
+}
+
+func (b *Browser) tab(tb TB, view View, where chromedp.ContextOption) *Page {
+	tb.Helper()
 	p := &Page{tb: tb, browser: b, record: &record{}}
-	ctx, cancel := chromedp.NewContext(b.context, chromedp.WithNewBrowserContext(), chromedp.WithListener(func(event any) { p.note(p.context, event) }))
-	p.context = ctx
+	ctx, cancel := chromedp.NewContext(b.context, where, chromedp.WithListener(func(event any) { p.note(p.context, event) }))
+	p.context, p.Close = ctx, cancel
 	tb.Cleanup(cancel)
 	// The first action ties the tab's life to its context, so it has no limit of time.
 	if err := chromedp.Do(ctx); err != nil {

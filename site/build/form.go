@@ -12,8 +12,10 @@ import (
 // pageFunctions gives the pages their words: msg is the English text of a key.
 var pageFunctions = template.FuncMap{"msg": message.English().Text}
 
-// form is what the pages are rendered with: the document's fields in words, and the examples.
+// form is what the pages are rendered with: the document's fields in words, the examples, and what marks a saved design.
 type form struct {
+	Format   string
+	Version  int
 	Groups   []group
 	Examples []cases.Case
 }
@@ -33,7 +35,7 @@ type field struct {
 type choice struct{ ID, Text string }
 
 func pageData() form {
-	f := form{Examples: cases.List()}
+	f := form{Format: document.Format, Version: document.Version, Examples: cases.List()}
 	for _, id := range document.Groups {
 		g := group{ID: id, Section: document.Section(id)}
 		for _, spec := range document.Specs {

@@ -6,7 +6,6 @@ import (
 	"encoding/json"
 	"fmt"
 	"strconv"
-	"strings"
 	"testing"
 
 	"finwright/core/document"
@@ -79,11 +78,11 @@ func waitKept(page *browser.Page, d document.Document) {
 	page.Wait(fmt.Sprintf("JSON.stringify(%s) === JSON.stringify(%s)", kept, text))
 }
 
-// kept is the JavaScript expression for the design that the browser keeps.
-const kept = `JSON.parse(localStorage.getItem("finwright.design") ?? '{"designs":[null]}').designs[0]`
+// slot is the JavaScript expression for the working copy that the browser keeps of this tab.
+const slot = `JSON.parse(localStorage.getItem("finwright.slot." + sessionStorage.getItem("finwright.slot")) ?? '{"designs":[null],"hand":0}')`
 
-// here is what its own tab keeps, that is all there is of a link's design till it is changed.
-var here = strings.Replace(kept, "localStorage", "sessionStorage", 1)
+// kept is the JavaScript expression for the design that the browser keeps of this tab.
+const kept = "(({designs, hand}) => designs[hand])(" + slot + ")"
 
 // waitTyped waits until a field holds a text, as typed, in the design that the browser keeps.
 func waitTyped(page *browser.Page, field, text string) {

@@ -32,7 +32,7 @@ func engineBeside(t *testing.T) *browser.Page {
 	browser.Eval[bool](page, string(script)+`;
 		globalThis.beside = beside;
 		globalThis.engine = beside.createEngine();
-		engine.call("start", {saved: "", link: "", sheet: {width: 800, height: 600}}).then(({document}) => {
+		engine.call("start", {saved: "", pending: [], sheet: {width: 800, height: 600}}).then(({document}) => {
 			globalThis.linked = (units) => ({documents: [{...document, units}]});
 			return true;
 		})`)

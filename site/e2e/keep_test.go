@@ -35,7 +35,7 @@ func TestLinkOpensInAnotherProfile(t *testing.T) {
 	link := linkOf(t, page)
 
 	other := opened(t, browser.Desk, link)
-	other.Wait("JSON.stringify(" + here + ") === " + js(sent))
+	other.Wait("JSON.stringify(" + kept + ") === " + js(sent))
 	if title := other.Value(id("design-title")); title != "Ünusual <b>tube</b>" {
 		t.Errorf("title %q", title)
 	}
@@ -46,7 +46,7 @@ func TestLinkOpensInAnotherProfile(t *testing.T) {
 	waitKept(other, cases.First())
 	quiet(t, chromium, other)
 
-	// What is kept outlasts the page, and a link over it does not lose it.
+	// What is kept outlasts the page, and a link over it does not lose it, also when the tab goes on with the link.
 	enter(other, "fin_height", "13 mm")
 	other.Reload()
 	other.WaitMark("finwright:figures")
@@ -54,22 +54,15 @@ func TestLinkOpensInAnotherProfile(t *testing.T) {
 	other.Wait(element(id("undo")) + ".disabled")
 	other.WaitMark("finwright:painted")
 	browser.Eval[bool](other, "(location.hash = "+js(link)+", true)")
-	other.Wait(here + `.fields.fin_height.text === "7/16 in"`)
-	if text := typed(other, "fin_height"); text != "13 mm" {
-		t.Errorf("a link only looked at takes the place of the kept design: %s", text)
-	}
+	waitTyped(other, "fin_height", "7/16 in")
 	other.Reload()
 	other.WaitMark("finwright:painted")
 	if got := number(t, other, "fin_height"); math.Abs(got-11.1125) > 0.01 {
 		t.Errorf("after a reload the fin of the link is %g mm high", got)
 	}
-	enter(other, "fin_height", "14 mm")
-
-	// Where another tab has kept a design since, a tab goes on with its own.
-	browser.Eval[bool](other, `(localStorage.removeItem("finwright.design"), true)`)
-	other.Reload()
-	other.WaitMark("finwright:painted")
-	waitEntry(other, "fin_height", "14 mm")
+	next := other.Beside()
+	next.Open("")
+	waitEntry(next, "fin_height", "13 mm")
 
 	// Where the clipboard is barred, the address line has the link.
 	browser.Eval[bool](other, `(navigator.clipboard.writeText = () => Promise.reject(new Error("barred")), true)`)
@@ -168,18 +161,6 @@ func TestFiles(t *testing.T) {
 	}
 }
 
-func TestUnreadableKeptDesignIsPutAside(t *testing.T) {
-	page := opened(t, browser.Desk, "")
-	browser.Eval[bool](page, `(sessionStorage.clear(), localStorage.setItem("finwright.design", "{half a"), true)`)
-	page.Reload()
-	page.WaitMark("finwright:figures")
-	page.Wait(`localStorage.getItem("finwright.design.unreadable") === "{half a"`)
-	page.Wait(fmt.Sprintf(`%s.textContent.includes("not a design file")`, element(id("status"))))
-	waitKept(page, cases.First())
-	enter(page, "fin_height", "11 mm")
-	page.WaitText(figureOf("fin_od"), "47.40")
-}
-
 // Where storage is barred the page works, and says that nothing is kept.
 func TestNothingIsKeptWhereStorageIsBarred(t *testing.T) {
 	page := chromium.Page(t, browser.Desk)
@@ -190,4 +171,79 @@ func TestNothingIsKeptWhereStorageIsBarred(t *testing.T) {
 	page.WaitText(figureOf("fin_od"), "47.40")
 	page.Wait(`document.querySelector("#said").textContent.includes("Save it as a file")`)
 	quiet(t, chromium, page)
+}
+
+// Each tab has a working copy of its own, also a tab that is a copy of another.
+func TestTabsKeepTheirOwnDesigns(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	enter(page, "fin_height", "13 mm")
+	copied := page.Beside()
+	copied.Before(`if (!sessionStorage.getItem("finwright.slot")) sessionStorage.setItem("finwright.slot", ` + js(browser.Eval[string](page, `sessionStorage.getItem("finwright.slot")`)) + `)`)
+	copied.Open("")
+	copied.WaitMark("finwright:painted")
+	waitEntry(copied, "fin_height", "13 mm")
+	enter(copied, "fin_height", "14 mm")
+	enter(page, "fin_height", "12 mm")
+	for tab, want := range map[*browser.Page]string{page: "12 mm", copied: "14 mm"} {
+		tab.Reload()
+		tab.WaitMark("finwright:painted")
+		waitEntry(tab, "fin_height", want)
+	}
+	// A new tab goes on with what was worked on last, in the same slot once that is nobody's.
+	const mine = `sessionStorage.getItem("finwright.slot")`
+	enter(copied, "fin_height", "11 mm")
+	left := browser.Eval[string](copied, mine)
+	for _, closed := range []bool{false, true} {
+		if closed {
+			copied.Close()
+		}
+		next := page.Beside()
+		next.Open("")
+		next.WaitMark("finwright:painted")
+		waitEntry(next, "fin_height", "11 mm")
+		if taken := browser.Eval[string](next, mine) == left; taken != closed {
+			t.Errorf("closed: %v, slot taken up: %v", closed, taken)
+		}
+		next.Close()
+	}
+}
+
+// What was entered is kept before the engine is asked: a reload right after Enter loses nothing.
+func TestReloadAfterEnterLosesNothing(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	browser.Eval[bool](page, `(() => {
+		const field = document.querySelector("[data-testid=field-fin_height]");
+		field.focus();
+		field.value = "13 mm";
+		field.dispatchEvent(new Event("input", { bubbles: true }));
+		field.dispatchEvent(new Event("change", { bubbles: true }));
+		location.reload();
+		return true;
+	})()`)
+	page.WaitMark("finwright:painted")
+	waitEntry(page, "fin_height", "13 mm")
+	waitTyped(page, "fin_height", "13 mm")
+}
+
+// What earlier versions of the page kept is taken over once.
+func TestOldKeysAreTakenOver(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	second := cases.List()[1].Document()
+	saved := func(d document.Document) string {
+		text, err := document.Save([]document.Document{d})
+		if err != nil {
+			t.Fatal(err)
+		}
+		return js(string(text))
+	}
+	browser.Eval[bool](page, `(sessionStorage.clear(), localStorage.clear(), localStorage.setItem("finwright.design", `+saved(second)+`), localStorage.setItem("finwright.design.unreadable", "{half a"), true)`)
+	page.Reload()
+	page.WaitMark("finwright:painted")
+	waitKept(page, second)
+	page.Wait(`localStorage.getItem("finwright.design") === null && localStorage.getItem("finwright.design.unreadable") === null`)
+	third := cases.List()[2].Document()
+	browser.Eval[bool](page, `(sessionStorage.clear(), sessionStorage.setItem("finwright.design", `+saved(third)+`), true)`)
+	page.Reload()
+	page.WaitMark("finwright:painted")
+	waitKept(page, third)
 }

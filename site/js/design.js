@@ -5,6 +5,7 @@
 // document, so that a pull or a typed word makes one step of undo however many answers it takes.
 
 import { createHistory } from "./history.js";
+import { keepWorking } from "./store/slot.js";
 
 /**
  * @typedef {{document: any, view: any}} Reply
@@ -14,7 +15,7 @@ import { createHistory } from "./history.js";
 /**
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
  * @param {(live?: boolean) => {sheet: object, quantity: string}} area what the drawing and the section are to show; live: for a glimpse
- * @param {{show: (reply: Reply, how: How) => void, failed: (error: Error) => void}} page
+ * @param {{show: (reply: Reply, how: How) => void, failed: (error: Error) => void, told: (name: string) => void}} page
  */
 export function createDesign(engine, area, page) {
   const history = createHistory();
@@ -23,6 +24,8 @@ export function createDesign(engine, area, page) {
   let queue = Promise.resolve();
   /** @type {null | {key: string, command: object}} a live command that is not yet in the history */
   let pending = null;
+  /** @type {object[]} */
+  let asked = []; // commands that were entered and not answered
   let era = 0; // answers to live commands of an earlier era come too late
   /** @type {Reply | null} */
   let shown = null;
@@ -44,6 +47,13 @@ export function createDesign(engine, area, page) {
     return queue;
   }
 
+  /** Writes the working copy before the engine is asked, and after it has answered. */
+  function keep() {
+    if (!history.entry) return;
+    const told = keepWorking({ ...history.entry, pending: pending ? [...asked, pending.command] : asked });
+    if (told) page.told(told);
+  }
+
   /** @param {object | null} command */
   async function edited(command) {
     return engine.call("edit", { document: history.current, commands: command ? [command] : [], ...area() });
@@ -58,12 +68,17 @@ export function createDesign(engine, area, page) {
       return shown?.view;
     },
 
-    /** Takes a document that came whole: saved, opened, an example. @param {() => Promise<Reply | null>} ask */
-    replace: (ask) =>
+    /**
+     * Takes a document that came whole: saved, opened, an example.
+     * @param {() => Promise<Reply | null>} ask
+     * @param {{work?: string, looked?: boolean}} [how]
+     */
+    replace: (ask, how) =>
       next(async () => {
         const reply = await ask();
         if (!reply) return;
-        if (!same(reply.document, history.current)) history.push(reply.document);
+        history.arrive(reply, how);
+        keep();
         show(reply, { settled: true });
       }),
 
@@ -71,12 +86,21 @@ export function createDesign(engine, area, page) {
      * @param {object} command
      * @param {number} [since]
      */
-    commit: (command, since) =>
-      next(async () => {
-        const reply = await edited(command);
-        if (!same(reply.document, history.current)) history.push(reply.document);
-        show(reply, { settled: true, since });
-      }),
+    commit(command, since) {
+      const done = next(async () => {
+        try {
+          const reply = await edited(command);
+          if (!same(reply.document, history.current)) history.push(reply.document);
+          show(reply, { settled: true, since });
+        } finally {
+          asked = asked.filter((one) => one !== command);
+          keep();
+        }
+      });
+      asked = [...asked, command];
+      keep();
+      return done;
+    },
 
     /**
      * @param {string} key what is being changed; another key first commits what is pending
@@ -87,6 +111,7 @@ export function createDesign(engine, area, page) {
       if (pending && pending.key !== key) this.commit(pending.command);
       const mine = { key, command };
       pending = mine;
+      keep();
       const began = era;
       await queue;
       if (pending !== mine || began !== era) return;
@@ -100,7 +125,11 @@ export function createDesign(engine, area, page) {
     },
 
     /** Forgets what is pending and shows the history's document again. */
-    cancel: () => next(async () => show(await edited(null), { settled: true })),
+    cancel() {
+      const done = next(async () => show(await edited(null), { settled: true }));
+      keep();
+      return done;
+    },
 
     /** Shows the same document anew, for a sheet of another size. */
     async refresh() {
@@ -116,11 +145,13 @@ export function createDesign(engine, area, page) {
       next(async () => {
         history.undo();
         show(await edited(null), { settled: true });
+        keep();
       }),
     redo: () =>
       next(async () => {
         history.redo();
         show(await edited(null), { settled: true });
+        keep();
       }),
   };
 }

@@ -1,35 +1,62 @@
 // @ts-check
-// Undo is a list of documents and a place in it.
+// Undo is a list of documents and a place in it. Each stands among the other designs of its file.
+
+import { newId } from "./store/local.js";
 
 const LONGEST = 500;
 
+/**
+ * @typedef {{document: any, before: any[], after: any[], work: string, looked: boolean}} Entry
+ *   document: the design in hand; before, after: the others of its file; work: which piece of work it belongs to, from its
+ *   coming as a file, an example or a link until another takes its place; looked: as it came, not worked on
+ */
+
 export function createHistory() {
-  /** @type {object[]} */
-  let documents = [];
+  /** @type {Entry[]} */
+  let entries = [];
   let place = -1;
+
+  /** @param {Entry} entry */
+  function put(entry) {
+    entries = entries.slice(Math.max(0, place + 2 - LONGEST), place + 1);
+    entries.push(entry);
+    place = entries.length - 1;
+  }
 
   return {
     get current() {
-      return documents[place];
+      return entries[place]?.document;
+    },
+    get entry() {
+      return entries[place];
     },
     get canUndo() {
       return place > 0;
     },
     get canRedo() {
-      return place < documents.length - 1;
+      return place < entries.length - 1;
     },
 
-    /** Puts a document after the current one; what was undone is gone. @param {object} document */
+    /** Puts the next state of the current document after it; what was undone is gone. @param {any} document */
     push(document) {
-      documents = documents.slice(Math.max(0, place + 2 - LONGEST), place + 1);
-      documents.push(document);
-      place = documents.length - 1;
+      put({ ...entries[place], document, looked: false });
+    },
+
+    /**
+     * Puts a document that came from elsewhere after the current one.
+     * @param {{document: any, before?: any[], after?: any[]}} reply
+     * @param {{work?: string, looked?: boolean}} [how]
+     */
+    arrive({ document, before = [], after = [] }, { work = newId(), looked = false } = {}) {
+      const now = entries[place];
+      if (now && JSON.stringify([now.before, now.document, now.after]) === JSON.stringify([before, document, after])) return;
+      put({ document, before, after, work, looked });
     },
     undo() {
       if (place > 0) place--;
     },
     redo() {
-      if (place < documents.length - 1) place++;
+      if (place < entries.length - 1) place++;
     },
   };
 }

@@ -10,7 +10,6 @@ import { createHeat } from "./heat.js";
 import { copyLink, pack, takeFragment, unpack } from "./links.js";
 import { createMaking } from "./making.js";
 import { createShop } from "./shop.js";
-import { keepDesign, keepUnreadable, savedDesign } from "./keep.js";
 import { watchKeys } from "./keys.js";
 import { keepOffline } from "./offline.js";
 import { placePopovers } from "./popovers.js";
@@ -20,15 +19,14 @@ import { createSpans } from "./spans.js";
 import { createStatus } from "./status.js";
 import { createTheme } from "./theme.js";
 import { createTools } from "./tools.js";
+import { quarantine, quarantineSaved, working as workingCopy } from "./store/slot.js";
 import { createWorking } from "./working.js";
 
 const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
 const text = (/** @type {string} */ value, /** @type {string} */ field) => ({ op: "set", values: [{ field, text: value }] });
 
-/** @type {any} */ let visited = null; // what a link brought, as it came
-
 const engine = createEngine();
-const design = createDesign(engine, (live) => sheet.area(live), { show, failed });
+const design = createDesign(engine, (live) => sheet.area(live), { show, failed, told: (name) => tools.say(name) });
 const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
 const shop = createShop(at("shop"), at("shop-open"), engine, () => design.refresh());
 const inShop = (/** @type {string} */ section) => (section === "making" ? { section, shop: shop.text } : {});
@@ -68,7 +66,7 @@ const status = createStatus(at("status"), {
   },
 });
 const tools = createTools(design, {
-  example: (id) => design.replace(() => engine.call("example", { id, ...sheet.area() })),
+  example: (id) => design.replace(() => engine.call("example", { id, ...sheet.area() }), { looked: true }),
   async save() {
     const { text, filename } = await engine.call("save", { documents: [design.document] });
     download(text, filename);
@@ -102,7 +100,6 @@ function show({ document, view }, { settled, since }) {
   if (!settled) return;
   at("summary").textContent = view.summary;
   working.refresh();
-  if (sheet.loaded || design.history.canUndo) autosave().catch(failed); // what is shown first is kept when all is drawn
 }
 
 /** @param {any} view */
@@ -126,12 +123,6 @@ async function turn(section) {
   sheet.show(measurable, reply.view, { settled: true, stale: true });
 }
 
-async function autosave() {
-  const saved = design.history.current;
-  const reply = await engine.callLatest("autosave", "save", { documents: [saved] });
-  if (reply && !keepDesign(reply.text, saved !== visited)) tools.say("notKept");
-}
-
 /** @param {Error} error */
 function failed(error) {
   if (error instanceof EngineError) status.say(error.message);
@@ -139,39 +130,41 @@ function failed(error) {
   console.error(error);
 }
 
-/** What the engine could not read is told, and a saved design among it is put aside. @param {string} notice @param {string} saved */
-function told(notice, saved) {
-  if (!notice) return;
-  if (saved) keepUnreadable(saved);
-  status.say(notice);
-}
-
-/** A link opens over the saved design: undo brings that back, and so does the next visit if nothing was changed. @param {string} fragment */
+/** A link opens over the design in hand, which undo brings back; only looked at, it is no work. @param {string} fragment */
 async function openLink(fragment) {
-  const link = await unpack(fragment);
-  let notice = "";
-  await design.replace(async () => {
-    const reply = await engine.call("start", { saved: "", link, ...sheet.area() });
-    notice = reply.notice;
-    if (notice) return null;
-    visited = reply.document;
-    return reply;
-  });
-  told(notice, "");
+  const text = await unpack(fragment);
+  const ask = () => engine.call("open", { text, link: true, ...sheet.area() });
+  await design.replace(
+    () =>
+      ask().catch((/** @type {any} */ error) => {
+        if (error.key === "open.newer") tools.say(quarantine("design", text));
+        throw error;
+      }),
+    { looked: true },
+  );
 }
 
+/** The working copy, with what was entered and not answered; without that if it fails; and without the copy if that fails too. */
 async function start() {
-  const saved = savedDesign();
   const link = takeFragment();
+  const { saved, pending, work, looked, told } = await workingCopy();
+  const ask = (/** @type {object} */ args) => engine.call("start", { ...args, ...sheet.area() });
   let notice = "";
-  await design.replace(async () => {
-    const reply = await engine.call("start", { saved, link: "", ...sheet.area() });
-    notice = reply.notice;
-    return reply;
-  });
+  await design.replace(
+    async () => {
+      let reply = await ask({ saved, pending }).catch(() => ask({ saved, pending: [] })).catch(() => null);
+      if (reply && !reply.notice) return reply;
+      reply ??= await ask({ saved: "", pending: [] });
+      notice = reply.notice;
+      tools.say(quarantineSaved());
+      return reply;
+    },
+    { work, looked: looked && pending.length === 0 },
+  );
   if (!design.view) return tools.say("noEngine");
+  if (told) tools.say(told);
   if (link) await openLink(link);
-  told(notice, saved);
+  if (notice) status.say(notice);
   await shop.start(status.say);
   performance.mark("finwright:figures");
   await sheet.load().catch(failed);

@@ -42,8 +42,8 @@ type answered struct {
 		Scene    *struct{ Width float64 }
 		Plots    []struct{ ID string }
 	}
-	Saved  *document.Document
-	Notice string
+	Before, After []document.Document
+	Notice        string
 }
 
 var area = map[string]any{"width": 760, "height": 470}
@@ -77,28 +77,60 @@ func TestStart(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	for name, c := range map[string]struct {
+		saved, title string
+		notice       bool
+	}{
+		"empty browser": {"", cases.First().Title, false},
+		"saved":         {string(text), saved.Title, false},
+		"damaged":       {string(text)[:200], cases.First().Title, true},
+	} {
+		var got answered
+		if e := ask(t, "start", map[string]any{"saved": c.saved, "sheet": area}, &got); e != "" {
+			t.Fatal(e)
+		}
+		if got.Document.Title != c.title || (got.Notice != "") != c.notice {
+			t.Errorf("%s: %q, notice %q", name, got.Document.Title, got.Notice)
+		}
+	}
+}
+
+// What was entered and not answered before the page went is taken again, in the design that was in hand.
+func TestStartTakesWhatWasPending(t *testing.T) {
+	list := cases.List()
+	text, err := json.Marshal(map[string]any{
+		"format": document.Format, "version": document.Version, "hand": 1, "looked": false, "time": "2026-11-27T02:40:00Z",
+		"designs": []any{list[0].Document(), list[1].Document(), list[2].Document()},
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	set := map[string]any{"op": "set", "values": []any{map[string]any{"field": "fin_height", "text": "13 mm"}}}
+	var got answered
+	if e := ask(t, "start", map[string]any{"saved": string(text), "pending": []any{set}, "sheet": area}, &got); e != "" {
+		t.Fatal(e)
+	}
+	if got.Document.Title != list[1].Title || got.Document.Fields["fin_height"].Text != "13 mm" {
+		t.Errorf("in hand is %q with %v", got.Document.Title, got.Document.Fields["fin_height"])
+	}
+	if len(got.Before) != 1 || got.Before[0].Title != list[0].Title || len(got.After) != 1 || got.After[0].Title != list[2].Title {
+		t.Errorf("beside it stand %d and %d designs", len(got.Before), len(got.After))
+	}
+}
+
+func TestLink(t *testing.T) {
 	linked := cases.List()[2].Document()
 	link, err := document.Save([]document.Document{linked})
 	if err != nil {
 		t.Fatal(err)
 	}
-	for name, c := range map[string]struct {
-		saved, link, title string
-		notice, kept       bool
-	}{
-		"empty browser": {"", "", cases.First().Title, false, false},
-		"saved":         {string(text), "", saved.Title, false, false},
-		"damaged":       {string(text)[:200], "", cases.First().Title, true, false},
-		"link":          {string(text), string(link), linked.Title, false, true},
-		"bad link":      {string(text), "?", saved.Title, true, false},
-		"cut link":      {string(text), string(link)[:len(link)/2], saved.Title, true, false},
-	} {
-		var got answered
-		if e := ask(t, "start", map[string]any{"saved": c.saved, "link": c.link, "sheet": area}, &got); e != "" {
-			t.Fatal(e)
-		}
-		if got.Document.Title != c.title || (got.Notice != "") != c.notice || (got.Saved != nil) != c.kept {
-			t.Errorf("%s: %q, notice %q, saved kept %v", name, got.Document.Title, got.Notice, got.Saved != nil)
+	var got answered
+	if e := ask(t, "open", map[string]any{"text": string(link), "link": true}, &got); e != "" || got.Document.Title != linked.Title {
+		t.Errorf("%q, %s", got.Document.Title, e)
+	}
+	for _, bad := range []string{"?", string(link)[:len(link)/2]} {
+		if e := ask(t, "open", map[string]any{"text": bad, "link": true}, &got); !strings.Contains(e, "damaged or incomplete") {
+			t.Errorf("a damaged link says %q", e)
 		}
 	}
 }

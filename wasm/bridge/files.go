@@ -8,39 +8,50 @@ import (
 	"finwright/testdata/cases"
 )
 
+// opened is a design with the others of its file, which stand before and after it.
+type opened struct {
+	reply
+	Before []document.Document `json:"before,omitempty"`
+	After  []document.Document `json:"after,omitempty"`
+}
+
 type startArgs struct {
-	Saved string `json:"saved"` // the browser's own copy, an envelope, or empty
-	Link  string `json:"link"`  // the envelope that a link carries, or empty
-	Sheet *sheet `json:"sheet"`
+	Saved   string             `json:"saved"`   // the browser's own copy, an envelope, or empty
+	Pending []document.Command `json:"pending"` // what was entered since and not answered
+	Sheet   *sheet             `json:"sheet"`
 	wanted
 }
 
 type started struct {
-	reply
-	Saved  *document.Document `json:"saved"`  // the saved design, when a link was opened over it
-	Notice string             `json:"notice"` // what could not be read, if anything
+	opened
+	Notice string `json:"notice"` // what could not be read, if anything
 }
 
-// start opens the link if there is one, else the saved design, else the first example.
+// start opens the saved design, else the first example.
 func start(a startArgs) (any, error) {
-	out := started{}
-	d, err := openOne([]byte(a.Saved))
+	f, err := document.OpenFile([]byte(a.Saved))
 	if err != nil {
-		d = cases.First()
-		if a.Saved != "" {
-			out.Notice = said(err)
-		}
+		f = document.File{Designs: []document.Document{cases.First()}}
 	}
-	if a.Link != "" {
-		if linked, err := openOne([]byte(a.Link)); err != nil {
-			out.Notice = said(cut(err))
-		} else {
-			saved := d
-			d, out.Saved = linked, &saved
-		}
+	out := started{}
+	if err != nil && a.Saved != "" {
+		out.Notice = said(err)
 	}
-	out.reply, err = show(d, a.Sheet, a.wanted)
+	out.opened, err = showFile(f, a.Pending, a.Sheet, a.wanted)
 	return out, err
+}
+
+// showFile shows the design in hand of a file, changed by the commands that its page was still waiting with.
+func showFile(f document.File, pending []document.Command, area *sheet, want wanted) (opened, error) {
+	d := f.Designs[f.Hand]
+	for _, c := range pending {
+		var err error
+		if d, err = document.Edit(d, c); err != nil {
+			return opened{}, err
+		}
+	}
+	r, err := show(d, area, want)
+	return opened{r, f.Designs[:f.Hand], f.Designs[f.Hand+1:]}, err
 }
 
 // cut names a link's own trouble: what does not even read as a file was damaged on the way.
@@ -64,14 +75,6 @@ func openMessage(e *document.OpenError) message.Message {
 	return message.New(e.Key, "detail", e.Detail)
 }
 
-func openOne(text []byte) (document.Document, error) {
-	designs, err := document.Open(text)
-	if err != nil {
-		return document.Document{}, err
-	}
-	return designs[0], nil
-}
-
 type saveArgs struct {
 	Documents []document.Document `json:"documents"`
 }
@@ -90,13 +93,18 @@ func save(a saveArgs) (any, error) {
 }
 
 type openArgs struct {
-	Text  string `json:"text"`
-	Sheet *sheet `json:"sheet"`
+	Text    string             `json:"text"`
+	Pending []document.Command `json:"pending,omitempty"`
+	Link    bool               `json:"link,omitempty"` // the text came by a link
+	Sheet   *sheet             `json:"sheet"`
 	wanted
 }
 
 func open(a openArgs) (any, error) {
-	d, err := openOne([]byte(a.Text))
+	f, err := document.OpenFile([]byte(a.Text))
+	if a.Link {
+		err = cut(err)
+	}
 	var oe *document.OpenError
 	if errors.As(err, &oe) {
 		return nil, told{Message: openMessage(oe)}
@@ -104,7 +112,7 @@ func open(a openArgs) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	return show(d, a.Sheet, a.wanted)
+	return showFile(f, a.Pending, a.Sheet, a.wanted)
 }
 
 type exampleArgs struct {

@@ -1,0 +1,144 @@
+// @ts-check
+// The working copy. Each tab has a slot of its own in the browser's store, written at once with every entry and before the
+// engine is asked, so that nothing that was entered hangs on an answer. A slot belongs to the tab that holds its lock.
+
+import { asset } from "../assets.js";
+import { allLeft, leave, parsed } from "./left.js";
+import { keys, newId, read, remove, write } from "./local.js";
+
+const MINE = "finwright.slot"; // in the tab's own store: the name of its slot
+const SLOT = "finwright.slot.";
+const WAIT = 400; // ms: a page that is being reloaded gives up its lock; a tab that this one is a copy of does not
+const FORKED = "forked"; // told: another tab writes to this slot
+
+/**
+ * @typedef {import("../history.js").Entry} Entry
+ * @typedef {{saved: string, pending: object[], work: string, looked: boolean, told: string}} Working
+ *   saved: an envelope or empty; pending: commands that were entered and not answered; work: which piece of work it is;
+ *   looked: not worked on, only looked at; told: empty, or the name of a text to tell
+ */
+
+const { format = "", version = "" } = document.documentElement.dataset;
+let slot = "";
+let source = { id: "", left: "", text: "" }; // what this tab went on with: a slot, or work that was left
+let written = ""; // what the slot held when this tab last looked
+let branch = ""; // sets the work of this tab apart from that of the tab whose slot it shared
+
+/** @param {string} id */
+function hold(id) {
+  if (!navigator.locks) return Promise.resolve(true); // then a slot that two tabs write to is found when it is written
+  return new Promise((resolve) => {
+    const kept = () => new Promise(() => resolve(true)); // never settled: the lock ends with the page
+    navigator.locks.request(`finwright.slot ${id}`, { signal: AbortSignal.timeout(WAIT) }, kept).catch(({ name }) => resolve(name !== "TimeoutError"));
+  });
+}
+
+/** Once: what earlier versions of the page kept. */
+function takeOver() {
+  const OLD = "finwright.design";
+  const last = read(OLD);
+  const here = read(OLD, "sessionStorage");
+  const unread = read(`${OLD}.unreadable`);
+  if (unread && !leave("design", unread, { unread: true })) remove(`${OLD}.unreadable`);
+  if (last && (last === here || !leave("design", last))) remove(OLD);
+  if (!here || read(MINE, "sessionStorage")) return;
+  const id = newId();
+  if (!write(SLOT + id, here) && !write(MINE, id, "sessionStorage")) remove(OLD, "sessionStorage");
+}
+
+/** The last that was worked on, in whatever tab. */
+function last() {
+  const slots = keys(SLOT).map((key) => ({ id: key.slice(SLOT.length), left: "", text: read(key), ...dated(read(key)) }));
+  const put = allLeft().filter(({ kind, unread }) => kind === "design" && !unread);
+  const all = [...slots, ...put.map(({ id, text, time }) => ({ id: "", left: id, text, time, looked: false }))];
+  return all.filter(({ looked }) => !looked).sort((a, b) => (a.time < b.time ? 1 : -1))[0] ?? { id: "", left: "", text: "" };
+}
+
+/** @param {string} text */
+function dated(text) {
+  const { time = "", looked = false } = parsed(text);
+  return { time, looked };
+}
+
+/** What this tab goes on with: its own slot, or a copy of what was last worked on. @returns {Promise<Working>} */
+export async function working() {
+  takeOver();
+  let mine = read(MINE, "sessionStorage");
+  let owned = mine !== "" && (await hold(mine));
+  const text = mine && read(SLOT + mine);
+  source = text ? { id: mine, left: "", text } : last();
+  if (!mine && source.id && navigator.locks && (await hold(source.id))) {
+    mine = source.id;
+    owned = true;
+  }
+  if (!owned) hold((mine = newId()));
+  slot = mine;
+  const told = write(MINE, slot, "sessionStorage");
+  written = read(SLOT + slot);
+  const goesOn = source.id === slot;
+  const { work = newId(), looked = false } = parsed(source.text);
+  return { ...parts(source.text), work: goesOn ? work : newId(), looked: !goesOn || looked, told };
+}
+
+/**
+ * An envelope as this page writes it, apart from the commands that it waits with.
+ * @param {string} text
+ * @returns {{saved: string, pending: object[]}}
+ */
+export function parts(text) {
+  const { pending, ...envelope } = parsed(text);
+  return Array.isArray(pending) ? { saved: JSON.stringify(envelope), pending } : { saved: text, pending: [] };
+}
+
+/** @type {WeakMap<object, string>} documents are never changed, so each is written out once */
+const texts = new WeakMap();
+
+/** @param {object} document */
+function textOf(document) {
+  const text = texts.get(document) ?? JSON.stringify(document);
+  texts.set(document, text);
+  return text;
+}
+
+/**
+ * Writes the working copy, at once.
+ * @param {Entry & {pending: object[]}} state what the history holds, and the commands entered since that were not answered
+ * @returns {string} empty, or the name of a text to tell
+ */
+export function keepWorking({ document, before, after, work, looked, pending }) {
+  let told = "";
+  const found = read(SLOT + slot);
+  if (found && found !== written) {
+    slot = newId();
+    branch = slot;
+    written = "";
+    told = write(MINE, slot, "sessionStorage") || FORKED;
+  }
+  const designs = [...before, document, ...after].map(textOf).join();
+  const head = JSON.stringify({ format, version: Number(version), hand: before.length, work: work + branch, looked: looked && pending.length === 0 });
+  const tail = JSON.stringify({ pending, name: document.title, time: new Date().toISOString(), build: asset("engine.wasm.gz").split("/").pop() });
+  const text = `${head.slice(0, -1)},"designs":[${designs}],${tail.slice(1)}`;
+  const put = parsed(written);
+  if (put.designs && put.work !== work + branch && !put.looked) told = leave("design", written, { id: put.work }) || told;
+  const failed = write(SLOT + slot, text);
+  if (!failed) written = text;
+  return failed || told;
+}
+
+/**
+ * What could not be read, or stopped the engine, goes to Earlier work as it is, so that it stops nothing again.
+ * @param {"design" | "shop"} kind
+ * @param {string} text
+ * @returns {string} the name of a text to tell
+ */
+export const quarantine = (kind, text) => leave(kind, text, { unread: true }) || "setAside";
+
+/** The same for what this tab went on with. @returns {string} the name of a text to tell */
+export function quarantineSaved() {
+  const { id, left, text } = source;
+  const told = leave("design", text, { unread: true, ...(left && { id: left }) });
+  if (told) hold((slot = newId())); // it stays where it is
+  else remove(SLOT + id);
+  written = read(SLOT + slot);
+  return told || write(MINE, slot, "sessionStorage") || "setAside";
+}
