@@ -39,9 +39,6 @@ const shiftsShown = 12
 // swingShare is by how much each driver of the price is moved.
 const swingShare = 0.10
 
-// swingsUpTo bounds the orders whose sensitivity is computed: each swing winds the whole order anew.
-const swingsUpTo = 20000
-
 // wish reads what the order states of its making.
 func (r *reader) wish() Wish {
 	w := Wish{Line: r.doc.Fields["line"].Text, LeastWall: units.Length(r.number("least_wall"))}
@@ -80,9 +77,7 @@ func Make(in Input, h Heat, c shop.Capability) Making {
 	if s, ok := m.Plan.Schedule(&c, shiftsShown); ok {
 		m.Schedule = &s
 	}
-	if m.Order.Quantity <= swingsUpTo {
-		m.Swings = shop.Sensitivity(&c, m.Line, m.Order, nil, swingShare)
-	}
+	m.Swings = shop.Sensitivity(&c, m.Line, m.Order, nil, swingShare)
 	return m
 }
 

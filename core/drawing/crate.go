@@ -1,12 +1,16 @@
 package drawing
 
-import "finwright/core/drawing/ink"
+import (
+	"math"
+
+	"finwright/core/drawing/ink"
+)
 
 // Crated is a crate's section with tubes in it, in millimetres.
 type Crated struct {
 	Width, Height float64
 	OD, FinOD     float64
-	Centres       []ink.Point // of the tubes, from the lower left corner of the crate, y up
+	Centres       []ink.Point // of the tubes, from the lower left corner of the crate, y up; none: they are not drawn
 	Separators    []float64   // levels of their undersides
 	WidthText     string
 	HeightText    string
@@ -16,7 +20,8 @@ type Crated struct {
 // Bundled is a hexagon of plain tubes.
 type Bundled struct {
 	OD         float64
-	Across     int // tubes across the corners, odd
+	Across     int  // tubes across the corners, odd
+	Outline    bool // the hexagon alone, without its tubes
 	WidthText  string
 	HeightText string
 	Title      string
@@ -63,6 +68,11 @@ func ComposeBundle(b Bundled, widthPx, heightPx float64) Scene {
 	rings := b.Across / 2
 	width, height := float64(b.Across)*b.OD, (1+2*rise*float64(rings))*b.OD
 	s, x, y, scale := packed(width, height, b.Title, widthPx, heightPx)
+	if b.Outline {
+		s.line(ink.Thick, ink.Closed(arc(ink.At(x+width/2*scale, y+height/2*scale), width/2*scale, 0, 2*math.Pi*5/6, 5))...)
+		s.measures(x, y, width*scale, height*scale, b.WidthText, b.HeightText)
+		return s.scene
+	}
 	for row := -rings; row <= rings; row++ {
 		n := b.Across - max(row, -row)
 		for i := range n {

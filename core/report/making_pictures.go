@@ -83,6 +83,9 @@ func (w Writer) schedule(m *design.Making, width float64) (drawing.Scene, bool) 
 // packingHeight is how tall a packing view is, over its width.
 const packingHeight = 0.8
 
+// tubesDrawn is how many tubes a packing view draws one by one: more are dots, and megabytes.
+const tubesDrawn = 1500
+
 func (w Writer) crate(m *design.Making, width float64) (drawing.Scene, bool) {
 	p := m.Plan.Packing
 	if p == nil {
@@ -93,6 +96,10 @@ func (w Writer) crate(m *design.Making, width float64) (drawing.Scene, bool) {
 		Width: k.Width.Millimetres(), Height: k.Height.Millimetres(), OD: t.OD.Millimetres(), FinOD: t.FinOD().Millimetres(),
 		WidthText: w.along(k.Width), HeightText: w.along(k.Height),
 		Title: w.say(message.New("making.crate", "tubes", p.PerCrate, "layers", len(p.Layers))),
+	}
+	if p.PerCrate > tubesDrawn {
+		c.Title = w.say(message.New("making.crate_full", "tubes", p.PerCrate, "layers", len(p.Layers)))
+		return drawing.ComposeCrate(c, width, packingHeight*width), true
 	}
 	for i, l := range p.Layers {
 		for n := range l.Tubes {
@@ -110,9 +117,13 @@ func (w Writer) bundle(m *design.Making, width float64) (drawing.Scene, bool) {
 	if b == nil {
 		return drawing.Scene{}, false
 	}
+	title := "making.bundle"
+	if b.Tubes > tubesDrawn {
+		title = "making.bundle_full"
+	}
 	return drawing.ComposeBundle(drawing.Bundled{
-		OD: m.Order.Tube.OD.Millimetres(), Across: b.Across, WidthText: w.along(b.Width), HeightText: w.along(b.Height),
-		Title: w.say(message.New("making.bundle", "tubes", b.Tubes, "across", b.Across)),
+		OD: m.Order.Tube.OD.Millimetres(), Across: b.Across, Outline: b.Tubes > tubesDrawn, WidthText: w.along(b.Width), HeightText: w.along(b.Height),
+		Title: w.say(message.New(title, "tubes", b.Tubes, "across", b.Across)),
 	}, width, packingHeight*width), true
 }
 

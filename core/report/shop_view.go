@@ -37,43 +37,46 @@ type Choice struct {
 
 // ShopForm lays a capability file open, each value under its path.
 func (w Writer) ShopForm(c shop.Capability) ShopForm {
-	root := &ShopItem{}
-	for _, f := range c.Fields() {
-		steps := strings.Split(f.Path, "/")
-		parent := root
-		for i := range len(steps) - 1 {
-			parent = w.under(parent, steps[:i+1])
+	f := form{w, map[string]*ShopItem{"": {}}}
+	for _, field := range c.Fields() {
+		steps := strings.Split(field.Path, "/")
+		item := &ShopItem{Path: field.Path, Label: w.itemLabel(steps), Value: true, Text: field.Text, Choices: w.shopChoices(field)}
+		if field.Kind != "" {
+			item.Hint = w.Texts.Text(string(design.Accepts(field.Kind)))
 		}
-		parent.List = parent.List || isIndex(steps[len(steps)-1])
-		item := &ShopItem{Path: f.Path, Label: w.itemLabel(steps), Value: true, Text: f.Text, Choices: w.shopChoices(f)}
-		if f.Kind != "" {
-			item.Hint = w.Texts.Text(string(design.Accepts(f.Kind)))
-		}
-		parent.Items = append(parent.Items, item)
+		f.put(steps, item)
 	}
 	for _, path := range c.EmptyLists() {
-		steps := strings.Split(path, "/")
-		parent := root
-		for i := range steps {
-			parent = w.under(parent, steps[:i+1])
-		}
-		parent.List = true
+		f.group(strings.Split(path, "/")).List = true
 	}
+	root := f.items[""]
 	w.name(root.Items)
 	return ShopForm{Name: c.Name, Items: root.Items}
 }
 
-// under returns parent's item at a path, made if need be.
-func (w Writer) under(parent *ShopItem, steps []string) *ShopItem {
-	path := strings.Join(steps, "/")
-	for _, i := range parent.Items {
-		if i.Path == path {
-			return i
-		}
-	}
-	item := &ShopItem{Path: path, Label: w.itemLabel(steps)}
+// form grows item by item; items are found by their path.
+type form struct {
+	Writer
+	items map[string]*ShopItem
+}
+
+// put hangs an item under its group.
+func (f form) put(steps []string, item *ShopItem) {
+	last := len(steps) - 1
+	parent := f.group(steps[:last])
+	parent.List = parent.List || isIndex(steps[last])
 	parent.Items = append(parent.Items, item)
-	parent.List = parent.List || isIndex(steps[len(steps)-1])
+	f.items[item.Path] = item
+}
+
+// group returns the item that a path leads to, made if need be.
+func (f form) group(steps []string) *ShopItem {
+	path := strings.Join(steps, "/")
+	if item, ok := f.items[path]; ok {
+		return item
+	}
+	item := &ShopItem{Path: path, Label: f.itemLabel(steps)}
+	f.put(steps, item)
 	return item
 }
 

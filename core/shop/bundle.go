@@ -34,12 +34,10 @@ func (b HexBundle) Fits(in Bundle) bool {
 
 // LargestHexagon returns the largest hexagonal bundle that passes an opening; ok
 // is false if not even one tube does.
-func LargestHexagon(od units.Length, in Bundle) (best HexBundle, ok bool) {
-	for k := 0; ; k++ {
-		b := Hexagon(od, k)
-		if !b.Fits(in) {
-			return best, ok
-		}
-		best, ok = b, true
+func LargestHexagon(od units.Length, in Bundle) (HexBundle, bool) {
+	width, height := float64(in.Width/od)*(1+slack), float64(in.Height/od)*(1+slack)
+	if min(width, height) < 1 {
+		return HexBundle{}, false
 	}
+	return Hexagon(od, int(min((width-1)/2, (height-1)/math.Sqrt(3)))), true
 }

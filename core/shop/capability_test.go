@@ -118,7 +118,7 @@ func TestFaultsNameTheirPath(t *testing.T) {
 		{"a long quantity", `"2.5 m/s"`, `"` + strings.Repeat("0", 101) + ` m/s"`, "lines/0/strip_speed", "shop.file.text_long"},
 		{"a long remark", `"note": "An`, `"note": "` + strings.Repeat("n", 2000) + "An", "note", "shop.file.text_long"},
 		{"too many mill lengths", `"stock": [`, `"stock": [` + strings.Repeat(`"20 ft",`, 97), "cutting/stock", "shop.file.list_long"},
-		{"a book", good, strings.Repeat(" ", 512<<10) + good, "", "shop.file.long"},
+		{"a book", good, strings.Repeat(" ", 256<<10) + good, "", "shop.file.long"},
 		{"a well of brackets", good, strings.Repeat("[", 9000), "", "shop.file.deep"},
 		{"an unknown key", `"currency": "EUR"`, `"currency": "EUR", "colour": "red"`, "colour", "shop.file.unknown"},
 		{"a missing key", `"currency": "EUR",`, ``, "currency", "shop.file.missing"},

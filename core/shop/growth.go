@@ -28,20 +28,20 @@ const leastSamples = 3
 // Valid: L, LL: none expected; knurled: small; embedded: 0 to 0.5 %.
 // Source: guess: 0.1 % embedded, engineering judgement, editable; learned: see FitGrowth.
 func LearnGrowth(c *Capability, m *Making) Growth {
-	var of []Measured
-	for _, s := range c.Measured {
-		if s.Type == m.Type {
-			of = append(of, s)
+	n := 0
+	for i := range c.Measured {
+		if c.Measured[i].Type == m.Type {
+			n++
 		}
 	}
-	if len(of) < leastSamples {
-		return Growth{Share: m.Growth, Scatter: m.Scatter, Samples: len(of), Note: message.New("shop.growth.guess", "least", leastSamples)}
+	if n < leastSamples {
+		return Growth{Share: m.Growth, Scatter: m.Scatter, Samples: n, Note: message.New("shop.growth.guess", "least", leastSamples)}
 	}
-	share, scatter := FitGrowth(of)
-	return Growth{share, scatter, len(of), true, message.New("shop.growth.learned", "samples", len(of))}
+	share, scatter := FitGrowth(c.Measured, m.Type)
+	return Growth{share, scatter, n, true, message.New("shop.growth.learned", "samples", n)}
 }
 
-// FitGrowth fits elongation to bare length under fins by least squares through
+// FitGrowth fits, for the tubes of one type, elongation to bare length under fins by least squares through
 // the origin, and returns the slope [-] and the half-width [-] of the interval in
 // which the next tube falls with 95 %.
 //
@@ -49,26 +49,30 @@ func LearnGrowth(c *Capability, m *Making) Growth {
 //
 // Valid: two tubes or more; elongation in proportion to length.
 // Source: ordinary least squares; Student's t.
-func FitGrowth(tubes []Measured) (share, scatter float64) {
-	var xx, xy float64
-	for _, m := range tubes {
-		x, y := lengthening(m)
-		xx += x * x
-		xy += x * y
+func FitGrowth(tubes []Measured, of tube.FinType) (share, scatter float64) {
+	var xx, xy, n float64
+	for i := range tubes {
+		if tubes[i].Type == of {
+			x, y := tubes[i].lengthening()
+			xx += x * x
+			xy += x * y
+			n++
+		}
 	}
 	share = xy / xx
 	var rest float64
-	for _, m := range tubes {
-		x, y := lengthening(m)
-		rest += (y - share*x) * (y - share*x)
+	for i := range tubes {
+		if tubes[i].Type == of {
+			x, y := tubes[i].lengthening()
+			rest += (y - share*x) * (y - share*x)
+		}
 	}
-	n := float64(len(tubes))
 	s := math.Sqrt(rest / (n - 1))
-	return share, student95(len(tubes)-1) * s * math.Sqrt((1+1/n)*n/xx)
+	return share, student95(int(n)-1) * s * math.Sqrt((1+1/n)*n/xx)
 }
 
 // lengthening returns the bare length under the fins and by how much it grew.
-func lengthening(m Measured) (bare, grown float64) {
+func (m *Measured) lengthening() (bare, grown float64) {
 	grown = float64(m.Finished - m.Cut)
 	return float64(m.Finned) - grown, grown
 }

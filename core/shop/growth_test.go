@@ -74,10 +74,10 @@ func TestFitFindsWhatTubesWereMadeWith(t *testing.T) {
 		for i := range tubes {
 			tubes[i] = draw()
 		}
-		g, half := FitGrowth(tubes)
+		g, half := FitGrowth(tubes, tube.Embedded)
 		var xx float64
 		for _, m := range tubes {
-			x, _ := lengthening(m)
+			x, _ := m.lengthening()
 			xx += x * x
 		}
 		x := math.Sqrt(xx / 8) // a tube of the samples' mean length
@@ -89,12 +89,12 @@ func TestFitFindsWhatTubesWereMadeWith(t *testing.T) {
 		t.Errorf("%.3f of the next tubes fall inside, want 0.95", got)
 	}
 	exact := []Measured{{tube.Embedded, 10, 9.01, 10.01}, {tube.Embedded, 5, 4.0040, 5.0040}}
-	g, half := FitGrowth([]Measured{exact[0], exact[0], exact[0]})
+	g, half := FitGrowth([]Measured{exact[0], exact[0], exact[0]}, tube.Embedded)
 	near(t, "share of equal tubes", g, 0.01/9, 1e-9)
 	if half > 1e-12 {
 		t.Errorf("equal tubes scatter by %g", half)
 	}
-	if g, _ := FitGrowth(exact); g < 0.001 || g > 0.01/9 {
+	if g, _ := FitGrowth(exact, tube.Embedded); g < 0.001 || g > 0.01/9 {
 		t.Errorf("slope %g lies outside its samples", g)
 	}
 }

@@ -27,12 +27,8 @@ var blank = map[string]string{
 // its last one, to be changed, or a first one.
 func (c Capability) More(path string) (Capability, []Fault) {
 	steps := strings.Split(path, "/")
-	var node any = c.tree
-	for _, step := range steps {
-		node = child(node, step)
-	}
 	item := blank[steps[len(steps)-1]]
-	if list, ok := node.([]any); ok && len(list) > 0 {
+	if list, ok := c.at(steps).([]any); ok && len(list) > 0 {
 		last, err := json.Marshal(list[len(list)-1])
 		if err != nil {
 			panic("shop: " + err.Error())
@@ -45,7 +41,7 @@ func (c Capability) More(path string) (Capability, []Fault) {
 	return c.Add(path, item)
 }
 
-// EmptyLists returns the paths of the lists that hold nothing.
+// EmptyLists returns the paths of the lists that hold nothing, remarks aside.
 func (c Capability) EmptyLists() []string {
 	var out []string
 	var walk func(node any, path string)
@@ -53,7 +49,9 @@ func (c Capability) EmptyLists() []string {
 		switch n := node.(type) {
 		case map[string]any:
 			for key, value := range n {
-				walk(value, join(path, key))
+				if key != "note" {
+					walk(value, join(path, key))
+				}
 			}
 		case []any:
 			if len(n) == 0 {

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"finwright/core/units"
+	"finwright/internal/proof"
 )
 
 // Common practice, no source: a hexagonal mill bundle of 91 tubes of 1 or 1.25 in
@@ -120,6 +121,55 @@ func TestPackKeepsItsLimits(t *testing.T) {
 		near(t, "order", float64(p.Order), float64(n)*float64(o.Tube.Weight())*1.12, 1e-12)
 		finite(t, "packing", p)
 	}
+}
+
+// The most layers that the ranges allow: the lowest fin on the thinnest tube, nested in the highest crate.
+func TestLayersAreCounted(t *testing.T) {
+	k := House().Crate
+	k.Width, k.Height, k.Separator = 20, 20, 0
+	if n := len(fill(&k, 0.008)); n != 1+int((20-0.008)/(0.008*math.Sqrt(3)/2)) {
+		t.Errorf("%d layers", n)
+	}
+	if b, ok := LargestHexagon(0.006, Bundle{20, 20}); !ok || !b.Fits(Bundle{20, 20}) || Hexagon(0.006, b.Across/2+1).Fits(Bundle{20, 20}) {
+		t.Errorf("%+v", b)
+	}
+}
+
+// By a second route: mill tube by mill tube.
+func TestSawByMillTubes(t *testing.T) {
+	proof.Proof{Share: 500, Full: 20000, Seed: 21}.Run(t, func(c *proof.Case) {
+		r := c.Rand
+		cut := &Cutting{Stock: []units.Length{units.Length(1 + 17*r.Float64())}, Kerf: 0.0025}
+		if r.IntN(3) == 0 {
+			cut.Stock[0] = 12.0025 // whole pieces and their kerfs, and not one too many
+		}
+		piece, pieces := units.Length(0.5+5*r.Float64()), 1+r.IntN(3000)
+		if r.IntN(3) == 0 {
+			piece = 3.998333333333333
+		}
+		s, ok := Saw(cut, piece, pieces)
+		if !ok {
+			if piece <= cut.Stock[0] {
+				c.Fatalf("nothing is cut from %v", cut.Stock)
+			}
+			return
+		}
+		var kerf, offcut units.Length
+		tubes := 0
+		for left := pieces; left > 0; tubes++ {
+			rest := cut.Stock[0]
+			for n := 0; left > 0 && rest >= piece*(1-1e-9); n++ {
+				rest -= piece
+				left--
+				taken := min(cut.Kerf, max(0, rest))
+				kerf, rest = kerf+taken, rest-taken
+			}
+			offcut += max(0, rest)
+		}
+		if tubes != s.Tubes || abs(kerf-s.Kerf) > 1e-6 || abs(offcut-s.Offcut) > 1e-6 {
+			c.Fatalf("%v from %v: %d tubes, %v of kerf, %v left over; %+v", piece, cut.Stock, tubes, kerf, offcut, s)
+		}
+	})
 }
 
 func TestPackRefuses(t *testing.T) {

@@ -117,7 +117,7 @@ func (p *Plan) wind(c *Capability) {
 		option := CoilOption{Winding: p.winding(c, &p.Line.Coils[i])}
 		if option.Possible = option.Winding.Possible(); option.Possible {
 			option.Ledger = option.Winding.Account()
-			option.Time = p.time(c, &option.Winding)
+			option.Time = p.time(c, &option.Winding, option.Ledger.Changes)
 			if p.Ledger == nil {
 				p.Winding, p.Ledger, p.Time = &option.Winding, &option.Ledger, &option.Time
 			}
@@ -129,13 +129,13 @@ func (p *Plan) wind(c *Capability) {
 	}
 }
 
-func (p *Plan) time(c *Capability, w *Winding) OrderTime {
+func (p *Plan) time(c *Capability, w *Winding, changes int) OrderTime {
 	crates := 0
 	if p.Packing != nil {
 		crates = p.Packing.Crates
 	}
 	cuts := w.Made() + 2*w.Good // from stock, and both trims of what ships
-	return TimeOrder(c, p.Line, w, TimeTube(p.Line, p.Programme), p.SetUp, cuts, crates)
+	return TimeOrder(c, p.Line, w, TimeTube(p.Line, p.Programme), p.SetUp, changes, cuts, crates)
 }
 
 func (p *Plan) saw(c *Capability) {

@@ -65,7 +65,7 @@ func (p *Programme) Finned() units.Length {
 // The tube grows where fins are wound, the turns of each run-down included, and
 // nowhere else. So a stretch b of bare tube becomes b (1 + g) under fins, and
 // positions on the drawing are led back to the tube as cut zone by zone.
-// ok is false if zones overlap or have no length.
+// ok is false if zones overlap, have no length or no room for a turn.
 //
 // Valid: bare spans in order from end A.
 // Source: own derivation; growth as Growth says.
@@ -78,6 +78,9 @@ func Zones(c *Capability, m *Making, s *Speeds, o *Order) (p Programme, ok bool)
 		}
 		if z.Kind == Finned {
 			z.Turns = o.Tube.Fin.Count.PerMetre() * float64(length)
+			if z.Turns < 1 {
+				return Programme{}, false
+			}
 			z.Spell = s.Wind(z.Turns)
 		}
 		p.Zones = append(p.Zones, z)

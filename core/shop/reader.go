@@ -74,7 +74,7 @@ func (c Capability) Save() []byte {
 
 // Fields lists every value, in the order of the structs.
 func (c Capability) Fields() []Field {
-	r := reader{}
+	r := reader{lists: true}
 	r.object(c.tree, reflect.ValueOf(&Capability{}).Elem(), tag{}, "", "format", "version")
 	return r.fields
 }
@@ -82,22 +82,22 @@ func (c Capability) Fields() []Field {
 // With returns the capability with the value at path typed anew. With faults the
 // capability returned is not to be used.
 func (c Capability) With(path, text string) (Capability, []Fault) {
+	steps := strings.Split(path, "/")
 	var value any = text
-	for _, f := range c.Fields() {
-		if f.Path != path || f.Kind != units.Count {
-			continue
-		}
+	switch c.at(steps).(type) {
+	case float64:
 		n, err := units.Parse(units.Count, text, units.SI)
 		if err != nil {
 			return c, []Fault{{Path: path, Why: message.New("shop.file.whole")}}
 		}
 		value = n.SI
+	case bool:
+		if text == "true" || text == "false" {
+			value = text == "true"
+		}
 	}
-	if text == "true" || text == "false" {
-		value = text == "true"
-	}
-	next := Capability{tree: c.copyTree()}
-	if !put(next.tree, strings.Split(path, "/"), value) {
+	next := Capability{tree: cloned(c.tree).(map[string]any)}
+	if !put(next.tree, steps, value) {
 		return c, []Fault{{Path: path, Why: message.New("shop.file.no_such")}}
 	}
 	return Open(next.Save())
@@ -125,7 +125,7 @@ func (c Capability) Remove(path string, n int) (Capability, []Fault) {
 
 // relist changes one list of the file.
 func (c Capability) relist(path string, change func([]any) ([]any, bool)) (Capability, []Fault) {
-	tree := c.copyTree()
+	tree := cloned(c.tree).(map[string]any)
 	steps := strings.Split(path, "/")
 	last := len(steps) - 1
 	var parent any = tree
@@ -158,12 +158,32 @@ func child(node any, step string) any {
 	return nil
 }
 
-func (c Capability) copyTree() map[string]any {
-	var tree map[string]any
-	if err := json.Unmarshal(c.Save(), &tree); err != nil {
-		panic("shop: " + err.Error())
+// at returns what steps from the top lead to, nil if nothing.
+func (c Capability) at(steps []string) any {
+	var node any = c.tree
+	for _, step := range steps {
+		node = child(node, step)
 	}
-	return tree
+	return node
+}
+
+// cloned copies a tree, so that the one of another capability stays as it is.
+func cloned(node any) any {
+	switch n := node.(type) {
+	case map[string]any:
+		out := make(map[string]any, len(n))
+		for key, value := range n {
+			out[key] = cloned(value)
+		}
+		return out
+	case []any:
+		out := make([]any, len(n))
+		for i, value := range n {
+			out[i] = cloned(value)
+		}
+		return out
+	}
+	return node
 }
 
 // put sets the value that steps lead to; there must be one already.
@@ -187,8 +207,15 @@ func put(node any, steps []string, value any) bool {
 
 // reader fills structs from the tree of a JSON text and gathers what is wrong.
 type reader struct {
+	lists  bool // the fields are wanted
 	faults []Fault
 	fields []Field
+}
+
+func (r *reader) field(path string, t tag, text string) {
+	if r.lists {
+		r.fields = append(r.fields, Field{path, t.key, t.kind, text})
+	}
 }
 
 func (r *reader) fault(path, key string, pairs ...any) {
@@ -254,7 +281,7 @@ func (r *reader) value(node any, v reflect.Value, t tag, path string) {
 			return
 		}
 		v.SetInt(int64(x))
-		r.fields = append(r.fields, Field{path, t.key, units.Count, strconv.Itoa(int(x))})
+		r.field(path, t, strconv.Itoa(int(x)))
 	case reflect.Bool:
 		b, ok := node.(bool)
 		if !ok {
@@ -262,7 +289,7 @@ func (r *reader) value(node any, v reflect.Value, t tag, path string) {
 			return
 		}
 		v.SetBool(b)
-		r.fields = append(r.fields, Field{path, t.key, "", strconv.FormatBool(b)})
+		r.field(path, t, strconv.FormatBool(b))
 	case reflect.String:
 		text, ok := node.(string)
 		switch {
@@ -274,7 +301,7 @@ func (r *reader) value(node any, v reflect.Value, t tag, path string) {
 			return
 		}
 		v.SetString(text)
-		r.fields = append(r.fields, Field{path, t.key, "", text})
+		r.field(path, t, text)
 	}
 }
 
@@ -317,7 +344,7 @@ func (r *reader) quantity(node any, v reflect.Value, t tag, path string) {
 		return
 	}
 	v.SetFloat(p.SI)
-	r.fields = append(r.fields, Field{path, t.key, t.kind, text})
+	r.field(path, t, text)
 }
 
 // typedIn returns the system of a text's unit.

@@ -53,11 +53,7 @@ func (j *job) winding(o *Order) (best Winding, ok bool) {
 
 // capacity returns the strip that one tube can have from fresh coils within the joint rule.
 func (w *Winding) capacity() units.Length {
-	n := w.Joints
-	if n > 1 && w.fresh() < w.Apart*(1-slack) {
-		n = 1
-	}
-	return w.Usable() + units.Length(n)*w.fresh()
+	return w.Usable() + units.Length(w.allowed())*w.fresh()
 }
 
 // judgeSpares asks that the customer supplies enough tubes for first-off and rejects:

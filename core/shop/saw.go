@@ -32,18 +32,21 @@ func Saw(c *Cutting, cut units.Length, pieces int) (best Sawing, ok bool) {
 		if per < 1 {
 			continue
 		}
-		s := Sawing{Stock: stock, PerTube: per, Pieces: pieces, Cut: cut, Tubes: (pieces + per - 1) / per}
-		for left := pieces; left > 0; left -= per {
-			n := units.Length(min(per, left))
-			rest := max(0, stock-n*cut-(n-1)*c.Kerf)
-			last := min(c.Kerf, rest)
-			s.OnTubes += n * cut
-			s.Kerf += (n-1)*c.Kerf + last
-			s.Offcut += rest - last
-		}
+		s := Sawing{Stock: stock, PerTube: per, Pieces: pieces, Cut: cut, Tubes: (pieces + per - 1) / per, OnTubes: units.Length(pieces) * cut}
+		s.saw(c.Kerf, per, s.Tubes-1)
+		s.saw(c.Kerf, pieces-(s.Tubes-1)*per, 1)
 		if !ok || s.Bought() < best.Bought() {
 			best, ok = s, true
 		}
 	}
 	return best, ok
+}
+
+// saw charges kerf and offcut of so many mill tubes that give n pieces each.
+func (s *Sawing) saw(kerf units.Length, n, tubes int) {
+	cuts := units.Length(n - 1)
+	rest := max(0, s.Stock-units.Length(n)*s.Cut-cuts*kerf)
+	last := min(kerf, rest)
+	s.Kerf += units.Length(tubes) * (cuts*kerf + last)
+	s.Offcut += units.Length(tubes) * (rest - last)
 }

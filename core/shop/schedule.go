@@ -22,14 +22,11 @@ func events(l *Line, w *Winding, tubeTime TubeTime, setUp units.Duration) iter.S
 			return
 		}
 		tubes, coils := 0, 0
-		for s := range w.Steps() {
-			if s.Kind == Stranded {
-				continue
-			}
+		for begun := range w.coils() {
 			if tubes%l.Racks.Tubes == 0 && !yield(event{RackChange, l.Racks.Change, 0}) {
 				return
 			}
-			for range s.Coils {
+			for range begun {
 				coils++
 				if coils > 1 && !yield(event{CoilChange, w.Coil.Change, 0}) {
 					return
@@ -58,8 +55,16 @@ type Block struct {
 type Schedule struct {
 	Blocks []Block
 	Shifts int  // begun
-	More   bool // the order goes on after the shifts listed
+	More   bool // the order goes on after what is listed
 }
+
+// A schedule lists one tube after the other, so it ends after so many events, or so
+// many blocks: more than twelve shifts hold unless a tube takes seconds, and than can
+// be told apart.
+const (
+	mostEvents = 20000
+	mostBlocks = 1000
+)
 
 // Lay lays the order over shifts, at most so many. The clock runs slower than
 // the work by the crew's efficiency; neighbours of one activity are one block.
@@ -70,7 +75,12 @@ func Lay(c *Capability, l *Line, w *Winding, tubeTime TubeTime, setUp units.Dura
 	var s Schedule
 	length := c.Crew.Shift
 	var at units.Duration
+	n := 0
 	for e := range events(l, w, tubeTime, setUp) {
+		if n++; n > mostEvents || len(s.Blocks) > mostBlocks {
+			s.More = true
+			break
+		}
 		left := e.time / units.Duration(c.Crew.Efficiency)
 		for left > 0 {
 			if at >= length*(1-slack) {

@@ -11,7 +11,7 @@ import (
 
 const fpi = units.PerLength(1 / 0.0254)
 
-func near(t *testing.T, name string, got, want, rtol float64) {
+func near(t testing.TB, name string, got, want, rtol float64) {
 	t.Helper()
 	if !(math.Abs(got-want) <= rtol*math.Abs(want)) {
 		t.Errorf("%s = %.9g, want %.9g within %.1g", name, got, want, rtol)

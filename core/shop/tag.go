@@ -10,10 +10,10 @@ import (
 	"finwright/core/units"
 )
 
-// Bounds on a file as a whole, against pasted floods: a shop of twenty lines takes half of the one, a file's own groups
+// Bounds on a file as a whole, against pasted floods: a shop of twenty lines takes most of the one, a file's own groups
 // and lists a quarter of the other.
 const (
-	longestFile = 512 << 10 // bytes
+	longestFile = 256 << 10 // bytes
 	deepestFile = 24        // groups and lists within one another
 )
 

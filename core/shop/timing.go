@@ -108,19 +108,25 @@ func (o *OrderTime) Productive() units.Duration {
 	return sum
 }
 
-// TimeOrder adds up an order on the line and beside it. The crew stands by the
-// line; saw and packing take one person.
+// TimeOrder adds up an order on the line and beside it, with so many changes of the
+// coil. The crew stands by the line; saw and packing take one person.
 //
-// Valid: crates of 0 or more.
+// Valid: one tube or more; changes, cuts and crates of 0 or more.
 // Source: addition; efficiency of 75 to 85 %: engineering judgement, editable.
-func TimeOrder(c *Capability, l *Line, w *Winding, tubeTime TubeTime, setUp units.Duration, cuts, crates int) OrderTime {
+func TimeOrder(c *Capability, l *Line, w *Winding, tubeTime TubeTime, setUp units.Duration, changes, cuts, crates int) OrderTime {
 	o := OrderTime{
-		Tube: tubeTime, Line: map[Activity]units.Duration{},
+		Tube: tubeTime,
+		Line: map[Activity]units.Duration{
+			SettingUp:  setUp,
+			Finning:    units.Duration(w.Made()) * tubeTime.Total(),
+			CoilChange: units.Duration(changes) * w.Coil.Change,
+			RackChange: units.Duration((w.Made()+l.Racks.Tubes-1)/l.Racks.Tubes) * l.Racks.Change,
+		},
 		Saw:  units.Duration(cuts) * c.Cutting.Time,
 		Pack: units.Duration(crates) * c.Crate.Time,
 	}
-	for e := range events(l, w, tubeTime, setUp) {
-		o.Line[e.activity] += e.time
+	if setUp > 0 && w.FirstOff > 0 {
+		o.Line[Checking] = l.Times.Check
 	}
 	e := units.Duration(c.Crew.Efficiency)
 	o.Clock = o.Productive() / e

@@ -30,7 +30,7 @@ func TestTimePerCoilAndShift(t *testing.T) {
 	c := House()
 	w := work(1002, 100, 0, 40, 0)
 	w.Coil.Change = 300
-	o := TimeOrder(&c, &c.Lines[0], &w, TubeTime{Wind: 300}, 3600, 0, 0)
+	o := TimeOrder(&c, &c.Lines[0], &w, TubeTime{Wind: 300}, 3600, 3, 0, 0)
 	near(t, "tubes per coil", w.TubesPerCoil(), 10, 1e-12)
 	near(t, "time per coil", float64(o.PerCoil)/60, 55/0.8, 1e-12)
 	near(t, "tubes per shift", o.PerShift, 40*384.0/(200+3*5+8), 1e-12)
@@ -66,8 +66,8 @@ func TestHoursAddUp(t *testing.T) {
 		w := randomWork(r)
 		tt := TubeTime{Wind: units.Duration(60 + 300*r.Float64()), Load: 30}
 		setUp := units.Duration(r.IntN(3)) * 3600
-		o := TimeOrder(&c, l, &w, tt, setUp, 3*w.Made(), 2)
 		ledger := w.Account()
+		o := TimeOrder(&c, l, &w, tt, setUp, ledger.Changes, 3*w.Made(), 2)
 		near(t, "finning", float64(o.Line[Finning]), float64(w.Made())*float64(tt.Total()), 1e-12)
 		near(t, "coils", float64(o.Line[CoilChange]), float64(ledger.Changes)*300, 1e-12)
 		near(t, "racks", float64(o.Line[RackChange]), math.Ceil(float64(w.Made())/40)*480, 1e-12)

@@ -3,27 +3,9 @@ package shop
 import (
 	"iter"
 	"math"
+	"sort"
 
 	"finwright/core/units"
-)
-
-// Step is one thing that happens to the strip of an order.
-type Step struct {
-	Kind   StepKind
-	Strip  units.Length // taken from the coils, or stranded
-	Joints int          // made within the tube
-	Coils  int          // begun
-}
-
-// StepKind is what happens.
-type StepKind string
-
-// Kinds of step.
-const (
-	FirstOffTube StepKind = "first_off"
-	GoodTube     StepKind = "good"
-	RejectedTube StepKind = "rejected"
-	Stranded     StepKind = "stranded" // too little left on the coil for a tube
 )
 
 // Winding is the strip and the tubes of an order, coil by coil.
@@ -49,62 +31,49 @@ func (w *Winding) Usable() units.Length {
 // fresh returns what a coil gives when it is joined on within a tube.
 func (w *Winding) fresh() units.Length { return w.Usable() - w.Losses.Joint }
 
-// joints returns how many joints a tube needs that begins with so much strip on the coil.
-func (w *Winding) joints(left units.Length) int {
-	need := w.Strip.PerTube()
-	if left >= need*(1-slack) {
-		return 0
+// allowed returns the most joints that one tube may carry; two in one tube stand a whole coil apart.
+func (w *Winding) allowed() int {
+	if w.Joints > 1 && w.fresh() < w.Apart*(1-slack) {
+		return 1
 	}
-	return int(math.Ceil(float64((need-left)/w.fresh()) - slack))
+	return w.Joints
 }
 
-// mayJoin reports whether so many joints keep the joint rule. Two joints in one
-// tube stand one whole coil apart.
-func (w *Winding) mayJoin(n int) bool {
-	return n == 0 || n <= w.Joints && (n == 1 || w.fresh() >= w.Apart*(1-slack))
+// joined returns how many coils are joined on while so many tubes are wound, one after
+// the other, from a fresh coil on.
+func (w *Winding) joined(tubes int) int {
+	missing := float64((w.Strip.PerTube()*units.Length(tubes) - w.Usable()) / w.fresh())
+	return int(math.Ceil(min(max(missing*(1-roundOff)-slack, 0), farTooMany)))
 }
+
+// roundOff is the share by which a sum over a million tubes may be rounded; farTooMany
+// joints are more than any order has, and fewer than an int holds.
+const (
+	roundOff   = 1e-15
+	farTooMany = 1e12
+)
 
 // Possible reports whether a tube that begins on a fresh coil can be wound.
 func (w *Winding) Possible() bool {
-	return w.Usable() > 0 && w.fresh() > 0 && w.mayJoin(w.joints(w.Usable()))
+	return w.Usable() > 0 && w.fresh() > 0 && w.joined(1) <= w.allowed()
 }
 
-// Steps runs the order: first-off tubes, then good ones with the rejected
-// spread evenly among them. A coil that cannot serve the next tube within the
-// joint rule is taken off and its rest is stranded.
+// served returns how many tubes, at most so many, are wound from a fresh coil on before
+// the rest of a coil cannot serve the next one within the joint rule.
+//
+// From the first joint on a tube takes as many joints as it is coils long, or one more. So
+// the joint rule is broken, if it ever is, by the first tube that takes the one more: what
+// was joined on till then is the same for each tube.
 //
 // Valid: Possible.
-func (w *Winding) Steps() iter.Seq[Step] {
-	return func(yield func(Step) bool) {
-		need, left, coils := w.Strip.PerTube(), w.Usable(), 1
-		for i := range w.Made() {
-			n := w.joints(left)
-			if !w.mayJoin(n) {
-				if !yield(Step{Kind: Stranded, Strip: left}) {
-					return
-				}
-				left, coils = w.Usable(), 1
-				n = w.joints(left)
-			}
-			left += units.Length(n)*w.fresh() - need
-			if !yield(Step{Kind: w.kind(i), Strip: need, Joints: n, Coils: coils + n}) {
-				return
-			}
-			coils = 0
-		}
-	}
-}
-
-// kind says which tube the i-th is.
-func (w *Winding) kind(i int) StepKind {
-	if i < w.FirstOff {
-		return FirstOffTube
-	}
-	i -= w.FirstOff
-	if run := w.Good + w.Rejected; (i+1)*w.Rejected/run > i*w.Rejected/run {
-		return RejectedTube
-	}
-	return GoodTube
+// Source: own derivation.
+func (w *Winding) served(most int) int {
+	allowed := w.allowed()
+	whole := sort.Search(most, func(i int) bool { return w.joined(i+1) > 0 }) // without any joint
+	first := w.joined(whole + 1)
+	return sort.Search(most, func(i int) bool {
+		return i >= whole && (first > allowed || w.joined(i+1)-first > allowed*(i-whole))
+	})
 }
 
 // TubesPerCoil returns how many tubes the usable strip of a coil winds [-]; need not be whole.
@@ -152,35 +121,52 @@ func (l *Ledger) Scrap() units.Length {
 // Valid: tubes made > 0.
 func (l *Ledger) JointsPerTube(made int) float64 { return float64(l.Jointed) / float64(made) }
 
-// Account adds up the steps. What is left on the last coil is its length less
-// what was taken since it was put on.
+// Account says where the strip goes when first-off, good and rejected tubes are wound
+// one after the other. A coil that cannot serve the next tube within the joint rule is
+// taken off, its rest is stranded, and all begins anew on a fresh one.
+//
+// Valid: Possible, one tube or more.
+// Source: arithmetic.
 func (w *Winding) Account() Ledger {
-	var l Ledger
-	for s := range w.Steps() {
-		l.Coils += s.Coils
-		l.Jointed += s.Joints
-		switch s.Kind {
-		case GoodTube:
-			l.OnGood += w.Strip.Kept
-			l.RunDown += w.Strip.Lost
-		case FirstOffTube:
-			l.FirstOff += s.Strip
-		case RejectedTube:
-			l.Rejected += s.Strip
-		case Stranded:
-			l.Stranded += s.Strip
-		}
-		l.Remainder += fromCoils(w, s)
-	}
-	l.Remainder += w.Losses.CoilEnd // the last coil is not wound to its end
+	made := w.Made()
+	run := w.served(made)
+	runs := (made + run - 1) / run
+	last := made - (runs-1)*run
+	full := units.Length(runs - 1)
+	l := Ledger{Jointed: (runs-1)*w.joined(run) + w.joined(last)}
+	l.Coils = runs + l.Jointed
 	l.Changes = l.Coils - 1
+	l.OnGood, l.RunDown = w.Strip.Kept*units.Length(w.Good), w.Strip.Lost*units.Length(w.Good)
+	l.FirstOff, l.Rejected = w.Strip.PerTube()*units.Length(w.FirstOff), w.Strip.PerTube()*units.Length(w.Rejected)
+	l.Stranded = full * w.left(run)
+	l.Remainder = w.left(last) + w.Losses.CoilEnd // the last coil is not wound to its end
 	l.Bought = w.Coil.Length * units.Length(l.Coils)
 	l.CoilEnds = w.Losses.CoilStart*units.Length(l.Coils) + w.Losses.CoilEnd*units.Length(l.Changes)
 	l.Joints = w.Losses.Joint * units.Length(l.Jointed)
 	return l
 }
 
-// fromCoils returns what a step adds to the strip on the coil in work.
-func fromCoils(w *Winding, s Step) units.Length {
-	return units.Length(s.Coils-s.Joints)*w.Usable() + units.Length(s.Joints)*w.fresh() - s.Strip
+// left returns the strip on the coil in work after so many tubes, wound from a fresh one on.
+func (w *Winding) left(tubes int) units.Length {
+	return w.Usable() + w.fresh()*units.Length(w.joined(tubes)) - w.Strip.PerTube()*units.Length(tubes)
+}
+
+// coils returns how many coils are begun for each tube, in the order of winding: one if
+// the rest before it is stranded, and one with each joint within it.
+//
+// Valid: Possible, one tube or more.
+func (w *Winding) coils() iter.Seq[int] {
+	return func(yield func(int) bool) {
+		run := w.served(w.Made())
+		for i := range w.Made() {
+			at := i % run
+			begun := w.joined(at+1) - w.joined(at)
+			if at == 0 {
+				begun++
+			}
+			if !yield(begun) {
+				return
+			}
+		}
+	}
 }

@@ -3,6 +3,7 @@ package bridge
 import (
 	"fmt"
 	"sync"
+	"sync/atomic"
 
 	"finwright/core/design"
 	"finwright/core/message"
@@ -16,7 +17,9 @@ var house = sync.OnceValue(shop.House)
 
 // lately is the file read last. The answer depends on its text alone: this only
 // spares reading the same file again with every move of a pull.
-var lately struct {
+var lately atomic.Pointer[openedShop]
+
+type openedShop struct {
 	text string
 	shop shop.Capability
 }
@@ -26,14 +29,14 @@ func openShop(text string) (shop.Capability, error) {
 	if text == "" {
 		return house(), nil
 	}
-	if text == lately.text {
-		return lately.shop, nil
+	if last := lately.Load(); last != nil && last.text == text {
+		return last.shop, nil
 	}
 	c, faults := shop.Open([]byte(text))
 	if err := refused(faults); err != nil {
 		return c, err
 	}
-	lately.text, lately.shop = text, c
+	lately.Store(&openedShop{text, c})
 	return c, nil
 }
 
@@ -83,8 +86,11 @@ func shopForm(a shopArgs) (any, error) {
 	return answerShop(c), nil
 }
 
+// answerShop gives a capability to the page, which is about to send it again.
 func answerShop(c shop.Capability) shopReply {
-	return shopReply{string(c.Save()), english(units.SI).ShopForm(c), message.English().Text("file.shop_name")}
+	text := string(c.Save())
+	lately.Store(&openedShop{text, c})
+	return shopReply{text, english(units.SI).ShopForm(c), message.English().Text("file.shop_name")}
 }
 
 // shopCommand is one change of a capability file. Op says which members count:

@@ -2,6 +2,9 @@ package bridge
 
 import (
 	"encoding/json"
+	"runtime"
+	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -160,6 +163,105 @@ func TestKeptFileOutsideTheRangesNamesThePlace(t *testing.T) {
 			t.Errorf("%s: %q, want %q", method, got, want)
 		}
 	}
+}
+
+// mostAllocated bounds what one answer takes of the memory [bytes].
+const mostAllocated = 16 << 20
+
+// allocated returns what a call takes of the memory [bytes], while nothing else runs.
+func allocated(call func()) uint64 {
+	var before, after runtime.MemStats
+	runtime.ReadMemStats(&before)
+	call()
+	runtime.ReadMemStats(&after)
+	return after.TotalAlloc - before.TotalAlloc
+}
+
+// The largest of everything that a shop's file and a design allow: openings and crates for hundreds of thousands of
+// tubes, racks of one tube, a million tubes, forty bare spans.
+func TestLargestMakingIsBounded(t *testing.T) {
+	text := string(house().Save())
+	for _, change := range [][2]string{
+		{`"width": "15.5 in"`, `"width": "20 m"`},
+		{`"height": "13 in"`, `"height": "20 m"`},
+		{`"width": "1100 mm"`, `"width": "20 m"`},
+		{`"height": "900 mm"`, `"height": "20 m"`},
+		{`"mass": "2500 kg"`, `"mass": "10000 t"`},
+		{`"crane": "3000 kg"`, `"crane": "10000 t"`},
+		{`"payload": "24 t"`, `"payload": "10000 t"`},
+		{`"tubes": 40`, `"tubes": 1`},
+		{`"load": "30 s"`, `"load": "0.001 s"`},
+		{`"shift": "8 h"`, `"shift": "168 h"`},
+	} {
+		if !strings.Contains(text, change[0]) {
+			t.Fatalf("the shipped shop has no %s", change[0])
+		}
+		text = strings.Replace(text, change[0], change[1], 1)
+	}
+	d := cases.First()
+	for field, value := range map[string]string{"quantity": "1000000", "tube_od": "6 mm", "tube_wall": "0.5 mm", "fin_height": "1 mm", "tube_length": "15 m", "plain_end_a": "50 mm", "plain_end_b": "50 mm"} {
+		d.Fields[field] = document.Field{Text: value, Origin: document.House}
+	}
+	d.Spans = nil
+	for i := range 40 {
+		d.Spans = append(d.Spans, document.Span{Centre: document.Field{Text: strconv.Itoa(350*(i+1)) + " mm", Origin: document.House}, Width: document.Field{Text: "50 mm", Origin: document.House}})
+	}
+	args, err := json.Marshal(map[string]any{"document": d, "commands": nil, "sheet": area, "section": "making", "shop": text, "room": map[string]any{"wide": 1100, "card": 270}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	var reply []byte
+	if got := allocated(func() { reply = Call("edit", args) }); got > mostAllocated {
+		t.Errorf("%d bytes allocated", got)
+	}
+	said := string(reply)
+	if !strings.Contains(said, "Crate: ") || strings.Count(said, "too many to draw") != 2 || !strings.Contains(said, "shifts in all") {
+		t.Errorf("%.2000s", said)
+	}
+}
+
+// A file nearly as long as it may be, of sixteen lines and a hundred measured tubes, is planned with in no more memory.
+// Laying it open takes a few times that, as each of its thousands of values goes with what may be typed and chosen.
+func TestLargestFileIsBounded(t *testing.T) {
+	var file map[string]any
+	if err := json.Unmarshal(house().Save(), &file); err != nil {
+		t.Fatal(err)
+	}
+	lines := file["lines"].([]any)
+	for len(lines) < 16 {
+		lines = append(lines, lines[0])
+	}
+	file["lines"] = lines
+	measured := map[string]any{"type": "embedded", "cut": "6000 mm", "finned": "5900 mm", "finished": "6006 mm"}
+	file["measured"] = slices.Repeat([]any{measured}, 100)
+	text := string(mustMarshal(t, file))
+	if n := len(text); n < 120<<10 {
+		t.Fatalf("%d bytes are not much", n)
+	}
+	lately.Store(nil)
+	for _, c := range []struct {
+		method string
+		args   map[string]any
+		most   uint64
+	}{
+		{"edit", map[string]any{"document": cases.First(), "commands": nil, "sheet": area, "section": "making", "shop": text, "room": map[string]any{"wide": 1100, "card": 270}}, mostAllocated},
+		{"shop", map[string]any{"shop": text}, 3 * mostAllocated},
+		{"shop_edit", map[string]any{"shop": text, "command": map[string]any{"op": "set", "path": "name", "text": "Other"}}, 3 * mostAllocated},
+	} {
+		asked := mustMarshal(t, c.args)
+		if got := allocated(func() { Call(c.method, asked) }); got > c.most {
+			t.Errorf("%s: %d bytes allocated", c.method, got)
+		}
+	}
+}
+
+func mustMarshal(t testing.TB, v any) []byte {
+	t.Helper()
+	text, err := json.Marshal(v)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return text
 }
 
 func BenchmarkMaking(b *testing.B) {
