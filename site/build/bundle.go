@@ -41,10 +41,9 @@ func entryPoints(pages []string) ([]string, error) {
 func bundle(built *assets, entries []string) ([]string, error) {
 	var packages []string
 	for _, entry := range entries {
-		meta, err := esbuild(built, entry,
-			"--format=esm", "--splitting",
+		meta, err := esbuild(built, append(kind(entry), entry,
 			"--entry-names=[dir]/[name].[hash]", "--chunk-names=js/[name].[hash]", "--asset-names=fonts/[name].[hash]",
-			"--loader:.woff2=file", "--loader:.woff=file")
+			"--loader:.woff2=file", "--loader:.woff=file")...)
 		if err != nil {
 			return nil, err
 		}
@@ -65,6 +64,19 @@ func bundle(built *assets, entries []string) ([]string, error) {
 	}
 	slices.Sort(packages)
 	return slices.Compact(packages), nil
+}
+
+// kind says as what an entry point is written: a module, except where it is loaded as a plain script. The page's first script
+// is read by browsers that are too old for the rest, so that it can say so.
+func kind(entry string) []string {
+	switch {
+	case entry == "js/first.js":
+		return []string{"--format=iife", "--target=es2017"}
+	case slices.Contains(workers, entry):
+		return []string{"--format=iife", "--target=es2022"}
+	default:
+		return []string{"--format=esm", "--splitting", "--target=es2022"}
+	}
 }
 
 // bundleServiceWorker comes last, since the service worker holds the list of all other files and a version made of their
@@ -89,7 +101,7 @@ func bundleServiceWorker(built *assets) error {
 	if err != nil {
 		return err
 	}
-	_, err = esbuild(built, "js/sw.js", "--format=iife", "--entry-names=[name]",
+	_, err = esbuild(built, "js/sw.js", "--format=iife", "--target=es2022", "--entry-names=[name]",
 		"--define:FILES="+string(list), fmt.Sprintf("--define:VERSION=%q", hex.EncodeToString(version.Sum(nil)[:8])))
 	return err
 }
@@ -137,7 +149,7 @@ func esbuild(built *assets, arguments ...string) (metafile, error) {
 	defer os.Remove(report.Name())
 	defer report.Close()
 	arguments = append(arguments,
-		"--bundle", "--minify", "--target=es2022", "--outdir="+filepath.Base(built.folder), "--outbase=.", "--legal-comments=none", "--log-level=warning",
+		"--bundle", "--minify", "--outdir="+filepath.Base(built.folder), "--outbase=.", "--legal-comments=none", "--log-level=warning",
 		"--alias:wasm_exec="+filepath.Join(strings.TrimSpace(string(root)), "lib", "wasm", "wasm_exec.js"),
 		"--metafile="+report.Name())
 	command := exec.Command(filepath.Join("node_modules", ".bin", "esbuild"), arguments...)

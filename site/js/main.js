@@ -8,6 +8,7 @@ import { chooseFile, download } from "./files.js";
 import { createForm } from "./form.js";
 import { createHeat } from "./heat.js";
 import { copyLink, pack, takeFragment, unpack } from "./links.js";
+import { LoadFailure, whyMissing } from "./loader.js";
 import { createMaking } from "./making.js";
 import { createShop } from "./shop.js";
 import { watchKeys } from "./keys.js";
@@ -20,6 +21,7 @@ import { createStatus } from "./status.js";
 import { createTheme } from "./theme.js";
 import { createTools } from "./tools.js";
 import { quarantine, quarantineSaved, working as workingCopy } from "./store/slot.js";
+import * as trouble from "./trouble.js";
 import { createWorking } from "./working.js";
 
 const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
@@ -126,7 +128,7 @@ async function turn(section) {
 /** @param {Error} error */
 function failed(error) {
   if (error instanceof EngineError) status.say(error.message);
-  else tools.say("crashed");
+  else if (!(error instanceof LoadFailure)) tools.say("crashed"); // of a load that failed the page says so by itself
   console.error(error);
 }
 
@@ -144,15 +146,22 @@ async function openLink(fragment) {
   );
 }
 
+/** What to do instead where there was an engine to answer. @template T @param {() => T} instead */
+function answered(instead) {
+  return (/** @type {Error} */ error) => {
+    if (error instanceof LoadFailure) throw error;
+    return instead();
+  };
+}
+
 /** The working copy, with what was entered and not answered; without that if it fails; and without the copy if that fails too. */
-async function start() {
-  const link = takeFragment();
+async function start(link = takeFragment()) {
   const { saved, pending, work, looked, told } = await workingCopy();
   const ask = (/** @type {object} */ args) => engine.call("start", { ...args, ...sheet.area() });
   let notice = "";
   await design.replace(
     async () => {
-      let reply = await ask({ saved, pending }).catch(() => ask({ saved, pending: [] })).catch(() => null);
+      let reply = await ask({ saved, pending }).catch(answered(() => ask({ saved, pending: [] }))).catch(answered(() => null));
       if (reply && !reply.notice) return reply;
       reply ??= await ask({ saved: "", pending: [] });
       notice = reply.notice;
@@ -161,13 +170,16 @@ async function start() {
     },
     { work, looked: looked && pending.length === 0 },
   );
-  if (!design.view) return tools.say("noEngine");
+  if (!design.view) return void addEventListener("change", () => start(link), { once: true }); // the page says what is missing
   if (told) tools.say(told);
   if (link) await openLink(link);
   if (notice) status.say(notice);
   await shop.start(status.say);
   performance.mark("finwright:figures");
-  await sheet.load().catch(failed);
+  await sheet.load().catch(async (error) => {
+    trouble.show("part", error.reason ?? (await whyMissing()));
+    console.error(error);
+  });
   performance.mark("finwright:drawn");
   if (await sheet.quicken()) performance.mark("finwright:painted");
   keepOffline();

@@ -3,52 +3,61 @@
 // from an address has the policy that came with its script, and a plain host sends none.
 
 import { asset } from "./assets.js";
-import { compile, LoadFailure } from "./loader.js";
+import { compile, fetchFile, LoadFailure } from "./loader.js";
+import { progress, progressed, show, solved } from "./trouble.js";
 
 /**
- * What first.js begins and main.js goes on with, since each is bundled on its own.
- * @type {{module?: Promise<WebAssembly.Module>, script?: Promise<string>, worker?: Promise<Worker>}}
+ * What first.js begins and main.js goes on with, since each is bundled on its own; failed: it is not the first try.
+ * @type {{module?: Promise<WebAssembly.Module>, script?: Promise<string>, worker?: Promise<Worker>, failed?: boolean}}
  */
 const begun = (globalThis.begun ??= {});
 
-/**
- * What is loaded once for all, and anew after a failure.
- * @template T
- * @param {string} key
- * @param {() => Promise<T>} load
- * @returns {Promise<T>}
- */
-function once(key, load) {
-  const all = /** @type {Record<string, Promise<T> | undefined>} */ (begun);
-  return (all[key] ??= load().catch((error) => {
-    delete all[key];
+/** The compiled engine: fetched and compiled once for all workers, and anew after a failure. Rejects with a LoadFailure. */
+export function engineModule() {
+  begun.module ??= loadModule().catch((error) => {
+    begun.module = undefined;
     throw error;
-  }));
+  });
+  return begun.module;
 }
 
-/** The compiled engine: fetched and compiled once for all workers, and anew after a failure. Rejects with a LoadFailure. */
-export const engineModule = () => once("module", () => compile(asset("engine.wasm.gz")));
+const loadModule = () => compile(asset("engine.wasm.gz"), { again: begun.failed, onProgress: progress });
 
 /** Address of the workers' script, as a blob. */
-const workerScript = () =>
-  once("script", async () => {
-    const url = asset("js/engine.worker.js");
-    const response = await fetch(url);
-    if (!response.ok) throw new LoadFailure("missing", `${response.status} ${url}`);
-    return URL.createObjectURL(new Blob([await response.text()], { type: "text/javascript" }));
+function workerScript() {
+  begun.script ??= loadScript().catch((error) => {
+    begun.script = undefined;
+    throw error;
   });
+  return begun.script;
+}
 
+async function loadScript() {
+  const response = await fetchFile(asset("js/engine.worker.js"), { cache: begun.failed ? "reload" : "default" });
+  return URL.createObjectURL(new Blob([await response.text()], { type: "text/javascript" }));
+}
+
+/** What keeps a worker from starting is said in the page until one starts. */
 async function launch() {
+  if (begun.failed) show("engine", "again");
   const module = engineModule();
   module.catch(() => {}); // told below, or by the script's failure
-  const worker = new Worker(await workerScript());
+  /** @type {Worker | undefined} */ let worker;
   try {
+    worker = new Worker(await workerScript());
     worker.postMessage({ module: await module });
+    begun.failed = false;
+    solved("engine");
+    return worker;
   } catch (error) {
-    worker.terminate();
-    throw error;
+    worker?.terminate();
+    begun.failed = true;
+    const failure = error instanceof LoadFailure ? error : new LoadFailure("missing", String(error));
+    show("engine", failure.reason);
+    throw failure;
+  } finally {
+    progressed();
   }
-  return worker;
 }
 
 /** Has the first worker on its way before anybody asks for it. */
@@ -64,8 +73,10 @@ export function prepareWorker() {
  */
 export async function startWorker() {
   const first = begun.worker;
-  delete begun.worker;
-  const worker = await (first ?? launch());
+  begun.worker = undefined;
+  const worker = await (first ?? launch()).catch(({ reason, detail }) => {
+    throw new LoadFailure(reason, detail); // the class in first.js is another one of the same name
+  });
   worker.postMessage({}); // asks whether it is ready: before now nobody would have heard
   return worker;
 }
