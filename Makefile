@@ -15,7 +15,7 @@ FUZZTIME    ?= 20s
 # $(call need,command,what to install) ends with one line when a command is missing.
 need = @command -v $(1) >/dev/null || { echo "$(1) is missing: install $(2)"; exit 1; }
 
-.PHONY: help run test unit long browser fmt fmtcheck vet lint dist size bench fuzz golden shots chromium clean
+.PHONY: help run test unit long browser fmt fmtcheck vet lint dist size bench fuzz golden shots chromium firefox clean
 
 help: ## list the targets
 	@awk -F ':.*## ' '/^[a-z]+:.*## / {printf "make %-9s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -31,7 +31,7 @@ unit: ## Go tests, no browser: what to run on save
 long: ## every property, fuzz and fault test at full count, one table at the end
 	@set -o pipefail; FINWRIGHT_LONG=1 go test -v -p 1 -count=1 -timeout 0 ./core/... ./wasm/... | go run ./internal/proof/table
 
-browser: dist chromium ## tests of the built page in headless Chromium
+browser: dist chromium firefox ## tests of the built page in headless Chromium, and the main job in Firefox
 	go test -tags browser -count=1 -timeout 20m ./site/e2e
 
 fmt: $(tools)/gofumpt ## format the Go sources
@@ -90,3 +90,9 @@ chromium:
 	if [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null; \
 	then apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -qqy chromium; \
 	else echo "Chromium is missing: install your system's package chromium"; exit 1; fi
+
+firefox:
+	@command -v firefox-esr firefox >/dev/null && exit 0; \
+	if [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null; \
+	then apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -qqy firefox-esr; \
+	else echo "Firefox is missing: install your system's package firefox or firefox-esr"; exit 1; fi

@@ -7,7 +7,6 @@ import (
 	"net/http"
 	"net/http/httptest"
 	"slices"
-	"strings"
 	"sync"
 	"testing"
 
@@ -43,20 +42,20 @@ func (s *stranger) paths() []string {
 }
 
 // ways are what a worker can ask another origin by.
-var ways = []string{"fetch", "import", "script", "socket"}
+var ways = []string{"/fetch", "/import", "/script", "/socket"}
 
 // attempts is the end of a worker's script: it tries every way out to the other origin and tells the page how each ended.
 func attempts(other string) string {
 	return fmt.Sprintf(`;(async (other) => {
 		const ways = {
-			fetch: () => fetch(other + "/fetch"),
-			socket: () => new Promise((resolve, reject) => {
+			"/fetch": () => fetch(other + "/fetch"),
+			"/socket": () => new Promise((resolve, reject) => {
 				const socket = new WebSocket(other.replace("http", "ws") + "/socket");
 				socket.onopen = resolve;
 				socket.onerror = () => reject(new Error("no connection"));
 			}),
-			import: () => import(other + "/import"),
-			script: () => importScripts(other + "/script"),
+			"/import": () => import(other + "/import"),
+			"/script": () => importScripts(other + "/script"),
 		};
 		const told = {};
 		for (const [name, way] of Object.entries(ways)) {
@@ -90,7 +89,7 @@ func TestWorkerReachesNoOtherOrigin(t *testing.T) {
 	page.WaitMark("finwright:figures")
 	page.Wait("globalThis.tried")
 	for _, way := range ways {
-		if got := browser.Eval[string](page, "tried."+way); got != "refused" {
+		if got := browser.Eval[string](page, "tried["+js(way)+"]"); got != "refused" {
 			t.Errorf("%s: %s", way, got)
 		}
 	}
@@ -107,11 +106,7 @@ func TestWorkerWithoutPolicyReachesOtherOrigins(t *testing.T) {
 	page.Go(plain.URL)
 	browser.Eval[bool](page, bare)
 	page.Wait("globalThis.tried")
-	want := []string{}
-	for _, way := range ways {
-		want = append(want, "/"+way)
-	}
-	if got := other.paths(); !slices.Equal(got, want) {
-		t.Errorf("asked for %s, want %s", strings.Join(got, " "), strings.Join(want, " "))
+	if got := other.paths(); !slices.Equal(got, ways) {
+		t.Errorf("asked for %q, want %q", got, ways)
 	}
 }
