@@ -11,6 +11,7 @@ import (
 	"finwright/core/document"
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/shop"
 	"finwright/core/units"
 	"finwright/internal/proof"
 	"finwright/testdata/cases"
@@ -200,10 +201,42 @@ func TestNoticesNameTheirFigure(t *testing.T) {
 		"hot metal":   {[]string{"metal_temperature", "500 °C"}, "conductivity", figure.Watch},
 		"at the edge": {nil, "stretch", figure.Good}, // 5/8 in on 1 in is exactly 2.25
 	} {
-		f, ok := Evaluate(read(t, c.pairs...)).Find(c.figure)
+		in, house := read(t, c.pairs...), shop.House()
+		in.Shop = &house
+		f, ok := Evaluate(in).Find(c.figure)
 		if !ok || f.State != c.state || (c.state != figure.Good) != (len(f.Why) > 0) {
 			t.Errorf("%s: %s is %s with %d reasons, want %s", name, c.figure, f.State, len(f.Why), c.state)
 		}
+	}
+}
+
+// What a metal bears in forming is the shop's to say: its limit is the one in Surface too, and without a shop, or with one
+// that does not know the metal, nothing is judged.
+func TestFormingIsJudgedByTheShop(t *testing.T) {
+	in, c := read(t, "fin_height", "20 mm"), shop.House()
+	state := func(id string) figure.State {
+		f, _ := Evaluate(in).Find(id)
+		return f.State
+	}
+	if state("stretch") != figure.Plain || state("tip_thickness") != figure.Plain {
+		t.Error("judged without a shop")
+	}
+	for stretch, want := range map[float64]figure.State{2.25: figure.Watch, 3: figure.Good} {
+		c.Forming[0].Stretch = stretch
+		in.Shop = &c
+		if got := state("stretch"); got != want {
+			t.Errorf("with %g as the greatest stretch: %s", stretch, got)
+		}
+		m := Make(in, Rate(in))
+		for _, v := range m.Verdicts {
+			if v.Rule == "stretch" && (v.State != want || v.Measure.Limit != stretch) {
+				t.Errorf("Making says %s of %g", v.State, v.Measure.Limit)
+			}
+		}
+	}
+	c.Forming = c.Forming[1:]
+	if state("stretch") != figure.Plain {
+		t.Error("judged by a shop that knows nothing of aluminium")
 	}
 }
 

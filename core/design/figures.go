@@ -56,7 +56,8 @@ func Evaluate(in Input) Result {
 	r.Groups = append(r.Groups, b.heat(r.Heat)...)
 	for g := range r.Groups {
 		for i := range r.Groups[g].Figures {
-			mark(&r.Groups[g].Figures[i], r.Notices)
+			f := &r.Groups[g].Figures[i]
+			mark(f, in.good(f.ID), r.Notices)
 		}
 	}
 	return r

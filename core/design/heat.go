@@ -116,15 +116,21 @@ func hotter(a, b map[exchanger.Case]float64) map[exchanger.Case]float64 {
 	return out
 }
 
-// winding returns the joint of a tension-wound fin.
-func winding(in *Input) (bond.Winding, bool) {
-	if !bond.HeldByTension(in.Tube.Fin.Type) {
+// winding returns the joint of a tension-wound fin. Its strain and the temperature up to which metals expand are those by
+// which the shop's rule judges it.
+func winding(in *Input, h *Heat) (bond.Winding, bool) {
+	hottest := h.hottest()
+	if !bond.HeldByTension(in.Tube.Fin.Type) || hottest == nil {
 		return bond.Winding{}, false
 	}
-	f, _ := in.FinMetal.ExpansionTo(in.Air.Metal)
-	t, _ := in.TubeMetal.ExpansionTo(in.Air.Metal)
+	strain := bond.DefaultStrain
+	if in.Shop != nil {
+		strain = in.Shop.Placing.Strain
+	}
+	f, _ := in.FinMetal.ExpansionTo(*hottest)
+	t, _ := in.TubeMetal.ExpansionTo(*hottest)
 	return bond.Winding{
-		OD: float64(in.Tube.OD), Strain: bond.DefaultStrain, FinExpansion: float64(f), TubeExpansion: float64(t), Metallic: in.Process.Bond,
+		OD: float64(in.Tube.OD), Strain: strain, FinExpansion: float64(f), TubeExpansion: float64(t), Metallic: in.Process.Bond,
 	}, true
 }
 

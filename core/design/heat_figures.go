@@ -235,7 +235,7 @@ func (b *builder) metal(h Heat) []figure.Figure {
 	list = append(list,
 		fig("hottest_tip", units.Temp, h.Thermal.tip(), "", "hottest_tip", arg("T_g", units.Temp, d.HottestRoot.Air), arg("T_r", units.Temp, root), arg("ϑ_r", units.Factor, h.Thermal.TipRatio)),
 		fig("coldest_metal", units.Temp, d.Coldest.Celsius, "", "coldest_metal", cornerArgs(d.Coldest)...))
-	w, held := winding(b.in)
+	w, held := winding(b.in, &h)
 	if !held {
 		return append(list, absent("bond_loss", units.Temp, "", "absent.not_tension"))
 	}

@@ -8,6 +8,7 @@ import (
 	"finwright/core/fin"
 	"finwright/core/fluid"
 	"finwright/core/material"
+	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -23,6 +24,7 @@ type Input struct {
 	Process   Process
 	Limits    Limits
 	Wish      Wish
+	Shop      *shop.Capability // that is to make it; nil: what a shop can do is not judged
 
 	// The gas stream and the correlation that Settle found, from which a sweep
 	// takes the film of each of its designs.

@@ -24,6 +24,9 @@ type Making struct {
 	Plan     shop.Plan
 	Schedule *shop.Schedule // nil without a winding
 	Swings   []shop.Swing
+
+	in   Input
+	heat Heat
 }
 
 // LineVerdict counts what one line's rules say.
@@ -57,27 +60,36 @@ func (r *reader) wish() Wish {
 	return w
 }
 
-// Make judges and plans a checked Input in a shop. h tells how hot the metal gets.
-func Make(in Input, h Heat, c shop.Capability) Making {
-	c = in.Wish.over(c)
-	m := Making{Shop: &c, Order: in.order(h), Auto: in.Wish.Line == ""}
-	m.Line = shop.Choose(&c, m.Order)
+// Make judges and plans a checked Input in its shop. h tells how hot the metal gets.
+func Make(in Input, h Heat) Making {
+	m := judge(in, h)
+	c := m.Shop
 	for i := range c.Lines {
 		l := &c.Lines[i]
-		m.Lines = append(m.Lines, count(l.Name, shop.Judge(&c, l, m.Order)))
-		if l.Name == in.Wish.Line {
-			m.Line = l
-		}
+		m.Lines = append(m.Lines, count(l.Name, shop.Judge(c, l, m.Order)))
 	}
-	if in.Wish.Line != "" && in.Wish.Line != m.Line.Name {
+	m.Plan = shop.Make(c, m.Line, m.Order, nil)
+	if s, ok := m.Plan.Schedule(c, shiftsShown); ok {
+		m.Schedule = &s
+	}
+	m.Swings = shop.Sensitivity(c, m.Line, m.Order, nil, swingShare)
+	return m
+}
+
+// judge holds an Input against the rules of the line that it is for, without a plan.
+func judge(in Input, h Heat) Making {
+	c := in.Wish.over(*in.Shop)
+	m := Making{Shop: &c, Order: in.order(h.hottest()), Auto: in.Wish.Line == "", in: in, heat: h}
+	i := slices.IndexFunc(c.Lines, func(l shop.Line) bool { return l.Name == in.Wish.Line })
+	if i >= 0 {
+		m.Line = &c.Lines[i]
+	} else {
+		m.Line = shop.Choose(&c, m.Order)
+	}
+	if !m.Auto && i < 0 {
 		m.NoLine = message.New("making.no_line", "line", in.Wish.Line, "instead", m.Line.Name)
 	}
 	m.Verdicts = shop.Judge(&c, m.Line, m.Order)
-	m.Plan = shop.Make(&c, m.Line, m.Order, nil)
-	if s, ok := m.Plan.Schedule(&c, shiftsShown); ok {
-		m.Schedule = &s
-	}
-	m.Swings = shop.Sensitivity(&c, m.Line, m.Order, nil, swingShare)
 	return m
 }
 
@@ -117,10 +129,10 @@ func (w *Wish) over(c shop.Capability) shop.Capability {
 }
 
 // order is the design as the shop sees it.
-func (in *Input) order(h Heat) *shop.Order {
+func (in *Input) order(hottest *units.Temperature) *shop.Order {
 	return &shop.Order{
 		Tube: in.Tube, TubeMetal: in.TubeMetal, FinMetal: in.FinMetal, Quantity: in.Job.Quantity,
-		FreeIssue: in.Job.FreeIssue, Spares: in.Job.Spares, LeastWall: in.Wish.LeastWall, Hottest: h.hottest(),
+		FreeIssue: in.Job.FreeIssue, Spares: in.Job.Spares, LeastWall: in.Wish.LeastWall, Hottest: hottest,
 	}
 }
 
@@ -144,7 +156,7 @@ func (r *Result) AddMaking(m *Making) {
 	r.Line = m.Line.Name
 	for _, g := range m.groups() {
 		for i := range g.Figures {
-			mark(&g.Figures[i], found)
+			mark(&g.Figures[i], false, found)
 		}
 		r.Groups = append(r.Groups, g)
 	}

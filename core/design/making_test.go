@@ -21,8 +21,10 @@ func planned(t *testing.T, d document.Document, pairs ...string) (Result, Making
 	if err != nil {
 		t.Fatal(err)
 	}
+	house := shop.House()
+	in.Shop = &house
 	res := Evaluate(in)
-	m := Make(in, res.Heat, shop.House())
+	m := Make(in, res.Heat)
 	res.AddMaking(&m)
 	return res, m
 }
@@ -106,6 +108,26 @@ func TestUnknownLineIsToldAndReplaced(t *testing.T) {
 		}
 	}
 	t.Error("nothing is said of the line that the shop does not have")
+}
+
+// Heat and Making know one temperature at which a joint loosens, by the strain of the shop.
+func TestJointLoosensAtOneTemperature(t *testing.T) {
+	for _, strain := range []float64{0.0005, 0.001, 0.002} {
+		in, err := Read(document.New())
+		if err != nil {
+			t.Fatal(err)
+		}
+		c := shop.House()
+		c.Placing.Strain = strain
+		in.Shop = &c
+		res := Evaluate(in)
+		m := Make(in, res.Heat)
+		for _, v := range m.Verdicts {
+			if v.Rule == "expansion" && (v.Measure == nil || math.Abs(v.Measure.Limit-value(t, res, "bond_loss")) > 1e-9) {
+				t.Errorf("strain %g: the rule says %+v, Heat %v", strain, v.Measure, value(t, res, "bond_loss"))
+			}
+		}
+	}
 }
 
 // A tube of any type is judged on every line, what cannot be planned says why, and

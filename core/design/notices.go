@@ -4,29 +4,19 @@ import (
 	"finwright/core/figure"
 	"finwright/core/material"
 	"finwright/core/message"
+	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
 
 // Thresholds of remarks. Engineering judgement: they warn and never block.
 const (
-	thinnestTip   = 0.00015 // m, aluminium rolled thinner tends to tear
-	poorEta       = 0.70    // below it a third of the fin is idle
-	narrowestGap  = 0.0010  // m, below it dirt bridges the fins
-	stretchOther  = 2.0     // Df/d of metals without an entry
-	stretchMargin = 1e-9    // so that a limit met exactly passes
-	tipMargin     = 0.5e-6  // m, so that a tip passes that prints as the limit
+	poorEta      = 0.70   // below it a third of the fin is idle
+	narrowestGap = 0.0010 // m, below it dirt bridges the fins
 )
 
-// stretchUsual is the greatest usual Df/d by fin metal.
-//
-// Source: engineering judgement from common combinations of height and diameter.
-var stretchUsual = map[material.Kind]float64{
-	material.Aluminium: 2.25, material.Copper: 2.2, material.CarbonSteel: 2.0, material.Stainless: 2.0,
-}
-
 // watched figures say "good" when nothing was remarked of them.
-var watched = map[string]bool{"tip_thickness": true, "stretch": true, "fin_efficiency": true, "gap": true, "conductivity": true, "strip_width": true, "film": true, "air_drop": true, "hottest_root": true, "root_start_up": true, "root_upset": true}
+var watched = map[string]bool{"fin_efficiency": true, "gap": true, "conductivity": true, "strip_width": true, "film": true, "air_drop": true, "hottest_root": true, "root_start_up": true, "root_upset": true}
 
 // notices remarks on a design that can be evaluated.
 func notices(in *Input, s *State) []Notice {
@@ -42,18 +32,10 @@ func notices(in *Input, s *State) []Notice {
 	case material.Special:
 		add(figure.Watch, "fin_metal", "strip_width", "notice.metal_special", "metal", in.FinMetal.Name(), "type", message.Key("choice.fin_type."+string(t.Fin.Type)))
 	}
-	limit, known := stretchUsual[in.FinMetal.Kind]
-	if !known {
-		limit = stretchOther
-	}
-	if t.Fin.Type.Wound() && t.Stretch() > limit+stretchMargin {
-		add(figure.Watch, "fin_height", "stretch", "notice.stretch",
-			"stretch", quantity(units.Factor, t.Stretch()), "limit", quantity(units.Factor, limit),
-			"height", quantity(units.Height, float64(t.OD)*(limit-1)/2))
-	}
-	if tt := float64(t.TipThickness()); tt < thinnestTip-tipMargin {
-		add(figure.Watch, "strip_thickness", "tip_thickness", "notice.thin_tip",
-			"tip", quantity(units.Thickness, tt), "limit", quantity(units.Thickness, thinnestTip))
+	for _, f := range in.forming() {
+		if f.verdict.State == figure.Watch {
+			out = append(out, Notice{figure.Watch, f.field, f.figure, f.verdict.Why})
+		}
 	}
 	if gap := float64(t.Gap()); gap < narrowestGap {
 		add(figure.Watch, "fin_pitch", "gap", "notice.narrow_gap",
@@ -86,9 +68,34 @@ func forming(t tube.FinType) material.Forming {
 	return material.Edge
 }
 
-// mark sets f's state from the notices that name it.
-func mark(f *figure.Figure, notices []Notice) {
-	if watched[f.ID] && f.Absent.None() {
+// formed is what the shop says of one measure of the fin's shape.
+type formed struct {
+	field, figure string
+	verdict       shop.Verdict
+}
+
+// forming holds the fin against what its metal bears in the shop; nothing is judged without one. Making says the same of it.
+func (in *Input) forming() []formed {
+	if in.Shop == nil {
+		return nil
+	}
+	stretch, tip := shop.JudgeForming(in.Shop, in.order(nil))
+	return []formed{{"fin_height", "stretch", stretch}, {"strip_thickness", "tip_thickness", tip}}
+}
+
+// good reports whether a figure is fine unless something is remarked of it.
+func (in *Input) good(id string) bool {
+	for _, f := range in.forming() {
+		if f.figure == id {
+			return f.verdict.State == figure.Good
+		}
+	}
+	return watched[id]
+}
+
+// mark sets f's state, good if it is judged at all, and from the notices that name it.
+func mark(f *figure.Figure, good bool, notices []Notice) {
+	if good && f.Absent.None() {
 		f.State = figure.Good
 	}
 	for _, n := range notices {

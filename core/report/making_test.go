@@ -23,8 +23,11 @@ func made(t *testing.T, d document.Document) (Making, design.Result, design.Maki
 	if err != nil {
 		t.Fatal(err)
 	}
+	house := shop.House()
+	in.Shop = &house
 	res := design.Evaluate(in)
-	m := design.Make(in, res.Heat, shop.House())
+	m := design.Make(in, res.Heat)
+	m.TryChanges(d)
 	res.AddMaking(&m)
 	return Writer{Texts: message.English(), System: d.Units}.Making(&m, Room{Wide: 1100, Card: 270}), res, m
 }

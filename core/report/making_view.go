@@ -126,42 +126,18 @@ func (w Writer) change(settings []shop.Setting) *Change {
 		return nil
 	}
 	var said []string
-	all := document.Command{Op: "all"}
 	for _, s := range settings {
-		spec, _ := document.Find(s.Field)
-		text := s.Choice
-		var name, value string
-		if s.Choice != "" {
+		value := units.Echo(s.Kind, s.SI, w.System)
+		if spec, _ := document.Find(s.Field); s.Choice != "" {
 			value = w.Texts.Text(spec.ChoiceKey(s.Choice))
-		} else {
-			text, value = exact(s.Kind, s.SI, w.System), units.Echo(s.Kind, s.SI, w.System)
 		}
-		one := document.Command{Op: "set", Values: []document.Value{{Field: s.Field, Text: &text}}}
-		if part, ok := strings.CutPrefix(s.Field, "span_"); ok {
-			one = document.Command{Op: "span", Index: s.Index, Part: part, Text: text}
-			name = w.say(message.New("making."+s.Field, "number", s.Index+1))
-		} else {
-			name = w.Texts.Text("field." + s.Field)
+		name := message.New("field." + s.Field)
+		if strings.HasPrefix(s.Field, "span_") {
+			name = message.New("making."+s.Field, "number", s.Index+1)
 		}
 		said = append(said, w.say(message.New("making.change", "field", name, "value", value)))
-		all.Commands = append(all.Commands, one)
 	}
-	return &Change{strings.Join(said, ", "), all}
-}
-
-// exact writes a quantity so that it is read back as the same: short if that
-// can be, in the system in force if that can be.
-func exact(k units.Kind, si float64, s units.System) string {
-	other := units.US
-	if s == units.US {
-		other = units.SI
-	}
-	for _, text := range []string{units.Echo(k, si, s), units.Echo(k, si, other)} {
-		if p, err := units.Parse(k, text, s); err == nil && math.Abs(p.SI-si) <= 1e-10*math.Abs(si) {
-			return text
-		}
-	}
-	return units.Full(k, si, s) + " " + k.Unit(s)
+	return &Change{strings.Join(said, ", "), design.Command(settings, w.System)}
 }
 
 // cautions are the plan's own remarks beside the rules, and why a part of it is absent.

@@ -110,8 +110,10 @@ func TestEveryFigureShowsItsWorking(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
+		house := shop.House()
+		in.Shop = &house
 		res := design.Evaluate(in)
-		making := design.Make(in, res.Heat, shop.House())
+		making := design.Make(in, res.Heat)
 		res.AddMaking(&making)
 		for _, g := range res.Groups {
 			for _, f := range g.Figures {

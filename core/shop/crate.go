@@ -90,7 +90,7 @@ func fill(k *Crate, df units.Length) []Layer {
 	}
 	across := int(math.Floor(float64(k.Width/df) + slack))
 	spare := k.Width - units.Length(across)*df
-	var layers []Layer
+	layers := make([]Layer, 0, 1+int(max(0, k.Height-df)/step))
 	for level := df / 2; level+df/2 <= k.Height*(1+slack); level += step {
 		l := Layer{Tubes: across, First: df / 2, Level: level}
 		if nests && len(layers)%2 == 1 {
@@ -107,18 +107,15 @@ func fill(k *Crate, df units.Length) []Layer {
 	return layers
 }
 
-// keep takes layers from the floor up until they hold n tubes.
+// keep cuts layers down to those that n tubes fill, from the floor up.
 func keep(layers []Layer, n int) []Layer {
-	var out []Layer
-	for _, l := range layers {
-		if n == 0 {
-			break
+	for i := range layers {
+		layers[i].Tubes = min(layers[i].Tubes, n)
+		if n -= layers[i].Tubes; n == 0 {
+			return layers[:i+1]
 		}
-		l.Tubes = min(l.Tubes, n)
-		n -= l.Tubes
-		out = append(out, l)
 	}
-	return out
+	return layers
 }
 
 func along(l units.Length) message.Quantity { return quantity(units.Distance, l) }

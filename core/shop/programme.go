@@ -70,8 +70,9 @@ func (p *Programme) Finned() units.Length {
 // Valid: bare spans in order from end A.
 // Source: own derivation; growth as Growth says.
 func Zones(c *Capability, m *Making, s *Speeds, o *Order) (p Programme, ok bool) {
-	p = Programme{Growth: LearnGrowth(c, m), TrimA: c.Cutting.TrimA}
-	for _, z := range drawn(c, o) {
+	p = Programme{Zones: drawn(c, o), Growth: LearnGrowth(c, m), TrimA: c.Cutting.TrimA}
+	for i := range p.Zones {
+		z := &p.Zones[i]
 		length := z.Finished.Length()
 		if length < 0 || length == 0 && z.Kind != PlainEnd && z.Kind != Trim {
 			return Programme{}, false
@@ -83,7 +84,6 @@ func Zones(c *Capability, m *Making, s *Speeds, o *Order) (p Programme, ok bool)
 			}
 			z.Spell = s.Wind(z.Turns)
 		}
-		p.Zones = append(p.Zones, z)
 	}
 	p.leadBack(o.Tube.Pitch(), c.Cutting.Step)
 	p.Reach = o.Tube.Length - o.Tube.PlainB
@@ -98,7 +98,7 @@ func Zones(c *Capability, m *Making, s *Speeds, o *Order) (p Programme, ok bool)
 func drawn(c *Capability, o *Order) []Zone {
 	t := &o.Tube
 	at := -c.Cutting.TrimA
-	var zones []Zone
+	zones := make([]Zone, 0, 2*len(t.Spans)+5)
 	to := func(kind ZoneKind, end units.Length) {
 		zones = append(zones, Zone{Kind: kind, Finished: Interval{at, end}})
 		at = end

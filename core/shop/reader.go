@@ -35,14 +35,14 @@ type Field struct {
 // Open reads a capability file strictly and returns every fault in it.
 func Open(text []byte) (Capability, []Fault) {
 	var c Capability
-	switch {
-	case len(text) > longestFile:
+	if len(text) > longestFile {
 		return c, []Fault{{Why: message.New("shop.file.long", "most", longestFile>>10)}}
-	case tooDeep(text):
-		return c, []Fault{{Why: message.New("shop.file.deep")}}
 	}
 	var tree map[string]any
-	if strict.Unmarshal(text, &tree) != nil {
+	switch err := strict.Unmarshal(text, &tree); {
+	case errors.Is(err, strict.ErrDeep):
+		return c, []Fault{{Why: message.New("shop.file.deep", "most", strict.Depth)}}
+	case err != nil:
 		return c, []Fault{{Why: message.New("shop.file.not_json")}}
 	}
 	if tree["format"] != Format {

@@ -44,6 +44,19 @@ func judgeTool(j *job) Verdict {
 	return v
 }
 
+// JudgeForming holds a fin against what its metal bears in a shop, on whichever line: the
+// verdicts of the rules "stretch" and "tip", without their changes.
+func JudgeForming(c *Capability, o *Order) (stretch, tip Verdict) {
+	j := &job{c: c, o: o}
+	if !o.Tube.Fin.Type.Wound() {
+		v := unknown("shop.why.not_wound")
+		return v, v
+	}
+	stretch, tip = judgeStretch(j), judgeTip(j)
+	stretch.Change, tip.Change = nil, nil
+	return stretch, tip
+}
+
 // judgeStretch compares Df/d with the greatest usual for the fin metal. Rolling
 // is compression, so passing it is a watch.
 //
@@ -75,13 +88,22 @@ func judgeTip(j *job) Verdict {
 	}
 	t := &j.o.Tube
 	v := atLeast(units.Thickness, t.TipThickness(), f.Tip)
-	if v.State == figure.No {
+	switch {
+	case v.State == figure.Good:
+	case t.TipThickness() >= (f.Tip-tipMargin)*(1-slack):
+		v.State = figure.Good
+	default:
 		v.State = figure.Watch
 		v.Why = message.New("shop.why.tip", "tip", quantity(units.Thickness, t.TipThickness()), "limit", quantity(units.Thickness, f.Tip), "metal", j.o.FinMetal.Name())
-		v.Change = thickerTip(j, f.Tip)
+		if j.m != nil {
+			v.Change = thickerTip(j, f.Tip-tipMargin)
+		}
 	}
 	return v
 }
+
+// tipMargin is half of the last digit that is shown of a tip: one that reads as the limit passes.
+const tipMargin = 0.5e-6 // m
 
 // thickerTip takes thicker strip if the line has it, else a lower fin. A tip
 // that was measured cannot be changed.

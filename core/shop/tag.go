@@ -10,12 +10,8 @@ import (
 	"finwright/core/units"
 )
 
-// Bounds on a file as a whole, against pasted floods: a shop of twenty lines takes most of the one, a file's own groups
-// and lists a quarter of the other.
-const (
-	longestFile = 256 << 10 // bytes
-	deepestFile = 24        // groups and lists within one another
-)
+// longestFile bounds a file as a whole, against pasted floods: a shop of twenty lines takes most of it [bytes].
+const longestFile = 256 << 10
 
 // longestText bounds a text that states no other bound, a remark too [letters].
 const (
@@ -109,25 +105,3 @@ func (t tag) outside(typed string) message.Message {
 
 // tooLong reports whether a text has more letters than allowed.
 func tooLong(text string, most int) bool { return utf8.RuneCountInString(text) > most }
-
-// tooDeep reports whether brackets of a JSON text stand deeper within one another than any file has them. It comes
-// before decoding, which would follow them all.
-func tooDeep(text []byte) bool {
-	depth, quoted := 0, false
-	for i := 0; i < len(text); i++ {
-		switch c := text[i]; {
-		case quoted && c == '\\':
-			i++
-		case c == '"':
-			quoted = !quoted
-		case quoted:
-		case c == '{' || c == '[':
-			if depth++; depth > deepestFile {
-				return true
-			}
-		case c == '}' || c == ']':
-			depth--
-		}
-	}
-	return false
-}

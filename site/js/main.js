@@ -31,10 +31,11 @@ const engine = createEngine();
 const design = createDesign(engine, (live) => sheet.area(live), { show, failed, told: (name) => tools.say(name) });
 const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
 const shop = createShop(at("shop"), at("shop-open"), engine, () => design.refresh());
-const inShop = (/** @type {string} */ section) => (section === "making" ? { section, shop: shop.text } : {});
-const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, (section, live) =>
-  section === "making" ? { shop: shop.text, room: making.room(live) } : {},
-);
+const inShop = (/** @type {string} */ section) => ({ shop: shop.text, ...(section === "making" ? { section } : {}) });
+const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, (section, live) => ({
+  shop: shop.text,
+  ...(section === "making" ? { room: making.room(live) } : {}),
+}));
 
 const form = createForm(at("entries"), {
   // A half-typed text that cannot be read yet changes nothing.

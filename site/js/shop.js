@@ -140,8 +140,7 @@ export function createShop(dialog, opener, engine, onChange) {
       render();
     } catch (error) {
       if (!(error instanceof EngineError)) throw error;
-      const [first] = error.fields ?? [];
-      said.textContent = first?.field ? `${error.message} (${first.field})` : error.message;
+      said.textContent = error.message;
       return false;
     }
     return true;

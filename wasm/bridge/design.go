@@ -66,13 +66,13 @@ func show(d document.Document, area *sheet, want wanted) (reply, error) {
 	if err != nil {
 		return reply{Document: d, View: page{View: w.View(d, err, nil)}}, nil
 	}
+	if err := shopFor(&in, want); err != nil {
+		return reply{}, err
+	}
 	res := design.Evaluate(in)
 	var planned *report.Making
 	if want.Section == report.MakingSection {
-		m, err := plan(&w, in, &res, want.Shop)
-		if err != nil {
-			return reply{}, err
-		}
+		m := plan(&w, d, in, &res)
 		shown := w.Making(&m, want.Room)
 		planned = &shown
 	}
@@ -186,12 +186,13 @@ func working(a workingArgs) (any, error) {
 	if err != nil {
 		return nil, err
 	}
+	if err := shopFor(&in, a.wanted); err != nil {
+		return nil, err
+	}
 	w := writer(a.Document)
 	res := design.Evaluate(in)
 	if a.Section == report.MakingSection {
-		if _, err := plan(&w, in, &res, a.Shop); err != nil {
-			return nil, err
-		}
+		plan(&w, a.Document, in, &res)
 	}
 	f, ok := res.Find(a.Figure)
 	if !ok {

@@ -6,6 +6,7 @@ import (
 	"sync/atomic"
 
 	"finwright/core/design"
+	"finwright/core/document"
 	"finwright/core/message"
 	"finwright/core/report"
 	"finwright/core/shop"
@@ -40,16 +41,25 @@ func openShop(text string) (shop.Capability, error) {
 	return c, nil
 }
 
-// plan adds the making in a shop to a result, and the shop's currency to its writer.
-func plan(w *report.Writer, in design.Input, res *design.Result, text string) (design.Making, error) {
-	c, err := openShop(text)
-	if err != nil {
-		return design.Making{}, err
-	}
-	w.Currency = c.Currency
-	m := design.Make(in, res.Heat, c)
+// plan adds the making of a document in its shop to a result, and the shop's currency to its writer.
+func plan(w *report.Writer, d document.Document, in design.Input, res *design.Result) design.Making {
+	w.Currency = in.Shop.Currency
+	m := design.Make(in, res.Heat)
+	m.TryChanges(d)
 	res.AddMaking(&m)
-	return m, nil
+	return m
+}
+
+// shopFor gives a design the shop that is to make it. Making needs one; elsewhere, of one that cannot be read, only
+// what it says is missing.
+func shopFor(in *design.Input, want wanted) error {
+	c, err := openShop(want.Shop)
+	if err == nil {
+		in.Shop = &c
+	} else if want.Section == report.MakingSection {
+		return err
+	}
+	return nil
 }
 
 // refused turns faults into an error with one message a path, the first of them named with its place.

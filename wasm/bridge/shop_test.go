@@ -264,6 +264,31 @@ func mustMarshal(t testing.TB, v any) []byte {
 	return text
 }
 
+// Outside of Making a shop that cannot be read is no hindrance: what a metal bears is then not judged. In one that can,
+// the limit is the same in every section.
+func TestShopJudgesFormingInEverySection(t *testing.T) {
+	remarked := func(section, text string) bool {
+		t.Helper()
+		reply := string(Call("edit", mustMarshal(t, map[string]any{"document": cases.First(), "commands": nil, "sheet": area, "section": section, "shop": text})))
+		if !strings.Contains(reply, `"valid":true`) {
+			t.Fatalf("%s: %.200s", section, reply)
+		}
+		return strings.Contains(reply, "edge is stretched to 2.25 times the tube; up to 1.5 is usual")
+	}
+	strict, faults := house().With("forming/0/stretch", "1.5")
+	if faults != nil {
+		t.Fatal(faults)
+	}
+	for _, section := range []string{"surface", "heat", "making"} {
+		if !remarked(section, string(strict.Save())) || remarked(section, "") {
+			t.Errorf("%s: the limit is not the shop's", section)
+		}
+	}
+	if remarked("surface", "{}") {
+		t.Error("judged by a shop that cannot be read")
+	}
+}
+
 func BenchmarkMaking(b *testing.B) {
 	args, err := json.Marshal(map[string]any{
 		"document": cases.First(), "sheet": area, "section": "making", "commands": nil, "room": map[string]any{"wide": 1100}, // as while pulling
