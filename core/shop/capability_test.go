@@ -16,7 +16,7 @@ import (
 )
 
 // edit changes values of a capability by path, which must all be accepted.
-func edit(t *testing.T, c Capability, changes ...string) Capability {
+func edit(t testing.TB, c Capability, changes ...string) Capability {
 	t.Helper()
 	for i := 0; i < len(changes); i += 2 {
 		next, faults := c.With(changes[i], changes[i+1])

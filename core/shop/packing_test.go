@@ -2,7 +2,6 @@ package shop
 
 import (
 	"math"
-	"math/rand/v2"
 	"testing"
 
 	"finwright/core/units"
@@ -73,8 +72,8 @@ func TestShiftedLayerLosesOneOnlyIfItMust(t *testing.T) {
 }
 
 func TestPackedTubesDoNotOverlap(t *testing.T) {
-	r := rand.New(rand.NewPCG(15, 16))
-	for range 300 {
+	proof.Proof{Share: 30, Full: 3000, Seed: 15}.Run(t, func(t *proof.Case) {
+		r := t.Rand
 		k := House().Crate
 		k.Separator = units.Length(r.IntN(2)) * 0.004
 		k.Width, k.Height = units.Length(0.2+r.Float64()), units.Length(0.2+r.Float64())
@@ -95,12 +94,12 @@ func TestPackedTubesDoNotOverlap(t *testing.T) {
 				all = append(all, p)
 			}
 		}
-	}
+	})
 }
 
 func TestPackKeepsItsLimits(t *testing.T) {
-	r := rand.New(rand.NewPCG(17, 18))
-	for range 500 {
+	proof.Proof{Share: 60, Full: 10000, Seed: 17}.Run(t, func(t *proof.Case) {
+		r := t.Rand
 		k, o := House().Crate, footed()
 		o.Tube.Length = units.Length(1 + 14*r.Float64())
 		n := 1 + r.IntN(2000)
@@ -120,7 +119,7 @@ func TestPackKeepsItsLimits(t *testing.T) {
 		}
 		near(t, "order", float64(p.Order), float64(n)*float64(o.Tube.Weight())*1.12, 1e-12)
 		finite(t, "packing", p)
-	}
+	})
 }
 
 // The most layers that the ranges allow: the lowest fin on the thinnest tube, nested in the highest crate.

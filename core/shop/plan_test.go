@@ -9,6 +9,7 @@ import (
 	"finwright/core/message"
 	"finwright/core/tube"
 	"finwright/core/units"
+	"finwright/internal/proof"
 )
 
 // possible returns an order that a line of the house can make.
@@ -57,12 +58,12 @@ func refused(list []Verdict) string {
 // included) + remainder, to the millimetre; hours and money add up; nothing is NaN.
 func TestOrdersAreConserved(t *testing.T) {
 	c := House()
-	r := rand.New(rand.NewPCG(19, 20))
 	const millimetre = 0.001
-	for i := range 10000 {
+	proof.Proof{Share: 400, Full: 10000, Seed: 19}.Run(t, func(t *proof.Case) {
+		r := t.Rand
 		o, l := possible(r, &c)
 		var now *Setup
-		if i%3 == 0 {
+		if t.Index%3 == 0 {
 			s := SetupOf(&o)
 			now = &s
 		}
@@ -114,7 +115,7 @@ func TestOrdersAreConserved(t *testing.T) {
 			t.Fatalf("cost %+v", p.Cost)
 		}
 		finite(t, "plan", p)
-	}
+	})
 }
 
 // growthByZones adds up what the finished zones are longer than their bare tube.

@@ -2,13 +2,13 @@ package shop
 
 import (
 	"math"
-	"math/rand/v2"
 	"slices"
 	"testing"
 
 	"finwright/core/figure"
 	"finwright/core/tube"
 	"finwright/core/units"
+	"finwright/internal/proof"
 )
 
 // supported is an embedded tube of 40 ft with bare spans at six supports.
@@ -21,7 +21,7 @@ func supported() Order {
 	return o
 }
 
-func zones(t *testing.T, c *Capability, o *Order) Programme {
+func zones(t testing.TB, c *Capability, o *Order) Programme {
 	t.Helper()
 	l := Choose(c, o)
 	m, ok := l.Making(o.Tube.Fin.Type)
@@ -82,8 +82,8 @@ func worstEdge(p *Programme, edges []float64) float64 {
 }
 
 func TestZonesLandWhereTheDrawingWantsThem(t *testing.T) {
-	r := rand.New(rand.NewPCG(5, 6))
-	for range 200 {
+	proof.Proof{Share: 30, Full: 3000, Seed: 5}.Run(t, func(t *proof.Case) {
+		r := t.Rand
 		c, o := House(), supported()
 		c.Lines[1].Types[0].Growth = 0.005 * r.Float64()
 		o.Tube.PlainA = units.Length(0.02 + 0.2*r.Float64())
@@ -110,7 +110,7 @@ func TestZonesLandWhereTheDrawingWantsThem(t *testing.T) {
 				i++
 			}
 		}
-	}
+	})
 }
 
 // An error of growth as large as the programme tolerates leaves every edge within
@@ -209,8 +209,8 @@ func TestSawWastesNothingSilently(t *testing.T) {
 	if _, ok := Saw(&c, 13, 1); ok {
 		t.Error("13 m are cut from 12.192")
 	}
-	r := rand.New(rand.NewPCG(7, 8))
-	for range 2000 {
+	proof.Proof{Share: 400, Full: 20000, Seed: 7}.Run(t, func(t *proof.Case) {
+		r := t.Rand
 		cut, n := units.Length(0.3+11*r.Float64()), 1+r.IntN(300)
 		s, ok := Saw(&c, cut, n)
 		if !ok {
@@ -227,7 +227,7 @@ func TestSawWastesNothingSilently(t *testing.T) {
 				t.Fatalf("stock of %v would need less", stock)
 			}
 		}
-	}
+	})
 	if !slices.Contains(c.Stock, s.Stock) {
 		t.Error("an unknown mill length")
 	}

@@ -6,6 +6,7 @@ import (
 	"reflect"
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 
 	"finwright/core/figure"
@@ -13,9 +14,10 @@ import (
 	"finwright/core/message"
 	"finwright/core/tube"
 	"finwright/core/units"
+	"finwright/internal/proof"
 )
 
-func verdict(t *testing.T, list []Verdict, rule string) Verdict {
+func verdict(t testing.TB, list []Verdict, rule string) Verdict {
 	t.Helper()
 	i := slices.IndexFunc(list, func(v Verdict) bool { return v.Rule == rule })
 	if i < 0 {
@@ -214,9 +216,10 @@ func TestNearestChangesPass(t *testing.T) {
 	for i := range c.Lines[0].Coils { // small coils, so that the joint rule has work
 		c.Lines[0].Coils[i].OD, c.Lines[0].Coils[i].Width = 0.4, 0.03
 	}
-	r := rand.New(rand.NewPCG(1, 2))
+	var lock sync.Mutex
 	proposed := map[string]int{}
-	for range 1500 {
+	proof.Proof{Share: 500, Full: 15000, Seed: 1}.Run(t, func(t *proof.Case) {
+		r := t.Rand
 		o := random(r)
 		for i := range c.Lines {
 			l := &c.Lines[i]
@@ -225,7 +228,9 @@ func TestNearestChangesPass(t *testing.T) {
 				if v.Change == nil {
 					continue
 				}
+				lock.Lock()
 				proposed[v.Rule]++
+				lock.Unlock()
 				if changed := o.With(v.Change...); again(t, &c, l, &changed, v.Rule) != figure.Good {
 					t.Fatalf("%s proposes %+v, which does not pass: %+v", v.Rule, v.Change, o.Tube)
 				}
@@ -234,7 +239,7 @@ func TestNearestChangesPass(t *testing.T) {
 				}
 			}
 		}
-	}
+	})
 	for _, r := range append(lineRules, typeRules...) {
 		if proposed[r.id] == 0 && !slices.Contains([]string{"growth", "position", "crate"}, r.id) {
 			t.Errorf("rule %s never proposed a change", r.id)
@@ -242,12 +247,12 @@ func TestNearestChangesPass(t *testing.T) {
 	}
 }
 
-func again(t *testing.T, c *Capability, l *Line, o *Order, rule string) figure.State {
+func again(t testing.TB, c *Capability, l *Line, o *Order, rule string) figure.State {
 	t.Helper()
 	return verdict(t, Judge(c, l, o), rule).State
 }
 
-func checkNearest(t *testing.T, c *Capability, l *Line, o *Order, v Verdict) {
+func checkNearest(t testing.TB, c *Capability, l *Line, o *Order, v Verdict) {
 	t.Helper()
 	now, known := map[string]float64{
 		"tube_od": float64(o.Tube.OD), "tube_wall": float64(o.Tube.Wall), "tube_length": float64(o.Tube.Length),
@@ -264,7 +269,7 @@ func checkNearest(t *testing.T, c *Capability, l *Line, o *Order, v Verdict) {
 	}
 }
 
-func checkVerdict(t *testing.T, v Verdict) {
+func checkVerdict(t testing.TB, v Verdict) {
 	t.Helper()
 	if v.State != figure.Good && v.Why.None() {
 		t.Fatalf("%s: %s without a reason", v.Rule, v.State)
@@ -279,7 +284,7 @@ func checkVerdict(t *testing.T, v Verdict) {
 }
 
 // finite fails on any number in v that is not finite.
-func finite(t *testing.T, name string, v any) {
+func finite(t testing.TB, name string, v any) {
 	t.Helper()
 	var visit func(reflect.Value)
 	visit = func(v reflect.Value) {

@@ -392,7 +392,7 @@ func finite(t testing.TB, path string, v reflect.Value) {
 }
 
 func TestAnyShopIsJudgedAndPlanned(t *testing.T) {
-	proof.Proof{Share: 150, Full: 500_000, Seed: 7}.Run(t, func(c *proof.Case) { anyShop(c, c.Rand) })
+	proof.Proof{Share: 100, Full: 500_000, Seed: 7}.Run(t, func(c *proof.Case) { anyShop(c, c.Rand) })
 }
 
 func FuzzShop(f *testing.F) {
