@@ -11,6 +11,8 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+
+	"finwright/core/message"
 )
 
 // layers lists the packages from the bottom up: each may import only what stands before it.
@@ -128,6 +130,39 @@ func returnsNumber(fn *ast.FuncDecl) bool {
 		}
 	}
 	return false
+}
+
+// key is a literal that can only be the whole key of a text.
+var key = regexp.MustCompile(`^[a-z]+(\.[a-z0-9_]+)+$`)
+
+// Every key that the sources name has its text.
+func TestKeysHaveTexts(t *testing.T) {
+	texts := message.English()
+	first := map[string]bool{}
+	for _, k := range texts.Keys() {
+		head, _, _ := strings.Cut(k, ".")
+		first[head] = true
+	}
+	found := 0
+	eachGoFile(t, 0, func(_, path string, fset *token.FileSet, f *ast.File) {
+		ast.Inspect(f, func(n ast.Node) bool {
+			lit, ok := n.(*ast.BasicLit)
+			if !ok || lit.Kind != token.STRING {
+				return true
+			}
+			text, _ := strconv.Unquote(lit.Value)
+			if head, _, _ := strings.Cut(text, "."); !key.MatchString(text) || !first[head] {
+				return true
+			}
+			if found++; !texts.Has(text) {
+				t.Errorf("%s: no text for %s", fset.Position(lit.Pos()), text)
+			}
+			return true
+		})
+	})
+	if found < 300 {
+		t.Errorf("only %d keys were found in the sources", found)
+	}
 }
 
 // sentence is three words in a row: text for a person, not a key or a name.

@@ -81,6 +81,8 @@ func TestReadFindsWhatCannotGoTogether(t *testing.T) {
 		"minimum":  {[]string{"tube_wall", "12 mm", "wall_basis", "minimum"}, "tube_wall"},
 		"gap":      {[]string{"strip_thickness", "2.54 mm"}, "fin_pitch"},
 		"foot":     {[]string{"fin_type", "extruded", "sleeve_thickness", "8 mm", "fin_height", "8 mm"}, "fin_height"},
+		"in foot":  {[]string{"fin_height", "1.2 mm", "strip_thickness", "1.5 mm"}, "fin_height"},
+		"in lap":   {[]string{"fin_type", "knurled_overlap", "fin_height", "1 mm", "strip_thickness", "0.5 mm"}, "fin_height"},
 		"rolled":   {[]string{"fin_type", "extruded", "fin_profile", "rolled"}, "fin_profile"},
 		"tip":      {[]string{"fin_profile", "linear", "tip_thickness", "0.5 mm"}, "tip_thickness"},
 		"groove":   {[]string{"fin_type", "embedded", "groove_depth", "0.9 mm", "tube_wall", "0.8 mm"}, "groove_depth"},
@@ -125,6 +127,8 @@ func TestSpansMustLieApart(t *testing.T) {
 
 func TestHiddenFieldsDoNotBlock(t *testing.T) {
 	read(t, "groove_depth", "rubbish", "own_fin_density", "rubbish", "tip_thickness", "")
+	read(t, "fin_type", "welded", "fin_metal", "cs1010", "root_basis", "rubbish")
+	read(t, "tube_pitch", " ", "start_up", "  ")
 }
 
 // One tube by hand: 25.4 mm tube, 15.875 x 0.4 mm fins of k 215, 10 to the inch,

@@ -22,10 +22,11 @@ type Method struct {
 	Why     []message.Message // limits passed
 }
 
-// Heat is everything said of the bank at work. Where it cannot be computed, Absent says why.
+// Heat is everything said of the bank at work. Where it cannot be computed, Absent says why, and Field which entry hinders.
 type Heat struct {
 	Thermal  Thermal
 	Absent   message.Message
+	Field    string
 	Methods  []Method // films, then pressure drops
 	Findings []exchanger.Finding
 	Wet      bool // the coldest fin is below the dew point of the air
@@ -38,11 +39,11 @@ type Case struct{ Root map[exchanger.Case]float64 }
 // Rate evaluates the bank of a checked Input.
 func Rate(in Input) Heat {
 	if found := pitchFindings(&in); in.Air.FilmGiven && len(found) > 0 {
-		return Heat{Absent: found[0].Why}
+		return Heat{Absent: found[0].Why, Field: in.closestPitch()}
 	}
 	t, errs := settle(&in, in.start(), nil, fine)
 	if errs != nil {
-		return Heat{Absent: errs[0].Message}
+		return Heat{Absent: errs[0].Message, Field: errs[0].Field}
 	}
 	h := Heat{Thermal: t, Case: Case{t.roots(&in)}, Wet: in.wets(t.Duty.Coldest.Celsius)}
 	h.Methods = append(methods(units.Film, t.Films, t.Film, in.Air.FilmGiven), methods(units.Drop, t.Drops, t.Drop, false)...)
@@ -147,7 +148,7 @@ func (t *Thermal) finMetal(tb *tube.Tube) float64 {
 // heatNotices remarks on wishes not met, on temperatures and on correlations outside their range.
 func heatNotices(in *Input, h Heat) []Notice {
 	if !h.Absent.None() {
-		return []Notice{{figure.Watch, "tube_pitch", "duty", h.Absent}}
+		return []Notice{{figure.Watch, h.Field, "duty", h.Absent}}
 	}
 	out := wishNotices(in, &h.Thermal)
 	for _, f := range h.Findings {

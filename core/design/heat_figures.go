@@ -16,7 +16,15 @@ var houseLimit = material.Source{Key: "limit.source.judged", Status: material.Ju
 // heat builds the figures of the bank at work, or says of each why it is absent.
 func (b *builder) heat(h Heat) []Group {
 	if !h.Absent.None() {
-		return []Group{{"duty", "heat", []figure.Figure{{ID: "duty", Kind: units.Duty, State: figure.Plain, Absent: h.Absent}}}}
+		none := func(id string, k units.Kind, basis figure.Basis) []figure.Figure {
+			return []figure.Figure{{ID: id, Kind: k, Basis: basis, State: figure.Plain, Absent: h.Absent}}
+		}
+		return []Group{
+			{"duty", "heat", none("duty", units.Duty, figure.WholeBank)},
+			{"overall", "heat", none("u_bare", units.Film, figure.BareArea)},
+			{"stream", "heat", none("air_drop", units.Drop, figure.WholeBank)},
+			{"metal", "heat", none("hottest_root", units.Temp, figure.NoBasis)},
+		}
 	}
 	return []Group{
 		{"duty", "heat", b.duty(h)},
@@ -152,7 +160,7 @@ func (b *builder) duty(h Heat) []figure.Figure {
 		fig("effectiveness", units.Factor, d.Effectiveness, "", "effectiveness", ntu, ratio, rows, arg("N_p", units.Count, float64(b.in.Bank.Passes))),
 		fig("air_out", units.Temp, d.AirOut, "", "air_out", ta, p, tp),
 		fig("process_out", units.Temp, d.ProcessOut, "", "process_out", tp, p, ratio, ta),
-		fig("factor", units.Factor, d.Factor, "", "factor", p, tp, ta, ntu, arg("ΔT_lm", units.Factor, d.Counterflow)),
+		b.factor(d, p, tp, ta, ntu),
 		fig("duty_per_weight", units.DutyPerWeight, perKilogram, figure.FinMetalMass, "duty_per_weight", q, arg("m_fins", units.Weight, t.finMetal(b.t))),
 		fig("duty_per_face", units.DutyPerArea, perFace, figure.FaceArea, "duty_per_face", q, arg("A_face", units.SurfacePerTube, t.Bank.FaceArea())),
 		fig("bank_tubes", units.Count, float64(t.Bank.Tubes()), figure.WholeBank, "bank_tubes", rows, arg("N_t", units.Count, float64(b.in.Bank.TubesPerRow))),
@@ -170,6 +178,13 @@ func (b *builder) duty(h Heat) []figure.Figure {
 		list[0].State = figure.Good // until a notice says otherwise
 	}
 	return append(list, b.inverse()...)
+}
+
+func (b *builder) factor(d exchanger.Duty, args ...figure.Arg) figure.Figure {
+	if d.Spent {
+		return absent("factor", units.Factor, "", "absent.spent")
+	}
+	return fig("factor", units.Factor, d.Factor, "", "factor", append(args, arg("ΔT_lm", units.Factor, d.Counterflow))...)
 }
 
 func (b *builder) stream(h Heat) []figure.Figure {

@@ -61,6 +61,13 @@ var limits = map[string]limit{
 	spanWidth:                {0.001, 5},
 }
 
+// Range returns the limits of a field's number [SI]; bounded is false for a field that has none of its own here. A span's
+// fields are named without their number.
+func Range(field string) (low, high float64, bounded bool) {
+	l, bounded := limits[field]
+	return l.low, l.high, bounded
+}
+
 // Fields of a bare span, followed by its number in errors: span_centre_1.
 const (
 	spanCentre = "span_centre"

@@ -57,9 +57,9 @@ func (in *Input) between() (least float64, byRow bool) {
 	return min(b.TransversePitch, next), next < b.TransversePitch
 }
 
-// closestPitch names the field that brings neighbours closest.
+// closestPitch names the entry that brings neighbours closest; an empty row pitch follows from the tube pitch.
 func (in *Input) closestPitch() string {
-	if _, byRow := in.between(); byRow {
+	if _, byRow := in.between(); byRow && in.Bank.RowPitch > 0 {
 		return "row_pitch"
 	}
 	return "tube_pitch"

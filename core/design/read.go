@@ -66,8 +66,8 @@ func Read(d document.Document) (Input, error) {
 	return in, nil
 }
 
-// reader reads fields one by one and gathers what is wrong. Unused fields are
-// read as nought: a wrong text in a hidden field must not block the design.
+// reader reads fields one by one and gathers what is wrong. Unused fields are read as
+// nought or the house's choice: a wrong text in a hidden field must not block the design.
 type reader struct {
 	doc  document.Document
 	errs FieldErrors
@@ -76,6 +76,9 @@ type reader struct {
 func (r *reader) choice(id string) string {
 	spec, _ := document.Find(id)
 	text := r.doc.Fields[id].Text
+	if !Used(r.doc, id) {
+		return spec.House
+	}
 	for _, c := range spec.Choices {
 		if c == text {
 			return text
@@ -88,7 +91,7 @@ func (r *reader) choice(id string) string {
 func (r *reader) number(id string) float64 {
 	spec, _ := document.Find(id)
 	text := r.doc.Fields[id].Text
-	if !Used(r.doc, id) || (spec.Optional && text == "") {
+	if !Used(r.doc, id) || (spec.Optional && r.empty(id)) {
 		return 0
 	}
 	return r.parse(id, id, spec.Kind, text)

@@ -198,15 +198,13 @@ func (t *Thermal) means(in *Input) means {
 		process:   (float64(in.Process.In) + t.Duty.ProcessOut) / 2,
 		condensed: t.Condensed,
 	}
-	n := 0.0
 	for _, row := range t.Duty.Rows {
-		for i := range row.Wall {
-			m.wall += row.Wall[i]
-			m.root += row.Root[i]
-			n++
+		for i, weight := range t.Duty.Weights {
+			m.wall += weight * row.Wall[i]
+			m.root += weight * row.Root[i]
 		}
 	}
-	m.wall /= n
-	m.root /= n
+	m.wall /= float64(len(t.Duty.Rows))
+	m.root /= float64(len(t.Duty.Rows))
 	return m
 }

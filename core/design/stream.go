@@ -1,6 +1,8 @@
 package design
 
 import (
+	"strings"
+
 	"finwright/core/airside"
 	"finwright/core/bond"
 	"finwright/core/exchanger"
@@ -82,4 +84,4 @@ func (r *reader) limits() Limits {
 	return l
 }
 
-func (r *reader) empty(id string) bool { return r.doc.Fields[id].Text == "" }
+func (r *reader) empty(id string) bool { return strings.TrimSpace(r.doc.Fields[id].Text) == "" }

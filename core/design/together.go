@@ -17,8 +17,8 @@ func checkTogether(in *Input, errs *FieldErrors) {
 	if t.Gap() <= 0 {
 		errs.add("fin_pitch", "error.no_gap", "pitch", of(units.Gap, t.Pitch()), "strip", of(units.Thickness, t.Fin.Strip))
 	}
-	if t.FinOD() <= t.RootOD() {
-		errs.add("fin_height", "error.fin_in_root", "height", of(units.Height, t.Fin.Height), "foot", of(units.Height, (t.RootOD()-t.OD)/2))
+	if t.Fin.Height <= t.FootThickness() { // whatever diameter the fin is counted from
+		errs.add("fin_height", "error.fin_in_root", "height", of(units.Height, t.Fin.Height), "foot", of(units.Height, t.FootThickness()))
 	}
 	switch {
 	case t.Fin.Profile == tube.Rolled && !t.Fin.Type.Wound():

@@ -10,7 +10,7 @@ import (
 // Options say for whom and on what the tube is drawn.
 type Options struct {
 	System   units.System
-	WidthPx  float64 // CSS pixels of the sheet; Valid: at least 200
+	WidthPx  float64 // CSS pixels of the sheet; taken as leastPx where it is less, mostPx where it is more
 	HeightPx float64
 	Text     message.Catalogue
 	Tube     ink.Hatching // zero: 45 degrees, coarse
@@ -19,6 +19,12 @@ type Options struct {
 	Alarm    string       // a warning to set on the sheet; Valid: about 24 letters
 	Hold     Scales       // scales to keep as long as the drawing fits; zero: choose
 }
+
+// Sheets [CSS px] on which three views find room, and that a screen could have.
+const (
+	leastPx = 300
+	mostPx  = 10000
+)
 
 // Every metal has its own hatching, coarse to fine.
 var (
@@ -35,7 +41,7 @@ func Compose(t tube.Tube, o Options) Scene {
 	if o.Fin == (ink.Hatching{}) {
 		o.Fin = finHatching
 	}
-	w, h := max(o.WidthPx, 200)/ink.PxPerMM, max(o.HeightPx, 200)/ink.PxPerMM
+	w, h := min(max(o.WidthPx, leastPx), mostPx)/ink.PxPerMM, min(max(o.HeightPx, leastPx), mostPx)/ink.PxPerMM
 	c := composer{Options: o, section: newSection(t), sheet: &sheet{scene: Scene{Width: w, Height: h}}}
 	c.layout = arrange(w, h, o.Heat != nil)
 	c.scales = c.chooseScales()

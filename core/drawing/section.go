@@ -169,8 +169,13 @@ func (s section) surface(a, b float64) []ink.Point {
 
 // turns lists the fins that stand between a and b.
 func (s section) turns(a, b float64) []int {
+	return s.from(int(math.Ceil(a/s.pitch)), b)
+}
+
+// from lists the fins from the n-th on that stand before b.
+func (s section) from(n int, b float64) []int {
 	var k []int
-	for n := int(math.Ceil(a / s.pitch)); float64(n)*s.pitch <= b; n++ {
+	for ; float64(n)*s.pitch <= b; n++ {
 		k = append(k, n)
 	}
 	return k
@@ -200,12 +205,11 @@ func (s section) parts(a, b float64) []part {
 
 // reaching lists the fins of which something lies between a and b.
 func (s section) reaching(a, b float64) []int {
-	turns := s.turns(a, b)
+	first := int(math.Ceil(a / s.pitch))
 	if s.tube.Fin.Type.FootLayers() > 0 {
-		// The foot of the turn before reaches in, and under a lap that of the turn before it.
-		turns = append([]int{turns[0] - 2, turns[0] - 1}, turns...)
+		first -= 2 // the foot of the turn before reaches in, and under a lap that of the turn before it
 	}
-	return turns
+	return s.from(first, b)
 }
 
 // turn returns what is wound or welded on in one turn.

@@ -116,3 +116,17 @@ func TestEdgesLeaveOutTheCut(t *testing.T) {
 		t.Errorf("cut at both ends leaves %v", bare)
 	}
 }
+
+// Fins so far apart that none stands in the window still have feet in it.
+func TestCoarsePitch(t *testing.T) {
+	for _, typ := range tube.FinTypes {
+		for _, fpi := range []float64{0.508, 1, 2} {
+			for _, od := range []float64{16, 25.4, 100} {
+				s := Compose(sized(typ, od, 1.5, 16, 0.4, fpi), options(units.SI, 760, 470))
+				if len(s.Shapes) == 0 || typ.FootLayers() > 0 && len(s.Shapes) < 4 {
+					t.Errorf("%s of %g mm at %g fpi: %d shapes", typ, od, fpi, len(s.Shapes))
+				}
+			}
+		}
+	}
+}

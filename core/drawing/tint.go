@@ -11,8 +11,9 @@ import (
 
 // Sizes of pieces on the sheet [mm].
 const (
-	cellSize = 0.6  // about, of the cells within which the temperature is taken as linear
-	slack    = 0.02 // by which an edge may be moved to save corners
+	cellSize  = 0.6  // about, of the cells within which the temperature is taken as linear
+	slack     = 0.02 // by which an edge may be moved to save corners
+	mostCells = 200  // along a pitch, whatever the scale: the field itself has far fewer
 )
 
 // piece is convex metal of one step of temperature, in real millimetres.
@@ -26,7 +27,7 @@ type piece struct {
 
 // pieces parts one pitch of the metal by temperature, to be drawn at a scale.
 func (c composer) pieces(scale float64) []piece {
-	p := parting{composer: c, cell: cellSize / scale, slack: slack / scale, open: map[base]int{}}
+	p := parting{composer: c, cell: max(cellSize/scale, c.pitch/mostCells), slack: slack / scale, open: map[base]int{}}
 	add := func(parts []part, lining bool) {
 		for _, x := range parts {
 			b := c.ofFin

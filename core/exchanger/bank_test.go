@@ -189,8 +189,9 @@ func TestRandomBanks(t *testing.T) {
 			u := OverallU(p)
 			d := b.Rate(u, air, process)
 			low, high := min(air.In, process.In)-1e-9, max(air.In, process.In)+1e-9
-			ok := finite(d.Heat, d.AirOut, d.ProcessOut, d.Counterflow, d.Factor, d.Hottest.Celsius, d.Coldest.Celsius, u.OnBare, u.OnTotal) &&
-				d.Factor > 0 && d.Factor <= 1+1e-9 && d.Effectiveness > 0 && d.Effectiveness <= 1+1e-12 &&
+			factored := d.Spent && d.Factor == 0 && d.Ratio*d.TransferUnits > 34 || d.Factor > 0 && d.Factor <= 1+1e-9
+			ok := factored && finite(d.Heat, d.AirOut, d.ProcessOut, d.Counterflow, d.Factor, d.Hottest.Celsius, d.Coldest.Celsius, u.OnBare, u.OnTotal) &&
+				d.Effectiveness > 0 && d.Effectiveness <= 1+1e-12 &&
 				d.AirOut >= low && d.AirOut <= high && d.ProcessOut >= low && d.ProcessOut <= high &&
 				d.Coldest.Celsius >= low-1e-6 && d.Hottest.Celsius <= high+1e-6 && d.Coldest.Celsius <= d.Hottest.Celsius
 			if !ok {

@@ -16,9 +16,11 @@ type Duty struct {
 	TransferUnits float64   // [-] UA/Cair
 	Ratio         float64   // [-] Cair/Cprocess
 	Effectiveness float64   // [-] of the air: its rise over the difference of inlet temperatures
+	Spent         bool      // a stream leaves as hot as the other enters, to rounding: Counterflow and Factor then say nothing
 	Counterflow   float64   // [K] logarithmic mean difference in counterflow
 	Factor        float64   // [-] F, by which the arrangement's mean difference is lower
 	Places        []float64 // [-] along the tubes from 0 to 1, both ends among them
+	Weights       []float64 // [-] of the places in a mean along the tubes
 	Rows          []RowTemperatures
 	Hottest       Corner // metal
 	Coldest       Corner // metal
@@ -47,10 +49,16 @@ type Corner struct {
 	Share   float64 // [-] of the difference between the two that lies before the metal
 }
 
+// Parts of the difference between the inlets [-] below which a stream that leaves has none left: what a mesh can tell, and a number.
+const (
+	spent = 1e-15
+	least = 1e-300
+)
+
 // Rate returns the duty of a bank with the overall coefficient u between air
 // and process streams. Metal temperatures use the mean coefficient in every row.
 //
-// Valid: air capacity positive and finite, process capacity positive; UA/Cair at most 500.
+// Valid: air capacity positive and finite, process capacity positive.
 // Source: exact row-by-row solution, see respond.
 func (b Bank) Rate(u Overall, air, process Stream) Duty {
 	if !(air.Capacity > 0) || math.IsInf(air.Capacity, 1) || !(process.Capacity > 0) {
@@ -69,10 +77,13 @@ func (b Bank) Rate(u Overall, air, process Stream) Duty {
 		Ratio:         ratio,
 		Effectiveness: r.air,
 		Places:        r.places,
+		Weights:       r.weights,
 	}
-	mean := LogMean(r.airLeft, r.process)
-	d.Counterflow = mean * math.Abs(process.In-air.In)
-	d.Factor = r.air / (ntu * mean)
+	if d.Spent = r.process < spent && !r.exact || r.airLeft < least; !d.Spent {
+		mean := LogMean(r.airLeft, r.process)
+		d.Counterflow = mean * math.Abs(process.In-air.In)
+		d.Factor = r.air / (ntu * mean)
+	}
 
 	perRow := ntu / float64(b.Rows)
 	toMean := -math.Expm1(-perRow) / perRow // mean difference over that where the air enters

@@ -31,7 +31,7 @@ const most = 500
 // the difference of inlet temperatures, for ntu = UA/Cair [-] and
 // ratio = Cair/Cprocess [-].
 //
-// Valid: 0 < ntu <= 500, ratio >= 0.
+// Valid: ntu > 0, ratio >= 0.
 // Source: exact row-by-row solution, see respond.
 func (a Arrangement) Effectiveness(ntu, ratio float64) float64 { return a.respond(ntu, ratio).air }
 

@@ -45,9 +45,6 @@ func (a Arrangement) passOf() []int {
 	return passes
 }
 
-// mostFoldings bounds how far a row relaxes to the air: beyond, it has long arrived.
-const mostFoldings = 600
-
 // rowParts is one row's temperatures along it, at the places of the bank, as parts
 // of the way from the air's inlet (0) to the tube stream's (1).
 type rowParts struct {
@@ -59,18 +56,13 @@ type rowParts struct {
 
 // response is the bank's answer to unit temperatures.
 type response struct {
-	places   []float64 // along the tubes, 0 to 1, both ends among them
-	rows     []rowParts
-	air      float64 // [-] rise of the mean air leaving: its temperature effectiveness P
-	airLeft  float64 // [-] 1 - air, without cancellation
-	process  float64 // [-] tube stream leaving
-	transfer float64 // [-] number of transfer units UA/Cair
-}
-
-// profile holds values at the inner places and at both ends.
-type profile struct {
-	inner    []float64
-	from, to float64 // at place 0 and 1
+	places  []float64 // along the tubes, 0 to 1, both ends among them
+	weights []float64 // of the places in a mean; nought at the ends
+	rows    []rowParts
+	air     float64 // [-] rise of the mean air leaving: its temperature effectiveness P
+	airLeft float64 // [-] 1 - air, without cancellation
+	process float64 // [-] tube stream leaving
+	exact   bool    // whether that keeps its digits however small it is
 }
 
 // respond solves the bank row by row for ntu = UA/Cair [-] and ratio = Cair/Cprocess [-].
@@ -80,122 +72,109 @@ type profile struct {
 //	air out = air in + g (T - air in),  g = 1 - exp(-ntu/rows)
 //	dT/ds = -ratio g m (T - air in),    m rows in the pass
 //
-// Rows follow from the air inlet on, for a unit inlet temperature of the air and
-// of each pass in turn; the headers then say what those temperatures are.
+// Rows follow from the air inlet on, first for a unit inlet temperature of the air and
+// of each pass in turn; the headers then say what those temperatures are, and the rows
+// follow once more for these. The work is bounded whatever ntu and ratio: see numeric.MostPanels.
 //
-// Valid: 0 < ntu <= 500, ratio >= 0.
+// Valid: ntu > 0, ratio >= 0.
 // Source: heat balance of each row, derived here; checked against matrix-exponential solutions.
 func (a Arrangement) respond(ntu, ratio float64) response {
-	if a.Rows < 1 || a.Passes < 1 || a.Passes > a.Rows || !(ntu > 0 && ntu <= 500) || !(ratio >= 0) {
+	if a.Rows < 1 || a.Passes < 1 || a.Passes > a.Rows || !(ntu > 0) || !(ratio >= 0) {
 		panic("exchanger: rows, passes, ntu or ratio out of range")
 	}
 	g, kept := -math.Expm1(-ntu/float64(a.Rows)), math.Exp(-ntu/float64(a.Rows))
 	passRows, passOf := a.PassRows(), a.passOf()
-	rate := func(pass int) float64 { return min(ratio*g*float64(passRows[pass]), mostFoldings) }
-	panels := numeric.Panels(rate(0))
-	places, weights := numeric.Places(panels)
-	relax := map[int]numeric.Relaxation{}
+	rate := func(pass int) float64 { return ratio * g * float64(passRows[pass]) }
+	mesh := numeric.NewMesh(rate(0), a.Rows)
+	places, weights := mesh.Places()
+	relax := map[int]*numeric.Relaxation{} // by rows in the pass
 	for pass, rows := range passRows {
-		if _, ok := relax[rows]; !ok {
-			relax[rows] = numeric.NewRelaxation(rate(pass), panels)
+		if relax[rows] == nil {
+			r := numeric.NewRelaxation(rate(pass), mesh)
+			relax[rows] = &r
 		}
 	}
 
 	// Basis 0 has air at one and every pass at nought; basis q has pass q-1 at one.
-	bases := a.Passes + 1
-	flat := func(v float64) profile {
-		p := profile{make([]float64, len(places)), v, v}
-		for i := range p.inner {
-			p.inner[i] = v
-		}
-		return p
-	}
-	air := make([]profile, bases)
+	air := make([][]float64, a.Passes+1)
 	for q := range air {
-		air[q] = flat(0)
+		air[q] = make([]float64, len(places))
 	}
-	air[0] = flat(1)
+	fill(air[0], 1)
 	leaving := make([][]float64, a.Passes) // of each pass, by basis
 	for p := range leaving {
-		leaving[p] = make([]float64, bases)
+		leaving[p] = make([]float64, a.Passes+1)
 	}
-	type rowBasis struct{ process, airIn, airOut []profile }
-	rows := make([]rowBasis, a.Rows)
-	for k, pass := range passOf {
-		row := rowBasis{airIn: air}
-		next := make([]profile, bases)
-		backward := pass%2 == 1
+	t := make([]float64, len(places))
+	for _, pass := range passOf {
 		for q, in := range air {
+			if q > 0 && q <= pass {
+				continue // the air has not met that pass yet
+			}
 			start := 0.0
 			if q == pass+1 {
 				start = 1
 			}
-			t := profile{make([]float64, len(places)), start, start}
-			end := relax[passRows[pass]].Run(start, in.inner, t.inner, backward)
-			if backward {
-				t.from = end
-			} else {
-				t.to = end
+			leaving[pass][q] += relax[passRows[pass]].Run(start, in, t, pass%2 == 1)
+			for i, v := range t {
+				in[i] = kept*in[i] + g*v
 			}
-			leaving[pass][q] += end
-			row.process = append(row.process, t)
-			next[q] = in.weighed(kept, t, g)
-		}
-		row.airOut = next
-		rows[k] = row
-		if a.Mixed {
-			mixed := make([]profile, bases)
-			for q := range next {
-				mixed[q] = flat(next[q].mean(weights))
+			if a.Mixed {
+				fill(in, mean(in, weights))
 			}
-			next = mixed
 		}
-		air = next
 	}
-
 	for p, sums := range leaving {
 		for q := range sums {
 			sums[q] /= float64(passRows[p])
 		}
 	}
 	inlet := passInlets(leaving)
-	blend := func(basis []profile) []float64 {
-		out := make([]float64, len(places)+2)
-		for q, p := range basis[1:] {
-			out[0] += p.from * inlet[q]
-			for i, v := range p.inner {
-				out[i+1] += v * inlet[q]
-			}
-			out[len(out)-1] += p.to * inlet[q]
-		}
-		return out
-	}
-	out := response{places: append(append([]float64{0}, places...), 1), transfer: ntu}
-	for k, row := range rows {
-		out.rows = append(out.rows, rowParts{passOf[k], blend(row.process), blend(row.airIn), blend(row.airOut)})
-	}
-	out.airLeft = air[0].mean(weights)
+
+	out := response{places: framed(0, places, 1), weights: framed(0, weights, 0), exact: rate(0) <= numeric.MostEven}
+	out.airLeft = mean(air[0], weights)
 	for q := range inlet {
-		part := air[q+1].mean(weights)
+		part := mean(air[q+1], weights)
 		out.air += part * inlet[q]
 		out.airLeft += part * (1 - inlet[q])
 	}
 	out.process = leaving[a.Passes-1][a.Passes] * inlet[a.Passes-1]
-	return out
-}
 
-// weighed returns a p + b q, place by place.
-func (p profile) weighed(a float64, q profile, b float64) profile {
-	out := profile{make([]float64, len(p.inner)), a*p.from + b*q.from, a*p.to + b*q.to}
-	for i, v := range p.inner {
-		out.inner[i] = a*v + b*q.inner[i]
+	now := make([]float64, len(out.places))
+	for _, pass := range passOf {
+		row := rowParts{pass, make([]float64, len(now)), now, make([]float64, len(now))}
+		last := len(now) - 1
+		end := relax[passRows[pass]].Run(inlet[pass], now[1:last], row.Process[1:last], pass%2 == 1)
+		row.Process[0], row.Process[last] = inlet[pass], end
+		if pass%2 == 1 {
+			row.Process[0], row.Process[last] = end, inlet[pass]
+		}
+		for i, v := range row.Process {
+			row.AirOut[i] = kept*now[i] + g*v
+		}
+		out.rows = append(out.rows, row)
+		if now = row.AirOut; a.Mixed {
+			now = make([]float64, len(now))
+			fill(now, mean(row.AirOut, out.weights))
+		}
 	}
 	return out
 }
 
-func (p profile) mean(weights []float64) float64 {
+func fill(x []float64, v float64) {
+	for i := range x {
+		x[i] = v
+	}
+}
+
+// framed returns x between two further values.
+func framed(first float64, x []float64, last float64) []float64 {
+	return append(append(append(make([]float64, 0, len(x)+2), first), x...), last)
+}
+
+func mean(x, weights []float64) float64 {
 	sum := 0.0
-	for i, v := range p.inner {
+	for i, v := range x {
 		sum += weights[i] * v
 	}
 	return sum

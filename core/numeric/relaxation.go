@@ -5,22 +5,23 @@ import "math"
 // stages is the number of Gauss points in a panel; the method is of order twice that.
 const stages = 8
 
-// foldings is how far a panel may relax, in e-foldings: there the error at its
-// end is below rounding and inside it 1e-10 for f as smooth as T.
-const foldings = 1
-
 // Relaxation solves dT/ds = rate (f(s) - T) for s from 0 to 1 by Gauss
 // collocation in panels short enough that only rounding is left. What T gains
 // over the way is rate times the mean of f - T to rounding, so a heat balance closes.
 //
-// Valid: rate >= 0 and at most of the order of a thousand.
+// Valid: rate >= 0, at most that of the mesh.
 // Source: Hairer & Wanner, Solving Ordinary Differential Equations II, Gauss
 // methods, from memory.
 type Relaxation struct {
-	panels int
-	reply  [stages][stages]float64 // T at the points from f at the points
-	carry  [stages]float64         // T at the points from T at the panel's start
-	step   float64                 // rate times panel length
+	kinds []collocated // one for each length of panel
+	kind  []int        // of each panel
+}
+
+// collocated is one length of panel.
+type collocated struct {
+	reply [stages][stages]float64 // T at the points from f at the points
+	carry [stages]float64         // T at the points from T at the panel's start
+	step  float64                 // rate times panel length
 }
 
 // gaussRule holds Gauss's points and weights on 0..1 and the integrals from 0
@@ -69,25 +70,24 @@ func legendre(x float64) []float64 {
 	return p
 }
 
-// Panels returns how many panels a rate needs.
-func Panels(rate float64) int { return max(1, int(math.Ceil(rate/foldings))) }
-
-// Places returns the points s at which f and T are sampled over so many panels,
-// and the weights with which samples add up to a mean.
-func Places(panels int) (places, weights []float64) {
-	length := 1 / float64(panels)
-	for n := range panels {
-		for i := range stages {
-			places = append(places, (float64(n)+collocation.points[i])*length)
-			weights = append(weights, collocation.weights[i]*length)
+// NewRelaxation prepares a rate [-] over the panels of a mesh.
+func NewRelaxation(rate float64, m Mesh) Relaxation {
+	r := Relaxation{kind: make([]int, len(m.lengths))}
+	for n, length := range m.lengths {
+		if mirror := len(m.lengths) - 1 - n; n > 0 && length == m.lengths[n-1] {
+			r.kind[n] = r.kind[n-1]
+		} else if mirror < n {
+			r.kind[n] = r.kind[mirror]
+		} else {
+			r.kind[n] = len(r.kinds)
+			r.kinds = append(r.kinds, collocate(rate*length))
 		}
 	}
-	return places, weights
+	return r
 }
 
-// NewRelaxation prepares a rate [-] over at least Panels(rate) panels.
-func NewRelaxation(rate float64, panels int) Relaxation {
-	r := Relaxation{panels: panels, step: rate / float64(panels)}
+func collocate(step float64) collocated {
+	r := collocated{step: step}
 	// (I + step A) T = T0 + step A f, solved for each unit f and for T0 = 1.
 	var m [stages][2*stages + 1]float64
 	for i := range stages {
@@ -127,26 +127,28 @@ func NewRelaxation(rate float64, panels int) Relaxation {
 
 // Run fills t with T at the places, given T(0) = start and f there, and returns
 // T(1). Backward runs from s = 1 to 0 instead: start is T(1) and T(0) is returned.
-func (r Relaxation) Run(start float64, f, t []float64, backward bool) float64 {
+func (r *Relaxation) Run(start float64, f, t []float64, backward bool) float64 {
+	panels := len(r.kind)
 	at := func(n, i int) int {
 		if backward {
-			return (r.panels-n)*stages - 1 - i
+			return (panels-n)*stages - 1 - i
 		}
 		return n*stages + i
 	}
-	for n := range r.panels {
+	for n, kind := range r.kind { // a mesh is the same from both ends
+		k := &r.kinds[kind]
 		gain := 0.0
 		for i := range stages {
-			v := r.carry[i] * start
+			v := k.carry[i] * start
 			for j := range stages {
-				v += r.reply[i][j] * f[at(n, j)]
+				v += k.reply[i][j] * f[at(n, j)]
 			}
 			t[at(n, i)] = v
 		}
 		for i := range stages {
 			gain += collocation.weights[i] * (f[at(n, i)] - t[at(n, i)])
 		}
-		start += r.step * gain
+		start += k.step * gain
 	}
 	return start
 }

@@ -7,6 +7,7 @@ import (
 	"errors"
 	"fmt"
 
+	"finwright/core/design"
 	"finwright/core/message"
 	"finwright/core/report"
 	"finwright/core/strict"
@@ -84,6 +85,8 @@ func failure(err error) []byte {
 	var t told
 	if errors.As(err, &t) {
 		text = t.Message
+	} else if errors.As(err, &design.FieldErrors{}) {
+		text = message.New("error.entries")
 	}
 	reply, err := json.Marshal(map[string]any{"error": map[string]any{"message": message.English().Render(text, "si"), "key": text.Key, "fields": t.fields}})
 	if err != nil {
