@@ -41,8 +41,9 @@ var headline = []string{"fin_od", "area_ratio", "fin_efficiency", "used_area", "
 // Evaluate computes every figure of a checked Input.
 func Evaluate(in Input) Result {
 	s := Solve(in)
+	judged := in.forming()
 	b := builder{in: &in, t: &in.Tube, s: &s}
-	r := Result{State: s, Heat: Rate(in), Auto: Auto(in), Headline: headline, Notices: notices(&in, &s)}
+	r := Result{State: s, Heat: Rate(in), Auto: Auto(in), Headline: headline, Notices: notices(&in, &s, judged)}
 	r.Notices = append(r.Notices, heatNotices(&in, r.Heat)...)
 	r.Groups = []Group{
 		{"efficiency", "surface", b.efficiency()},
@@ -57,7 +58,7 @@ func Evaluate(in Input) Result {
 	for g := range r.Groups {
 		for i := range r.Groups[g].Figures {
 			f := &r.Groups[g].Figures[i]
-			mark(f, in.good(f.ID), r.Notices)
+			mark(f, good(f.ID, judged), r.Notices)
 		}
 	}
 	return r

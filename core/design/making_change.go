@@ -88,7 +88,7 @@ func (m *Making) refusals(verdicts []shop.Verdict) map[string]bool {
 		}
 	}
 	s := Solve(m.in)
-	for _, n := range append(notices(&m.in, &s), heatNotices(&m.in, m.heat)...) {
+	for _, n := range append(notices(&m.in, &s, nil), heatNotices(&m.in, m.heat)...) {
 		if n.State == figure.No {
 			out[n.Field+" "+n.Message.Key] = true
 		}

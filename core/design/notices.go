@@ -19,7 +19,7 @@ const (
 var watched = map[string]bool{"fin_efficiency": true, "gap": true, "conductivity": true, "strip_width": true, "film": true, "air_drop": true, "hottest_root": true, "root_start_up": true, "root_upset": true}
 
 // notices remarks on a design that can be evaluated.
-func notices(in *Input, s *State) []Notice {
+func notices(in *Input, s *State, judged []formed) []Notice {
 	var out []Notice
 	t := &in.Tube
 	add := func(state figure.State, field, fig, key string, pairs ...any) {
@@ -32,7 +32,7 @@ func notices(in *Input, s *State) []Notice {
 	case material.Special:
 		add(figure.Watch, "fin_metal", "strip_width", "notice.metal_special", "metal", in.FinMetal.Name(), "type", message.Key("choice.fin_type."+string(t.Fin.Type)))
 	}
-	for _, f := range in.forming() {
+	for _, f := range judged {
 		if f.verdict.State == figure.Watch {
 			out = append(out, Notice{figure.Watch, f.field, f.figure, f.verdict.Why})
 		}
@@ -84,8 +84,8 @@ func (in *Input) forming() []formed {
 }
 
 // good reports whether a figure is fine unless something is remarked of it.
-func (in *Input) good(id string) bool {
-	for _, f := range in.forming() {
+func good(id string, judged []formed) bool {
+	for _, f := range judged {
 		if f.figure == id {
 			return f.verdict.State == figure.Good
 		}

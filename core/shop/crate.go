@@ -56,7 +56,7 @@ func Pack(k *Crate, t *tube.Tube, tubes int) (p Packing, why message.Message) {
 	case room == 0:
 		return p, message.New("shop.why.crate_small", "fin", quantity(units.Diameter, t.FinOD()))
 	case most == 0:
-		return p, message.New("shop.why.crate_heavy", "mass", quantity(units.Weight, one))
+		return p, message.New("shop.why.crate_heavy", "mass", quantity(units.Weight, one*(1+k.Tare)), "limit", quantity(units.Weight, limit))
 	}
 	p = Packing{Pitch: t.FinOD(), Separator: k.Separator, Room: room, ByMass: most < room}
 	p.PerCrate = min(room, most, tubes)

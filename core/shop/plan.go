@@ -2,6 +2,7 @@ package shop
 
 import (
 	"math"
+	"slices"
 
 	"finwright/core/message"
 	"finwright/core/units"
@@ -125,7 +126,8 @@ func (p *Plan) wind(c *Capability) {
 		p.Coils = append(p.Coils, option)
 	}
 	if p.Ledger == nil {
-		p.Absent[TheStrip] = message.New("shop.why.coil", "need", quantity(units.Run, p.Coils[0].Winding.Strip.PerTube()), "coil", quantity(units.Run, p.Coils[0].Winding.Usable()))
+		best := slices.MaxFunc(p.Coils, func(a, b CoilOption) int { return compare(a.Winding.capacity(), b.Winding.capacity()) })
+		p.Absent[TheStrip] = best.Winding.tooLittle()
 	}
 }
 

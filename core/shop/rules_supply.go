@@ -17,14 +17,14 @@ func judgeCoil(j *job) Verdict {
 		return unknown("shop.why.zones")
 	}
 	if w.fresh() <= 0 {
-		return Verdict{State: figure.No, Why: message.New("shop.why.coil_lost", "coil", quantity(units.Run, w.Coil.Length))}
+		return Verdict{State: figure.No, Why: w.tooLittle()}
 	}
 	need, capacity := w.Strip.PerTube(), w.capacity()
 	v := atMost(units.Run, need, capacity)
 	if v.State == figure.Good {
 		return v
 	}
-	v.Why = message.New("shop.why.coil", "need", quantity(units.Run, need), "coil", quantity(units.Run, capacity))
+	v.Why = w.tooLittle()
 	perMetre := w.Strip.Kept / j.o.Tube.FinnedLength()
 	change := Setting{Field: "tube_length", Kind: units.Distance, SI: float64(roundDown(j.o.Tube.Length - (need-capacity)/perMetre))}
 	shorter := j.o.With(change)
@@ -49,6 +49,14 @@ func (j *job) winding(o *Order) (best Winding, ok bool) {
 		}
 	}
 	return best, true
+}
+
+// tooLittle says why the coil serves no tube.
+func (w *Winding) tooLittle() message.Message {
+	if w.fresh() <= 0 {
+		return message.New("shop.why.coil_lost", "coil", quantity(units.Run, w.Coil.Length))
+	}
+	return message.New("shop.why.coil", "need", quantity(units.Run, w.Strip.PerTube()), "coil", quantity(units.Run, w.capacity()))
 }
 
 // capacity returns the strip that one tube can have from fresh coils within the joint rule.

@@ -99,12 +99,15 @@ func judgeSpans(j *job) Verdict {
 		w := atLeast(units.Distance, s.Width, need)
 		if v.Measure == nil || w.Measure.Margin < v.Measure.Margin {
 			v.Measure = w.Measure
+			v.Why = message.New("shop.why.span", "number", i+1, "width", quantity(units.Distance, s.Width), "need", quantity(units.Distance, need))
 		}
 		if w.State == figure.No {
 			v.State = figure.No
-			v.Why = message.New("shop.why.span", "number", i+1, "width", quantity(units.Distance, s.Width), "need", quantity(units.Distance, need))
 			v.Change = append(v.Change, Setting{"span_width", i, units.Distance, float64(roundUp(need)), ""})
 		}
+	}
+	if v.State == figure.Good {
+		v.Why = message.Message{}
 	}
 	return v
 }

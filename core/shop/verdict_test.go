@@ -123,8 +123,21 @@ func TestCoilLostAtItsEnds(t *testing.T) {
 	if v := verdict(t, Judge(&c, &c.Lines[0], &o), "coil"); v.State != figure.No || v.Why.Key != "shop.why.coil_lost" {
 		t.Errorf("%+v", v)
 	}
-	if p := Make(&c, &c.Lines[0], &o, nil); p.Ledger != nil || p.Absent[TheStrip].None() {
-		t.Error("strip is planned from coils that are lost at their ends")
+	if p := Make(&c, &c.Lines[0], &o, nil); p.Ledger != nil || p.Absent[TheStrip].Key != "shop.why.coil_lost" {
+		t.Errorf("strip from coils that are lost at their ends: %v", p.Absent[TheStrip])
+	}
+}
+
+// The plan gives the rule's reason: what coils give with the joints that are allowed.
+func TestCoilTooShortIsOneReason(t *testing.T) {
+	c, o := House(), footed()
+	for i := range c.Lines[0].Coils {
+		c.Lines[0].Coils[i].Mass = 0.8 // about forty metres, and a tube takes a hundred and ninety
+	}
+	v := verdict(t, Judge(&c, &c.Lines[0], &o), "coil")
+	p := Make(&c, &c.Lines[0], &o, nil)
+	if v.State != figure.No || !reflect.DeepEqual(p.Absent[TheStrip], v.Why) || p.Absent[TheStrip].Args["coil"] != quantity(units.Run, v.Measure.Limit) {
+		t.Errorf("%+v, %+v", v, p.Absent[TheStrip])
 	}
 }
 
@@ -146,6 +159,10 @@ func TestSpanHoldsTheRunDown(t *testing.T) {
 	v := verdict(t, list, "span_width")
 	if v.State != figure.No || len(v.Change) != 1 || v.Change[0].Index != 0 || math.Abs(v.Change[0].SI-0.127) > 1e-9 {
 		t.Errorf("%+v", v)
+	}
+	o.Tube.Spans = append(o.Tube.Spans, tube.Span{Centre: 5, Width: 0.1266})
+	if v := verdict(t, Judge(&c, &c.Lines[0], &o), "span_width"); v.Why.Args["number"] != 1 || v.Measure.Value != 0.126 || len(v.Change) != 2 {
+		t.Errorf("the narrowest of the spans is not named: %+v", v)
 	}
 	if v := verdict(t, list, "plain_end_b"); v.State != figure.No || math.Abs(v.Change[0].SI-0.112) > 1e-9 {
 		t.Errorf("end B with 15 mm of trim: %+v", v)

@@ -212,6 +212,21 @@ func TestLargeOrdersTakeNoMoreWork(t *testing.T) {
 	if !s.More || len(s.Blocks) > mostBlocks+1 || s.Shifts != 12 {
 		t.Errorf("%d blocks in %d shifts", len(s.Blocks), s.Shifts)
 	}
+	p.Winding.Coil.Length *= 1e4
+	listed := func(racks int) (tubes int) {
+		c.Crew.Shift, c.Lines[0].Racks.Tubes = 168*3600, racks
+		s, _ = p.Schedule(&c, 12)
+		for _, b := range s.Blocks {
+			tubes += b.Tubes
+		}
+		return tubes
+	}
+	if n := listed(100000); n > mostEvents || n < mostEvents/2 || !s.More {
+		t.Errorf("%d tubes listed in racks of a hundred thousand", n)
+	}
+	if n := listed(1); len(s.Blocks) > mostBlocks+1 || n > mostBlocks || !s.More {
+		t.Errorf("%d tubes listed in racks of one, in %d blocks", n, len(s.Blocks))
+	}
 }
 
 func TestFootedNeedsNoGroove(t *testing.T) {
