@@ -23,6 +23,9 @@ func (t Text) String() string {
 func Figure(k Kind, si float64, s System) Text {
 	sh := k.shown(s)
 	x := In(k, si, s)
+	if math.Abs(x) >= astronomic {
+		return Text{strconv.FormatFloat(x, 'g', 6, 64), k.Unit(s)}
+	}
 	if sh.feet {
 		return feetText(x)
 	}
@@ -32,10 +35,16 @@ func Figure(k Kind, si float64, s System) Text {
 	return Text{group(strconv.FormatFloat(x, 'f', sh.decimals, 64)), sh.unit}
 }
 
+// astronomic numbers are printed with an exponent: no one means them, and all their digits would fill the page.
+const astronomic = 1e12
+
 // Echo prints an input in the other system: short, no trailing noughts, fractions where the trade writes them.
 func Echo(k Kind, si float64, s System) string {
 	sh := k.shown(s)
 	x := In(k, si, s)
+	if math.Abs(x) >= astronomic {
+		return Text{strconv.FormatFloat(x, 'g', 6, 64), k.Unit(s)}.String()
+	}
 	if sh.feet {
 		return feetText(x).String()
 	}
@@ -55,7 +64,7 @@ func Echo(k Kind, si float64, s System) string {
 	if sh.significant > 0 {
 		v = significant(x, sh.significant)
 	}
-	if strings.Contains(v, ".") {
+	if strings.Contains(v, ".") && !strings.Contains(v, "e") {
 		v = strings.TrimRight(strings.TrimRight(v, "0"), ".")
 	}
 	return Text{v, sh.unit}.String()

@@ -42,7 +42,18 @@ type Parsed struct {
 var glyphFractions = strings.NewReplacer("½", " 1/2", "¼", " 1/4", "¾", " 3/4", "⅛", " 1/8", "⅜", " 3/8",
 	"⅝", " 5/8", "⅞", " 7/8", "−", "-", "⁄", "/")
 
+// greatest is a number beyond any quantity: from it on, one system's would no longer be a number in another.
+const greatest = 1e60
+
 func parse(k Kind, text string, s System) (Parsed, error) {
+	p, err := quantity(k, text, s)
+	if err == nil && !(math.Abs(p.SI) <= greatest) {
+		return Parsed{}, &ParseError{Kind: k, Text: text, Reason: NotANumber, Part: text}
+	}
+	return p, err
+}
+
+func quantity(k Kind, text string, s System) (Parsed, error) {
 	fail := func(r Reason, part string) (Parsed, error) {
 		return Parsed{}, &ParseError{Kind: k, Text: text, Reason: r, Part: part}
 	}
@@ -65,8 +76,13 @@ func parse(k Kind, text string, s System) (Parsed, error) {
 		return fail(why, t)
 	}
 	rest = strings.TrimSpace(rest)
+	typed := strings.TrimSpace(text)
 	if k == FinCount {
-		rest = strings.TrimSpace(strings.TrimSuffix(strings.ToLower(rest), "pitch"))
+		var named bool
+		if rest, named = strings.CutSuffix(strings.ToLower(rest), "pitch"); named {
+			rest = strings.TrimSpace(rest)
+			typed = strings.TrimSpace(typed[:len(typed)-len("pitch")])
+		}
 	}
 	if feet, inch, ok := feetAndInches(x, rest); ok && dim == dimLength {
 		if inch == "" {
@@ -81,7 +97,6 @@ func parse(k Kind, text string, s System) (Parsed, error) {
 		}
 		return Parsed{feet*foot + math.Copysign(y, feet)*0.0254, text}, nil
 	}
-	typed := strings.TrimSpace(text)
 	if rest == "" {
 		rest = k.Unit(s)
 		if rest != "" {
@@ -104,9 +119,6 @@ func parse(k Kind, text string, s System) (Parsed, error) {
 			return fail(DividesByNil, rest)
 		}
 		si = 1 / si
-	}
-	if math.IsInf(si, 0) {
-		return fail(NotANumber, t)
 	}
 	if k == Count && si != math.Trunc(si) {
 		return fail(NotWhole, t)

@@ -2,8 +2,13 @@ package units
 
 import (
 	"errors"
+	"maps"
 	"math"
+	"slices"
+	"strings"
 	"testing"
+
+	"finwright/internal/proof"
 )
 
 func TestParseReadsWhatPeopleType(t *testing.T) {
@@ -120,6 +125,8 @@ func TestBareNumberGetsItsUnit(t *testing.T) {
 	}{
 		{Diameter, "25.4", SI, "25.4 mm"},
 		{FinCount, "10", US, "10 fins/in"},
+		{FinCount, "10 pitch", US, "10 fins/in"},
+		{FinCount, "2.54 mm Pitch", US, "2.54 mm"},
 		{Wall, "14 BWG", US, "14 BWG"},
 		{Count, "120", SI, "120"},
 	} {
@@ -146,16 +153,77 @@ func TestEveryShownUnitReadsBack(t *testing.T) {
 	}
 }
 
-func FuzzParse(f *testing.F) {
-	for _, s := range []string{`1 1/4"`, "14 BWG", "10 fpi", "6 096 mm", "20' 6\"", "0,4", "-1e3 mm"} {
-		f.Add(s)
+// typed are texts as people type them, for a fuzzer to change.
+var typed = []string{
+	`1 1/4"`, "14 BWG", "#12", "10 fpi", "6 096 mm", "20' 6\"", "20 ft 6 1/2 in", "0,4", "-1e3 mm", "2,108", "5/8 in", "25.4", "2.54 mm pitch", "1½ in",
+	"120000 lb/h", "0.00018 m²K/W", "50 Btu/h·ft²·°F", "-40 °F", "85 %", "12 µm/m·K", "1.7 MMBtu/h", "6\u202f096 mm", "1e-9 m", "7.5 h", "3.20 /kg",
+}
+
+// readable holds a text of any kind to this: it is refused with a reason, or it is a number that prints, and what is kept of it
+// means the same in either system.
+func readable(t testing.TB, k Kind, text string, s System) {
+	p, err := parse(k, text, s)
+	if err != nil {
+		var why *ParseError
+		if !errors.As(err, &why) || why.Reason == "" {
+			t.Errorf("Parse(%s, %q): %v", k, text, err)
+		}
+		return
 	}
-	f.Fuzz(func(t *testing.T, text string) {
-		for _, k := range []Kind{Diameter, FinCount, Film, Count, Temp} {
-			p, err := Parse(k, text, US)
-			if err == nil && (math.IsNaN(p.SI) || math.IsInf(p.SI, 0)) {
-				t.Fatalf("Parse(%s, %q) = %v", k, text, p.SI)
+	if !(math.Abs(p.SI) <= greatest) {
+		t.Errorf("Parse(%s, %q) = %v", k, text, p.SI)
+	}
+	for _, other := range []System{SI, US} {
+		if again, err := parse(k, p.Text, other); err != nil || again.SI != p.SI {
+			t.Errorf("Parse(%s, %q) = %g is kept as %q, which reads as %g: %v", k, text, p.SI, p.Text, again.SI, err)
+		}
+		for _, out := range []string{Echo(k, p.SI, other), Figure(k, p.SI, other).String(), Full(k, p.SI, other)} {
+			if strings.Contains(out, "NaN") || strings.Contains(out, "Inf") {
+				t.Errorf("Parse(%s, %q) = %g prints as %q", k, text, p.SI, out)
 			}
 		}
+	}
+}
+
+var allKinds = slices.Sorted(maps.Keys(specs))
+
+func TestAnyTextIsReadable(t *testing.T) {
+	proof.Proof{Share: 5000, Full: 2_000_000, Seed: 2}.Run(t, func(c *proof.Case) {
+		text := proof.Text(c.Rand, typed...)
+		readable(c, allKinds[c.Rand.IntN(len(allKinds))], text, []System{SI, US}[c.Rand.IntN(2)])
 	})
+}
+
+func FuzzParse(f *testing.F) {
+	for i, text := range typed {
+		f.Add(i, text)
+	}
+	f.Fuzz(func(t *testing.T, kind int, text string) {
+		readable(t, allKinds[uint(kind)%uint(len(allKinds))], text, US)
+	})
+}
+
+// A number beyond any quantity is refused, and one that nobody means still prints in a line and reads back, in either system.
+func TestHugeNumbers(t *testing.T) {
+	for k := range specs {
+		if k == Count || k.Money() {
+			continue
+		}
+		for _, s := range []System{SI, US} {
+			for _, x := range []float64{1e11, 3e12, -4.5e17, 1e59, -1e59} {
+				text := Echo(k, x, s)
+				p, err := Parse(k, text, s)
+				if err != nil || math.Abs(p.SI/x-1) > 6e-3 || len(text) > 40 {
+					t.Errorf("%s in %s: %g prints %q, read as %g: %v", k, s, x, text, p.SI, err)
+				}
+			}
+		}
+	}
+	for _, text := range []string{"1e308 m", "-1e308", "1e61 ft", "1e307' 6\"", "1e-320 mm"} {
+		for _, k := range []Kind{Distance, FinCount} {
+			if p, err := Parse(k, text, US); err == nil && math.Abs(p.SI) > 1e60 {
+				t.Errorf("%s is read as %g", text, p.SI)
+			}
+		}
+	}
 }

@@ -83,6 +83,9 @@ func Long() bool { return os.Getenv(longVariable) != "" }
 func (p Proof) Run(t *testing.T, body func(*Case)) int {
 	t.Helper()
 	first, count := p.cases()
+	if Long() {
+		defer debug.SetGCPercent(debug.SetGCPercent(400)) // a case leaves much behind, and little of it lives
+	}
 	began := time.Now()
 	var next, failures atomic.Int64
 	var each sync.WaitGroup

@@ -1,6 +1,7 @@
 package bridge
 
 import (
+	"maps"
 	"math"
 	"math/rand/v2"
 	"strings"
@@ -101,8 +102,8 @@ func shape(r *rand.Rand, d document.Document) {
 // drawDocument draws a design: an example or the house's, with some entries changed or all of them.
 func drawDocument(r *rand.Rand) document.Document {
 	d := document.New()
-	if list := cases.List(); r.IntN(2) == 0 {
-		d = list[r.IntN(len(list))].Document()
+	if r.IntN(2) == 0 {
+		d.Fields = maps.Clone(examples[r.IntN(len(examples))].Fields)
 	}
 	d.Units = systems[r.IntN(2)]
 	changes := r.IntN(7)
@@ -118,6 +119,13 @@ func drawDocument(r *rand.Rand) document.Document {
 	}
 	return d
 }
+
+var examples = func() (list []document.Document) {
+	for _, c := range cases.List() {
+		list = append(list, c.Document())
+	}
+	return list
+}()
 
 func drawCommand(r *rand.Rand) document.Command {
 	s := document.Specs[r.IntN(len(document.Specs))]
