@@ -72,6 +72,24 @@ func TestReadNamesEveryWrongField(t *testing.T) {
 	}
 }
 
+// What is wrong is said with the number that was typed.
+func TestErrorsNameWhatWasTyped(t *testing.T) {
+	for _, c := range []struct{ field, text, want string }{
+		{"tube_length", "6,096", "“6,096” can be read two ways. Write 6.096 with a point, or 6096 without a mark."},
+		{"tube_wall", "-2,108 mm", "“-2,108 mm” can be read two ways. Write -2.108 with a point, or -2108 without a mark."},
+		{"tube_length", "20' 1,250", "“20' 1,250” can be read two ways. Write 1.250 with a point, or 1250 without a mark."},
+	} {
+		_, err := Read(doc(t, c.field, c.text))
+		var errs FieldErrors
+		if !errors.As(err, &errs) {
+			t.Fatal(err)
+		}
+		if got := message.English().Render(errs[0].Message, units.SI); got != c.want {
+			t.Errorf("%q, want %q", got, c.want)
+		}
+	}
+}
+
 func TestReadFindsWhatCannotGoTogether(t *testing.T) {
 	for name, c := range map[string]struct {
 		pairs []string
@@ -86,6 +104,7 @@ func TestReadFindsWhatCannotGoTogether(t *testing.T) {
 		"rolled":   {[]string{"fin_type", "extruded", "fin_profile", "rolled"}, "fin_profile"},
 		"tip":      {[]string{"fin_profile", "linear", "tip_thickness", "0.5 mm"}, "tip_thickness"},
 		"groove":   {[]string{"fin_type", "embedded", "groove_depth", "0.9 mm", "tube_wall", "0.8 mm"}, "groove_depth"},
+		"knurl":    {[]string{"fin_type", "knurled_footed", "fin_pitch", "1 fpi"}, "fin_pitch"},
 		"open":     {[]string{"fin_type", "knurled_overlap", "fin_pitch", "2 fpi"}, "fin_pitch"},
 		"ends":     {[]string{"tube_length", "200 mm", "plain_end_a", "120 mm", "plain_end_b", "80 mm"}, "tube_length"},
 		"own name": {[]string{"fin_metal", "own", "own_fin_name", " "}, "own_fin_name"},

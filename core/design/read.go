@@ -126,7 +126,7 @@ func (r *reader) parse(id, field string, k units.Kind, text string) float64 {
 	p, err := units.Parse(k, text, r.doc.Units)
 	var bad *units.ParseError
 	if errors.As(err, &bad) {
-		r.errs.add(field, "error."+string(bad.Reason), "text", bad.Text, "part", bad.Part, "accepts", Accepts(k))
+		r.errs = append(r.errs, FieldError{field, message.Unread(bad)})
 		return 0
 	}
 	lim, bounded := limits[id]
@@ -140,6 +140,3 @@ func (r *reader) parse(id, field string, k units.Kind, text string) float64 {
 	}
 	return p.SI
 }
-
-// Accepts names what may be typed for a kind.
-func Accepts(k units.Kind) message.Key { return message.Key("accepts." + string(k)) }

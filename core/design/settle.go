@@ -9,6 +9,7 @@ import (
 	"finwright/core/fin"
 	"finwright/core/fluid"
 	"finwright/core/inside"
+	"finwright/core/message"
 )
 
 const zeroCelsius = 273.15 // [K]
@@ -186,7 +187,11 @@ func (in *Input) wets(metal float64) bool {
 func outside(field string, err error) FieldErrors {
 	var range_ *fluid.OutOfRange
 	if errors.As(err, &range_) {
-		return FieldErrors{{field, range_.Message()}}
+		key := "error.process_beyond"
+		if field == "air_in" {
+			key = "error.air_beyond"
+		}
+		return FieldErrors{{field, message.New(key, "why", range_.Message())}}
 	}
 	panic(err) // no other error is documented
 }

@@ -61,7 +61,11 @@ func checkWidth(t *tube.Tube, errs *FieldErrors) {
 		least = 0
 	}
 	if t.Fin.Count.PerMetre() < least {
-		errs.add("fin_pitch", "error.too_open_for_foot", "least", message.Quantity{Kind: units.FinCount, SI: least})
+		key := "error.too_open_for_foot"
+		if t.Fin.Type == tube.KnurledFooted || t.Fin.Lap > 0 { // a lap does not help
+			key = "error.too_open_for_knurl"
+		}
+		errs.add("fin_pitch", key, "least", message.Quantity{Kind: units.FinCount, SI: least})
 	} else if t.Fin.Type.Wound() && t.StripWidth() <= 0 {
 		errs.add("strip_thickness", "error.no_width")
 	}

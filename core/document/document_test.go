@@ -5,10 +5,13 @@ import (
 	"errors"
 	"fmt"
 	"reflect"
+	"regexp"
 	"strings"
 	"testing"
 
+	"finwright/core/message"
 	"finwright/core/units"
+	"finwright/internal/proof"
 )
 
 func text(s string) *string { return &s }
@@ -189,18 +192,97 @@ func TestVersionOneKeepsItsFilm(t *testing.T) {
 	}
 }
 
-func FuzzOpen(f *testing.F) {
-	saved, _ := Save([]Document{New()})
-	f.Add(saved)
-	f.Fuzz(func(t *testing.T, text []byte) {
-		if designs, err := Open(text); err == nil {
-			for _, d := range designs {
-				if Check(d) != nil {
-					t.Fatal("opened a design that does not check")
-				}
+// saved are files for a fuzzer to change: this version's and older ones, and of one, two and no spans.
+var saved = func() (files []string) {
+	plain, spanned := New(), New()
+	spanned.Units = units.US
+	for range 2 {
+		spanned.Spans = append(spanned.Spans, nextSpan(spanned))
+	}
+	for version := 1; version <= Version; version++ {
+		for _, designs := range [][]Document{{plain}, {spanned, plain}} {
+			text, err := json.Marshal(Envelope{Format: Format, Version: version, Designs: designs})
+			if err != nil {
+				panic(err)
 			}
+			files = append(files, string(text))
 		}
-	})
+	}
+	return append(files, "{}", "[]", `{"format":"finwright-shop","version":1}`, "<html>", "a;b\n1;2")
+}()
+
+// decoders are words of those who read JSON, not of those who read the page.
+var decoders = regexp.MustCompile(`json|invalid character|unmarshal|struct|Go |document\.|EOF|\{|%!`)
+
+// openable holds a text to this: it is refused in words for people, or it is designs that are whole and save to the same.
+func openable(t testing.TB, text string) {
+	f, err := OpenFile([]byte(text))
+	if err != nil {
+		var why *OpenError
+		if !errors.As(err, &why) {
+			t.Fatalf("%v: %s", err, text)
+		}
+		said := message.English().Render(why.Message, units.SI)
+		if name, _ := why.Args["what"].(message.Message); name.Args["name"] == nil && decoders.MatchString(said) {
+			t.Errorf("%q is said of %s", said, text)
+		}
+		return
+	}
+	for _, d := range f.Designs {
+		if err := Check(d); err != nil {
+			t.Errorf("opens a design that does not check: %v", err)
+		}
+	}
+	again, err := Save(f.Designs)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if same, err := Open(again); err != nil || !reflect.DeepEqual(same, f.Designs) {
+		t.Errorf("saved and opened again it is another: %v", err)
+	}
+}
+
+func TestAnyFileIsOpenedOrRefused(t *testing.T) {
+	proof.Proof{Share: 500, Full: 2_000_000, Seed: 4}.Run(t, func(c *proof.Case) { openable(c, proof.Text(c.Rand, saved...)) })
+}
+
+func FuzzOpen(f *testing.F) {
+	for _, text := range saved {
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, text string) { openable(t, text) })
+}
+
+// Who opens another file is told what it is.
+func TestOtherFilesAreNamed(t *testing.T) {
+	for text, want := range map[string]string{
+		"":                            "empty",
+		" \n":                         "empty",
+		"\ufeff<!doctype html>":       "web page",
+		"%PDF-1.7":                    "PDF",
+		"PK\x03\x04…":                 "archive",
+		"\x89PNG…":                    "picture",
+		"od;wall\n1;2":                "plain text or a table",
+		saved[0][:300]:                "breaks off",
+		"nul":                         "plain text",
+		"null":                        "of data",
+		`{"format":"finwright-shop"}`: "capability file",
+		`{"format":7}`:                "of data",
+		strings.Repeat("[", 9000):     "damaged",
+		`{"format":"finwright-design","version":1,"designs":[7]}`: "not put together",
+		strings.Replace(saved[4], `"tube_od"`, `"tube_of"`, 1):    "“tube_of” is no entry",
+		strings.Replace(saved[4], `"1 in"`, `1`, 1):               "not put together",
+	} {
+		_, err := Open([]byte(text))
+		var why *OpenError
+		if !errors.As(err, &why) {
+			t.Errorf("%.40q opens: %v", text, err)
+			continue
+		}
+		if said := message.English().Render(why.Message, units.SI); !strings.Contains(said, want) {
+			t.Errorf("%.40q: %q does not say %q", text, said, want)
+		}
+	}
 }
 
 // A design of version 2 said nothing of its making: the shop's own figures hold.

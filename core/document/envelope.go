@@ -2,9 +2,11 @@ package document
 
 import (
 	"encoding/json"
-	"fmt"
+	"errors"
 	"slices"
 
+	"finwright/core/message"
+	"finwright/core/shop"
 	"finwright/core/strict"
 	"finwright/core/units"
 )
@@ -61,14 +63,6 @@ func fill(raw map[string]any, section string) map[string]any {
 	return fields
 }
 
-// OpenError says why a text is not a design file; the key is a message key.
-type OpenError struct {
-	Key    string
-	Detail string
-}
-
-func (e *OpenError) Error() string { return "document: " + e.Key + ": " + e.Detail }
-
 // Save writes designs as an envelope.
 func Save(designs []Document) ([]byte, error) {
 	return json.MarshalIndent(Envelope{Format, Version, designs}, "", " ")
@@ -92,18 +86,23 @@ func open(text []byte, version int, steps []func(map[string]any)) (File, error) 
 		Version int               `json:"version"`
 		Designs []json.RawMessage `json:"designs"`
 	}
-	if err := strict.Unmarshal(text, &raw); err != nil {
-		return File{}, &OpenError{"open.not_json", err.Error()}
+	err := strict.Unmarshal(text, &raw)
+	var other *json.UnmarshalTypeError
+	switch {
+	case errors.As(err, &other):
+		return File{}, refuse("open.not_design")
+	case err != nil:
+		return File{}, refuse("open.not_json", "what", whatIs(text))
 	}
 	switch {
-	case raw.Format != Format:
-		return File{}, &OpenError{"open.not_design", raw.Format}
+	case raw.Format == shop.Format:
+		return File{}, refuse("open.is_shop")
+	case raw.Format != Format || raw.Version < 1:
+		return File{}, refuse("open.not_design")
 	case raw.Version > version:
-		return File{}, &OpenError{"open.newer", fmt.Sprint(raw.Version)}
-	case raw.Version < 1:
-		return File{}, &OpenError{"open.not_design", fmt.Sprint(raw.Version)}
+		return File{}, refuse("open.newer", "version", raw.Version, "known", version)
 	case len(raw.Designs) == 0 || len(raw.Designs) > maxDesigns:
-		return File{}, &OpenError{"open.count", fmt.Sprint(len(raw.Designs))}
+		return File{}, refuse("open.count", "count", len(raw.Designs), "most", maxDesigns)
 	}
 	out := File{Designs: make([]Document, 0, len(raw.Designs))}
 	if raw.Hand > 0 && raw.Hand < len(raw.Designs) {
@@ -113,7 +112,7 @@ func open(text []byte, version int, steps []func(map[string]any)) (File, error) 
 		if raw.Version < version {
 			var err error
 			if design, err = lift(design, steps[raw.Version-1:version-1]); err != nil {
-				return File{}, &OpenError{"open.shape", err.Error()}
+				return File{}, damaged("built")
 			}
 		}
 		d, err := whole(design)
@@ -139,43 +138,52 @@ func lift(design []byte, steps []func(map[string]any)) ([]byte, error) {
 func whole(text []byte) (Document, error) {
 	var d Document
 	if err := strict.Decode(text, &d); err != nil {
-		return d, &OpenError{"open.shape", err.Error()}
+		return d, damaged("built")
 	}
 	return d, Check(d)
 }
 
 // Check reports whether d has every field, no other, and nothing outsized.
 func Check(d Document) error {
-	bad := func(what string) error { return &OpenError{"open.shape", what} }
-	if d.Units != units.SI && d.Units != units.US {
-		return bad("units")
+	switch {
+	case d.Units != units.SI && d.Units != units.US:
+		return damaged("units")
+	case len(d.Spans) > maxSpans:
+		return damaged("spans", "most", maxSpans)
+	case len(d.Title) > maxText:
+		return damaged("long", "label", message.Key("page.design_title"), "most", maxText)
 	}
-	if len(d.Spans) > maxSpans {
-		return bad("spans")
-	}
-	if len(d.Title) > maxText {
-		return bad("title")
-	}
-	fields := map[string]Field{}
-	for id, f := range d.Fields {
+	for id := range d.Fields {
 		if _, ok := Find(id); !ok {
-			return bad(id)
+			return damaged("unknown", "name", cut(id))
 		}
-		fields[id] = f
 	}
 	for _, s := range Specs {
-		if _, ok := fields[s.ID]; !ok {
-			return bad(s.ID)
+		label := message.Key("field." + s.ID)
+		f, ok := d.Fields[s.ID]
+		if !ok {
+			return damaged("missing", "label", label)
+		}
+		if err := checkField(f, label); err != nil {
+			return err
 		}
 	}
-	for i, s := range d.Spans {
-		fields[fmt.Sprintf("span %d centre", i+1)] = s.Centre
-		fields[fmt.Sprintf("span %d width", i+1)] = s.Width
-	}
-	for id, f := range fields {
-		if len(f.Text) > maxText || !slices.Contains(Origins, f.Origin) {
-			return bad(id)
+	for _, s := range d.Spans {
+		for _, f := range []Field{s.Centre, s.Width} {
+			if err := checkField(f, "page.bare_span"); err != nil {
+				return err
+			}
 		}
+	}
+	return nil
+}
+
+func checkField(f Field, label message.Key) error {
+	switch {
+	case len(f.Text) > maxText:
+		return damaged("long", "label", label, "most", maxText)
+	case !slices.Contains(Origins, f.Origin):
+		return damaged("origin", "label", label)
 	}
 	return nil
 }

@@ -20,10 +20,11 @@ func TestLimit(t *testing.T) {
 		{"inside", Limit{"reynolds", units.Count, 5000, 1000, 8000}, true, 0, ""},
 		{"on the bound as inches give it", Limit{"fin_height", units.Height, 0.625 * 0.0254, 0, 0.015875}, true, 0, ""},
 		{"above", Limit{"reynolds", units.Count, 8638, 1000, 8000}, false, 0.07975, "Reynolds number 8638 is outside 1000 to 8000"},
-		{"below", Limit{"rows", units.Count, 4, 6, inf}, false, 1.0 / 3, "tube rows 4 is not above 6"},
-		{"open below", Limit{"rows", units.Count, 9, -inf, 6}, false, 0.5, "tube rows 9 is not below 6"},
+		{"below", Limit{"rows", units.Count, 4, 6, inf}, false, 1.0 / 3, "tube rows 4 is below 6"},
+		{"open below", Limit{"rows", units.Count, 9, -inf, 6}, false, 0.5, "tube rows 9 is above 6"},
 		{"above zero", Limit{"relative_humidity", units.Factor, 0.5, -1, 0}, false, 0.5, "relative humidity 0.5 is outside -1 to 0"},
 		{"a single value", Limit{"layout", units.Count, 1, 0, 0}, false, 1, ""},
+		{"of a choice", Limit{"in_line", units.Count, 1, 0, 0}, false, 1, "rows stand in line, and it holds for staggered ones"},
 		{"no number", Limit{"reynolds", units.Count, math.NaN(), 1000, 8000}, false, inf, ""},
 	} {
 		if c.limit.In() != c.in || math.Abs(c.limit.Passed()-c.passed) > 1e-9 && c.limit.Passed() != c.passed {

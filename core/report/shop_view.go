@@ -4,7 +4,6 @@ import (
 	"strconv"
 	"strings"
 
-	"finwright/core/design"
 	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/shop"
@@ -42,7 +41,7 @@ func (w Writer) ShopForm(c shop.Capability) ShopForm {
 		steps := strings.Split(field.Path, "/")
 		item := &ShopItem{Path: field.Path, Label: w.itemLabel(steps), Value: true, Text: field.Text, Choices: w.shopChoices(field)}
 		if field.Kind != "" {
-			item.Hint = w.Texts.Text(string(design.Accepts(field.Kind)))
+			item.Hint = w.Texts.Text(string(message.Accepts(field.Kind)))
 		}
 		f.put(steps, item)
 	}

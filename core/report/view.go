@@ -147,7 +147,7 @@ func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[
 			Used: design.Used(d, spec.ID), Watch: strings.Join(watch[spec.ID], " "), Error: w.wrong(wrong, spec.ID),
 		}
 		if spec.Number() {
-			field.Hint = w.Texts.Text(string(design.Accepts(spec.Kind)))
+			field.Hint = w.Texts.Text(string(message.Accepts(spec.Kind)))
 		}
 		if res != nil {
 			if q, ok := res.Auto[spec.ID]; ok {

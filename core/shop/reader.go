@@ -337,7 +337,7 @@ func (r *reader) quantity(node any, v reflect.Value, t tag, path string) {
 	var bad *units.ParseError
 	switch {
 	case errors.As(err, &bad):
-		r.fault(path, "error."+string(bad.Reason), "text", bad.Text, "part", bad.Part, "accepts", message.Key("accepts."+string(t.kind)))
+		r.faults = append(r.faults, Fault{Path: path, Why: message.Unread(bad)})
 		return
 	case !t.holds(p.SI):
 		r.faults = append(r.faults, Fault{path, t.outside(text), typedIn(t.kind, text)})

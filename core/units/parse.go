@@ -26,7 +26,7 @@ type ParseError struct {
 	Kind   Kind
 	Text   string
 	Reason Reason
-	Part   string // the piece at fault, where there is one
+	Part   string // the piece at fault, where there is one; of TwoWays the number
 }
 
 func (e *ParseError) Error() string {
@@ -55,6 +55,9 @@ func parse(k Kind, text string, s System) (Parsed, error) {
 
 func quantity(k Kind, text string, s System) (Parsed, error) {
 	fail := func(r Reason, part string) (Parsed, error) {
+		if r == TwoWays {
+			part, _ = cutDecimal(part)
+		}
 		return Parsed{}, &ParseError{Kind: k, Text: text, Reason: r, Part: part}
 	}
 	t := dropThinSpaces(glyphFractions.Replace(text))

@@ -58,7 +58,7 @@ func showFile(f document.File, pending []document.Command, area *sheet, want wan
 func cut(err error) error {
 	var oe *document.OpenError
 	if errors.As(err, &oe) && oe.Key == "open.not_json" {
-		return &document.OpenError{Key: "open.bad_link"}
+		return &document.OpenError{Message: message.New("open.bad_link")}
 	}
 	return err
 }
@@ -66,13 +66,9 @@ func cut(err error) error {
 func said(err error) string {
 	var oe *document.OpenError
 	if errors.As(err, &oe) {
-		return message.English().Render(openMessage(oe), "si")
+		return message.English().Render(oe.Message, "si")
 	}
 	return message.English().Render(message.New("error.fault", "detail", err.Error()), "si")
-}
-
-func openMessage(e *document.OpenError) message.Message {
-	return message.New(e.Key, "detail", e.Detail)
 }
 
 type saveArgs struct {
@@ -107,7 +103,7 @@ func open(a openArgs) (any, error) {
 	}
 	var oe *document.OpenError
 	if errors.As(err, &oe) {
-		return nil, told{Message: openMessage(oe)}
+		return nil, told{Message: oe.Message}
 	}
 	if err != nil {
 		return nil, err

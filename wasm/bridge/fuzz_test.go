@@ -94,7 +94,7 @@ func answerable(t testing.TB, method string, args any) {
 	}
 }
 
-var anyDesign = proof.Proof{Share: 150, Full: 500_000, Seed: 8}
+var anyDesign = proof.Proof{Share: 60, Full: 500_000, Seed: 8}
 
 // Whatever design is on the page and whatever is asked of it, there is an answer.
 func TestAnyDesignIsAnswered(t *testing.T) {

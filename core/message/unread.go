@@ -1,0 +1,19 @@
+package message
+
+import (
+	"strings"
+
+	"finwright/core/units"
+)
+
+// Unread says why a text was not read as a quantity, and what would be: a number that can be read two ways is shown in both.
+func Unread(e *units.ParseError) Message {
+	m := New("error."+string(e.Reason), "text", e.Text, "part", e.Part, "accepts", Accepts(e.Kind))
+	if e.Reason == units.TwoWays {
+		m.Args["point"], m.Args["plain"] = strings.Replace(e.Part, ",", ".", 1), strings.Replace(e.Part, ",", "", 1)
+	}
+	return m
+}
+
+// Accepts names what may be typed for a kind.
+func Accepts(k units.Kind) Key { return Key("accepts." + string(k)) }
