@@ -3,60 +3,204 @@
 //
 // commit() changes the history; live() only shows what a command would give, always starting from the history's current
 // document, so that a pull or a typed word makes one step of undo however many answers it takes.
+//
+// What the engine cannot take is set aside: it stays where it was typed, with its reason, and the rest goes on without it.
 
+import { EngineError, EngineLost } from "./engine.js";
 import { createHistory } from "./history.js";
-import { keepWorking } from "./store/slot.js";
+import { LoadFailure } from "./loader.js";
 
 /**
- * @typedef {{document: any, view: any}} Reply
+ * @typedef {{document: any, steps?: any[], before?: any[], after?: any[], view: any}} Reply
+ *   steps: what each of several commands but the last gave; before, after: the other designs of its file
  * @typedef {{settled: boolean, since?: number}} How  settled: in the history, not a glimpse; since: time of the pointer event
+ * @typedef {{op: string, [member: string]: any}} Command
+ * @typedef {{command: Command, text: string, reason: string, lost: boolean}} Aside
+ * @typedef {{command: Command, reason?: string, lost?: boolean}} Pending  with a reason: set aside
+ * @typedef {{commands: Command[], since?: number, after?: Promise<void>, work?: () => Promise<void>, moves?: boolean, done?: () => void}} Job
+ *   after: a glimpse of the same; work: something else than commands; moves: it has changed the history, so that what is shown is no longer what is entered
+ */
+
+/**
+ * @typedef {{key: string, command: Command, shown: boolean, asked: boolean, sent: boolean, committed: boolean, accept: (view: any) => boolean, answer: Promise<void>}} Glimpse
+ *   asked: it waits for its answer, sent to the engine or not yet; committed: it is to be a step of the history as well
  */
 
 /**
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
- * @param {(live?: boolean) => {sheet: object, quantity: string}} area what the drawing and the section are to show; live: for a glimpse
- * @param {{show: (reply: Reply, how: How) => void, failed: (error: Error) => void, told: (name: string) => void}} page
+ * @param {(live?: boolean) => {sheet: object | null, quantity: string}} area what the drawing and the section are to show; live: for a glimpse
+ * @param {{
+ *   show: (reply: Reply, how: How) => void,
+ *   aside: (asides: Map<string, Aside>) => void,
+ *   answer: (state: import("./answer.js").State) => void,
+ *   keep: (work: import("./history.js").Entry & {pending: Pending[]}) => void,
+ *   reason: (error: Error) => string,
+ *   failed: (error: Error) => void,
+ * }} page  keep is called before the engine is asked; reason says in words why a command was set aside
  */
 export function createDesign(engine, area, page) {
   const history = createHistory();
-
-  /** @type {Promise<void>} */
-  let queue = Promise.resolve();
-  /** @type {null | {key: string, command: object}} a live command that is not yet in the history */
-  let pending = null;
-  /** @type {object[]} */
-  let asked = []; // commands that were entered and not answered
+  /** @type {Job[]} */ const waiting = [];
+  /** @type {Job | null} */ let running = null;
+  /** @type {Promise<void>} */ let drained = Promise.resolve();
+  /** @type {null | Glimpse} a live command that is not yet in the history */
+  let glimpse = null;
+  let typing = ""; // the key of a text that has not been tried yet
   let era = 0; // answers to live commands of an earlier era come too late
-  /** @type {Reply | null} */
-  let shown = null;
+  let broken = false; // what should be shown got no answer
+  let refreshing = 0; // questions for the same document in another section or size
+  /** @type {Map<string, Aside>} */ const asides = new Map();
+  /** @type {Reply | null} */ let shown = null;
 
-  /**
-   * @param {Reply} reply
-   * @param {How} how
-   */
+  function publish() {
+    const lost = broken || [...asides.values()].some((aside) => aside.lost);
+    if (lost) page.answer("lost");
+    else if (asides.size) page.answer("refused");
+    else if (running || waiting.length || refreshing || glimpse?.asked) page.answer("asked");
+    else if (typing || (glimpse && !glimpse.shown)) page.answer("entered");
+    else page.answer(shown?.view.valid ? "answered" : "refused");
+  }
+
+  /** @param {Reply} reply @param {How} how */
   function show(reply, how) {
     shown = reply;
-    page.show(reply, how);
+    try {
+      page.show(reply, how);
+      broken = false;
+    } catch (error) {
+      broken = true; // who knows what is in sight
+      page.failed(/** @type {Error} */ (error));
+    }
+    if (!broken && !asides.size && reply.view.valid) page.answer("answered"); // if only until the next line: so long as answers come, nothing is late
+    publish();
   }
 
-  /** Work on the history goes one at a time, each on what the last one left. @param {() => Promise<void>} work */
-  function next(work) {
-    era++;
-    pending = null;
-    queue = queue.then(work).catch(page.failed);
-    return queue;
-  }
-
-  /** Writes the working copy before the engine is asked, and after it has answered. */
   function keep() {
     if (!history.entry) return;
-    const told = keepWorking({ ...history.entry, pending: pending ? [...asked, pending.command] : asked });
-    if (told) page.told(told);
+    const open = [...(running ? [running] : []), ...waiting].flatMap(({ commands }) => commands.map((command) => ({ command })));
+    const aside = [...asides.values()].map(({ command, reason, lost }) => ({ command, reason, lost }));
+    const typed = glimpse && textOf(glimpse.command) !== null ? [{ command: glimpse.command }] : [];
+    page.keep({ ...history.entry, pending: [...open, ...typed, ...aside] });
   }
 
-  /** @param {object | null} command */
-  async function edited(command) {
-    return engine.call("edit", { document: history.current, commands: command ? [command] : [], ...area() });
+  /** @param {string} key @param {Command} command @param {Error} error */
+  function setAside(key, command, error) {
+    asides.set(key, { command, text: textOf(command) ?? "", reason: page.reason(error), lost: !(error instanceof EngineError) });
+    console.error(error);
+    page.aside(asides);
+  }
+
+  /** @param {string} [key] without it, all */
+  function takeBack(key) {
+    const had = asides.size;
+    if (key === undefined) asides.clear();
+    else asides.delete(key);
+    if (asides.size !== had) page.aside(asides);
+  }
+
+  const isAside = (/** @type {string} */ key, /** @type {Command} */ command) => same(asides.get(key)?.command, command);
+
+  /** Work on the history goes one at a time, each on what the last one left. @param {Job} job @returns {Promise<void>} when it is done */
+  function next(job) {
+    era++;
+    glimpse = null;
+    waiting.push(job);
+    keep();
+    publish();
+    if (!running) drained = drain();
+    return new Promise((resolve) => (job.done = resolve));
+  }
+
+  async function drain() {
+    for (let job = waiting.shift(); job; job = waiting.shift()) {
+      running = job;
+      publish();
+      try {
+        await (job.work ?? (() => edit(/** @type {Job} */ (job))))();
+      } catch (error) {
+        const none = error instanceof LoadFailure; // there is no engine: the next change tries again
+        broken ||= !answers(error) || Boolean(job.moves);
+        page.failed(/** @type {Error} */ (error));
+        if (none) {
+          waiting.unshift(job);
+          break;
+        }
+      }
+      job.done?.();
+    }
+    running = null;
+    if (history.current) keep();
+    publish();
+  }
+
+  /** @param {Command[]} commands @returns {Promise<Reply>} */
+  const edited = (commands) => engine.call("edit", { document: history.current, commands, ...area() });
+
+  /** @param {Job} job */
+  async function edit(job) {
+    await job.after;
+    const { since } = job;
+    const commands = job.commands.filter((command) => !isAside(keyOf(command), command));
+    if (!commands.length) return;
+    try {
+      const reply = await edited(commands);
+      for (const document of [...(reply.steps ?? []), reply.document]) {
+        if (!same(document, history.current)) history.push(document);
+      }
+      keep();
+      show(reply, { settled: true, since });
+    } catch (error) {
+      if (!answers(error)) throw error;
+      const [command] = commands;
+      // Of several commands asked together each is asked alone, to find the one at fault.
+      if (commands.length > 1) return void waiting.unshift(...commands.map((one) => ({ commands: [one] })));
+      if (textOf(command) !== null) return setAside(keyOf(command), command, /** @type {Error} */ (error));
+      // What was pulled or pressed has no place of its own to stay in.
+      page.failed(/** @type {Error} */ (error));
+      waiting.unshift(again());
+    }
+  }
+
+  /** Shows the history's document as it now is. @param {() => void} [change] of the history, when its turn comes @returns {Job} */
+  function again(change) {
+    /** @type {Job} */
+    const job = {
+      commands: [],
+      moves: true,
+      async work() {
+        change?.();
+        change = undefined; // once, also where it must be asked again
+        show(await edited([]), { settled: true });
+      },
+    };
+    return job;
+  }
+
+  /**
+   * @param {Glimpse} mine
+   * @param {number} [since]
+   */
+  async function look(mine, since) {
+    const began = era;
+    if (!running && waiting.length) drained = drain(); // there was no engine
+    await drained;
+    if (glimpse !== mine || !history.current) return;
+    mine.sent = true;
+    try {
+      const reply = await engine.callLatest("live", "edit", { document: history.current, commands: [mine.command], ...area(true) });
+      mine.asked = false;
+      if (began !== era) return;
+      if (!reply) return;
+      mine.shown = mine.accept(reply.view);
+      if (mine.shown) show(reply, { settled: false, since });
+      else publish();
+    } catch (error) {
+      mine.asked = false;
+      if (glimpse !== mine && !mine.committed) return;
+      if (answers(error) && textOf(mine.command) !== null) setAside(mine.key, mine.command, /** @type {Error} */ (error));
+      else page.failed(/** @type {Error} */ (error));
+      publish();
+    }
   }
 
   return {
@@ -68,98 +212,171 @@ export function createDesign(engine, area, page) {
       return shown?.view;
     },
 
+    /** Whether what is shown is in the history, and no glimpse. */
+    get settled() {
+      return shown !== null && same(shown.document, history.current);
+    },
+
+    /** Resolves when all that was entered has been answered, or been set aside. */
+    rest: () => drained,
+
     /**
      * Takes a document that came whole: saved, opened, an example.
      * @param {() => Promise<Reply | null>} ask
      * @param {{work?: string, looked?: boolean}} [how]
      */
     replace: (ask, how) =>
-      next(async () => {
-        const reply = await ask();
-        if (!reply) return;
-        history.arrive(reply, how);
-        keep();
-        show(reply, { settled: true });
+      next({
+        commands: [],
+        async work() {
+          const reply = await ask();
+          if (!reply) return;
+          takeBack();
+          history.arrive(reply, how);
+          keep();
+          show(reply, { settled: true });
+        },
       }),
 
     /**
-     * @param {object} command
+     * @param {Command} command
      * @param {number} [since]
      */
-    commit(command, since) {
-      const done = next(async () => {
-        try {
-          const reply = await edited(command);
-          if (!same(reply.document, history.current)) history.push(reply.document);
-          show(reply, { settled: true, since });
-        } finally {
-          asked = asked.filter((one) => one !== command);
-          keep();
-        }
-      });
-      asked = [...asked, command];
+    async commit(command, since) {
+      const key = keyOf(command);
+      if (typing === key) typing = "";
+      if (isAside(key, command)) {
+        glimpse = null;
+        return publish(); // it has been asked as often as it should
+      }
+      takeBack(key);
+      let after;
+      if (glimpse?.asked && glimpse.sent && same(glimpse.command, command)) {
+        glimpse.committed = true;
+        after = glimpse.answer;
+      }
+      const last = waiting.at(-1);
+      if (!last || last.work || after) return next({ commands: [command], since, after });
+      const merged = merge(last.commands.at(-1), command);
+      if (merged) last.commands.splice(-1, 1, merged);
+      else last.commands.push(command);
+      last.since = since;
+      era++;
+      glimpse = null;
       keep();
-      return done;
+      if (!running) drained = drain(); // there was no engine
+    },
+
+    /** A text is being typed and has not been tried. @param {string} key */
+    enter(key) {
+      typing = key;
+      publish();
     },
 
     /**
-     * @param {string} key what is being changed; another key first commits what is pending
-     * @param {object} command
+     * @param {Command} command of another key than the last: commits first what is pending
      * @param {{since?: number, accept?: (view: any) => boolean}} [more]
      */
-    async live(key, command, { since, accept = () => true } = {}) {
-      if (pending && pending.key !== key) this.commit(pending.command);
-      const mine = { key, command };
-      pending = mine;
-      keep();
-      const began = era;
-      await queue;
-      if (pending !== mine || began !== era) return;
-      try {
-        const args = { document: history.current, commands: [command], ...area(true) };
-        const reply = await engine.callLatest("live", "edit", args);
-        if (reply && began === era && accept(reply.view)) show(reply, { settled: false, since });
-      } catch (error) {
-        page.failed(/** @type {Error} */ (error));
-      }
+    async live(command, { since, accept = () => true } = {}) {
+      const key = keyOf(command);
+      if (typing === key) typing = "";
+      if (glimpse && glimpse.key !== key) this.commit(glimpse.command);
+      if (isAside(key, command)) return publish();
+      takeBack(key);
+      /** @type {Glimpse} */
+      const mine = { key, command, shown: false, asked: true, sent: false, committed: false, accept, answer: Promise.resolve() };
+      glimpse = mine;
+      if (textOf(command) !== null) keep();
+      publish();
+      mine.answer = look(mine, since);
+      await mine.answer;
     },
 
     /** Forgets what is pending and shows the history's document again. */
-    cancel() {
-      const done = next(async () => show(await edited(null), { settled: true }));
-      keep();
-      return done;
-    },
+    cancel: () => next(again()),
 
     /** Shows the same document anew, for a sheet of another size. */
     async refresh() {
-      const began = era;
-      await queue;
-      if (began !== era || pending || !history.current) return;
-      const args = { document: history.current, commands: [], ...area() };
-      const reply = await engine.callLatest("refresh", "edit", args);
-      if (reply && began === era && !pending) show(reply, { settled: true });
+      refreshing++;
+      publish();
+      try {
+        let began;
+        do {
+          began = era; // what was asked meanwhile was asked for the old size
+          await drained;
+        } while (began !== era);
+        if (!history.current) return;
+        if (glimpse) return await look(glimpse);
+        const reply = await engine.callLatest("refresh", "edit", { document: history.current, commands: [], ...area() });
+        if (reply && began === era && !glimpse) show(reply, { settled: true });
+      } catch (error) {
+        broken = true;
+        page.failed(/** @type {Error} */ (error));
+      } finally {
+        refreshing--;
+        publish();
+      }
     },
 
-    undo: () =>
-      next(async () => {
-        history.undo();
-        show(await edited(null), { settled: true });
-        keep();
-      }),
-    redo: () =>
-      next(async () => {
-        history.redo();
-        show(await edited(null), { settled: true });
-        keep();
-      }),
+    /** What was set aside goes first. */
+    undo() {
+      const set = asides.size > 0;
+      takeBack();
+      return next(again(set ? undefined : history.undo));
+    },
+    redo: () => next(again(history.redo)),
+
+    /** Goes on with what was entered and not answered before the page was last left. @param {Pending[]} pending */
+    resume(pending) {
+      for (const { command, reason, lost = false } of pending) {
+        if (reason) asides.set(keyOf(command), { command, text: textOf(command) ?? "", reason, lost });
+        else this.commit(command);
+      }
+      page.aside(asides);
+      publish();
+    },
   };
+}
+
+/** Whether it was the engine that answered so, and not its absence. @param {unknown} error */
+const answers = (error) => error instanceof EngineError || error instanceof EngineLost;
+
+/** What a command changes: of two with one key the later counts. @param {Command} command */
+function keyOf({ op, values = [], index, part, field }) {
+  switch (op) {
+    case "set":
+      return values.map((/** @type {any} */ value) => value.field).join();
+    case "span":
+      return `span ${index} ${part}`;
+    case "origin":
+      return `origin ${field}`;
+  }
+  return op;
+}
+
+/** The text that a command brings from a field, or null. @param {Command} command @returns {string | null} */
+function textOf({ op, values = [], text }) {
+  if (op === "set") return values.length === 1 ? (values[0].text ?? null) : null;
+  return text ?? null;
+}
+
+/**
+ * One command for two that wait, or null where each is a step of its own. Keys held down come faster than answers.
+ * @param {Command | undefined} first
+ * @param {Command} second
+ */
+function merge(first, second) {
+  if (!first || first.op !== "set" || second.op !== "set" || keyOf(first) !== keyOf(second)) return null;
+  const [before, after] = [first.values[0], second.values[0]];
+  if (!after.steps || second.values.length !== 1) return second;
+  if (before.steps) return { op: "set", values: [{ field: after.field, steps: before.steps + after.steps }] };
+  return null;
 }
 
 /**
  * The engine writes the members of a document always in the same order.
- * @param {object} a
- * @param {object} b
+ * @param {object | undefined} a
+ * @param {object | undefined} b
  */
 function same(a, b) {
   return JSON.stringify(a) === JSON.stringify(b);

@@ -15,6 +15,7 @@ import { createPicture } from "./picture.js";
  *   onRelease: (values: import("./grips.js").Value[], event: Event) => void,
  *   onCancel: () => void,
  *   requestSVG: () => Promise<string | null>,
+ *   onFailure: (error: Error) => void,
  *   onTransform?: (transform: import("./overlay.js").Transform) => void,
  * }} page  requestSVG gives the last scene as a picture, or null if a newer one is on its way
  */
@@ -52,12 +53,10 @@ export function createDrawing(root, page) {
       const resized = scene && (scene.width !== next.width || scene.height !== next.height);
       scene = next;
       painter.send({ ink: scene.ink });
-      picture?.show(scene, pan.transform());
+      picture?.show(scene, pan.transform()).catch(page.onFailure);
       if (resized) pan.keep();
       else lay();
     },
-    /** @param {boolean} stale what is shown is not what is entered */
-    setStale: (stale) => root.classList.toggle("stale", stale),
     /** Loads the program that paints; true when it has taken over from the picture. */
     async quicken() {
       if (!(await painter.start())) return false;

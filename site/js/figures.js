@@ -1,6 +1,7 @@
 // @ts-check
 // Figures: name, value, unit, mark. They are made once and then only rewritten, since a pull rewrites them with every move.
 
+import { write } from "./keyed.js";
 import { setMark } from "./mark.js";
 
 /**
@@ -15,8 +16,9 @@ const template = /** @type {HTMLTemplateElement} */ (document.getElementById("fi
  * @param {HTMLElement} groups
  * @param {HTMLElement} cards holds the homes of groups that do not stand with the others, by data-home
  * @param {(id: string, opener: HTMLElement) => void} onOpen a figure's name was pressed
+ * @param {(text: string) => string} copied what goes out for a figure's digits
  */
-export function createFigures(headline, groups, cards, onOpen) {
+export function createFigures(headline, groups, cards, onOpen, copied) {
   const top = list(headline, "figure");
   /** @type {Map<string, {figures: ReturnType<typeof list>, title: HTMLElement}>} */
   const lists = new Map();
@@ -33,7 +35,7 @@ export function createFigures(headline, groups, cards, onOpen) {
       const value = (node instanceof Element ? node : node?.parentElement)?.closest(".amount");
       const full = value instanceof HTMLElement ? value.dataset.full : "";
       if (!full || !event.clipboardData || getSelection()?.toString().includes("\n")) return;
-      event.clipboardData.setData("text/plain", full);
+      event.clipboardData.setData("text/plain", copied(full));
       event.preventDefault();
     });
   }
@@ -66,11 +68,6 @@ export function createFigures(headline, groups, cards, onOpen) {
         write(title, group.title);
         figures.show(group.figures);
       }
-    },
-    /** Greys what no longer belongs to the entries. @param {boolean} stale */
-    setStale(stale) {
-      headline.classList.toggle("stale", stale);
-      groups.classList.toggle("stale", stale);
     },
   };
 }
@@ -126,9 +123,4 @@ function make(id, name) {
       setMark(mark, figure.state, figure.mark);
     },
   };
-}
-
-/** Leaves the text alone when it is the same, and a selection in it too. @param {HTMLElement} element @param {string} text */
-function write(element, text) {
-  if (element.textContent !== text) element.textContent = text;
 }

@@ -1,12 +1,14 @@
 // @ts-check
 // The entries. What somebody is typing is theirs: nothing overwrites a text while the cursor is in it.
 
+/** @typedef {Map<string, import("./design.js").Aside>} Asides */
+
 const PAUSE = 120; // ms of quiet before a typed text is tried
 
 /**
  * @param {HTMLFormElement} form
- * @param {{live: (field: string, text: string) => void, commit: (field: string, text: string) => void, step: (field: string, steps: number) => void,
- *   origin: (field: string, origin: string) => void}} change
+ * @param {{enter: (field: string) => void, live: (field: string, text: string) => void, commit: (field: string, text: string) => void,
+ *   step: (field: string, steps: number) => void, origin: (field: string, origin: string) => void}} change
  */
 export function createForm(form, change) {
   /** @type {Map<string, ReturnType<typeof row>>} */
@@ -21,6 +23,10 @@ export function createForm(form, change) {
     /** @param {any[]} fields */
     show(fields) {
       for (const field of fields) rows.get(field.id)?.show(field);
+    },
+    /** What was set aside stays as it was typed. @param {Asides} asides */
+    aside(asides) {
+      for (const [id, row] of rows) row.aside(asides.get(id));
     },
     /** @param {string} id */
     focus(id) {
@@ -47,7 +53,7 @@ function row(root, change) {
   const [letter, error, watch, label] = [".origin b", ".error", ".watch", ".label"].map(find);
 
   if (control instanceof HTMLInputElement) {
-    typed(control, (text) => change.live(id, text), (text) => change.commit(id, text));
+    typed(control, { enter: () => change.enter(id), live: (text) => change.live(id, text), commit: (text) => change.commit(id, text) });
     control.addEventListener("keydown", (event) => {
       const steps = { ArrowUp: 1, ArrowDown: -1 }[event.key];
       if (!steps || control.value !== control.dataset.shown) return;
@@ -58,15 +64,17 @@ function row(root, change) {
     control.addEventListener("change", () => change.commit(id, control.value));
   }
   origin.addEventListener("change", () => change.origin(id, origin.value));
+  const entry = asideable(control, error);
 
   return {
     id,
     control,
     label: label.textContent,
+    aside: entry.aside,
     /** @param {any} field */
     show(field) {
       root.hidden = !field.used;
-      put(control, field.text);
+      entry.show(field.text, field.error);
       const whole = control instanceof HTMLSelectElement ? (control.selectedOptions[0]?.text ?? "") : field.typed || field.auto;
       if (root.dataset.text !== whole) control.title = root.dataset.text = whole;
       if (root.dataset.origin !== field.origin) {
@@ -74,7 +82,6 @@ function row(root, change) {
         letter.textContent = origin.selectedOptions[0].dataset.letter ?? "";
       }
       if (control instanceof HTMLInputElement && (field.auto || !field.text)) control.placeholder = field.auto;
-      setError(control, error, field.error);
       if (watch.textContent !== field.watch) watch.textContent = field.watch;
     },
   };
@@ -83,10 +90,9 @@ function row(root, change) {
 /**
  * Live while typing, committed on Enter or on leaving.
  * @param {HTMLInputElement} input
- * @param {(text: string) => void} live
- * @param {(text: string) => void} commit
+ * @param {{enter?: () => void, live: (text: string) => void, commit: (text: string) => void}} change  enter: a text has begun
  */
-export function typed(input, live, commit) {
+export function typed(input, { enter, live, commit }) {
   let timer = 0;
   let tried = false; // live has seen what commit has not
   const hand = () => {
@@ -97,6 +103,7 @@ export function typed(input, live, commit) {
     commit(input.value);
   };
   input.addEventListener("input", () => {
+    enter?.();
     clearTimeout(timer);
     timer = window.setTimeout(() => {
       tried = true;
@@ -133,11 +140,42 @@ export function halfTyped(element) {
 }
 
 /**
+ * A control that shows what the engine answers, or keeps what was set aside.
+ * @param {HTMLInputElement | HTMLSelectElement} control
+ * @param {HTMLElement} place of the error
+ */
+export function asideable(control, place) {
+  /** @type {import("./design.js").Aside | undefined} */ let kept;
+  let [text, error] = ["", ""];
+
+  function fill() {
+    put(control, kept ? kept.text : text);
+    setError(control, place, kept ? kept.reason : error);
+  }
+
+  return {
+    /** @param {string} nextText @param {string} nextError */
+    show(nextText, nextError) {
+      [text, error] = [nextText, nextError];
+      fill();
+    },
+    /** @param {import("./design.js").Aside | undefined} aside */
+    aside(aside) {
+      if (aside === kept) return;
+      const taken = kept && !aside;
+      kept = aside;
+      if (taken) setError(control, place, ""); // the text is being changed: an answer is on its way
+      else fill();
+    },
+  };
+}
+
+/**
  * @param {Element} control
  * @param {HTMLElement} place
  * @param {string} text
  */
-export function setError(control, place, text) {
+function setError(control, place, text) {
   if (place.textContent !== text) place.textContent = text;
   if (text) control.setAttribute("aria-invalid", "true");
   else control.removeAttribute("aria-invalid");

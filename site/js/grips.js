@@ -2,7 +2,8 @@
 // Grips: what can be pulled in the drawing, by pointer, touch and key. A grip says itself how many units of its field a
 // millimetre of sheet is worth; the engine rounds what comes of it.
 
-import { element, keyed, onScreen, PX_PER_MM } from "./overlay.js";
+import { keyed } from "./keyed.js";
+import { element, onScreen, PX_PER_MM } from "./overlay.js";
 
 const LEAP = 10; // steps with Shift or by page
 /** @type {Record<string, number>} */
@@ -94,7 +95,7 @@ export function createGrips(parent, page) {
     return node;
   }
 
-  const place = keyed(parent, make);
+  const place = keyed(parent, make, false); // one that is pulled stays where it is
 
   return {
     /** The scales to draw at while a grip is held, so that the drawing stays under the pointer. */

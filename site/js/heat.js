@@ -1,7 +1,8 @@
 // @ts-check
 // What the heat section shows beside figures and plots: who holds the heat back, and every correlation with its range.
 
-import { newMark } from "./mark.js";
+import { keyed, write } from "./keyed.js";
+import { newMark, setMark } from "./mark.js";
 
 /**
  * @typedef {{figure: string, label: string, text: string, share: number}} Bar
@@ -15,55 +16,57 @@ import { newMark } from "./mark.js";
  * @param {(figure: string, opener: HTMLElement) => void} onOpen a bar was pressed
  */
 export function createHeat(bars, table, used, onOpen) {
-  /** @param {Bar} bar */
-  function resistance({ figure, label, text, share }) {
+  const showBars = keyed(bars, (/** @type {string} */ figure) => {
     const part = document.createElement("button");
     part.type = "button";
     part.dataset.layer = figure;
     part.dataset.testid = `bar-${figure}`;
-    part.style.flexGrow = String(share);
-    part.title = `${label} ${text}`;
-    const name = document.createElement("span");
-    name.textContent = label;
-    const value = document.createElement("b");
-    value.textContent = text;
-    part.append(name, " ", value);
+    part.append(document.createElement("span"), " ", document.createElement("b"));
     part.addEventListener("click", () => onOpen(figure, part));
     return part;
+  });
+
+  /** @param {HTMLElement} part @param {Bar} bar */
+  function fillBar(part, { label, text, share }) {
+    part.style.flexGrow = String(share);
+    part.title = `${label} ${text}`;
+    write(part.children[0], label);
+    write(part.children[1], text);
   }
 
-  /** @param {Method} method */
-  function row({ id, label, of, value, unit, state, mark, used, why }) {
-    const row = table.insertRow();
+  const showMethods = keyed(table, (id, /** @type {Method} */ { state, mark }) => {
+    const body = document.createElement("tbody");
+    const row = body.insertRow();
     row.dataset.testid = `method-${id}`;
-    row.classList.toggle("used", used);
-    row.title = why.join("\n");
     const name = document.createElement("th");
     name.scope = "row";
-    name.textContent = label;
-    name.title = of;
-    row.append(name);
-    row.insertCell().textContent = `${value} ${unit}`;
-    row.insertCell().append(newMark(state, mark));
-    if (!why.length) return;
-    const reason = table.insertRow().insertCell();
+    row.append(name, document.createElement("td"), document.createElement("td"));
+    row.cells[2].append(newMark(state, mark));
+    const reason = body.insertRow().insertCell();
     reason.colSpan = 3;
     reason.className = "why";
-    reason.textContent = why.join("; ");
+    return body;
+  });
+
+  /** @param {HTMLTableSectionElement} body @param {Method} method */
+  function fillMethod({ rows: [row, more] }, { label, of, value, unit, state, mark, used: now, why }) {
+    row.classList.toggle("used", now);
+    row.title = why.join("\n");
+    const [name, number, range] = row.cells;
+    name.title = of;
+    write(name, label);
+    write(number, `${value} ${unit}`);
+    setMark(/** @type {Element} */ (range.firstElementChild), state, mark);
+    write(more.cells[0], why.join("; "));
+    more.hidden = !why.length;
   }
 
   return {
     /** @param {{bars: Bar[], methods: Method[]}} view */
     show({ bars: layers, methods }) {
-      bars.replaceChildren(...layers.filter(({ share }) => share > 0).map(resistance));
-      table.replaceChildren();
-      methods.forEach(row);
-      used.textContent = [...new Set(methods.filter((method) => method.used).map(({ label }) => label))].join(", ");
-    },
-    /** @param {boolean} stale */
-    setStale(stale) {
-      bars.classList.toggle("stale", stale);
-      table.classList.toggle("stale", stale);
+      showBars(layers.filter(({ share }) => share > 0).map((layer) => ({ ...layer, id: layer.figure })), fillBar);
+      showMethods(methods, fillMethod);
+      write(used, [...new Set(methods.filter((method) => method.used).map(({ label }) => label))].join(", "));
     },
   };
 }

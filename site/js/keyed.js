@@ -2,15 +2,15 @@
 // Lists that are shown anew with every answer keep the elements that stay: a press, the focus and a selection outlast it.
 
 /**
- * @template {{id: string}} Item
- * @param {Element} parent its children from then on are the list's own
- * @param {(id: string, item: Item) => Element} make
+ * @param {Element} parent what it holds already stays first
+ * @param {(id: string, item: any) => Element} make
  * @param {boolean} [ordered] whether the elements stand in the order of the items; to move one costs it the pointer
  */
 export function keyed(parent, make, ordered = true) {
   /** @type {Map<string, Element>} */
   const kept = new Map();
-  return (/** @type {Item[]} */ items, /** @type {(element: any, item: Item) => void} */ fill) => {
+  const first = parent.children.length;
+  return (/** @type {any[]} each with an id */ items, /** @type {(element: any, item: any) => void} */ fill) => {
     const now = new Set(items.map(({ id }) => id));
     for (const [id, old] of kept) {
       if (now.has(id)) continue;
@@ -20,7 +20,8 @@ export function keyed(parent, make, ordered = true) {
     items.forEach((item, index) => {
       let node = kept.get(item.id);
       if (!node) kept.set(item.id, (node = make(item.id, item)));
-      if (ordered ? parent.children[index] !== node : !node.parentNode) parent.insertBefore(node, ordered ? parent.children[index] : null);
+      const there = ordered ? parent.children[first + index] : node.parentNode && node;
+      if (there !== node) parent.insertBefore(node, there ?? null);
       fill(node, item);
     });
   };

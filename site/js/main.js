@@ -1,8 +1,10 @@
 // @ts-check
 // Wires the page: the engine answers, the parts show. First the figures, then what takes longer to load.
 
+import { createAnswer } from "./answer.js";
+import { createBusy } from "./busy.js";
 import { createDesign } from "./design.js";
-import { createEngine, EngineError } from "./engine.js";
+import { createEngine, EngineError, EngineLost } from "./engine.js";
 import { createFigures } from "./figures.js";
 import { chooseFile, download } from "./files.js";
 import { createForm } from "./form.js";
@@ -11,6 +13,7 @@ import { copyLink, pack, takeFragment, unpack } from "./links.js";
 import { LoadFailure, whyMissing } from "./loader.js";
 import { createMaking } from "./making.js";
 import { createShop } from "./shop.js";
+import { write } from "./keyed.js";
 import { watchKeys } from "./keys.js";
 import { keepOffline } from "./offline.js";
 import { placePopovers } from "./popovers.js";
@@ -20,33 +23,39 @@ import { createSpans } from "./spans.js";
 import { createStatus } from "./status.js";
 import { createTheme } from "./theme.js";
 import { createTools } from "./tools.js";
-import { quarantine, quarantineSaved, working as workingCopy } from "./store/slot.js";
+import { keepWorking, quarantine, quarantineSaved, working as workingCopy } from "./store/slot.js";
 import * as trouble from "./trouble.js";
 import { createWorking } from "./working.js";
 
 const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
 const text = (/** @type {string} */ value, /** @type {string} */ field) => ({ op: "set", values: [{ field, text: value }] });
 
-const engine = createEngine();
-const design = createDesign(engine, (live) => sheet.area(live), { show, failed, told: (name) => tools.say(name) });
+/** @type {import("./form.js").Asides} */ let asides = new Map();
+
+const answer = createAnswer(document.body);
+const busy = createBusy(at("busy"), () => engine.stop());
+const engine = createEngine(busy.show);
+const design = createDesign(engine, (live) => sheet.area(live), { show, aside, answer: answered, keep, reason, failed });
 const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
 const shop = createShop(at("shop"), at("shop-open"), engine, () => design.refresh());
 const inShop = (/** @type {string} */ section) => ({ shop: shop.text, ...(section === "making" ? { section } : {}) });
 const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, (section, live) => ({
   shop: shop.text,
   ...(section === "making" ? { room: making.room(live) } : {}),
-}));
+}), notDrawn);
 
 const form = createForm(at("entries"), {
+  enter: design.enter,
   // A half-typed text that cannot be read yet changes nothing.
-  live: (field, value) => design.live(field, text(value, field), { accept: (view) => view.valid }),
+  live: (field, value) => design.live(text(value, field), { accept: (view) => view.valid }),
   commit: (field, value) => design.commit(text(value, field)),
   step: (field, steps) => design.commit({ op: "set", values: [{ field, steps }] }),
   origin: (field, origin) => design.commit({ op: "origin", field, origin }),
 });
 const spanCommand = (/** @type {number} */ index, /** @type {string} */ part, /** @type {string} */ value) => ({ op: "span", index, part, text: value });
 const spans = createSpans(at("spans"), {
-  live: (index, part, value) => design.live(`span ${index} ${part}`, spanCommand(index, part, value), { accept: (view) => view.valid }),
+  enter: (index, part) => design.enter(`span ${index} ${part}`),
+  live: (index, part, value) => design.live(spanCommand(index, part, value), { accept: (view) => view.valid }),
   commit: (index, part, value) => design.commit(spanCommand(index, part, value)),
   remove: (index) => design.commit({ op: "remove_span", index }),
 });
@@ -54,11 +63,12 @@ at("add-span").addEventListener("click", () => design.commit({ op: "add_span" })
 
 const working = createWorking(
   at("working"),
-  (figure) => engine.callLatest("working", "working", { document: sheet.lastGood(), figure, ...inShop(sheet.section) }),
+  (figure, section) => engine.callLatest("working", "working", { document: sheet.lastGood(), figure, ...inShop(section) }),
   (figure) => tools.copyFigure(figure),
+  reason,
 );
-const openWorking = (/** @type {string} */ id, /** @type {HTMLElement} */ opener) => working.open(id, opener).catch(failed);
-const figures = createFigures(at("headline"), at("groups"), at("cards"), openWorking);
+const openWorking = (/** @type {string} */ id, /** @type {HTMLElement} */ opener) => working.open(id, opener, sheet.section);
+const figures = createFigures(at("headline"), at("groups"), at("cards"), openWorking, (full) => tools.marked(full));
 const heat = createHeat(at("resistances"), at("methods"), at("methods-used"), openWorking);
 const sections = createSections(at("sections"), (section) => turn(section).catch(failed));
 const status = createStatus(at("status"), {
@@ -68,13 +78,16 @@ const status = createStatus(at("status"), {
     form.focus(field);
   },
 });
-const tools = createTools(design, {
+const tools = createTools(design, answer, {
   example: (id) => design.replace(() => engine.call("example", { id, ...sheet.area() }), { looked: true }),
   async save() {
+    await design.rest();
     const { text, filename } = await engine.call("save", { documents: [design.document] });
     download(text, filename);
+    return asides.size === 0;
   },
   async link() {
+    await design.rest();
     const { text } = await engine.call("save", { documents: [design.document] });
     return copyLink(await pack(text));
   },
@@ -87,22 +100,34 @@ placePopovers();
 watchKeys(design);
 
 /**
+ * Figures first: a picture that fails takes nothing else with it.
  * @param {{document: any, view: any}} reply
  * @param {{settled: boolean, since?: number}} how
  */
 function show({ document, view }, { settled, since }) {
-  sheet.show(document, view, { settled, since }); // first: it asks for sizes, which is cheap until something changes
   form.show(view.fields);
   spans.show(view.spans);
   if (view.valid) measured(view);
-  figures.setStale(!view.valid);
-  heat.setStale(!view.valid);
-  making.setStale(!view.valid);
-  status.show(view);
+  status.show(view, asides);
   tools.show(view);
-  if (!settled) return;
-  at("summary").textContent = view.summary;
-  working.refresh();
+  pictured(() => making.draw(view.making));
+  pictured(() => sheet.show(document, view, { settled, since }));
+  if (settled) working.refresh();
+}
+
+/** @param {() => void} draw */
+function pictured(draw) {
+  try {
+    draw();
+  } catch (error) {
+    notDrawn(/** @type {Error} */ (error));
+  }
+}
+
+/** @param {Error} error */
+function notDrawn(error) {
+  console.error(error);
+  tools.say("notDrawn");
 }
 
 /** @param {any} view */
@@ -114,22 +139,48 @@ function measured(view) {
   sections.sort(at("groups"));
 }
 
+/** What the engine did not take stays where it was typed. @param {import("./form.js").Asides} now */
+function aside(now) {
+  asides = now;
+  form.aside(now);
+  spans.aside(now);
+  if (design.view) status.show(design.view, now);
+}
+
+/** @param {import("./answer.js").State} state */
+function answered(state) {
+  answer.set(state);
+  if (answer.whole && design.settled) write(at("summary"), design.view.summary);
+}
+
+/** @param {Parameters<typeof keepWorking>[0]} work */
+function keep(work) {
+  const told = keepWorking(work);
+  if (told) tools.say(told);
+}
+
+/** @param {Error} error */
+function reason(error) {
+  return error instanceof EngineError ? error.message : at("status").dataset.lost;
+}
+
 /** Shows another section; while an entry cannot be used, with the last tube that could be measured. @param {string} section */
 async function turn(section) {
   document.body.dataset.section = section;
-  sheet.turn(section);
+  await sheet.turn(section);
   if (design.view?.valid !== false) return;
   const measurable = sheet.lastGood();
   const reply = await engine.callLatest("turn", "edit", { document: measurable, commands: [], ...sheet.area() });
   if (!reply || design.view.valid) return;
   measured(reply.view);
-  sheet.show(measurable, reply.view, { settled: true, stale: true });
+  pictured(() => making.draw(reply.view.making));
+  pictured(() => sheet.show(measurable, reply.view, { settled: true }));
 }
 
 /** @param {Error} error */
 function failed(error) {
   if (error instanceof EngineError) status.say(error.message);
-  else if (!(error instanceof LoadFailure)) tools.say("crashed"); // of a load that failed the page says so by itself
+  else if (!(error instanceof LoadFailure)) tools.say(error instanceof EngineLost ? "leftOut" : "crashed"); // of a load that failed the page says so by itself
   console.error(error);
 }
 
@@ -148,7 +199,7 @@ async function openLink(fragment) {
 }
 
 /** What to do instead where there was an engine to answer. @template T @param {() => T} instead */
-function answered(instead) {
+function orElse(instead) {
   return (/** @type {Error} */ error) => {
     if (error instanceof LoadFailure) throw error;
     return instead();
@@ -156,22 +207,28 @@ function answered(instead) {
 }
 
 /** The working copy, with what was entered and not answered; without that if it fails; and without the copy if that fails too. */
-async function start(link = takeFragment()) {
+async function start() {
+  const link = takeFragment();
   const { saved, pending, work, looked, told } = await workingCopy();
   const ask = (/** @type {object} */ args) => engine.call("start", { ...args, ...sheet.area() });
+  const asked = pending.filter(({ reason }) => !reason); // the others were set aside
+  /** @type {import("./design.js").Pending[]} */ let left = pending.filter(({ reason }) => reason);
   let notice = "";
   await design.replace(
     async () => {
-      let reply = await ask({ saved, pending }).catch(answered(() => ask({ saved, pending: [] }))).catch(answered(() => null));
+      let reply = await ask({ saved, pending: asked.map(({ command }) => command) })
+        .catch(orElse(() => ((left = pending), ask({ saved, pending: [] }))))
+        .catch(orElse(() => null));
       if (reply && !reply.notice) return reply;
       reply ??= await ask({ saved: "", pending: [] });
+      left = [];
       notice = reply.notice;
       tools.say(quarantineSaved());
       return reply;
     },
     { work, looked: looked && pending.length === 0 },
   );
-  if (!design.view) return void addEventListener("change", () => start(link), { once: true }); // the page says what is missing
+  design.resume(left);
   if (told) tools.say(told);
   if (link) await openLink(link);
   if (notice) status.say(notice);

@@ -1,12 +1,13 @@
 // @ts-check
 // What the making section shows: lines and rules beside the drawing, pictures below it.
 
-import { newMark } from "./mark.js";
+import { keyed, write } from "./keyed.js";
+import { newMark, setMark } from "./mark.js";
 
 /**
- * @typedef {{text: string, command: object}} Change
+ * @typedef {{text: string, command: import("./design.js").Command}} Change
  * @typedef {{rule: string, label: string, state: string, mark: string, value: string, limit: string, margin: string, why: string, change: Change | null}} Verdict
- * @typedef {{name: string, state: string, mark: string, text: string, used: boolean, command: object}} Line
+ * @typedef {{name: string, state: string, mark: string, text: string, used: boolean, command: import("./design.js").Command}} Line
  * @typedef {{id: string, svg: string, alt: string}} Picture
  * @typedef {{answer: string, lines: Line[], auto: boolean, verdicts: Verdict[], cautions: string[], pictures: Picture[], shop: string}} Making
  */
@@ -16,65 +17,86 @@ const LINE_CHOSEN_HERE = { op: "set", values: [{ field: "line", text: "" }] };
 /**
  * @param {HTMLElement} root
  * @param {HTMLElement} cards
- * @param {(command: object) => void} onCommand
+ * @param {(command: import("./design.js").Command) => void} onCommand
  */
 export function createMaking(root, cards, onCommand) {
   const at = (/** @type {string} */ id) => /** @type {HTMLElement} */ (document.getElementById(id));
   const [answer, lines, names, cautions, table] = ["making-answer", "making-lines", "line-names", "making-cautions", "verdicts"].map(at);
-  const body = /** @type {HTMLTableSectionElement} */ (table);
+  /** @type {WeakMap<Element, object>} what each button does */
+  const commands = new WeakMap();
   /** @type {Map<string, HTMLElement>} */
   const figures = new Map();
   for (const figure of /** @type {NodeListOf<HTMLElement>} */ (cards.querySelectorAll("[data-picture]"))) figures.set(figure.dataset.picture ?? "", figure);
 
-  /** @param {string} text @param {boolean} pressed @param {object} command */
-  function choice(text, pressed, command) {
+  /** A button that does the command that it bears when it is pressed, whatever it bore before. @param {string} testid */
+  function choice(testid = "") {
     const button = document.createElement("button");
     button.type = "button";
-    button.textContent = text;
-    button.setAttribute("aria-pressed", String(pressed));
-    button.addEventListener("click", () => onCommand(command));
+    if (testid) button.dataset.testid = testid;
+    button.addEventListener("click", () => onCommand(/** @type {any} */ (commands.get(button))));
     return button;
   }
 
-  /** @param {Line} line @param {boolean} auto */
-  function lineRow(line, auto) {
+  const showLines = keyed(lines, () => {
     const row = document.createElement("div");
-    const mark = newMark(line.state, line.mark);
     const text = document.createElement("span");
     text.className = "grey";
-    text.textContent = line.text;
-    row.append(choice(line.name, line.used && !auto, line.command), mark, text);
-    row.classList.toggle("used", line.used);
+    row.append(choice(), newMark("none", ""), text);
     return row;
+  });
+
+  /** @param {HTMLElement} row @param {Line & {pressed: boolean}} line */
+  function fillLine(row, { name, state, mark, text, used, pressed, command }) {
+    const [button, sign, words] = row.children;
+    commands.set(button, command);
+    button.setAttribute("aria-pressed", String(pressed));
+    write(button, name);
+    setMark(sign, state, mark);
+    write(words, text);
+    row.classList.toggle("used", used);
   }
 
-  /** @param {Verdict} verdict */
-  function verdictRows({ rule, label, state, mark, value, limit, margin, why, change }) {
+  const showVerdicts = keyed(table, (rule) => {
+    const body = document.createElement("tbody");
     const row = body.insertRow();
     row.dataset.testid = `rule-${rule}`;
-    row.dataset.state = state;
     const name = document.createElement("th");
     name.scope = "row";
-    name.textContent = label;
     row.append(name);
-    for (const text of [value, limit, margin]) row.insertCell().textContent = text;
-    const last = row.insertCell();
-    if (state === "none") last.textContent = mark;
-    else last.append(newMark(state, mark));
-    if (!why && !change) return;
-    const more = body.insertRow();
-    const cell = more.insertCell();
+    for (let i = 0; i < 4; i++) row.insertCell();
+    row.cells[4].append(newMark("none", ""), document.createElement("span"));
+    const cell = body.insertRow().insertCell();
     cell.colSpan = 5;
     cell.className = "why";
-    cell.textContent = why;
-    if (!change) return;
-    const apply = choice(`${root.dataset.apply} ${change.text}`, false, change.command);
-    apply.removeAttribute("aria-pressed");
+    const apply = choice(`apply-${rule}`);
     apply.className = "moves";
-    apply.dataset.rule = rule;
-    apply.dataset.testid = `apply-${rule}`;
-    cell.append(" ", apply);
+    cell.append(document.createElement("span"), " ", apply);
+    return body;
+  });
+
+  /** @param {HTMLTableSectionElement} body @param {Verdict} verdict */
+  function fillVerdict({ rows: [row, more] }, { label, state, mark, value, limit, margin, why, change }) {
+    row.dataset.state = state;
+    [label, value, limit, margin].forEach((text, i) => write(row.cells[i], text));
+    const [sign, word] = row.cells[4].children;
+    setMark(sign, state, mark);
+    write(word, state === "none" ? mark : "");
+    const [reason, apply] = /** @type {HTMLElement[]} */ ([...more.cells[0].children]);
+    more.hidden = !why && !change;
+    write(reason, why);
+    apply.hidden = !change;
+    if (!change) return;
+    commands.set(apply, change.command);
+    write(apply, `${root.dataset.apply} ${change.text}`);
   }
+
+  const showCautions = keyed(cautions, (text) => {
+    const item = document.createElement("li");
+    item.textContent = text;
+    return item;
+  });
+
+  let named = ""; // the lines that the entry offers
 
   /** @param {Picture} picture */
   function draw({ id, svg, alt }) {
@@ -96,31 +118,20 @@ export function createMaking(root, cards, onCommand) {
     /** @param {Making | null} making */
     show(making) {
       if (!making) return;
-      answer.textContent = making.answer;
-      const auto = choice(lines.dataset.auto ?? "", making.auto, LINE_CHOSEN_HERE);
-      const focused = document.activeElement;
-      const held = focused instanceof HTMLElement && body.contains(focused) ? focused.dataset.rule : undefined;
-      const inLines = lines.contains(focused);
-      lines.replaceChildren(auto, ...making.lines.map((line) => lineRow(line, making.auto)));
-      names.replaceChildren(...making.lines.map((line) => new Option("", line.name)));
-      cautions.replaceChildren(
-        ...making.cautions.map((text) => {
-          const item = document.createElement("li");
-          item.textContent = text;
-          return item;
-        }),
-      );
-      body.replaceChildren();
-      making.verdicts.forEach(verdictRows);
-      // What was pressed is gone: the next of its kind, or the answer, takes the focus.
-      if (held !== undefined) /** @type {HTMLElement} */ (body.querySelector(`[data-rule="${held}"]`) ?? answer).focus();
-      if (inLines) /** @type {HTMLElement | null} */ (lines.querySelector("[aria-pressed=true]"))?.focus();
-      making.pictures.forEach(draw);
+      write(answer, making.answer);
+      const held = root.contains(document.activeElement);
+      const auto = { id: "", name: lines.dataset.auto ?? "", state: "none", mark: "", text: "", used: false, pressed: making.auto, command: LINE_CHOSEN_HERE };
+      const offered = making.lines.map((line) => ({ ...line, id: line.name, pressed: line.used && !making.auto }));
+      showLines([auto, ...offered], fillLine);
+      const now = offered.map(({ name }) => name);
+      if (named !== now.join("\n")) names.replaceChildren(...now.map((name) => new Option("", name)));
+      named = now.join("\n");
+      showCautions(making.cautions.map((id) => ({ id })), () => {});
+      showVerdicts(making.verdicts.map((verdict) => ({ ...verdict, id: verdict.rule })), fillVerdict);
+      // What was pressed has done its work and is gone: the answer takes the focus.
+      if (held && !root.contains(document.activeElement?.checkVisibility() ? document.activeElement : null)) answer.focus();
     },
-    /** @param {boolean} stale */
-    setStale(stale) {
-      root.classList.toggle("stale", stale);
-      cards.classList.toggle("stale", stale);
-    },
+    /** @param {Making | null} making */
+    draw: (making) => making?.pictures.forEach(draw),
   };
 }

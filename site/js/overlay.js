@@ -3,6 +3,8 @@
 
 /** @typedef {{k: number, x: number, y: number}} Transform */
 
+import { keyed } from "./keyed.js";
+
 export const PX_PER_MM = 96 / 25.4;
 const SVG = "http://www.w3.org/2000/svg";
 
@@ -17,33 +19,6 @@ export function element(name, attributes = {}) {
 }
 
 /**
- * Keeps one element for each id: those that stay keep focus and pointer.
- * @param {Element} parent
- * @param {(id: string) => Element} make
- */
-export function keyed(parent, make) {
-  /** @type {Map<string, Element>} */
-  const kept = new Map();
-  return (/** @type {any[]} */ items, /** @type {(element: Element, item: any) => void} */ fill) => {
-    const now = new Set(items.map((item) => item.id));
-    for (const [id, old] of kept) {
-      if (now.has(id)) continue;
-      old.remove();
-      kept.delete(id);
-    }
-    for (const item of items) {
-      let node = kept.get(item.id);
-      if (!node) {
-        node = make(item.id);
-        kept.set(item.id, node);
-        parent.append(node);
-      }
-      fill(node, item);
-    }
-  };
-}
-
-/**
  * Sheet millimetres to CSS pixels.
  * @param {Transform} t
  * @param {number} x
@@ -55,7 +30,7 @@ export function onScreen(t, x, y) {
 
 /** @param {Element} parent */
 export function createWords(parent) {
-  const place = keyed(parent, (id) => element("text", { "data-testid": id }));
+  const place = keyed(parent, (id) => element("text", { "data-testid": id }), false);
   return (/** @type {any} */ scene, /** @type {Transform} */ t, /** @type {string} */ pulled) =>
     place(scene.texts, (node, text) => {
       const { x, y } = onScreen(t, text.x, text.y);

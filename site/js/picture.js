@@ -24,13 +24,13 @@ export function createPicture(root, requestSVG) {
     async show(scene, transform) {
       const text = await requestSVG();
       if (!text || ended) return;
+      picture?.remove(); // should the next fail: none is better than another tube's
       const next = document.importNode(new DOMParser().parseFromString(text, "image/svg+xml").documentElement, true);
       next.classList.add("picture");
       next.removeAttribute("width");
       next.removeAttribute("height");
       next.setAttribute("aria-hidden", "true");
-      if (picture) picture.replaceWith(next);
-      else root.prepend(next);
+      root.prepend(next);
       picture = next;
       turn(scene, transform);
       root.dispatchEvent(new CustomEvent("painted"));

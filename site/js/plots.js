@@ -247,6 +247,12 @@ class Figure {
     this.bands.show(map, this.chart);
   }
 
+  dropMap() {
+    this.map = null;
+    this.bands.clear();
+    this.show();
+  }
+
   /** A picture for the printer, which does not wait: the same whatever the window is, and finer than a screen. */
   print() {
     if (!this.shown || !this.area.offsetParent) return;
@@ -358,9 +364,9 @@ export async function createPlots(root, { onPlace }) {
       figures.get(map.id)?.showMap(map);
     },
 
-    /** @param {boolean} stale whether what is shown is an older design's */
-    setStale(stale) {
-      root.classList.toggle("stale", stale);
+    /** Its next answer failed: no map is better than another tube's. */
+    dropMap() {
+      figures.get("map")?.dropMap();
     },
   };
 }

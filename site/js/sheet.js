@@ -12,8 +12,9 @@ const PAPER = { width: 700, height: 360 }; // px of the printer's drawing: as wi
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
  * @param {(section: string, live: boolean) => object} more what else a section asks of the engine
+ * @param {(error: Error) => void} onFailure a picture could not be drawn
  */
-export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, more) {
+export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, more, onFailure) {
   const scripts = Promise.all([import("./drawing.js"), import("./plots.js")]); // they come while the engine starts
   scripts.catch(() => {}); // told when they are needed
   /** @type {any} */ let drawing = null;
@@ -55,8 +56,14 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     const now = JSON.stringify([good.document, mapQuantity.value]); // the units are the document's
     if (now === mapOf) return;
     mapOf = now;
-    const map = await engine.callLatest("map", "map", { document: good.document, quantity: mapQuantity.value });
-    if (map) plots.showMap(map);
+    try {
+      const map = await engine.callLatest("map", "map", { document: good.document, quantity: mapQuantity.value });
+      if (map) plots.showMap(map);
+    } catch (error) {
+      mapOf = "";
+      plots.dropMap();
+      onFailure(/** @type {Error} */ (error));
+    }
   }
 
   /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot @param {object} sheet */
@@ -70,7 +77,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     clearTimeout(idle);
     idle = window.setTimeout(async () => {
       const drawn = good.document;
-      const text = await picture("paper", PAPER);
+      const text = await picture("paper", PAPER).catch(onFailure);
       if (!text || drawn !== good.document) return;
       paper.replaceChildren(new DOMParser().parseFromString(text, "image/svg+xml").documentElement);
       paperOf = JSON.stringify(drawn);
@@ -103,12 +110,10 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     /**
      * @param {any} document
      * @param {any} view
-     * @param {{settled: boolean, since?: number, stale?: boolean}} how
+     * @param {{settled: boolean, since?: number}} how
      */
-    show(document, view, { settled, since, stale = !view.valid }) {
+    show(document, view, { settled, since }) {
       if (view.valid) good = { document, view };
-      drawing?.setStale(stale);
-      plots?.setStale(stale);
       if (!view.valid || !view.scene || !plots) return; // an answer from before there was a sheet has no scene
       const drawn = painted();
       draw();
@@ -123,10 +128,11 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       const [{ createDrawing }, { createPlots }] = await scripts;
       const set = (/** @type {any[]} */ values) => ({ op: "set", values });
       drawing = createDrawing(drawingRoot, {
-        onPull: (/** @type {any[]} */ values, /** @type {Event} */ event) => design.live("grip", set(values), { since: event.timeStamp }),
+        onPull: (/** @type {any[]} */ values, /** @type {Event} */ event) => design.live(set(values), { since: event.timeStamp }),
         onRelease: (/** @type {any[]} */ values, /** @type {Event} */ event) => design.commit(set(values), event.timeStamp),
         onCancel: design.cancel,
         requestSVG: () => picture("screen", size()),
+        onFailure,
       });
       plots = await createPlots(plotsRoot, { onPlace: (_, values) => design.commit(set(values)) });
       plots.setTheme(theme());
@@ -143,7 +149,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     /** Another section is shown. @param {string} name */
     turn(name) {
       section = name;
-      if (plots) design.refresh();
+      return plots ? design.refresh() : undefined;
     },
 
     /** @param {string} how "zoomIn", "zoomOut" or "fit" */

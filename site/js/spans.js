@@ -1,27 +1,39 @@
 // @ts-check
 // The bare spans: a list that grows and shrinks.
 
-import { put, setError, typed } from "./form.js";
+import { asideable, typed } from "./form.js";
+
+/** @typedef {"centre" | "width"} Part */
+const PARTS = /** @type {const} */ (["centre", "width"]);
 
 const template = /** @type {HTMLTemplateElement} */ (document.getElementById("span-template"));
 
 /**
  * @param {HTMLElement} root
- * @param {{live: (index: number, part: string, text: string) => void, commit: (index: number, part: string, text: string) => void,
+ * @param {{enter: (index: number, part: string) => void, live: (index: number, part: string, text: string) => void, commit: (index: number, part: string, text: string) => void,
  *   remove: (index: number) => void}} change
  */
 export function createSpans(root, change) {
+  /** @type {ReturnType<typeof make>[]} */
+  const rows = [];
+
   return {
-    /** @param {{centre: {text: string, error: string}, width: {text: string, error: string}}[]} spans */
+    /** @param {Record<Part, {text: string, error: string}>[]} spans */
     show(spans) {
-      while (root.children.length > spans.length) root.lastElementChild?.remove();
-      while (root.children.length < spans.length) root.append(make(root.children.length, change));
+      for (const row of rows.splice(spans.length)) row.root.remove();
+      while (rows.length < spans.length) {
+        const row = make(rows.length, change);
+        rows.push(row);
+        root.append(row.root);
+      }
       spans.forEach((span, index) => {
-        for (const part of /** @type {const} */ (["centre", "width"])) {
-          const find = (/** @type {string} */ kind) => /** @type {any} */ (root.children[index].querySelector(`${kind}[data-part=${part}]`));
-          put(find("input"), span[part].text);
-          setError(find("input"), find("p"), span[part].error);
-        }
+        for (const part of PARTS) rows[index].entries[part].show(span[part].text, span[part].error);
+      });
+    },
+    /** @param {import("./form.js").Asides} asides */
+    aside(asides) {
+      rows.forEach(({ entries }, index) => {
+        for (const part of PARTS) entries[part].aside(asides.get(`span ${index} ${part}`));
       });
     },
   };
@@ -37,13 +49,19 @@ function make(index, change) {
   find(".number").textContent = index + 1;
   find(".remove").dataset.testid = `span-${index}-remove`;
   find(".remove").addEventListener("click", () => change.remove(index));
-  for (const part of ["centre", "width"]) {
+  const entries = /** @type {Record<Part, ReturnType<typeof asideable>>} */ ({});
+  for (const part of PARTS) {
     const input = find(`input[data-part=${part}]`);
     const error = find(`p[data-part=${part}]`);
     input.dataset.testid = `span-${index}-${part}`;
     error.id = `span-${index}-${part}-error`;
     input.setAttribute("aria-describedby", error.id);
-    typed(input, (text) => change.live(index, part, text), (text) => change.commit(index, part, text));
+    typed(input, {
+      enter: () => change.enter(index, part),
+      live: (text) => change.live(index, part, text),
+      commit: (text) => change.commit(index, part, text),
+    });
+    entries[part] = asideable(input, error);
   }
-  return span;
+  return { root: span, entries };
 }

@@ -7,9 +7,10 @@ const SAID = 5000; // ms a note stays
 
 /**
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
- * @param {{example: (id: string) => void, save: () => Promise<void>, link: () => Promise<boolean>}} act
+ * @param {{whole: boolean}} answer whether the figures belong to the entries
+ * @param {{example: (id: string) => void, save: () => Promise<boolean>, link: () => Promise<boolean>}} act
  */
-export function createTools(design, act) {
+export function createTools(design, answer, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
   const [title, said, undo, redo, examples] = ["design-title", "said", "undo", "redo", "examples"].map(at);
   const units = [.../** @type {NodeListOf<HTMLButtonElement>} */ (document.querySelectorAll("[data-units]"))];
@@ -23,7 +24,7 @@ export function createTools(design, act) {
   }
 
   const named = (/** @type {string} */ text) => ({ op: "title", text });
-  typed(title, (text) => design.live("title", named(text)), (text) => design.commit(named(text)));
+  typed(title, { live: (text) => design.live(named(text)), commit: (text) => design.commit(named(text)) });
   for (const button of units) {
     button.addEventListener("click", () => design.commit({ op: "units", system: button.dataset.units }));
   }
@@ -31,13 +32,16 @@ export function createTools(design, act) {
   redo.addEventListener("click", design.redo);
   examples.addEventListener("click", (/** @type {any} */ { target }) => target.dataset.example && act.example(target.dataset.example));
   at("save").addEventListener("click", async () => {
-    await act.save();
-    say("saved");
+    say((await act.save()) ? "saved" : "savedWithout");
   });
   at("link").addEventListener("click", async () => say((await act.link()) ? "linked" : "linkHere"));
 
+  /** A figure that does not belong to the entries in sight leaves with that said. @param {string} full */
+  const marked = (full) => (answer.whole ? full : `${full} (${said.dataset.unanswered})`);
+
   return {
     say,
+    marked,
     /** @param {any} view */
     show(view) {
       put(title, view.title);
@@ -47,11 +51,12 @@ export function createTools(design, act) {
     },
     /** Copies all digits of a figure. @param {string} id */
     async copyFigure(id) {
+      await design.rest();
       const amount = /** @type {HTMLElement | null} */ (document.querySelector(`[data-figure="${id}"] .amount`));
       const full = amount?.dataset.full;
       if (!full) return;
-      await navigator.clipboard.writeText(full);
-      say("copied", full);
+      await navigator.clipboard.writeText(marked(full));
+      say("copied", marked(full));
     },
   };
 }

@@ -5,22 +5,35 @@ import { setFormula } from "./formula.js";
 
 /**
  * @param {HTMLDialogElement} dialog
- * @param {(figure: string) => Promise<any>} ask resolves to null when a newer question has taken its place
+ * @param {(figure: string, section: string) => Promise<any>} ask resolves to null when a newer question has taken its place
  * @param {(figure: string) => void} copy
+ * @param {(error: Error) => string} reason in words why there is no answer
  */
-export function createWorking(dialog, ask, copy) {
+export function createWorking(dialog, ask, copy, reason) {
   const part = (/** @type {string} */ name) => /** @type {HTMLElement} */ (dialog.querySelector(`[data-part=${name}]`));
   const find = (/** @type {string} */ id) => /** @type {HTMLElement} */ (dialog.querySelector(`#${id}`));
   let figure = "";
+  let section = "";
   /** @type {HTMLElement | null} */
   let opener = null;
 
   async function fill() {
-    const working = await ask(figure);
-    if (!working) return;
+    const [asked, of] = [figure, section];
+    try {
+      const working = await ask(asked, of);
+      if (!working || asked !== figure) return;
+      show(working);
+    } catch (error) {
+      // It stays open, and says that what it showed no longer holds.
+      if (asked === figure) show({ title: find("working-title").textContent, absent: reason(/** @type {Error} */ (error)) });
+    }
+  }
+
+  /** @param {any} working */
+  function show(working) {
     find("working-title").textContent = working.title;
-    for (const name of ["symbols", "numbers", "result"]) setFormula(part(name), working[name]);
-    for (const name of ["meaning", "absent", "basis", "source", "valid"]) part(name).textContent = working[name];
+    for (const name of ["symbols", "numbers", "result"]) setFormula(part(name), working[name] ?? "");
+    for (const name of ["meaning", "absent", "basis", "source", "valid"]) part(name).textContent = working[name] ?? "";
     part("remarks").textContent = (working.remarks ?? []).join(" ");
     part("where").replaceChildren(...(working.where ?? []).map(symbolRow));
     for (const row of dialog.querySelectorAll("dl > div")) {
@@ -31,7 +44,7 @@ export function createWorking(dialog, ask, copy) {
 
   function close() {
     dialog.close();
-    opener?.focus();
+    if (opener?.checkVisibility()) opener.focus();
   }
 
   find("working-close").addEventListener("click", close);
@@ -44,9 +57,11 @@ export function createWorking(dialog, ask, copy) {
     /**
      * @param {string} id
      * @param {HTMLElement} from gets the focus back
+     * @param {string} of the section that it is a figure of, in which it stays when another is shown
      */
-    async open(id, from) {
+    async open(id, from, of) {
       figure = id;
+      section = of;
       opener = from;
       await fill();
       if (!dialog.open) dialog.show();

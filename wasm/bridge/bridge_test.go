@@ -270,12 +270,12 @@ func TestSeveralCommandsAreOneAnswer(t *testing.T) {
 	}
 	var got struct {
 		answered
-		Before []document.Document
+		Steps []document.Document
 	}
 	if e := ask(t, "edit", map[string]any{"document": cases.First(), "commands": []any{height("12 mm"), height("13 mm"), height("14 mm")}}, &got); e != "" {
 		t.Fatal(e)
 	}
-	if len(got.Before) != 2 || got.Before[0].Fields["fin_height"].Text != "12 mm" || got.Before[1].Fields["fin_height"].Text != "13 mm" || got.Document.Fields["fin_height"].Text != "14 mm" {
-		t.Errorf("%+v", got.Before)
+	if len(got.Steps) != 2 || got.Steps[0].Fields["fin_height"].Text != "12 mm" || got.Steps[1].Fields["fin_height"].Text != "13 mm" || got.Document.Fields["fin_height"].Text != "14 mm" {
+		t.Errorf("%+v", got.Steps)
 	}
 }

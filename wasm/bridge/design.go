@@ -31,7 +31,7 @@ type page struct {
 // reply pairs a document with its view.
 type reply struct {
 	Document document.Document   `json:"document"`
-	Before   []document.Document `json:"before,omitempty"` // after each command but the last
+	Steps    []document.Document `json:"steps,omitempty"` // what each of several commands but the last gave
 	View     page                `json:"view"`
 }
 
@@ -140,10 +140,10 @@ func edit(a editArgs) (any, error) {
 		return nil, err
 	}
 	d := a.Document
-	var before []document.Document
+	var steps []document.Document
 	for i, c := range a.Commands {
 		if i > 0 {
-			before = append(before, d)
+			steps = append(steps, d)
 		}
 		var err error
 		if d, err = document.Edit(d, c); err != nil {
@@ -151,7 +151,7 @@ func edit(a editArgs) (any, error) {
 		}
 	}
 	out, err := show(d, a.Sheet, a.wanted)
-	out.Before = before
+	out.Steps = steps
 	return out, err
 }
 

@@ -13,7 +13,7 @@ const FORKED = "forked"; // told: another tab writes to this slot
 
 /**
  * @typedef {import("../history.js").Entry} Entry
- * @typedef {{saved: string, pending: object[], work: string, looked: boolean, told: string}} Working
+ * @typedef {{saved: string, pending: import("../design.js").Pending[], work: string, looked: boolean, told: string}} Working
  *   saved: an envelope or empty; pending: commands that were entered and not answered; work: which piece of work it is;
  *   looked: not worked on, only looked at; told: empty, or the name of a text to tell
  */
@@ -83,11 +83,12 @@ export async function working() {
 /**
  * An envelope as this page writes it, apart from the commands that it waits with.
  * @param {string} text
- * @returns {{saved: string, pending: object[]}}
+ * @returns {{saved: string, pending: import("../design.js").Pending[]}}
  */
 export function parts(text) {
   const { pending, ...envelope } = parsed(text);
-  return Array.isArray(pending) ? { saved: JSON.stringify(envelope), pending } : { saved: text, pending: [] };
+  if (!Array.isArray(pending)) return { saved: text, pending: [] };
+  return { saved: JSON.stringify(envelope), pending: pending.filter((one) => typeof one?.command?.op === "string") };
 }
 
 /** @type {WeakMap<object, string>} documents are never changed, so each is written out once */
@@ -102,7 +103,7 @@ function textOf(document) {
 
 /**
  * Writes the working copy, at once.
- * @param {Entry & {pending: object[]}} state what the history holds, and the commands entered since that were not answered
+ * @param {Entry & {pending: import("../design.js").Pending[]}} state what the history holds, and the commands entered since that were not answered
  * @returns {string} empty, or the name of a text to tell
  */
 export function keepWorking({ document, before, after, work, looked, pending }) {
