@@ -59,13 +59,18 @@ func eachGoFile(t *testing.T, mode parser.Mode, visit func(dir, path string, fse
 	}
 }
 
+// forTests is whether a package serves tests alone: it stands outside the layers.
+func forTests(dir string) bool {
+	return strings.HasPrefix(dir, "core/internal/") || dir == "core/proof" || strings.HasPrefix(dir, "core/proof/")
+}
+
 func TestImportsPointDown(t *testing.T) {
 	rank := map[string]int{}
 	for i, l := range layers {
 		rank[l] = i
 	}
 	eachGoFile(t, parser.ImportsOnly, func(dir, path string, _ *token.FileSet, f *ast.File) {
-		if strings.HasPrefix(dir, "core/internal/") {
+		if forTests(dir) {
 			return
 		}
 		mine, known := rank[dir]
@@ -173,7 +178,7 @@ func TestNoUserTextInGo(t *testing.T) {
 	spellings := map[string]bool{"units/unit.go": true} // names of units as typed
 	names := map[string]bool{"Barlow Semi Condensed": true}
 	eachGoFile(t, 0, func(dir, path string, fset *token.FileSet, f *ast.File) {
-		if spellings[filepath.ToSlash(path)] || strings.HasPrefix(dir, "core/internal/") {
+		if spellings[filepath.ToSlash(path)] || forTests(dir) {
 			return
 		}
 		ast.Inspect(f, func(n ast.Node) bool {

@@ -7,7 +7,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/fluid"
 	"finwright/core/message"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 func verdict[A Answer](t *testing.T, verdicts []Verdict[A], id string) Verdict[A] {

@@ -13,7 +13,7 @@ import (
 	"finwright/core/message"
 	"finwright/core/shop"
 	"finwright/core/units"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 	"finwright/testdata/cases"
 )
 

@@ -14,7 +14,7 @@ import (
 	"finwright/core/message"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 func TestDutyBalances(t *testing.T) {

@@ -13,7 +13,7 @@ import (
 	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 // anyOrder draws a document whose making meets many limits.

@@ -11,7 +11,7 @@ import (
 
 	"finwright/core/message"
 	"finwright/core/units"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 func text(s string) *string { return &s }

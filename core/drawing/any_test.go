@@ -7,7 +7,7 @@ import (
 	"finwright/core/drawing/ink"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 // anyTube is a tube anywhere within the limits of its entries.

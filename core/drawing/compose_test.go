@@ -11,7 +11,7 @@ import (
 	"finwright/core/message"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 const finPerInch = units.PerLength(1 / 0.0254)

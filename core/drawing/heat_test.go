@@ -10,7 +10,7 @@ import (
 	"finwright/core/drawing/ink"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 // synthetic is a field on the section's own rows and columns, as coarse as a page solves it, of any temperature [C] of

@@ -6,7 +6,7 @@ import (
 
 	"finwright/core/fin"
 	"finwright/core/internal/published"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 // The independent vector of a 1 in footed tube with water inside (computed outside this

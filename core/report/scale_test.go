@@ -7,7 +7,7 @@ import (
 	"strings"
 	"testing"
 
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 // Ranges chosen by hand as a person would draw the axis; engineering judgement, no source.

@@ -12,7 +12,7 @@ import (
 	"finwright/core/message"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 // edit changes values of a capability by path, which must all be accepted.

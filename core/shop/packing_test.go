@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"finwright/core/units"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 // Common practice, no source: a hexagonal mill bundle of 91 tubes of 1 or 1.25 in

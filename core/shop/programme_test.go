@@ -8,7 +8,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 // supported is an embedded tube of 40 ft with bare spans at six supports.

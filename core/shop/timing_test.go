@@ -7,7 +7,7 @@ import (
 
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 // Hand calculation: at 1000 rpm 5.9 m of 10-fpi tube wind in 2.32 min; run-up and

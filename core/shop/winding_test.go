@@ -6,7 +6,7 @@ import (
 
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 // The footed tube by hand: width 17.843 mm, 31.4159 m/m, 0.60653 kg/m; embedded 0.54812 kg/m.

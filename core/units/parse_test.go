@@ -8,7 +8,7 @@ import (
 	"strings"
 	"testing"
 
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 func TestParseReadsWhatPeopleType(t *testing.T) {

@@ -20,7 +20,7 @@ import (
 	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 // strange are values that no shop has, and some that look like one's.

@@ -10,7 +10,7 @@ import (
 	"finwright/core/design"
 	"finwright/core/document"
 	"finwright/core/message"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 // figures are the ids of all figures that there are.

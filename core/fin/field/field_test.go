@@ -6,7 +6,7 @@ import (
 
 	"finwright/core/fin"
 	"finwright/core/numeric"
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 // usual is a 1 in footed tube before its foot is added.

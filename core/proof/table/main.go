@@ -10,7 +10,7 @@ import (
 	"strings"
 	"text/tabwriter"
 
-	"finwright/internal/proof"
+	"finwright/core/proof"
 )
 
 func main() {
