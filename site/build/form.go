@@ -3,7 +3,6 @@ package main
 import (
 	"html/template"
 
-	"finwright/core/design"
 	"finwright/core/document"
 	"finwright/core/message"
 	"finwright/testdata/cases"
@@ -52,7 +51,7 @@ func inWords(spec document.Spec) field {
 	texts := message.English()
 	f := field{ID: spec.ID, Label: texts.Text("field." + spec.ID)}
 	if spec.Number() {
-		f.Hint = texts.Text(string(design.Accepts(spec.Kind)))
+		f.Hint = texts.Text(string(message.Accepts(spec.Kind)))
 	}
 	for _, id := range spec.Choices {
 		f.Choices = append(f.Choices, choice{id, texts.Text(spec.ChoiceKey(id))})
