@@ -11,9 +11,9 @@ import (
 	"finwright/core/document"
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/proof"
 	"finwright/core/shop"
 	"finwright/core/units"
-	"finwright/core/proof"
 	"finwright/testdata/cases"
 )
 

@@ -12,9 +12,9 @@ import (
 	"finwright/core/exchanger"
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/proof"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/core/proof"
 )
 
 func TestDutyBalances(t *testing.T) {
@@ -139,12 +139,7 @@ func TestHotGasOutside(t *testing.T) {
 	hot := func(pairs ...string) Result { return Evaluate(read(t, slices.Concat(gas, pairs)...)) }
 	in := read(t, gas...)
 	res := hot("start_up", "105 °C", "upset", "360 °C")
-	rows := math.Inf(-1)
-	for _, row := range res.Heat.Thermal.Duty.Rows {
-		for _, root := range row.Root {
-			rows = max(rows, root)
-		}
-	}
+	rows := res.Heat.Thermal.Duty.HottestRoot.Celsius
 	value := func(id string) float64 { f, _ := res.Find(id); return f.SI }
 	root, tip := value("hottest_root"), value("hottest_tip")
 	if root != rows || root <= 105 || root >= 250 || tip <= root || tip >= 340 {

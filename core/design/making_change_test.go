@@ -10,10 +10,10 @@ import (
 	"finwright/core/document"
 	"finwright/core/figure"
 	"finwright/core/material"
+	"finwright/core/proof"
 	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/core/proof"
 )
 
 // anyOrder draws a document whose making meets many limits.

@@ -198,18 +198,11 @@ func outside(field string, err error) FieldErrors {
 
 // means returns the temperatures that follow from the duty.
 func (t *Thermal) means(in *Input) means {
-	m := means{
+	return means{
 		air:       (float64(in.Air.In) + t.Duty.AirOut) / 2,
 		process:   (float64(in.Process.In) + t.Duty.ProcessOut) / 2,
+		wall:      t.Duty.MeanWall,
+		root:      t.Duty.MeanRoot,
 		condensed: t.Condensed,
 	}
-	for _, row := range t.Duty.Rows {
-		for i, weight := range t.Duty.Weights {
-			m.wall += weight * row.Wall[i]
-			m.root += weight * row.Root[i]
-		}
-	}
-	m.wall /= float64(len(t.Duty.Rows))
-	m.root /= float64(len(t.Duty.Rows))
-	return m
 }

@@ -10,8 +10,8 @@ import (
 	"testing"
 
 	"finwright/core/message"
-	"finwright/core/units"
 	"finwright/core/proof"
+	"finwright/core/units"
 )
 
 func text(s string) *string { return &s }

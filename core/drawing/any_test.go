@@ -5,9 +5,9 @@ import (
 	"testing"
 
 	"finwright/core/drawing/ink"
+	"finwright/core/proof"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/core/proof"
 )
 
 // anyTube is a tube anywhere within the limits of its entries.

@@ -9,9 +9,9 @@ import (
 
 	"finwright/core/drawing/ink"
 	"finwright/core/message"
+	"finwright/core/proof"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/core/proof"
 )
 
 const finPerInch = units.PerLength(1 / 0.0254)

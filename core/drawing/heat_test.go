@@ -8,9 +8,9 @@ import (
 	"testing"
 
 	"finwright/core/drawing/ink"
+	"finwright/core/proof"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/core/proof"
 )
 
 // synthetic is a field on the section's own rows and columns, as coarse as a page solves it, of any temperature [C] of

@@ -1,6 +1,7 @@
 package drawing
 
 import (
+	"bytes"
 	"fmt"
 	"html"
 	"math"
@@ -22,6 +23,7 @@ type Style struct {
 // take it in; classes are there for a page that wants to restyle it.
 func SVG(s Scene, style Style) string {
 	w := svgWriter{tones: map[ink.Tone]string{}}
+	w.Grow(letters * s.Corners())
 	for step := range ink.HeatSteps {
 		w.tones[ink.HeatTone(step)] = colour(ink.HeatColour(step, style.Dark).Hex(), "1")
 	}
@@ -53,11 +55,14 @@ func SVG(s Scene, style Style) string {
 	return w.String()
 }
 
+// letters that a corner takes, about.
+const letters = 16
+
 // seam is the width of line [mm] that keeps paper from showing between tints.
 const seam = 0.06
 
 type svgWriter struct {
-	strings.Builder
+	bytes.Buffer
 	tones map[ink.Tone]string
 }
 
@@ -102,15 +107,16 @@ func (w *svgWriter) path(class string, paths [][]ink.Point, shut bool, attribute
 	}
 	w.printf(`<path class="%s"%s d="`, class, attributes)
 	for _, p := range paths {
-		for i, q := range p {
-			command := "L"
+		for i, q := range p { // thousands of them: no format
+			command := byte('L')
 			if i == 0 {
-				command = "M"
+				command = 'M'
 			}
-			w.printf("%s%s %s", command, short(q.X), short(q.Y))
+			b := appendShort(append(w.AvailableBuffer(), command), q.X)
+			w.Write(appendShort(append(b, ' '), q.Y))
 		}
 		if shut {
-			w.printf("Z")
+			w.WriteByte('Z')
 		}
 	}
 	w.printf("\"/>\n")
@@ -145,4 +151,8 @@ func dashes(pattern []float64) string {
 }
 
 // short writes a coordinate to a micrometre.
-func short(x float64) string { return strconv.FormatFloat(math.Round(x*1e3)/1e3+0, 'f', -1, 64) }
+func short(x float64) string { return string(appendShort(nil, x)) }
+
+func appendShort(b []byte, x float64) []byte {
+	return strconv.AppendFloat(b, math.Round(x*1e3)/1e3+0, 'f', -1, 64)
+}

@@ -13,7 +13,7 @@ import (
 const (
 	cellSize  = 0.6  // about, of the cells within which the temperature is taken as linear
 	slack     = 0.02 // by which an edge may be moved to save corners
-	mostCells = 200  // along a pitch, whatever the scale: the field itself has far fewer
+	mostCells = 64   // along a pitch, whatever the scale: the field itself has far fewer
 )
 
 // piece is convex metal of one step of temperature, in real millimetres.

@@ -77,10 +77,17 @@ func balanced(t testing.TB, name string, d Duty, air, process Stream) {
 	}
 }
 
+// rated returns the temperatures of each row at its places too.
+func rated(b Bank, u Overall, air, process Stream) (Duty, [][]local) {
+	rows := make([][]local, b.Rows)
+	d := b.rate(u, air, process, func(k, _ int, t local) { rows[k] = append(rows[k], t) })
+	return d, rows
+}
+
 func TestRate(t *testing.T) {
 	b, u := cooler()
 	air, process := Stream{35, 80e3}, Stream{120, 60e3}
-	d := b.Rate(u, air, process)
+	d, rows := rated(b, u, air, process)
 	balanced(t, "cooler", d, air, process)
 	near(t, "U A F LMTD", u.OnBare*b.BareArea()*d.Factor*LogMean(120-d.AirOut, d.ProcessOut-35), d.Heat, 1e-12)
 	f, absent := b.CorrectionFactor(d.Effectiveness, d.Ratio)
@@ -89,19 +96,27 @@ func TestRate(t *testing.T) {
 	}
 	near(t, "F from the temperatures", d.Factor, f, 1e-10)
 	// Hottest at the inside wall where the process enters, coldest at a root where it leaves into fresh air.
-	first, last := d.Rows[3], d.Rows[0]
-	if d.Hottest.AtRoot || d.Hottest.Row < 2 || d.Hottest.Place != 0 || d.Hottest.Celsius >= 120 || d.Hottest.Celsius < first.Root[0] {
+	first, last := rows[3], rows[0]
+	if d.Hottest.AtRoot || d.Hottest.Row < 2 || d.Hottest.Place != 0 || d.Hottest.Celsius >= 120 || d.Hottest.Celsius < first[0].root {
 		t.Errorf("hottest %+v", d.Hottest)
 	}
-	if !d.Coldest.AtRoot || d.Coldest.Row != 0 || d.Coldest.Place != 0 || d.Coldest.Celsius <= 35 || d.Coldest.Celsius > last.Wall[0] {
+	if !d.Coldest.AtRoot || d.Coldest.Row != 0 || d.Coldest.Place != 0 || d.Coldest.Celsius <= 35 || d.Coldest.Celsius > last[0].wall {
 		t.Errorf("coldest %+v", d.Coldest)
 	}
-	for k, row := range d.Rows {
-		for i := range d.Places {
-			if !(row.Process[i] > row.Wall[i] && row.Wall[i] > row.Root[i] && row.Root[i] > row.AirIn[i] && row.AirOut[i] > row.AirIn[i]) {
-				t.Errorf("row %d at %g: temperatures do not fall from process to air", k, d.Places[i])
+	root := math.Inf(-1)
+	for k, row := range rows {
+		for i, at := range row {
+			root = max(root, at.root)
+			if !(at.process > at.wall && at.wall > at.root && at.root > at.airIn && at.airOut > at.airIn) {
+				t.Errorf("row %d at place %d: temperatures do not fall from process to air", k, i)
 			}
 		}
+	}
+	if d.HottestRoot.Celsius != root {
+		t.Errorf("hottest root %g, of the rows %g", d.HottestRoot.Celsius, root)
+	}
+	if !(d.MeanWall > d.MeanRoot && d.MeanRoot > d.Coldest.Celsius && d.MeanWall < d.Hottest.Celsius) {
+		t.Errorf("means of wall and root %g and %g", d.MeanWall, d.MeanRoot)
 	}
 }
 
@@ -110,13 +125,13 @@ func TestRate(t *testing.T) {
 func TestMetalTemperatures(t *testing.T) {
 	b, u := cooler()
 	air, process := Stream{35, 80e3}, Stream{120, 60e3}
-	d := b.Rate(u, air, process)
+	_, rows := rated(b, u, air, process)
 	area := b.BareArea() / float64(b.Rows)
 	inside := u.Resistances[0].OnBare + u.Resistances[1].OnBare
-	for _, row := range d.Rows {
-		for i := range d.Places {
-			flux := air.Capacity * (row.AirOut[i] - row.AirIn[i]) / area
-			near(t, "drop to the wall", row.Process[i]-row.Wall[i], flux*inside, 1e-9)
+	for _, row := range rows {
+		for _, at := range row {
+			flux := air.Capacity * (at.airOut - at.airIn) / area
+			near(t, "drop to the wall", at.process-at.wall, flux*inside, 1e-9)
 		}
 	}
 }

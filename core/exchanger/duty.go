@@ -10,32 +10,29 @@ type Stream struct {
 
 // Duty is what a bank does.
 type Duty struct {
-	Heat          float64   // [W] from the process to the air; negative if it goes the other way
-	AirOut        float64   // [C] mean
-	ProcessOut    float64   // [C] mixed
-	TransferUnits float64   // [-] UA/Cair
-	Ratio         float64   // [-] Cair/Cprocess
-	Effectiveness float64   // [-] of the air: its rise over the difference of inlet temperatures
-	Spent         bool      // a stream leaves as hot as the other enters, to rounding: Counterflow and Factor then say nothing
-	Counterflow   float64   // [K] logarithmic mean difference in counterflow
-	Factor        float64   // [-] F, by which the arrangement's mean difference is lower
-	Places        []float64 // [-] along the tubes from 0 to 1, both ends among them
-	Weights       []float64 // [-] of the places in a mean along the tubes
-	Rows          []RowTemperatures
-	Hottest       Corner // metal
-	Coldest       Corner // metal
+	Heat          float64 // [W] from the process to the air; negative if it goes the other way
+	AirOut        float64 // [C] mean
+	ProcessOut    float64 // [C] mixed
+	TransferUnits float64 // [-] UA/Cair
+	Ratio         float64 // [-] Cair/Cprocess
+	Effectiveness float64 // [-] of the air: its rise over the difference of inlet temperatures
+	Spent         bool    // a stream leaves as hot as the other enters, to rounding: Counterflow and Factor then say nothing
+	Counterflow   float64 // [K] logarithmic mean difference in counterflow
+	Factor        float64 // [-] F, by which the arrangement's mean difference is lower
+	MeanWall      float64 // [C] inside surface of the tubes, over all of the bank
+	MeanRoot      float64 // [C] roots of the fins, over all of the bank
+	Hottest       Corner  // metal
+	Coldest       Corner  // metal
 	HottestRoot   Corner
 }
 
-// RowTemperatures are along one row at the places of the bank [C]. Wall and root
-// are means round the tube and over the fins there.
-type RowTemperatures struct {
-	Pass    int       // from 0, in the order of the process stream
-	Process []float64 // [C]
-	AirIn   []float64 // [C]
-	AirOut  []float64 // [C]
-	Wall    []float64 // [C] inside surface of the tube
-	Root    []float64 // [C] root of the fin, outside the bond
+// local are the temperatures at one place of a row [C]. Wall and root are means round the tube and over the fins there.
+type local struct {
+	process float64
+	airIn   float64
+	airOut  float64
+	wall    float64 // inside surface of the tube
+	root    float64 // root of the fin, outside the bond
 }
 
 // Corner is where a metal temperature is extreme.
@@ -61,12 +58,19 @@ const (
 // Valid: air capacity positive and finite, process capacity positive.
 // Source: exact row-by-row solution, see respond.
 func (b Bank) Rate(u Overall, air, process Stream) Duty {
+	return b.rate(u, air, process, func(int, int, local) {})
+}
+
+// rate shows each place of each row on its way.
+func (b Bank) rate(u Overall, air, process Stream, show func(row, place int, t local)) Duty {
 	if !(air.Capacity > 0) || math.IsInf(air.Capacity, 1) || !(process.Capacity > 0) {
 		panic("exchanger: capacities must be positive, the air's finite")
 	}
 	ntu := u.OnBare * b.BareArea() / air.Capacity
 	ratio := air.Capacity / process.Capacity
-	r := b.respond(ntu, ratio)
+	w := workspaces.Get().(*workspace)
+	defer workspaces.Put(w)
+	r := b.respond(w, ntu, ratio)
 	celsius := func(part float64) float64 { return (1-part)*air.In + part*process.In }
 
 	d := Duty{
@@ -76,8 +80,6 @@ func (b Bank) Rate(u Overall, air, process Stream) Duty {
 		TransferUnits: ntu,
 		Ratio:         ratio,
 		Effectiveness: r.air,
-		Places:        r.places,
-		Weights:       r.weights,
 	}
 	if d.Spent = r.process < spent && !r.exact || r.airLeft < least; !d.Spent {
 		mean := LogMean(r.airLeft, r.process)
@@ -91,21 +93,22 @@ func (b Bank) Rate(u Overall, air, process Stream) Duty {
 	d.Hottest.Celsius, d.Coldest.Celsius = math.Inf(-1), math.Inf(1)
 	d.HottestRoot.Celsius = math.Inf(-1)
 	for k, row := range r.rows {
-		t := RowTemperatures{Pass: row.Pass}
 		for i, place := range r.places {
 			drop := toMean * (row.Process[i] - row.AirIn[i])
-			process := celsius(row.Process[i])
-			air := celsius(row.Process[i] - drop)
-			t.Process = append(t.Process, process)
-			t.AirIn = append(t.AirIn, celsius(row.AirIn[i]))
-			t.AirOut = append(t.AirOut, celsius(row.AirOut[i]))
-			t.Wall = append(t.Wall, celsius(row.Process[i]-toWall*drop))
-			t.Root = append(t.Root, celsius(row.Process[i]-toRoot*drop))
-			root := Corner{t.Root[i], k, place, true, process, air, toRoot}
+			t := local{
+				process: celsius(row.Process[i]), airIn: celsius(row.AirIn[i]), airOut: celsius(row.AirOut[i]),
+				wall: celsius(row.Process[i] - toWall*drop), root: celsius(row.Process[i] - toRoot*drop),
+			}
+			show(k, i, t)
+			share := r.weights[i] / float64(b.Rows)
+			d.MeanWall += share * t.wall
+			d.MeanRoot += share * t.root
+			mean := celsius(row.Process[i] - drop)
+			root := Corner{t.root, k, place, true, t.process, mean, toRoot}
 			if root.Celsius > d.HottestRoot.Celsius {
 				d.HottestRoot = root
 			}
-			for _, at := range []Corner{{t.Wall[i], k, place, false, process, air, toWall}, root} {
+			for _, at := range []Corner{{t.wall, k, place, false, t.process, mean, toWall}, root} {
 				if at.Celsius > d.Hottest.Celsius {
 					d.Hottest = at
 				}
@@ -114,7 +117,6 @@ func (b Bank) Rate(u Overall, air, process Stream) Duty {
 				}
 			}
 		}
-		d.Rows = append(d.Rows, t)
 	}
 	return d
 }

@@ -33,7 +33,11 @@ const most = 500
 //
 // Valid: ntu > 0, ratio >= 0.
 // Source: exact row-by-row solution, see respond.
-func (a Arrangement) Effectiveness(ntu, ratio float64) float64 { return a.respond(ntu, ratio).air }
+func (a Arrangement) Effectiveness(ntu, ratio float64) float64 {
+	w := workspaces.Get().(*workspace)
+	defer workspaces.Put(w)
+	return a.respond(w, ntu, ratio).air
+}
 
 // TransferUnits returns the ntu = UA/Cair [-] that gives the air a temperature
 // effectiveness p [-] at ratio = Cair/Cprocess [-], or why none does.

@@ -48,7 +48,6 @@ func (a Arrangement) passOf() []int {
 // rowParts is one row's temperatures along it, at the places of the bank, as parts
 // of the way from the air's inlet (0) to the tube stream's (1).
 type rowParts struct {
-	Pass    int // from 0, in the order of the tube stream
 	Process []float64
 	AirIn   []float64
 	AirOut  []float64
@@ -75,37 +74,43 @@ type response struct {
 // Rows follow from the air inlet on, first for a unit inlet temperature of the air and
 // of each pass in turn; the headers then say what those temperatures are, and the rows
 // follow once more for these. The work is bounded whatever ntu and ratio: see numeric.MostPanels.
+// What is returned lies in w.
 //
 // Valid: ntu > 0, ratio >= 0.
 // Source: heat balance of each row, derived here; checked against matrix-exponential solutions.
-func (a Arrangement) respond(ntu, ratio float64) response {
+func (a Arrangement) respond(w *workspace, ntu, ratio float64) response {
 	if a.Rows < 1 || a.Passes < 1 || a.Passes > a.Rows || !(ntu > 0) || !(ratio >= 0) {
 		panic("exchanger: rows, passes, ntu or ratio out of range")
 	}
 	g, kept := -math.Expm1(-ntu/float64(a.Rows)), math.Exp(-ntu/float64(a.Rows))
 	passRows, passOf := a.PassRows(), a.passOf()
 	rate := func(pass int) float64 { return ratio * g * float64(passRows[pass]) }
-	mesh := numeric.NewMesh(rate(0), a.Rows)
-	places, weights := mesh.Places()
-	relax := map[int]*numeric.Relaxation{} // by rows in the pass
-	for pass, rows := range passRows {
-		if relax[rows] == nil {
-			r := numeric.NewRelaxation(rate(pass), mesh)
-			relax[rows] = &r
+	w.taken = 0
+	w.mesh.Divide(rate(0), a.Rows)
+	places, weights := w.take(w.mesh.Places()), w.take(w.mesh.Places())
+	w.mesh.Fill(places, weights)
+	w.relax[0].Prepare(rate(0), w.mesh)
+	if a.Rows%a.Passes > 0 {
+		w.relax[1].Prepare(rate(a.Passes-1), w.mesh)
+	}
+	relax := func(pass int) *numeric.Relaxation {
+		if passRows[pass] == passRows[0] {
+			return &w.relax[0]
 		}
+		return &w.relax[1]
 	}
 
 	// Basis 0 has air at one and every pass at nought; basis q has pass q-1 at one.
 	air := make([][]float64, a.Passes+1)
 	for q := range air {
-		air[q] = make([]float64, len(places))
+		air[q] = w.take(len(places))
 	}
 	fill(air[0], 1)
 	leaving := make([][]float64, a.Passes) // of each pass, by basis
 	for p := range leaving {
-		leaving[p] = make([]float64, a.Passes+1)
+		leaving[p] = w.take(a.Passes + 1)
 	}
-	t := make([]float64, len(places))
+	t := w.take(len(places))
 	for _, pass := range passOf {
 		for q, in := range air {
 			if q > 0 && q <= pass {
@@ -115,7 +120,7 @@ func (a Arrangement) respond(ntu, ratio float64) response {
 			if q == pass+1 {
 				start = 1
 			}
-			leaving[pass][q] += relax[passRows[pass]].Run(start, in, t, pass%2 == 1)
+			leaving[pass][q] += relax(pass).Run(start, in, t, pass%2 == 1)
 			for i, v := range t {
 				in[i] = kept*in[i] + g*v
 			}
@@ -131,7 +136,11 @@ func (a Arrangement) respond(ntu, ratio float64) response {
 	}
 	inlet := passInlets(leaving)
 
-	out := response{places: framed(0, places, 1), weights: framed(0, weights, 0), exact: rate(0) <= numeric.MostEven}
+	n := len(places) + 2
+	out := response{places: w.take(n), weights: w.take(n), rows: make([]rowParts, 0, a.Rows), exact: rate(0) <= numeric.MostEven}
+	copy(out.places[1:], places)
+	copy(out.weights[1:], weights)
+	out.places[n-1] = 1
 	out.airLeft = mean(air[0], weights)
 	for q := range inlet {
 		part := mean(air[q+1], weights)
@@ -140,11 +149,11 @@ func (a Arrangement) respond(ntu, ratio float64) response {
 	}
 	out.process = leaving[a.Passes-1][a.Passes] * inlet[a.Passes-1]
 
-	now := make([]float64, len(out.places))
+	now := w.take(n)
 	for _, pass := range passOf {
-		row := rowParts{pass, make([]float64, len(now)), now, make([]float64, len(now))}
-		last := len(now) - 1
-		end := relax[passRows[pass]].Run(inlet[pass], now[1:last], row.Process[1:last], pass%2 == 1)
+		row := rowParts{w.take(n), now, w.take(n)}
+		last := n - 1
+		end := relax(pass).Run(inlet[pass], now[1:last], row.Process[1:last], pass%2 == 1)
 		row.Process[0], row.Process[last] = inlet[pass], end
 		if pass%2 == 1 {
 			row.Process[0], row.Process[last] = end, inlet[pass]
@@ -154,7 +163,7 @@ func (a Arrangement) respond(ntu, ratio float64) response {
 		}
 		out.rows = append(out.rows, row)
 		if now = row.AirOut; a.Mixed {
-			now = make([]float64, len(now))
+			now = w.take(n)
 			fill(now, mean(row.AirOut, out.weights))
 		}
 	}
@@ -165,11 +174,6 @@ func fill(x []float64, v float64) {
 	for i := range x {
 		x[i] = v
 	}
-}
-
-// framed returns x between two further values.
-func framed(first float64, x []float64, last float64) []float64 {
-	return append(append(append(make([]float64, 0, len(x)+2), first), x...), last)
 }
 
 func mean(x, weights []float64) float64 {

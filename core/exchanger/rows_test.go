@@ -149,7 +149,7 @@ func TestFaintStream(t *testing.T) {
 	for _, a := range []Arrangement{{Rows: 1, Passes: 1}, {Rows: 4, Passes: 2}, {Rows: 6, Passes: 1}, {Rows: 5, Passes: 5}, {Rows: 30, Passes: 30}, {Rows: 30, Passes: 4}} {
 		for _, ratio := range []float64{0.01, 60, 70, 600, 3e4, 1e7} {
 			for _, ntu := range []float64{0.3, 3, 40, 2000} {
-				r := a.respond(ntu, ratio)
+				r := a.respond(&workspace{}, ntu, ratio)
 				// What the air gains the stream has lost; each is kept to rounding of itself.
 				if gained, lost := ratio*r.air, 1-r.process; math.Abs(gained-lost) > 1e-12*ratio*r.air+1e-15*ratio || r.process < -1e-12 || r.air <= 0 {
 					t.Errorf("%+v ratio %g ntu %g: the air gains %.12g, the stream loses %.12g", a, ratio, ntu, gained, lost)
@@ -167,7 +167,7 @@ func TestMeshesMeet(t *testing.T) {
 	for _, a := range []Arrangement{{Rows: 1, Passes: 1}, {Rows: 4, Passes: 2}, {Rows: 8, Passes: 2}, {Rows: 30, Passes: 3}} {
 		const ntu = 9
 		least := numeric.MostEven / (-math.Expm1(-ntu/float64(a.Rows)) * float64(a.PassRows()[0]))
-		even, growing := a.respond(ntu, least*(1-1e-12)), a.respond(ntu, least*(1+1e-12))
+		even, growing := a.respond(&workspace{}, ntu, least*(1-1e-12)), a.respond(&workspace{}, ntu, least*(1+1e-12))
 		near(t, "air", growing.air, even.air, 1e-11)
 		for k, row := range growing.rows {
 			if got, want := mean(row.AirOut, growing.weights), mean(even.rows[k].AirOut, even.weights); math.Abs(got-want) > 1e-12 {

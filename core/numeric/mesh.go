@@ -12,48 +12,46 @@ const MostEven = 64
 // slackening is over how many e-foldings panels grow e-fold: as T comes to f by as much, and a panel's error is of ninth order.
 const slackening = 9
 
-// NewMesh divides the way for rates [-] up to the given one, where T follows an f that itself followed T so many times over: each
-// time keeps the layer at an end alive by another e-folding.
+// Divide makes the mesh one for rates [-] up to the given one, where T follows an f that itself followed T so many times over:
+// each time keeps the layer at an end alive by another e-folding.
 //
 // Valid: rate >= 0, layers >= 1. There are at most MostPanels(layers).
-func NewMesh(rate float64, layers int) Mesh {
+func (m *Mesh) Divide(rate float64, layers int) {
+	m.lengths = m.lengths[:0]
 	if rate <= MostEven {
 		panels := max(1, int(math.Ceil(rate)))
-		m := Mesh{make([]float64, panels)}
-		for i := range m.lengths {
-			m.lengths[i] = 1 / float64(panels)
+		for range panels {
+			m.lengths = append(m.lengths, 1/float64(panels))
 		}
-		return m
+		return
 	}
-	var half []float64 // in e-foldings
-	for x := 0.0; x < rate/2; {
+	for x := 0.0; x < rate/2; { // in e-foldings, to the middle
 		length := max(1, math.Exp((x-float64(layers))/slackening))
 		if x+1.5*length > rate/2 { // no sliver in the middle
 			length = rate/2 - x
 		}
-		half = append(half, length/rate)
+		m.lengths = append(m.lengths, length/rate)
 		x += length
 	}
-	m := Mesh{make([]float64, 2*len(half))}
-	for i, length := range half {
-		m.lengths[i], m.lengths[2*len(half)-1-i] = length, length
+	for i := len(m.lengths) - 1; i >= 0; i-- {
+		m.lengths = append(m.lengths, m.lengths[i])
 	}
-	return m
 }
 
 // MostPanels bounds the panels of a mesh at any rate.
 func MostPanels(layers int) int { return max(MostEven, 2*(layers+2*slackening)) }
 
-// Places returns the points s at which f and T are sampled, and the weights with which samples add up to a mean.
-func (m Mesh) Places() (places, weights []float64) {
-	places, weights = make([]float64, 0, len(m.lengths)*stages), make([]float64, 0, len(m.lengths)*stages)
+// Places returns at how many points f and T are sampled.
+func (m *Mesh) Places() int { return len(m.lengths) * stages }
+
+// Fill writes those points s, and the weights with which samples add up to a mean.
+func (m *Mesh) Fill(places, weights []float64) {
 	from := 0.0
-	for _, length := range m.lengths {
+	for n, length := range m.lengths {
 		for i := range stages {
-			places = append(places, from+collocation.points[i]*length)
-			weights = append(weights, collocation.weights[i]*length)
+			places[n*stages+i] = from + collocation.points[i]*length
+			weights[n*stages+i] = collocation.weights[i] * length
 		}
 		from += length
 	}
-	return places, weights
 }

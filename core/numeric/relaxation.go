@@ -70,20 +70,19 @@ func legendre(x float64) []float64 {
 	return p
 }
 
-// NewRelaxation prepares a rate [-] over the panels of a mesh.
-func NewRelaxation(rate float64, m Mesh) Relaxation {
-	r := Relaxation{kind: make([]int, len(m.lengths))}
+// Prepare makes r one for a rate [-] over the panels of a mesh.
+func (r *Relaxation) Prepare(rate float64, m Mesh) {
+	r.kinds, r.kind = r.kinds[:0], r.kind[:0]
 	for n, length := range m.lengths {
 		if mirror := len(m.lengths) - 1 - n; n > 0 && length == m.lengths[n-1] {
-			r.kind[n] = r.kind[n-1]
+			r.kind = append(r.kind, r.kind[n-1])
 		} else if mirror < n {
-			r.kind[n] = r.kind[mirror]
+			r.kind = append(r.kind, r.kind[mirror])
 		} else {
-			r.kind[n] = len(r.kinds)
+			r.kind = append(r.kind, len(r.kinds))
 			r.kinds = append(r.kinds, collocate(rate*length))
 		}
 	}
-	return r
 }
 
 func collocate(step float64) collocated {

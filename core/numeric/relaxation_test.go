@@ -5,12 +5,18 @@ import (
 	"testing"
 )
 
+func divided(rate float64, layers int) (m Mesh, places, weights []float64) {
+	m.Divide(rate, layers)
+	places, weights = make([]float64, m.Places()), make([]float64, m.Places())
+	m.Fill(places, weights)
+	return m, places, weights
+}
+
 // TestRelaxation follows f(s) = cos(s) forward and backward; the exact
 // solution is elementary.
 func TestRelaxation(t *testing.T) {
 	for _, rate := range []float64{0, 1e-9, 0.4, 3, 17.3, 63.9, 64.1, 400, 3e4, 1e7} {
-		mesh := NewMesh(rate, 1)
-		places, weights := mesh.Places()
+		mesh, places, weights := divided(rate, 1)
 		exact := func(s, start float64) float64 {
 			particular := func(s float64) float64 {
 				return rate * (rate*math.Cos(s) + math.Sin(s)) / (rate*rate + 1)
@@ -22,7 +28,8 @@ func TestRelaxation(t *testing.T) {
 			f[i] = math.Cos(s)
 			mirrored[i] = math.Cos(1 - s)
 		}
-		r := NewRelaxation(rate, mesh)
+		var r Relaxation
+		r.Prepare(rate, mesh)
 		end := r.Run(2.5, f, got, false)
 		if math.Abs(end-exact(1, 2.5)) > 1e-13 {
 			t.Errorf("rate %g: T(1) = %.16g, exact %.16g", rate, end, exact(1, 2.5))
@@ -44,7 +51,7 @@ func TestRelaxation(t *testing.T) {
 }
 
 func TestPlacesIntegrate(t *testing.T) {
-	places, weights := NewMesh(1, 1).Places()
+	_, places, weights := divided(1, 1)
 	for degree := range 2 * stages {
 		sum := 0.0
 		for i, s := range places {
@@ -60,7 +67,7 @@ func TestPlacesIntegrate(t *testing.T) {
 func TestMeshIsBounded(t *testing.T) {
 	for _, layers := range []int{1, 4, 30, 60} {
 		for rate := 1e-3; rate < 1e12; rate *= 1.3 {
-			m := NewMesh(rate, layers)
+			m, _, _ := divided(rate, layers)
 			if n := len(m.lengths); n > MostPanels(layers) {
 				t.Errorf("%d layers at rate %g take %d panels, stated %d", layers, rate, n, MostPanels(layers))
 			}
@@ -78,14 +85,18 @@ func TestMeshIsBounded(t *testing.T) {
 	}
 }
 
-func BenchmarkNewRelaxation(b *testing.B) {
+func BenchmarkPrepare(b *testing.B) {
+	m, _, _ := divided(0.7, 1)
+	var r Relaxation
 	for b.Loop() {
-		NewRelaxation(0.7, NewMesh(0.7, 1))
+		r.Prepare(0.7, m)
 	}
 }
 
 func BenchmarkRelaxationRun(b *testing.B) {
-	r := NewRelaxation(0.7, NewMesh(0.7, 1))
+	m, _, _ := divided(0.7, 1)
+	var r Relaxation
+	r.Prepare(0.7, m)
 	f, t := make([]float64, stages), make([]float64, stages)
 	for b.Loop() {
 		r.Run(1, f, t, false)

@@ -43,6 +43,7 @@ type Proof struct {
 	Share int    // cases of every run of the unit tests
 	Full  int    // cases of make long
 	Seed  uint64 // of the random numbers
+	Alone bool   // one case after the other, where something of the whole program is measured
 }
 
 // Case is one case of a proof. It depends on seed and index alone, so that it comes out the same whatever ran before.
@@ -89,7 +90,11 @@ func (p Proof) Run(t *testing.T, body func(*Case)) int {
 	began := time.Now()
 	var next, failures atomic.Int64
 	var each sync.WaitGroup
-	for range runtime.GOMAXPROCS(0) {
+	cores := runtime.GOMAXPROCS(0)
+	if p.Alone {
+		cores = 1
+	}
+	for range cores {
 		each.Go(func() {
 			for i := int(next.Add(1)) - 1; i < count; i = int(next.Add(1)) - 1 {
 				c := Case{TB: t, Rand: rand.New(rand.NewPCG(p.Seed, uint64(first+i))), Index: first + i}

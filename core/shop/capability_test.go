@@ -10,9 +10,9 @@ import (
 	"testing"
 
 	"finwright/core/message"
+	"finwright/core/proof"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/core/proof"
 )
 
 // edit changes values of a capability by path, which must all be accepted.

@@ -4,8 +4,8 @@ import (
 	"math"
 	"testing"
 
-	"finwright/core/units"
 	"finwright/core/proof"
+	"finwright/core/units"
 )
 
 // Common practice, no source: a hexagonal mill bundle of 91 tubes of 1 or 1.25 in

@@ -7,9 +7,9 @@ import (
 
 	"finwright/core/material"
 	"finwright/core/message"
+	"finwright/core/proof"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/core/proof"
 )
 
 // possible returns an order that a line of the house can make.

@@ -6,9 +6,9 @@ import (
 	"testing"
 
 	"finwright/core/figure"
+	"finwright/core/proof"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/core/proof"
 )
 
 // supported is an embedded tube of 40 ft with bare spans at six supports.

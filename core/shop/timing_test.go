@@ -5,9 +5,9 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"finwright/core/proof"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/core/proof"
 )
 
 // Hand calculation: at 1000 rpm 5.9 m of 10-fpi tube wind in 2.32 min; run-up and

@@ -12,9 +12,9 @@ import (
 	"finwright/core/figure"
 	"finwright/core/material"
 	"finwright/core/message"
+	"finwright/core/proof"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/core/proof"
 )
 
 func verdict(t testing.TB, list []Verdict, rule string) Verdict {

@@ -4,9 +4,9 @@ import (
 	"math"
 	"testing"
 
+	"finwright/core/proof"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/core/proof"
 )
 
 // The footed tube by hand: width 17.843 mm, 31.4159 m/m, 0.60653 kg/m; embedded 0.54812 kg/m.

@@ -16,11 +16,11 @@ import (
 	"finwright/core/figure"
 	"finwright/core/material"
 	"finwright/core/message"
+	"finwright/core/proof"
 	"finwright/core/report"
 	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
-	"finwright/core/proof"
 )
 
 // strange are values that no shop has, and some that look like one's.

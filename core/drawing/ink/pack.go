@@ -23,7 +23,7 @@ var (
 // A list is its length and its items. Tints have many corners, of which none need be finer than a pixel at the closest
 // zoom: each is two 16-bit counts of grains.
 func Pack(a Artwork) []byte {
-	w := writer{}
+	w := writer{out: make([]byte, 0, 8*a.Corners())}
 	w.grain = grain(a.Tints)
 	w.number(w.grain, float64(len(a.Tints)))
 	for _, t := range a.Tints {
@@ -44,6 +44,27 @@ func Pack(a Artwork) []byte {
 		w.path(l.Points)
 	}
 	return w.out
+}
+
+// Corners counts the points of all paths.
+func (a Artwork) Corners() int {
+	n := 0
+	count := func(paths [][]Point) {
+		for _, p := range paths {
+			n += len(p) + 1
+		}
+	}
+	for _, t := range a.Tints {
+		count(t.Loops)
+	}
+	for _, s := range a.Shapes {
+		count(s.Loops)
+		count(s.Edges)
+	}
+	for _, l := range a.Lines {
+		n += len(l.Points) + 1
+	}
+	return n
 }
 
 // grain returns the least length [mm] by which 16 bits count to the end of all tints.

@@ -1,0 +1,29 @@
+package exchanger
+
+import (
+	"sync"
+
+	"finwright/core/numeric"
+)
+
+// workspace is the memory of one solution, used again by the next: a design that settles while it is swept asks for
+// hundreds, and the largest bank would leave a megabyte behind with each.
+type workspace struct {
+	mesh    numeric.Mesh
+	relax   [2]numeric.Relaxation // of passes with one row more, and of the others
+	numbers []float64
+	taken   int
+}
+
+var workspaces = sync.Pool{New: func() any { return new(workspace) }}
+
+// take returns n noughts, which hold until the workspace is used again.
+func (w *workspace) take(n int) []float64 {
+	if w.taken+n > len(w.numbers) {
+		w.numbers, w.taken = make([]float64, max(n, 2*len(w.numbers))), 0
+	}
+	out := w.numbers[w.taken : w.taken+n : w.taken+n]
+	w.taken += n
+	fill(out, 0)
+	return out
+}
