@@ -33,6 +33,9 @@ const packRoom = 3*TextHeight + 2
 // roundness is the chords of a tube's circle: there are hundreds, and small.
 const roundness = 14
 
+// tubesInFins is up to how many tubes of a crate are drawn within their fins: each is another circle.
+const tubesInFins = 400
+
 func ring(c ink.Point, r float64) []ink.Point {
 	return ink.Closed(arc(c, r, 0, 6.283185307179586*(1-1.0/roundness), roundness-1))
 }
@@ -50,8 +53,8 @@ func ComposeCrate(c Crated, widthPx, heightPx float64) Scene {
 	for _, p := range c.Centres {
 		s.line(ink.Thin, ring(at(p), c.FinOD/2*scale)...)
 	}
-	// A tube in its fins, where it is large enough to be told from them.
-	if c.OD/2*scale > 0.4 {
+	// A tube in its fins, where it is large enough to be told from them and there are not too many.
+	if c.OD/2*scale > 0.4 && len(c.Centres) <= tubesInFins {
 		for _, p := range c.Centres {
 			s.line(ink.Thin, ring(at(p), c.OD/2*scale)...)
 		}

@@ -84,7 +84,7 @@ func (w Writer) schedule(m *design.Making, width float64) (drawing.Scene, bool) 
 const packingHeight = 0.8
 
 // tubesDrawn is how many tubes a packing view draws one by one: more are dots, and megabytes.
-const tubesDrawn = 1500
+const tubesDrawn = 800
 
 func (w Writer) crate(m *design.Making, width float64) (drawing.Scene, bool) {
 	p := m.Plan.Packing
