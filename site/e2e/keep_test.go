@@ -169,7 +169,7 @@ func TestNothingIsKeptWhereStorageIsBarred(t *testing.T) {
 	page.WaitMark("finwright:painted")
 	page.Type(entry("fin_height"), "11 mm")
 	page.WaitText(figureOf("fin_od"), "47.40")
-	page.Wait(`document.querySelector("#said").textContent.includes("Save it as a file")`)
+	page.Wait(`document.querySelector("#notes").textContent.includes("Save it as a file")`)
 	quiet(t, chromium, page)
 }
 
@@ -217,9 +217,11 @@ func TestReloadAfterEnterLosesNothing(t *testing.T) {
 		field.value = "13 mm";
 		field.dispatchEvent(new Event("input", { bubbles: true }));
 		field.dispatchEvent(new Event("change", { bubbles: true }));
+		globalThis.gone = true;
 		location.reload();
 		return true;
 	})()`)
+	page.Wait("globalThis.gone === undefined")
 	page.WaitMark("finwright:painted")
 	waitEntry(page, "fin_height", "13 mm")
 	waitTyped(page, "fin_height", "13 mm")

@@ -238,6 +238,21 @@ export function createDesign(engine, area, page) {
         },
       }),
 
+    /** Takes another design of the same file in hand. @param {number} index */
+    take: (index) =>
+      next({
+        commands: [],
+        async work() {
+          const { before, document, after, work, looked } = history.entry;
+          const all = [...before, document, ...after];
+          const reply = await engine.call("edit", { document: all[index], commands: [], ...area() });
+          takeBack();
+          history.arrive({ document: reply.document, before: all.slice(0, index), after: all.slice(index + 1) }, { work, looked });
+          keep();
+          show(reply, { settled: true });
+        },
+      }),
+
     /**
      * @param {Command} command
      * @param {number} [since]

@@ -2,10 +2,23 @@
 // Files in and out.
 
 /**
+ * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
+ * @param {"design" | "shop"} kind
+ * @param {string} name of what it holds
+ * @param {string} text
+ */
+export async function saveFile(engine, kind, name, text) {
+  const now = new Date();
+  const date = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
+  const { filename } = await engine.call("filename", { kind, name, date });
+  download(text, filename);
+}
+
+/**
  * @param {string} text
  * @param {string} filename
  */
-export function download(text, filename) {
+function download(text, filename) {
   const anchor = document.createElement("a");
   anchor.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
   anchor.download = filename;

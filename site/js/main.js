@@ -4,10 +4,12 @@
 import { createAnswer } from "./answer.js";
 import { createBusy } from "./busy.js";
 import { createDesign } from "./design.js";
+import { createEarlier } from "./earlier.js";
 import { createEngine, EngineError, EngineLost } from "./engine.js";
 import { createFigures } from "./figures.js";
-import { chooseFile, download } from "./files.js";
+import { chooseFile, saveFile } from "./files.js";
 import { createForm } from "./form.js";
+import { createHand } from "./hand.js";
 import { createHeat } from "./heat.js";
 import { copyLink, pack, takeFragment, unpack } from "./links.js";
 import { LoadFailure, whyMissing } from "./loader.js";
@@ -15,6 +17,7 @@ import { createMaking } from "./making.js";
 import { createShop } from "./shop.js";
 import { write } from "./keyed.js";
 import { watchKeys } from "./keys.js";
+import { createNotes } from "./notes.js";
 import { keepOffline } from "./offline.js";
 import { placePopovers } from "./popovers.js";
 import { createSections } from "./sections.js";
@@ -23,7 +26,8 @@ import { createSpans } from "./spans.js";
 import { createStatus } from "./status.js";
 import { createTheme } from "./theme.js";
 import { createTools } from "./tools.js";
-import { keepWorking, quarantine, quarantineSaved, working as workingCopy } from "./store/slot.js";
+import { keepAtRest } from "./store/earlier.js";
+import { keepWorking, parts, quarantine, quarantineSaved, working as workingCopy } from "./store/slot.js";
 import * as trouble from "./trouble.js";
 import { createWorking } from "./working.js";
 
@@ -35,9 +39,10 @@ const text = (/** @type {string} */ value, /** @type {string} */ field) => ({ op
 const answer = createAnswer(document.body);
 const busy = createBusy(at("busy"), () => engine.stop());
 const engine = createEngine(busy.show);
+const notes = createNotes(at("notes"));
 const design = createDesign(engine, (live) => sheet.area(live), { show, aside, answer: answered, keep, reason, failed });
 const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
-const shop = createShop(at("shop"), at("shop-open"), engine, () => design.refresh());
+const shop = createShop(at("shop"), at("shop-open"), engine, () => design.refresh(), (name, why) => notes.tell("shop", name, why));
 const inShop = (/** @type {string} */ section) => ({ shop: shop.text, ...(section === "making" ? { section } : {}) });
 const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, (section, live) => ({
   shop: shop.text,
@@ -82,8 +87,9 @@ const tools = createTools(design, answer, {
   example: (id) => design.replace(() => engine.call("example", { id, ...sheet.area() }), { looked: true }),
   async save() {
     await design.rest();
-    const { text, filename } = await engine.call("save", { documents: [design.document] });
-    download(text, filename);
+    const { before, after } = design.history.entry;
+    const { text } = await engine.call("save", { documents: [...before, design.document, ...after] });
+    await saveFile(engine, "design", design.document.title, text);
     return asides.size === 0;
   },
   async link() {
@@ -92,6 +98,27 @@ const tools = createTools(design, answer, {
     return copyLink(await pack(text));
   },
 });
+const hand = createHand(at("hand"), design.take);
+
+const rest = keepAtRest(
+  async (document) => (await engine.callLatest("earlier", "svg", { document, sheet: { width: 320, height: 200 } }).catch(() => null))?.svg ?? "",
+  (name) => notes.tell("earlier", name),
+);
+const earlier = createEarlier(at("earlier"), {
+  shown: rest.now,
+  save: (text, { kind, name }) => saveFile(engine, kind, name, text),
+});
+at("earlier-open").addEventListener("click", () => earlier.open("design", goBack));
+at("shop-earlier").addEventListener("click", () => earlier.open("shop", shop.lay));
+
+/** Goes back to earlier work: what was entered and not answered is taken too, if it can be. @param {string} text */
+async function goBack(text) {
+  const { saved, pending } = parts(text);
+  const commands = pending.filter(({ reason }) => !reason).map(({ command }) => command);
+  const ask = (/** @type {object[]} */ waiting) => engine.call("open", { text: saved, pending: waiting, ...sheet.area() });
+  const reply = await ask(commands).catch(orElse(() => ask([])));
+  await design.replace(async () => reply, { looked: true });
+}
 
 chooseFile(at("open"), at("open-file"), (file) => design.replace(() => engine.call("open", { text: file, ...sheet.area() })));
 createTheme(at("theme"), sheet.paint);
@@ -110,6 +137,7 @@ function show({ document, view }, { settled, since }) {
   if (view.valid) measured(view);
   status.show(view, asides);
   tools.show(view);
+  hand.show(design.history.entry);
   pictured(() => making.draw(view.making));
   pictured(() => sheet.show(document, view, { settled, since }));
   if (settled) working.refresh();
@@ -155,8 +183,7 @@ function answered(state) {
 
 /** @param {Parameters<typeof keepWorking>[0]} work */
 function keep(work) {
-  const told = keepWorking(work);
-  if (told) tools.say(told);
+  notes.tell("design", keepWorking(work));
 }
 
 /** @param {Error} error */
@@ -191,7 +218,7 @@ async function openLink(fragment) {
   await design.replace(
     () =>
       ask().catch((/** @type {any} */ error) => {
-        if (error.key === "open.newer") tools.say(quarantine("design", text));
+        if (error.key === "open.newer") notes.tell("link", quarantine("design", text), error.message);
         throw error;
       }),
     { looked: true },
@@ -213,26 +240,23 @@ async function start() {
   const ask = (/** @type {object} */ args) => engine.call("start", { ...args, ...sheet.area() });
   const asked = pending.filter(({ reason }) => !reason); // the others were set aside
   /** @type {import("./design.js").Pending[]} */ let left = pending.filter(({ reason }) => reason);
-  let notice = "";
   await design.replace(
     async () => {
+      await shop.start(); // first: the shop goes with every question
       let reply = await ask({ saved, pending: asked.map(({ command }) => command) })
         .catch(orElse(() => ((left = pending), ask({ saved, pending: [] }))))
         .catch(orElse(() => null));
       if (reply && !reply.notice) return reply;
       reply ??= await ask({ saved: "", pending: [] });
       left = [];
-      notice = reply.notice;
-      tools.say(quarantineSaved());
+      notes.tell("start", quarantineSaved(), reply.notice);
       return reply;
     },
     { work, looked: looked && pending.length === 0 },
   );
   design.resume(left);
-  if (told) tools.say(told);
+  notes.tell("session", told);
   if (link) await openLink(link);
-  if (notice) status.say(notice);
-  await shop.start(status.say);
   performance.mark("finwright:figures");
   await sheet.load().catch(async (error) => {
     trouble.show("part", error.reason ?? (await whyMissing()));

@@ -2,13 +2,15 @@
 // The shop: its capability file, kept by the browser, edited value by value, saved and opened. Empty text is the shop that ships.
 
 import { EngineError } from "./engine.js";
-import { chooseFile, download } from "./files.js";
+import { chooseFile, saveFile } from "./files.js";
+import { LoadFailure } from "./loader.js";
 import { createHistory } from "./history.js";
-import { keepShop, savedShop } from "./keep.js";
+import { keepShop, savedShop } from "./store/shop.js";
+import { quarantine } from "./store/slot.js";
 
 /**
  * @typedef {{path: string, label: string, value: boolean, text: string, hint: string, choices: {id: string, text: string}[] | null, list: boolean, items: Item[] | null}} Item
- * @typedef {{shop: string, form: {name: string, items: Item[]}, filename: string}} Reply
+ * @typedef {{shop: string, form: {name: string, items: Item[]}}} Reply
  */
 
 /**
@@ -16,8 +18,9 @@ import { keepShop, savedShop } from "./keep.js";
  * @param {HTMLButtonElement} opener
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
  * @param {() => void} onChange
+ * @param {(name: string, why?: string) => void} tell what became of what is kept
  */
-export function createShop(dialog, opener, engine, onChange) {
+export function createShop(dialog, opener, engine, onChange, tell) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
   const [form, said, undo] = ["shop-form", "shop-said", "shop-undo"].map(at);
   const history = createHistory();
@@ -27,11 +30,11 @@ export function createShop(dialog, opener, engine, onChange) {
   /** @type {Set<string>} paths laid open */
   const open = new Set();
 
-  /** @param {Reply} reply @param {boolean} own false: the shop that ships */
-  function take(reply, own) {
+  /** @param {Reply} reply @param {{own: boolean, whole: boolean}} how own: not the shop that ships; whole: not the one before, changed */
+  function take(reply, { own, whole }) {
     shown = reply;
     text = own ? reply.shop : "";
-    keepShop(text);
+    tell(keepShop(text, whole));
     if (/** @type {any} */ (history.current).text !== text) history.push({ text });
     undo.disabled = !history.canUndo;
     opener.textContent = reply.form.name;
@@ -42,7 +45,7 @@ export function createShop(dialog, opener, engine, onChange) {
   async function change(command, place = said) {
     said.textContent = "";
     try {
-      take(await engine.call("shop_edit", { shop: text, command }), true);
+      take(await engine.call("shop_edit", { shop: text, command }), { own: true, whole: false });
       return true;
     } catch (error) {
       if (!(error instanceof EngineError)) throw error;
@@ -132,22 +135,25 @@ export function createShop(dialog, opener, engine, onChange) {
     return row;
   }
 
-  /** Reads a whole file: from the browser, from a file, or with an empty text the one that ships. @param {string} file */
+  /** @param {string} file from the browser, from a file, or empty: the one that ships */
+  async function lay(file) {
+    take(await engine.call("shop", { shop: file }), { own: file !== "", whole: true });
+    render();
+  }
+
+  /** Reads a whole file, and says what is wrong with it. @param {string} file */
   async function load(file) {
     said.textContent = "";
     try {
-      take(await engine.call("shop", { shop: file }), file !== "");
-      render();
+      await lay(file);
     } catch (error) {
       if (!(error instanceof EngineError)) throw error;
       said.textContent = error.message;
-      return false;
     }
-    return true;
   }
 
   opener.addEventListener("click", async () => {
-    if (!shown) await load(text);
+    shown ??= await engine.call("shop", { shop: text });
     if (!form.childElementCount) render(); // once: what could not be read stays with its error
     dialog.showModal();
   });
@@ -158,8 +164,7 @@ export function createShop(dialog, opener, engine, onChange) {
     load(/** @type {any} */ (history.current).text);
   });
   at("shop-save").addEventListener("click", async () => {
-    const reply = shown ?? (await engine.call("shop", { shop: text }));
-    download(reply.shop, reply.filename);
+    if (shown) await saveFile(engine, "shop", shown.form.name, shown.shop);
   });
   chooseFile(at("shop-file"), at("shop-input"), load);
 
@@ -167,11 +172,19 @@ export function createShop(dialog, opener, engine, onChange) {
     get text() {
       return text;
     },
-    /** A kept file that cannot be read any more gives way to the shop that ships, and says so. @param {(message: string) => void} tell */
-    async start(tell) {
-      if (text === "" || (await load(text))) return;
-      tell(said.textContent);
-      await load("");
+    /** Goes back to an earlier file. @param {string} file */
+    lay,
+    /** A kept file that cannot be used gives way to the shop that ships, and is put aside. */
+    async start() {
+      try {
+        if (text) shown = await engine.call("shop", { shop: text });
+      } catch (error) {
+        if (error instanceof LoadFailure) throw error;
+        const told = quarantine("shop", text);
+        text = "";
+        if (told === "setAside") keepShop("", false);
+        tell(told === "setAside" ? "shopAside" : told, error instanceof EngineError ? error.message : "");
+      }
     },
     /** @param {string} name of the shop in use */
     name(name) {

@@ -1,7 +1,7 @@
 // @ts-check
 // Paper light, dark, or as the system has it.
 
-import { keepTheme, savedTheme } from "./keep.js";
+import { keepTheme, savedTheme } from "./store/theme.js";
 
 /**
  * @param {HTMLSelectElement} select

@@ -26,6 +26,8 @@ var methods = map[string]method{
 	"example": with(example),
 	"svg":     with(svg),
 
+	"filename": with(filename),
+
 	"shop":      with(shopForm),
 	"shop_edit": with(editShop),
 }

@@ -137,7 +137,7 @@ func TestLink(t *testing.T) {
 
 func TestSaveAndOpen(t *testing.T) {
 	d := cases.List()[1].Document()
-	var file struct{ Text, Filename string }
+	var file struct{ Text string }
 	if e := ask(t, "save", map[string]any{"documents": []any{d}}, &file); e != "" {
 		t.Fatal(e)
 	}
@@ -147,6 +147,24 @@ func TestSaveAndOpen(t *testing.T) {
 	}
 	if e := ask(t, "open", map[string]any{"text": "od;wall\n1;2", "sheet": area}, &got); !strings.Contains(e, "not a design file") {
 		t.Errorf("a table opens with %q", e)
+	}
+}
+
+func TestFilename(t *testing.T) {
+	for _, c := range []struct{ kind, name, want string }{
+		{"design", "Oil cooler 1/2", "Oil-cooler-1-2-2026-11-27.design.json"},
+		{"design", "", "finned-tube-2026-11-27.design.json"},
+		{"shop", "Our works", "Our-works-2026-11-27.shop.json"},
+	} {
+		var got struct{ Filename string }
+		if e := ask(t, "filename", map[string]any{"kind": c.kind, "name": c.name, "date": "2026-11-27"}, &got); e != "" || got.Filename != c.want {
+			t.Errorf("%q, want %q (%s)", got.Filename, c.want, e)
+		}
+	}
+	for _, args := range []map[string]any{{"kind": "recipe", "name": "", "date": "2026-11-27"}, {"kind": "shop", "name": "", "date": "today"}} {
+		if ask(t, "filename", args, &struct{}{}) == "" {
+			t.Errorf("%v makes a name", args)
+		}
 	}
 }
 

@@ -2,6 +2,7 @@ package bridge
 
 import (
 	"errors"
+	"fmt"
 
 	"finwright/core/document"
 	"finwright/core/message"
@@ -85,7 +86,26 @@ func save(a saveArgs) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	return map[string]string{"text": string(text) + "\n", "filename": message.English().Text("file.name")}, nil
+	return map[string]string{"text": string(text) + "\n"}, nil
+}
+
+type filenameArgs struct {
+	Kind string `json:"kind"` // "design" or "shop"
+	Name string `json:"name"`
+	Date string `json:"date"` // the page's day, as 2026-11-27
+}
+
+// filename names what is saved as a file.
+func filename(a filenameArgs) (any, error) {
+	other := "file." + a.Kind
+	if !message.English().Has(other) {
+		return nil, fmt.Errorf("bridge: files of %q", a.Kind)
+	}
+	name, ok := document.FileName(a.Name, message.English().Text(other), a.Date, "."+a.Kind+".json")
+	if !ok {
+		return nil, fmt.Errorf("bridge: date %q", a.Date)
+	}
+	return map[string]string{"filename": name}, nil
 }
 
 type openArgs struct {

@@ -82,9 +82,8 @@ type shopArgs struct {
 }
 
 type shopReply struct {
-	Shop     string          `json:"shop"`
-	Form     report.ShopForm `json:"form"`
-	Filename string          `json:"filename"`
+	Shop string          `json:"shop"`
+	Form report.ShopForm `json:"form"`
 }
 
 // shopForm lays a capability file open for editing.
@@ -100,7 +99,7 @@ func shopForm(a shopArgs) (any, error) {
 func answerShop(c shop.Capability) shopReply {
 	text := string(c.Save())
 	lately.Store(&openedShop{text, c})
-	return shopReply{text, english(units.SI).ShopForm(c), message.English().Text("file.shop_name")}
+	return shopReply{text, english(units.SI).ShopForm(c)}
 }
 
 // shopCommand is one change of a capability file. Op says which members count:

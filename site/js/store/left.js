@@ -1,14 +1,15 @@
 // @ts-check
-// Work that was left: by a file, an example or a link that took its place, or because it could not be read. It is put
-// aside at once, as text and unread.
+// Work that was left: a file, an example or a link took its place, or it could not be read. It is put aside at once, as
+// text and unread; from here it goes to Earlier work.
 
 import { keys, newId, read, remove, write } from "./local.js";
 
 const LEFT = "finwright.left.";
 
 /**
- * @typedef {{id: string, kind: "design" | "shop", name: string, time: string, version: number, text: string, unread: boolean}} Left
- *   text: as it was kept, whatever it holds; unread: this program could not read it
+ * @typedef {{id: string, kind: "design" | "shop", name: string, time: string, version: number, revision: number, text: string, unread: boolean}} Left
+ *   id: which piece of work; revision: how often it had been written; text: as it was kept, whatever it holds; unread: this
+ *   page could not read it
  */
 
 /**
@@ -28,26 +29,34 @@ export function parsed(text) {
 /**
  * @param {Left["kind"]} kind
  * @param {string} text
- * @param {{unread?: boolean, id?: string}} [more]
- * @returns {string} empty, or what is to be told
+ * @param {Partial<Left>} [more] what is known better than the text says
+ * @returns {Left}
  */
-export function leave(kind, text, { unread = false, id } = {}) {
+export function described(kind, text, more) {
   const said = parsed(text);
-  /** @type {Left} */
-  const left = {
-    id: id ?? newId(),
+  return {
+    id: newId(),
     kind,
     name: String(said.name ?? said.designs?.[0]?.title ?? ""),
-    time: String(said.time ?? new Date().toISOString()),
+    time: Date.parse(said.time) ? said.time : new Date().toISOString(),
     version: Number(said.version) || 0,
+    revision: Number(said.revision) || 0,
     text,
-    unread,
+    unread: false,
+    ...more,
   };
-  return write(LEFT + left.id, JSON.stringify(left));
 }
+
+/**
+ * @param {Left} left
+ * @returns {string} empty, or what is to be told
+ */
+export const leave = (left) => write(LEFT + left.id, JSON.stringify(left));
 
 /** @returns {Left[]} */
 export const allLeft = () => keys(LEFT).map((key) => parsed(read(key))).filter(({ id }) => id);
 
-/** @param {string} id */
-export const forget = (id) => remove(LEFT + id);
+/** Unless more was put aside under its name since. @param {Left} left */
+export function forget(left) {
+  if (read(LEFT + left.id) === JSON.stringify(left)) remove(LEFT + left.id);
+}

@@ -3,11 +3,12 @@
 // engine is asked, so that nothing that was entered hangs on an answer. A slot belongs to the tab that holds its lock.
 
 import { asset } from "../assets.js";
-import { allLeft, leave, parsed } from "./left.js";
+import { allLeft, described, leave, parsed } from "./left.js";
 import { keys, newId, read, remove, write } from "./local.js";
 
 const MINE = "finwright.slot"; // in the tab's own store: the name of its slot
 const SLOT = "finwright.slot.";
+const LOCK = "finwright.slot ";
 const WAIT = 400; // ms: a page that is being reloaded gives up its lock; a tab that this one is a copy of does not
 const FORKED = "forked"; // told: another tab writes to this slot
 
@@ -22,6 +23,7 @@ const { format = "", version = "" } = document.documentElement.dataset;
 let slot = "";
 let source = { id: "", left: "", text: "" }; // what this tab went on with: a slot, or work that was left
 let written = ""; // what the slot held when this tab last looked
+let revision = 0; // of the working copy
 let branch = ""; // sets the work of this tab apart from that of the tab whose slot it shared
 
 /** @param {string} id */
@@ -29,7 +31,7 @@ function hold(id) {
   if (!navigator.locks) return Promise.resolve(true); // then a slot that two tabs write to is found when it is written
   return new Promise((resolve) => {
     const kept = () => new Promise(() => resolve(true)); // never settled: the lock ends with the page
-    navigator.locks.request(`finwright.slot ${id}`, { signal: AbortSignal.timeout(WAIT) }, kept).catch(({ name }) => resolve(name !== "TimeoutError"));
+    navigator.locks.request(LOCK + id, { signal: AbortSignal.timeout(WAIT) }, kept).catch(({ name }) => resolve(name !== "TimeoutError"));
   });
 }
 
@@ -39,15 +41,15 @@ function takeOver() {
   const last = read(OLD);
   const here = read(OLD, "sessionStorage");
   const unread = read(`${OLD}.unreadable`);
-  if (unread && !leave("design", unread, { unread: true })) remove(`${OLD}.unreadable`);
-  if (last && (last === here || !leave("design", last))) remove(OLD);
+  if (unread && !leave(described("design", unread, { unread: true }))) remove(`${OLD}.unreadable`);
+  if (last && (last === here || !leave(described("design", last)))) remove(OLD);
   if (!here || read(MINE, "sessionStorage")) return;
   const id = newId();
   if (!write(SLOT + id, here) && !write(MINE, id, "sessionStorage")) remove(OLD, "sessionStorage");
 }
 
-/** The last that was worked on, in whatever tab. */
-function last() {
+/** The last that was worked on, in whatever tab: its slot, or as what it was left. */
+export function last() {
   const slots = keys(SLOT).map((key) => ({ id: key.slice(SLOT.length), left: "", text: read(key), ...dated(read(key)) }));
   const put = allLeft().filter(({ kind, unread }) => kind === "design" && !unread);
   const all = [...slots, ...put.map(({ id, text, time }) => ({ id: "", left: id, text, time, looked: false }))];
@@ -57,11 +59,17 @@ function last() {
 /** @param {string} text */
 function dated(text) {
   const { time = "", looked = false } = parsed(text);
-  return { time, looked };
+  return { time: String(time), looked };
 }
 
-/** What this tab goes on with: its own slot, or a copy of what was last worked on. @returns {Promise<Working>} */
-export async function working() {
+/** @type {Promise<Working> | null} */
+let begun = null;
+
+/** What this tab goes on with: its own slot, or a copy of what was last worked on. */
+export const working = () => (begun ??= begin());
+
+/** @returns {Promise<Working>} */
+async function begin() {
   takeOver();
   let mine = read(MINE, "sessionStorage");
   let owned = mine !== "" && (await hold(mine));
@@ -76,7 +84,8 @@ export async function working() {
   const told = write(MINE, slot, "sessionStorage");
   written = read(SLOT + slot);
   const goesOn = source.id === slot;
-  const { work = newId(), looked = false } = parsed(source.text);
+  const { work = newId(), looked = false, ...more } = parsed(source.text);
+  revision = Number(more.revision) || 0;
   return { ...parts(source.text), work: goesOn ? work : newId(), looked: !goesOn || looked, told };
 }
 
@@ -116,15 +125,48 @@ export function keepWorking({ document, before, after, work, looked, pending }) 
     told = write(MINE, slot, "sessionStorage") || FORKED;
   }
   const designs = [...before, document, ...after].map(textOf).join();
-  const head = JSON.stringify({ format, version: Number(version), hand: before.length, work: work + branch, looked: looked && pending.length === 0 });
+  const head = JSON.stringify({ format, version: Number(version), hand: before.length, work: work + branch, revision: ++revision, looked: looked && pending.length === 0 });
   const tail = JSON.stringify({ pending, name: document.title, time: new Date().toISOString(), build: asset("engine.wasm.gz").split("/").pop() });
   const text = `${head.slice(0, -1)},"designs":[${designs}],${tail.slice(1)}`;
-  const put = parsed(written);
-  if (put.designs && put.work !== work + branch && !put.looked) told = leave("design", written, { id: put.work }) || told;
-  const failed = write(SLOT + slot, text);
-  if (!failed) written = text;
-  return failed || told;
+  const put = workOf(written);
+  const failed = (put && put.id !== work + branch && leave(put)) || write(SLOT + slot, text);
+  if (failed) return failed;
+  written = text;
+  kept();
+  return told;
 }
+
+let kept = () => {};
+
+/** @param {() => void} listener called when the working copy has been written */
+export const whenKept = (listener) => (kept = listener);
+
+/** @param {string} text of a slot @returns {import("./left.js").Left | null} null when it is no work */
+function workOf(text) {
+  const { work, looked } = parsed(text);
+  return work && !looked ? described("design", text, { id: work }) : null;
+}
+
+/** From its next change on, this tab's work is apart from that of another under the same name. */
+export const fork = () => (branch = newId());
+
+/** The working copy as it was written last; null when it is no work. */
+export const worked = () => workOf(written);
+
+/**
+ * The working copies of tabs that have gone, as far as that can be told, the latest first.
+ * @returns {Promise<{id: string, left: import("./left.js").Left | null}[]>}
+ */
+export async function orphans() {
+  const { held = [] } = (await navigator.locks?.query().catch(() => null)) ?? {};
+  const live = new Set(held.map(({ name }) => name));
+  const gone = keys(SLOT).map((key) => key.slice(SLOT.length)).filter((id) => id !== slot && !live.has(LOCK + id));
+  const found = gone.map((id) => ({ id, left: workOf(read(SLOT + id)), time: dated(read(SLOT + id)).time }));
+  return found.sort((a, b) => (a.time < b.time ? 1 : -1));
+}
+
+/** @param {string} id of the slot of a tab that has gone */
+export const dropSlot = (id) => remove(SLOT + id);
 
 /**
  * What could not be read, or stopped the engine, goes to Earlier work as it is, so that it stops nothing again.
@@ -132,12 +174,12 @@ export function keepWorking({ document, before, after, work, looked, pending }) 
  * @param {string} text
  * @returns {string} the name of a text to tell
  */
-export const quarantine = (kind, text) => leave(kind, text, { unread: true }) || "setAside";
+export const quarantine = (kind, text) => leave(described(kind, text, { unread: true })) || "setAside";
 
 /** The same for what this tab went on with. @returns {string} the name of a text to tell */
 export function quarantineSaved() {
   const { id, left, text } = source;
-  const told = leave("design", text, { unread: true, ...(left && { id: left }) });
+  const told = leave(described("design", text, { unread: true, ...(left && { id: left }) }));
   if (told) hold((slot = newId())); // it stays where it is
   else remove(SLOT + id);
   written = read(SLOT + slot);

@@ -1,0 +1,140 @@
+// @ts-check
+// Earlier work: the last designs and shops that were worked on, in the browser's database. Their texts are kept unread, so
+// no later version has to change what is kept here. Heads and texts lie apart: a list needs the heads alone.
+
+import { openDB } from "idb";
+import { allLeft, forget, parsed } from "./left.js";
+import { FULL, read, write } from "./local.js";
+import { workedShop } from "./shop.js";
+import { dropSlot, fork, last, orphans, whenKept, worked } from "./slot.js";
+
+const MOST = 50; // of each kind
+const SLOTS = 20; // working copies of tabs that have gone: a browser may bring such a tab back
+const REST = 3000; // ms without a change
+const ASKED = "finwright.persist";
+
+/**
+ * @typedef {import("./left.js").Left} Left
+ * @typedef {Omit<Left, "text"> & {picture: string}} Head
+ */
+
+/** @type {Promise<import("idb").IDBPDatabase> | null} */
+let opening = null;
+
+function database() {
+  const forgetIt = () => (opening = null);
+  opening ??= openDB("finwright", 1, {
+    upgrade(db) {
+      db.createObjectStore("heads", { keyPath: "id" }).createIndex("dated", ["kind", "time"]);
+      db.createObjectStore("texts");
+    },
+    blocking(_old, _new, event) {
+      forgetIt();
+      /** @type {IDBDatabase} */ (event.target).close();
+    },
+    terminated: forgetIt,
+  });
+  opening.catch(forgetIt);
+  return opening;
+}
+
+const all = (/** @type {string} */ kind) => IDBKeyRange.bound([kind], [kind, []]);
+
+/** The name under which work is kept whose own name another tab has taken further. @param {{id: string, time: string}} left */
+const aside = ({ id, time }) => `${id} ${time}`;
+
+/** @param {Left} left */
+async function isKept(left) {
+  const db = await database();
+  const found = await db.get("heads", left.id);
+  return (found?.time === left.time && found.revision === left.revision) || (await db.getKey("heads", aside(left))) !== undefined;
+}
+
+/**
+ * Writes one piece of work over what was kept of it before. When another tab has gone on with the same, both are kept.
+ * @param {Left} left
+ * @param {string} picture an SVG, or empty
+ * @returns {Promise<string>} empty, or what is to be told
+ */
+async function keepEarlier({ text, ...left }, picture) {
+  const transaction = (await database()).transaction(["heads", "texts"], "readwrite");
+  const [heads, texts] = [transaction.objectStore("heads"), transaction.objectStore("texts")];
+  /** @type {Head | undefined} */
+  const found = await heads.get(left.id);
+  const clash = found !== undefined && found.revision >= left.revision && found.time !== left.time;
+  const id = clash ? aside(left) : left.id;
+  heads.put({ ...left, id, picture: picture || (found?.picture ?? "") });
+  texts.put(text, id);
+  const ids = await heads.index("dated").getAllKeys(all(left.kind));
+  for (const old of ids.slice(0, -MOST)) {
+    heads.delete(old);
+    texts.delete(old);
+  }
+  await transaction.done;
+  return clash ? "forked" : "";
+}
+
+/** @param {Left["kind"]} kind @returns {Promise<Head[]>} the latest first */
+export const earlier = async (kind) => (await (await database()).getAllFromIndex("heads", "dated", all(kind))).reverse();
+
+/** @param {string} id @returns {Promise<string>} */
+export const earlierText = async (id) => (await (await database()).get("texts", id)) ?? "";
+
+/**
+ * Moves what was put aside at once to where it can be found, and what tabs left that have gone. The last work of all stays
+ * for the next tab.
+ * @param {(left: Left) => Promise<string>} keep
+ */
+async function gather(keep) {
+  const told = [];
+  const next = last();
+  for (const left of allLeft()) {
+    told.push(await keep(left));
+    if (left.id !== next.left) forget(left);
+  }
+  for (const [i, { id, left }] of (await orphans()).entries()) {
+    if (left) told.push(await keep(left));
+    if (i >= SLOTS && id !== next.id) dropSlot(id);
+  }
+  return told;
+}
+
+/** Once, when there is something to lose. */
+function persist() {
+  if (read(ASKED) || !navigator.storage?.persist || write(ASKED, "asked")) return;
+  navigator.storage.persist().catch(() => {}); // then the browser may drop what it keeps, as it always could
+}
+
+/**
+ * Keeps what is worked on among the earlier work, whenever the page is at rest.
+ * @param {(document: object) => Promise<string>} picture an SVG, or empty
+ * @param {(name: string) => void} tell
+ */
+export function keepAtRest(picture, tell) {
+  let timer = 0;
+  async function keep() {
+    const one = async (/** @type {Left} */ left) => {
+      if (await isKept(left)) return "";
+      const { designs, hand = 0 } = left.unread || left.kind === "shop" ? {} : parsed(left.text);
+      return keepEarlier(left, designs ? await picture(designs[hand]) : "");
+    };
+    try {
+      const [design, shop] = [worked(), workedShop()];
+      const told = await gather(one);
+      for (const now of [design, shop]) {
+        const said = now && (await one(now));
+        if (said) told.push(said);
+        if (said && now === design) fork();
+      }
+      if (design) persist();
+      tell(told.find(Boolean) ?? "");
+    } catch (error) {
+      tell(/** @type {DOMException} */ (error).name === "QuotaExceededError" ? FULL : "earlierFailed");
+    }
+  }
+  whenKept(() => {
+    clearTimeout(timer);
+    timer = window.setTimeout(keep, REST);
+  });
+  return { now: keep };
+}
