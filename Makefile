@@ -29,7 +29,7 @@ unit: ## Go tests, no browser: what to run on save
 	go test ./...
 
 long: ## every property, fuzz and fault test at full count, one table at the end
-	@set -o pipefail; FINWRIGHT_LONG=1 go test -v -p 1 -count=1 -timeout 0 ./core/... ./wasm/... | go run ./core/proof/table
+	@set -o pipefail; FINWRIGHT_LONG=1 go test -v -p 1 -count=1 -timeout 0 ./core/... ./wasm/... ./site/links | go run ./core/proof/table
 
 browser: dist chromium firefox ## tests of the built page in headless Chromium, and the main job in Firefox
 	go test -tags browser -count=1 -timeout 20m ./site/e2e
