@@ -165,6 +165,12 @@ func TestKeysHaveTexts(t *testing.T) {
 			return true
 		})
 	})
+	for _, k := range texts.Keys() {
+		id, ok := strings.CutPrefix(k, "figure.")
+		if ok && id != "duty_in" && id != "duty_out" && !texts.Has("meaning."+id) { // two labels of the duty
+			t.Errorf("no text says what %s means", id)
+		}
+	}
 	if found < 300 {
 		t.Errorf("only %d keys were found in the sources", found)
 	}

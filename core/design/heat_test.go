@@ -83,6 +83,9 @@ func TestRandomBanksBalance(t *testing.T) {
 				c.Fatalf("%v: %s", pairs, message.English().Render(h.Absent, units.SI))
 			}
 			rated.Add(1)
+			if h.Thermal.rounds > mostRounds/2 {
+				c.Errorf("%v: settles in %d rounds of %d", pairs, h.Thermal.rounds, mostRounds)
+			}
 			balance(c, strings.Join(pairs, " "), in, h.Thermal)
 			for q, a := range Answers(&in, &h.Thermal) {
 				if math.IsNaN(a.Value) || math.IsInf(a.Value, 0) || a.Value <= 0 {

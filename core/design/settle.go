@@ -31,6 +31,7 @@ type Thermal struct {
 	FaceFlow     float64 // [m3/s] at the inlet
 	Condensed    float64 // [kg/s]; 0 where nothing condenses
 	state        means
+	rounds       int // that it took to settle
 }
 
 // means are the temperatures [C] at which properties are taken.
@@ -59,6 +60,9 @@ const (
 	coarse = 1e-3
 )
 
+// mostRounds bounds the search: what has not settled by then is going round.
+const mostRounds = 60
+
 // settle finds the temperatures, properties and films that agree with one
 // another, by repeating from start; in remembers the gas stream. It keeps to the
 // correlations held; with nil it chooses. The errors are of fields whose values
@@ -67,15 +71,14 @@ const (
 // Source: fixed point of the mean temperatures; each step changes them by a few per cent of the last.
 func settle(in *Input, start means, held *airside.Pair, tolerance float64) (Thermal, FieldErrors) {
 	at := start
-	const most = 60
-	for range most {
+	for round := range mostRounds {
 		t, errs := once(in, at, held)
 		if errs != nil {
 			return Thermal{}, errs
 		}
 		next := t.means(in)
 		change := max(math.Abs(next.air-at.air), math.Abs(next.process-at.process), math.Abs(next.wall-at.wall), math.Abs(next.root-at.root))
-		t.state = next
+		t.state, t.rounds = next, round+1
 		if change < tolerance {
 			in.stream, in.method, in.state = t.Flow, t.Film, &next
 			return t, nil

@@ -13,7 +13,11 @@ func TestTubesForDuty(t *testing.T) {
 		return b.Rate(u, Stream{35, 3.3 * 1.15 * 1007 * b.FaceArea()}, Stream{120, 60e3}).Heat
 	}
 	for _, duty := range []float64{1e5, 1e6, 2.5e6} {
-		got, absent := TubesForDuty(duty, 400, heat)
+		calls := 0
+		got, absent := TubesForDuty(duty, 400, func(n int) float64 { calls++; return heat(n) })
+		if calls > 20 { // doubled to 400, then halved
+			t.Errorf("%g W: %d banks were asked", duty, calls)
+		}
 		if !absent.None() || heat(got) < duty || got > 1 && heat(got-1) >= duty {
 			t.Errorf("%g W: %d tubes a row carry %g W, one fewer %g W (%v)", duty, got, heat(got), heat(got-1), absent)
 		}

@@ -10,6 +10,10 @@ const (
 	stepReach = 0.5
 	// Terms below this part of the sum are rounding.
 	negligible = 1e-17
+
+	// What the thinnest fin of the worst metal in the strongest film takes, with room.
+	mostSteps = 2000
+	mostTerms = 100
 )
 
 // march returns the heat per kelvin [W/K] and tip temperature ratio [-] of a fin
@@ -27,22 +31,32 @@ const (
 // Valid: h > 0. Relative error about 1e-14, growing slowly with m L.
 // Source: Taylor and Frobenius series of the fin equation; derived here.
 func march(f Fin, h float64) (heat, tip float64) {
+	heat, tip, _, _ = walk(f, h)
+	return heat, tip
+}
+
+// walk is march, and says how many steps it took and how many terms the longest series had.
+func walk(f Fin, h float64) (heat, tip float64, steps, terms int) {
 	c := 2 * h / f.Conductivity
 	gradient := 0.0 // du/dy over u
 	if f.Tip == Convective {
 		gradient = h / f.Conductivity
 	}
 	tip = 1
-	for r := f.TipRadius; r > f.RootRadius; {
+	for r := f.TipRadius; r > f.RootRadius; steps++ {
+		if steps == mostSteps {
+			panic("fin: more steps than any fin takes")
+		}
 		p := f.expand(r)
 		next := max(r-p.step(c, r), f.RootRadius)
 		length := r - next // of the rounded radii, so that no part is lost
-		u, du := p.series(c, r, length, gradient)
+		u, du, n := p.series(c, r, length, gradient)
+		terms = max(terms, n)
 		gradient = du / (u * length)
 		tip /= u
 		r = next
 	}
-	return 2 * math.Pi * f.Conductivity * f.RootRadius * f.RootThickness * gradient, tip
+	return 2 * math.Pi * f.Conductivity * f.RootRadius * f.RootThickness * gradient, tip, steps, terms
 }
 
 // expansion is P = r t about one radius, as a polynomial in the distance inward
@@ -75,8 +89,8 @@ func (p expansion) step(c, r float64) float64 {
 }
 
 // series sums u and length du/dy at the inner end of a step on whose outer end
-// u = 1 and du/dy = gradient.
-func (p expansion) series(c, r, length, gradient float64) (u, du float64) {
+// u = 1 and du/dy = gradient, and says how many terms that took.
+func (p expansion) series(c, r, length, gradient float64) (u, du float64, terms int) {
 	scale := length * length / p.p0
 	first, edge := gradient*length, p.p0 == 0
 	if edge {
@@ -87,7 +101,7 @@ func (p expansion) series(c, r, length, gradient float64) (u, du float64) {
 	gamma, delta := p.p1*scale/length, p.p2*scale
 	older, old, term := 0.0, 1.0, first
 	u, du = 1+first, first
-	for j := 1.0; ; j++ {
+	for j := 1.0; j <= mostTerms; j++ {
 		var next float64
 		if edge { // regular solution: (j+1)^2 b[j+1] = ...
 			next = (alpha*term - beta*old - delta*j*(j+1)*term) / ((j + 1) * (j + 1))
@@ -99,7 +113,8 @@ func (p expansion) series(c, r, length, gradient float64) (u, du float64) {
 		slope := (j + 1) * term
 		du += slope
 		if math.Abs(slope)+math.Abs(j*old) <= negligible*math.Abs(du) {
-			return u, du
+			return u, du, int(j)
 		}
 	}
+	panic("fin: a series of more terms than any takes")
 }

@@ -3,7 +3,10 @@ package fin
 import (
 	"fmt"
 	"math"
+	"sync/atomic"
 	"testing"
+
+	"finwright/core/proof"
 )
 
 // everyFin calls check with each profile and tip over a grid of sizes and mL.
@@ -257,4 +260,35 @@ func TestSolveDoesNotAllocate(t *testing.T) {
 			t.Errorf("profile %d allocates %g times", profile, n)
 		}
 	}
+}
+
+// Of any fin that can be entered the walk stays within its stated ceilings; the greatest that were met are noted.
+func TestWalkIsBounded(t *testing.T) {
+	var most, longest atomic.Int64
+	raise := func(to *atomic.Int64, n int) {
+		for old := to.Load(); int64(n) > old && !to.CompareAndSwap(old, int64(n)); old = to.Load() {
+		}
+	}
+	proof.Proof{Share: 2000, Full: 500_000, Seed: 12}.Run(t, func(c *proof.Case) {
+		between := func(low, high float64) float64 {
+			return []float64{low, high, low * math.Pow(high/low, c.Rand.Float64())}[min(2, c.Rand.IntN(8))]
+		}
+		f := Fin{
+			Profile: []Profile{Uniform, RolledTaper, LinearTaper}[c.Rand.IntN(3)], Tip: []Tip{Adiabatic, Convective}[c.Rand.IntN(2)],
+			RootRadius: between(0.003, 0.165), RootThickness: between(0.0001, 0.006), Conductivity: between(1, 500),
+		}
+		f.TipRadius = f.RootRadius + between(1e-6, 0.060)
+		f.TipThickness = min(f.RootThickness, between(0.00002, 0.006))
+		h := between(0.1, 5000)
+		heat, tip, steps, terms := walk(f, h)
+		if !(heat > 0) || !(tip >= 0) || math.IsInf(heat, 0) {
+			c.Errorf("%+v h %g: %g W/K, tip %g", f, h, heat, tip)
+		}
+		raise(&most, steps)
+		raise(&longest, terms)
+	})
+	if most.Load() > mostSteps/2 || longest.Load() > mostTerms {
+		t.Errorf("%d steps and %d terms, stated at most %d and %d", most.Load(), longest.Load(), mostSteps, mostTerms)
+	}
+	t.Logf("at most %d steps of %d terms", most.Load(), longest.Load())
 }

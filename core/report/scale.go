@@ -20,6 +20,9 @@ var ladder = []struct {
 	decimals int
 }{{1, 0}, {2, 0}, {2.5, 1}, {5, 0}}
 
+// mostDecades bounds the search for a step: ends that are no round numbers take one step more than fit.
+const mostDecades = 2
+
 // NiceRange returns the narrowest scale of at most n steps that holds lo to hi.
 // Valid: finite lo <= hi, n >= 1.
 func NiceRange(lo, hi float64, n int) Scale {
@@ -31,7 +34,8 @@ func NiceRange(lo, hi float64, n int) Scale {
 		lo, hi = lo-half, hi+half
 	}
 	const hair = 1e-9 // of a step, so that an end on a tick is not pushed to the next one
-	for power := int(math.Floor(math.Log10((hi - lo) / float64(n)))); ; power++ {
+	least := int(math.Floor(math.Log10((hi - lo) / float64(n))))
+	for power := least; power <= least+mostDecades; power++ {
 		for _, rung := range ladder {
 			step := rung.step * math.Pow(10, float64(power))
 			first, last := math.Floor(lo/step+hair), math.Ceil(hi/step-hair)
@@ -42,6 +46,7 @@ func NiceRange(lo, hi float64, n int) Scale {
 			}
 		}
 	}
+	panic("report: no scale holds the range")
 }
 
 // round clears the last binary digits, so that the third tick of 0.1 is 0.3.

@@ -12,12 +12,13 @@ import (
 	"finwright/core/document"
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/proof"
 	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
 
-func edited(t *testing.T, pairs ...string) document.Document {
+func edited(t testing.TB, pairs ...string) document.Document {
 	t.Helper()
 	d := document.New()
 	for i := 0; i < len(pairs); i += 2 {
@@ -105,10 +106,11 @@ func TestEveryFigureShowsItsWorking(t *testing.T) {
 		[]string{"face_velocity", "0.5 m/s"}, []string{"inside_fluid", "own"}, []string{"inside_flow", "1 kg/s"},
 		[]string{"fin_metal", "c12200"}, []string{"quantity", "3"},
 	)
-	for _, pairs := range designs {
-		in, err := design.Read(edited(t, pairs...))
+	proof.Proof{Share: 5, Full: len(designs)}.Run(t, func(c *proof.Case) {
+		pairs := designs[c.Index*11%len(designs)] // spreads a share
+		in, err := design.Read(edited(c, pairs...))
 		if err != nil {
-			t.Fatal(err)
+			c.Fatal(err)
 		}
 		house := shop.House()
 		in.Shop = &house
@@ -118,11 +120,11 @@ func TestEveryFigureShowsItsWorking(t *testing.T) {
 		for _, g := range res.Groups {
 			for _, f := range g.Figures {
 				if fault := workingFault(Writer{Texts: message.English(), System: units.US}, f); fault != "" {
-					t.Errorf("%v: %s: %s", pairs, f.ID, fault)
+					c.Errorf("%v: %s: %s", pairs, f.ID, fault)
 				}
 			}
 		}
-	}
+	})
 }
 
 // What is solved by rows says so, in the symbols and in the numbers.

@@ -11,7 +11,7 @@ import (
 )
 
 // ask calls a method and decodes its data into out; it returns the error message.
-func ask(t *testing.T, name string, args, out any) string {
+func ask(t testing.TB, name string, args, out any) string {
 	t.Helper()
 	text, err := json.Marshal(args)
 	if err != nil {

@@ -111,3 +111,49 @@ func FuzzDesign(f *testing.F) {
 		answerable(t, method, args)
 	})
 }
+
+// links are texts that a link could carry, for a fuzzer to change.
+var links = func() (texts []string) {
+	for _, d := range examples {
+		text, err := document.Save([]document.Document{d})
+		if err != nil {
+			panic(err)
+		}
+		texts = append(texts, string(text))
+	}
+	text, err := document.Save(examples)
+	if err != nil {
+		panic(err)
+	}
+	return append(texts, string(text), "{}", "", "?", `{"format":"finwright-shop"}`)
+}()
+
+// followed holds a link's text to this: it is read or refused in a text, and what it brings is answered; the whole answer is asked
+// for where shown says so, since it takes a hundred times as long as reading.
+func followed(t testing.TB, text string, shown bool) {
+	t.Helper()
+	f, err := document.OpenFile([]byte(text))
+	if err != nil {
+		if say := said(cut(err)); say == "" || strings.Contains(say, "{") {
+			t.Errorf("%q is said of %q", say, text)
+		}
+		return
+	}
+	if shown {
+		answerable(t, "open", map[string]any{"text": text, "link": true, "sheet": area})
+		answerable(t, "edit", map[string]any{"document": f.Designs[f.Hand], "commands": nil, "section": "heat"})
+	}
+}
+
+func TestAnyLinkIsFollowed(t *testing.T) {
+	proof.Proof{Share: 300, Full: 2_000_000, Seed: 10}.Run(t, func(c *proof.Case) {
+		followed(c, proof.Text(c.Rand, links...), c.Index%100 == 0)
+	})
+}
+
+func FuzzLink(f *testing.F) {
+	for _, text := range links {
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, text string) { followed(t, text, true) })
+}
