@@ -6,6 +6,7 @@ import (
 	"path/filepath"
 	"time"
 
+	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
@@ -48,6 +49,14 @@ func (b *Browser) Page(tb TB, view View) *Page {
 func (p *Page) Beside() *Page {
 	p.tb.Helper()
 	return p.browser.tab(p.tb, Desk, chromedp.WithExistingBrowserContext(chromedp.FromContext(p.context).BrowserContextID))
+}
+
+// Front brings the tab before the others of its window: one in the background gets no clicks.
+func (p *Page) Front() {
+	p.tb.Helper()
+	if _, err := chromedp.Call(p.context, page.BringToFront, cdp.Empty{}); err != nil {
+		p.tb.Fatalf("front: %v", err)
+	}
 }
 
 func (b *Browser) tab(tb TB, view View, where chromedp.ContextOption) *Page {
@@ -99,7 +108,7 @@ func (p *Page) media(params emulation.SetEmulatedMediaParams) {
 	}
 }
 
-// Open goes to the page; rest is what follows its address, such as "#…" or "drawing.html".
+// Open goes to the page; rest is what follows its address, such as "#…".
 func (p *Page) Open(rest string) {
 	p.tb.Helper()
 	p.Go(p.browser.Base + rest)

@@ -15,6 +15,7 @@ import (
 // assets records every file of the static folder: the name the sources use and the name it is served under.
 type assets struct {
 	folder string
+	name   string // of the build, once the page is rendered
 
 	mutex  sync.Mutex
 	served map[string]string
@@ -35,11 +36,14 @@ func (a *assets) copyHashed(name string) error {
 
 // addHashed writes content under a name that changes with it, so that a browser may keep the file for ever.
 func (a *assets) addHashed(name string, content []byte) error {
-	sum := sha256.Sum256(content)
-	hash := base32.StdEncoding.EncodeToString(sum[:])[:8]
 	folder, file := path.Split(name)
 	stem, ending, _ := strings.Cut(file, ".")
-	return a.add(name, folder+stem+"."+hash+"."+ending, content)
+	return a.add(name, folder+stem+"."+hash(content)+"."+ending, content)
+}
+
+func hash(content []byte) string {
+	sum := sha256.Sum256(content)
+	return base32.StdEncoding.EncodeToString(sum[:])[:8]
 }
 
 // add writes content under a name of its own.
@@ -59,11 +63,11 @@ func (a *assets) record(name, served string) {
 	a.served[name] = served
 }
 
-// askedByScripts picks the programs, workers and data: what the scripts must know the served name of.
+// askedByScripts picks the programs, workers, data and frames: what the scripts must know the served name of.
 func (a *assets) askedByScripts() map[string]string {
 	asked := maps.Clone(a.served)
 	maps.DeleteFunc(asked, func(name, _ string) bool {
-		return !strings.HasSuffix(name, ".wasm.gz") && !strings.HasSuffix(name, ".worker.js") && !strings.HasSuffix(name, ".json")
+		return !slices.ContainsFunc([]string{".wasm.gz", ".worker.js", ".json", ".html"}, func(ending string) bool { return strings.HasSuffix(name, ending) })
 	})
 	return asked
 }

@@ -1,8 +1,6 @@
 package main
 
 import (
-	"crypto/sha256"
-	"encoding/hex"
 	"encoding/json"
 	"fmt"
 	"os"
@@ -79,30 +77,20 @@ func kind(entry string) []string {
 	}
 }
 
-// bundleServiceWorker comes last, since the service worker holds the list of all other files and a version made of their
-// content. Its own name is fixed: the browser looks there for a newer one.
+// bundleServiceWorker comes last, since the service worker holds the build's name and the list of all files. Its own name
+// is fixed: the browser looks there for a newer one.
 func bundleServiceWorker(built *assets) error {
-	var files []string
-	version := sha256.New()
-	for _, name := range built.names() {
-		content, err := os.ReadFile(filepath.Join(built.folder, name))
-		if err != nil {
-			return err
-		}
-		version.Write(content)
-		switch {
-		case name == "index.html":
-			files = append(files, "./") // hosts redirect from the longer name, and a redirected copy cannot be shown
-		case name != "headers.example" && path.Ext(name) != ".woff": // every browser with WebAssembly takes .woff2
-			files = append(files, name)
-		}
-	}
+	files := slices.DeleteFunc(built.names(), func(name string) bool {
+		// The page is asked for as "./": hosts redirect from the longer name, and a redirected copy cannot be shown. Every
+		// browser with WebAssembly takes .woff2.
+		return name == index || name == headersExample || path.Ext(name) == ".woff"
+	})
 	list, err := json.Marshal(files)
 	if err != nil {
 		return err
 	}
 	_, err = esbuild(built, "js/sw.js", "--format=iife", "--target=es2022", "--entry-names=[name]",
-		"--define:FILES="+string(list), fmt.Sprintf("--define:VERSION=%q", hex.EncodeToString(version.Sum(nil)[:8])))
+		"--define:FILES="+string(list), fmt.Sprintf("--define:BUILD=%q", built.name))
 	return err
 }
 

@@ -6,10 +6,11 @@ import (
 	"text/template"
 )
 
+const headersExample = "headers.example"
+
 // writeHeadersExample puts the policy of the pages into the example for hosts, so that the two never differ.
 func writeHeadersExample(built *assets) error {
-	const name = "headers.example"
-	example, err := template.ParseFiles(filepath.Join(source, name))
+	example, err := template.ParseFiles(filepath.Join(source, headersExample))
 	if err != nil {
 		return err
 	}
@@ -17,5 +18,5 @@ func writeHeadersExample(built *assets) error {
 	if err := example.Execute(&text, map[string]string{"Policy": policy}); err != nil {
 		return err
 	}
-	return built.add(name, name, text.Bytes())
+	return built.add(headersExample, headersExample, text.Bytes())
 }

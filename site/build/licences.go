@@ -38,7 +38,7 @@ func writeLicences(built *assets, npmPackages []string) error {
 			return err
 		}
 	}
-	return built.add("licences.txt", "licences.txt", text.Bytes())
+	return built.addHashed("licences.txt", text.Bytes())
 }
 
 // work is one piece of code by others: where it lies, and the folders in it whose licences apply.

@@ -74,7 +74,7 @@ func fill(built *assets) error {
 	if err := built.addHashed("charts.json", options); err != nil {
 		return err
 	}
-	for _, page := range pages {
+	for _, page := range pages { // in order of the alphabet: index.html, which names the others, comes last
 		if err := renderPage(built, page); err != nil {
 			return err
 		}

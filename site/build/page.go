@@ -24,6 +24,9 @@ var head = template.Must(template.New("head").Parse(`<head>
 <meta name="finwright-assets" content="{{.Assets}}">
 `))
 
+// index is the page itself, the only document that is asked for by a name of its own.
+const index = "index.html"
+
 // renderPage fills in one page of the site folder. The sources name files as they lie there; in the rendered page
 // each is replaced by its served name.
 func renderPage(built *assets, file string) error {
@@ -52,6 +55,12 @@ func renderPage(built *assets, file string) error {
 		return fmt.Errorf("%s: %w", file, err)
 	}
 	name := filepath.Base(file)
+	if name != index {
+		return built.addHashed(name, []byte(text))
+	}
+	// The page names all else, by names that change with the content: so its own content stands for the build.
+	built.name = hash([]byte(text))
+	text = strings.Replace(text, "<head>\n", "<head>\n<meta name=\"finwright-build\" content=\""+built.name+"\">\n", 1)
 	return built.add(name, name, []byte(text))
 }
 

@@ -20,4 +20,4 @@ declare var begun: Record<string, Promise<any> | undefined>;
 
 /** Put into the service worker by the build. */
 declare const FILES: string[];
-declare const VERSION: string;
+declare const BUILD: string;

@@ -121,5 +121,5 @@ export async function whyMissing() {
   }
 }
 
-/** The names under which a build serves its files. @param {Document} page */
-const buildOf = (page) => /** @type {HTMLMetaElement | null} */ (page.querySelector('meta[name="finwright-assets"]'))?.content;
+/** @param {Document} page */
+const buildOf = (page) => /** @type {HTMLMetaElement | null} */ (page.querySelector('meta[name="finwright-build"]'))?.content;

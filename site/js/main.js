@@ -18,7 +18,7 @@ import { createShop } from "./shop.js";
 import { write } from "./keyed.js";
 import { watchKeys } from "./keys.js";
 import { createNotes } from "./notes.js";
-import { keepOffline } from "./offline.js";
+import { createOffline } from "./offline.js";
 import { placePopovers } from "./popovers.js";
 import { createSections } from "./sections.js";
 import { createSheet } from "./sheet.js";
@@ -121,6 +121,7 @@ async function goBack(text) {
 }
 
 chooseFile(at("open"), at("open-file"), (file) => design.replace(() => engine.call("open", { text: file, ...sheet.area() })));
+const offline = createOffline(at("newer"));
 createTheme(at("theme"), sheet.paint);
 at("zoom").addEventListener("click", (/** @type {any} */ { target }) => target.dataset.zoom && sheet.zoom(target.dataset.zoom));
 placePopovers();
@@ -264,7 +265,7 @@ async function start() {
   });
   performance.mark("finwright:drawn");
   if (await sheet.quicken()) performance.mark("finwright:painted");
-  keepOffline();
+  await offline.keep();
 }
 
 addEventListener("hashchange", () => {

@@ -1,7 +1,51 @@
 // @ts-check
-// Keeps the page for use without a network. Browsers allow it only over https and on localhost.
+// Keeps the page for use without a network, and offers a newer build when all of it is there. Browsers allow it only over
+// https and on localhost.
 
-/** Call it when the page is drawn, so that keeping a copy never delays the first one. */
-export function keepOffline() {
-  if (window.isSecureContext && "serviceWorker" in navigator) navigator.serviceWorker.register("sw.js");
+const family = `finwright ${new URL("./", location.href).pathname} `;
+const build = document.querySelector('meta[name="finwright-build"]')?.getAttribute("content");
+const able = window.isSecureContext && "serviceWorker" in navigator;
+
+/**
+ * Call it at once: it holds the copy that the page comes from.
+ * @param {HTMLElement} offer holds a button, which leads to the newer build
+ */
+export function createOffline(offer) {
+  /** @type {ServiceWorkerRegistration | null} */ let registration = null;
+  const show = () => (offer.hidden = false);
+  const reload = () => location.reload();
+
+  if (able) {
+    navigator.locks.request(family + build, { mode: "shared" }, () => new Promise(() => {})); // as long as the page is open: sw.js
+    let controlled = navigator.serviceWorker.controller !== null;
+    navigator.serviceWorker.addEventListener("controllerchange", () => {
+      if (controlled) show(); // another tab has taken the newer build
+      controlled = true;
+    });
+  }
+
+  offer.querySelector("button")?.addEventListener("click", () => {
+    if (!registration?.waiting) return reload();
+    navigator.serviceWorker.addEventListener("controllerchange", reload, { once: true });
+    registration.waiting.postMessage("");
+  });
+
+  function ready() {
+    if (registration?.waiting && registration.active) show(); // a first copy has none before it
+  }
+
+  return {
+    /** Call it when the page is drawn, so that keeping a copy never delays the first one. */
+    async keep() {
+      if (!able) return;
+      registration = await navigator.serviceWorker.register("sw.js", { updateViaCache: "none" });
+      registration.addEventListener("updatefound", () => registration?.installing?.addEventListener("statechange", ready));
+      registration.installing?.addEventListener("statechange", ready);
+      ready();
+      // A page that stays open for days asks when it is looked at again.
+      document.addEventListener("visibilitychange", () => {
+        if (!document.hidden) registration?.update().catch(() => {}); // without a network there is nothing newer
+      });
+    },
+  };
 }

@@ -1,6 +1,8 @@
 // @ts-check
 // The page's side of the frame in which the drawing is painted. It may load anew at any time: then it gets everything again.
 
+import { asset } from "./assets.js";
+
 const PATIENCE = 30000; // ms until a frame that does not answer is given up
 const TONES = ["paper", "ink", "grey"];
 
@@ -40,7 +42,7 @@ export function createPainter(root) {
         }, PATIENCE);
         frame.addEventListener("ready", () => clearTimeout(timer));
         root.addEventListener("painted", () => frame.classList.contains("painted") && resolve(true));
-        frame.src = "drawing.html";
+        frame.src = asset("drawing.html");
         root.prepend(frame);
       }),
   };

@@ -1,40 +1,52 @@
 // @ts-check
-// Service worker: after the first visit the page works without a network.
+// Service worker: after the first visit the page comes from a copy that the browser keeps, all of one build. A newer build
+// is kept beside it, whole or not at all, and serves from when the user says so. Pages that are open go on with the files
+// of their own build.
 
-// The build puts in the names of all files and a version that changes with any of their content.
+// The build puts in its own name, which the page bears too, and the names of its other files.
 const base = new URL("./", self.location.href);
 const family = `finwright ${base.pathname} `;
-const current = family + VERSION;
+const current = family + BUILD;
 
-self.addEventListener("install", (event) => {
-  event.waitUntil(caches.open(current).then((cache) => cache.addAll(FILES)));
-});
-
-// The browser activates a new version only when no page of the old one is open, so old copies are safe to drop.
-self.addEventListener("activate", (event) => {
-  const drop = (/** @type {string[]} */ names) =>
-    Promise.all(names.filter((name) => name.startsWith(family) && name !== current).map((name) => caches.delete(name)));
-  event.waitUntil(caches.keys().then(drop));
-});
+self.addEventListener("install", (event) => event.waitUntil(install()));
+self.addEventListener("activate", (event) => event.waitUntil(Promise.all([self.clients.claim(), tidy()])));
+self.addEventListener("message", () => self.skipWaiting()); // the page has one thing to say
 
 self.addEventListener("fetch", (event) => {
   const { request } = event;
-  if (request.method !== "GET" || !request.url.startsWith(base.href)) return;
-  event.respondWith(request.mode === "navigate" ? networkFirst(request) : cacheFirst(request));
+  if (request.method !== "GET" || !request.url.startsWith(base.href) || request.cache === "no-store") return;
+  const { pathname } = new URL(request.url);
+  const page = request.mode === "navigate" && (pathname === base.pathname || pathname === `${base.pathname}index.html`);
+  if (page) event.waitUntil(tidy());
+  event.respondWith(page ? ownPage(request) : copyOf(request));
 });
 
-/** Pages keep their names, so the network may have a newer one. @param {Request} request */
-async function networkFirst(request) {
-  try {
-    return await fetch(request);
-  } catch (error) {
-    const copy = await caches.match(request, { ignoreSearch: true });
-    if (copy) return copy;
-    throw error;
-  }
+/** What the browser or a host on the way keeps of an older build must not get in. The page comes last: with it the copy is whole. */
+async function install() {
+  const past = (/** @type {string} */ name) => new Request(new URL(name, base), { cache: "reload" });
+  const page = await fetch(past("./"));
+  if (!page.ok || !(await page.clone().text()).includes(BUILD)) throw new Error("the host does not serve this build yet");
+  const cache = await caches.open(current);
+  await cache.addAll(FILES.map(past));
+  await cache.put(base.href, page);
 }
 
-/** All else has its content in its name. @param {Request} request */
-async function cacheFirst(request) {
-  return (await caches.match(request)) ?? fetch(request);
+/** @param {Request} request */
+async function ownPage(request) {
+  const cache = await caches.open(current);
+  return (await cache.match(base.href, { ignoreVary: true })) ?? fetch(request);
+}
+
+/** Names change with the content, so that a file is right whatever build it is from. @param {Request} request */
+async function copyOf(request) {
+  return (await caches.match(request, { ignoreVary: true })) ?? fetch(request);
+}
+
+/** Drops the copies of builds that no page is open of; each page holds a lock that bears the name of its build. */
+async function tidy() {
+  const { held = [] } = await navigator.locks.query();
+  const used = new Set(held.map(({ name = "" }) => name));
+  const names = await caches.keys();
+  if (self.registration.installing || self.registration.waiting) return; // a newer copy is among them
+  await Promise.all(names.filter((name) => name.startsWith(family) && name !== current && !used.has(name)).map((name) => caches.delete(name)));
 }

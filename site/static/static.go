@@ -15,6 +15,33 @@ type Host struct {
 	Base string
 	// Unpack declares compressed programs as such (Content-Encoding), as some hosts do; the browser then unpacks them.
 	Unpack bool
+	// Caching is what the host says of how long a file may be kept.
+	Caching Caching
+}
+
+// Caching is a habit of hosts.
+type Caching int
+
+const (
+	// ByName keeps for ever what has a hash in its name and has all else asked for anew, as headers.example advises.
+	ByName Caching = iota
+	// Silent says nothing: the browser judges by the age of the file.
+	Silent
+	// AnHour keeps everything for an hour, whatever its name.
+	AnHour
+)
+
+func (c Caching) header(name string) string {
+	switch {
+	case c == Silent:
+		return ""
+	case c == AnHour:
+		return "max-age=3600"
+	case hashed.MatchString(name):
+		return "public, max-age=31536000, immutable"
+	default:
+		return "no-cache"
+	}
 }
 
 // types holds the media types that a machine's own table may lack.
@@ -56,10 +83,8 @@ func (h Host) Handler(files fs.FS) http.Handler {
 			header.Set("Content-Encoding", "gzip")
 		}
 		header.Set("X-Content-Type-Options", "nosniff")
-		if hashed.MatchString(name) {
-			header.Set("Cache-Control", "public, max-age=31536000, immutable")
-		} else {
-			header.Set("Cache-Control", "no-cache")
+		if caching := h.Caching.header(name); caching != "" {
+			header.Set("Cache-Control", caching)
 		}
 		server.ServeHTTP(w, r)
 	})

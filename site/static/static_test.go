@@ -44,3 +44,20 @@ func TestHandler(t *testing.T) {
 		})
 	}
 }
+
+func TestCaching(t *testing.T) {
+	files := fstest.MapFS{"index.html": {}, "js/page.ABCDEFGH.js": {}}
+	for caching, want := range map[Caching][2]string{
+		ByName: {"no-cache", "public, max-age=31536000, immutable"},
+		Silent: {"", ""},
+		AnHour: {"max-age=3600", "max-age=3600"},
+	} {
+		for i, path := range []string{"/", "/js/page.ABCDEFGH.js"} {
+			reply := httptest.NewRecorder()
+			Host{Base: "/", Caching: caching}.Handler(files).ServeHTTP(reply, httptest.NewRequest(http.MethodGet, path, nil))
+			if got := reply.Header().Get("Cache-Control"); got != want[i] {
+				t.Errorf("%d: %s is sent with %q, want %q", caching, path, got, want[i])
+			}
+		}
+	}
+}
