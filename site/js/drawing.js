@@ -40,6 +40,13 @@ export function createDrawing(root, page) {
     page.onTransform?.(transform);
   });
 
+  // The painter has died: the picture takes its place again.
+  root.addEventListener("unpainted", () => {
+    if (picture) return;
+    picture = createPicture(root, page.requestSVG);
+    if (scene) picture.show(scene, pan.transform()).catch(page.onFailure);
+  });
+
   /** Places what lies over the sheet. */
   function lay() {
     if (!scene) return;

@@ -46,4 +46,10 @@ Object.defineProperty(navigator, "getGamepads", { value: () => [] });
 // Ebitengine reads the device's pixel ratio once.
 matchMedia(`(resolution: ${devicePixelRatio}dppx)`).addEventListener("change", () => location.reload());
 
-start(await compile(asset("canvas.wasm.gz")));
+// Whatever breaks here is the page's to make up for.
+const failed = () => window.frameElement?.dispatchEvent(new Event("failed"));
+addEventListener("error", failed);
+addEventListener("unhandledrejection", failed);
+document.addEventListener("webglcontextlost", failed, true);
+
+await start(await compile(asset("canvas.wasm.gz")));

@@ -18,9 +18,21 @@ export function createPainter(root) {
   /** Paints before it returns. @param {Record<string, any>} scene what has changed of it */
   function send(scene) {
     Object.assign(last, scene);
-    /** @type {any} */ (frame.contentWindow)?.paint?.(scene); // one that is still loading asks for all when it is ready
+    try {
+      /** @type {any} */ (frame.contentWindow)?.paint?.(scene); // one that is still loading asks for all when it is ready
+    } catch (error) {
+      console.error(error);
+      fail();
+    }
   }
 
+  /** What has failed is not tried again before the next visit: the picture shows the same. */
+  function fail() {
+    frame.remove();
+    root.dispatchEvent(new CustomEvent("unpainted"));
+  }
+
+  frame.addEventListener("failed", fail);
   frame.addEventListener("ready", () => send(last));
   frame.addEventListener("painted", () => {
     if (!last.ink) return;
@@ -36,11 +48,12 @@ export function createPainter(root) {
     start: () =>
       new Promise((resolve) => {
         if (!canPaint()) return resolve(false);
-        const timer = setTimeout(() => {
-          frame.remove();
-          resolve(false);
-        }, PATIENCE);
+        const timer = setTimeout(fail, PATIENCE);
         frame.addEventListener("ready", () => clearTimeout(timer));
+        root.addEventListener("unpainted", () => {
+          clearTimeout(timer);
+          resolve(false);
+        });
         root.addEventListener("painted", () => frame.classList.contains("painted") && resolve(true));
         frame.src = asset("drawing.html");
         root.prepend(frame);
