@@ -154,6 +154,7 @@ func TestNewerShopIsKept(t *testing.T) {
 	page.Click(id("section-making"))
 	page.Wait(`document.querySelectorAll("#verdicts tr").length > 0`)
 	page.Click(id("shop-open"))
+	page.Wait(`document.querySelector("#shop").open`)
 	openEarlier(page, "shop-earlier", 1)
 	if texts := earlierTexts(page, "shop"); len(texts) != 1 || texts[0] != newer {
 		t.Errorf("kept is %.200q", texts)
@@ -170,7 +171,7 @@ func TestUnreadableDesignsAreKept(t *testing.T) {
 	page := opened(t, browser.Desk, "")
 	newer := strings.Replace(envelopeOf(t, cases.First()), fmt.Sprintf(`"version": %d`, document.Version), `"version": 99`, 1)
 	want := map[string]bool{}
-	for text, told := range map[string]string{newer: "newer version", "{half a": "not a design file", `{"format":"recipe","version":1}`: "not a design file"} {
+	for text, told := range map[string]string{newer: "newer version", "{half a": "not a design file", `{"format":"recipe","version":1}`: "not a design of this program"} {
 		want[text] = true
 		browser.Eval[bool](page, `(localStorage.setItem("finwright.slot." + sessionStorage.getItem("finwright.slot"), `+js(text)+`), true)`)
 		page.Reload()
