@@ -147,7 +147,7 @@ func TestFiles(t *testing.T) {
 		"binary":      {"new Uint8Array(4096).map((_, i) => i)", "not a design file"},
 		"field gone":  {js(strings.Replace(string(text), `"fin_height"`, `"fin_depth"`, 1)), "damaged"},
 		"outsized":    {js(strings.Replace(string(text), d.Title, strings.Repeat("x", 1<<20), 1)), "damaged"},
-		"other thing": {js(`{"format":"recipe","version":1}`), "not a design file"},
+		"other thing": {js(`{"format":"recipe","version":1}`), "not a design of this program"},
 	} {
 		step(t, name, func(t *testing.T) {
 			openFile(page, file.content)

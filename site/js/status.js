@@ -18,22 +18,39 @@ export function createStatus(root, form) {
   const [line, more, list] = [find(".line"), find(".more"), find("#remarks")];
   const says = root.dataset;
 
-  /** @param {string} text @param {() => void} press @param {string} [testid] */
-  function jump(text, press, testid = "") {
-    const button = document.createElement("button");
-    button.type = "button";
-    button.textContent = text;
-    if (testid) button.dataset.testid = testid;
-    button.addEventListener("click", press);
-    return button;
+  /** A mark, a text, a text to press and a text after it; made once, so that a press outlasts an answer. @param {HTMLElement} parent */
+  function sentence(parent) {
+    const [before, press, after] = ["span", "button", "span"].map((name) => document.createElement(name));
+    const mark = newMark("none", "");
+    let onPress = () => {};
+    press.setAttribute("type", "button");
+    press.addEventListener("click", () => onPress());
+    parent.replaceChildren(mark, before, press, after);
+    /** @param {{state?: string, mark?: string, text?: string, jump?: string, focus?: () => void, more?: string}} say */
+    return ({ state = "none", mark: word = "", text = "", jump = "", focus = () => {}, more: rest = "" }) => {
+      setMark(mark, state, word);
+      write(before, text);
+      write(press, jump);
+      write(after, rest);
+      for (const part of [before, press, after]) part.hidden = !part.textContent;
+      onPress = focus;
+    };
   }
 
-  /** A remark with the field it hangs on. @param {Notice} notice */
-  const remark = ({ state, mark, text, field }) => [newMark(state, mark), form.label(field) ? jump(text, () => form.focus(field)) : text];
+  const say = sentence(line);
+  line.querySelector("button")?.setAttribute("data-testid", "jump");
+  say({ text: says.starting });
 
-  const showRemarks = keyed(list, (_, /** @type {Notice & {id: string}} */ notice) => {
+  /** A remark with the field it hangs on. @param {Notice} notice */
+  function remark({ state, mark, text, field }) {
+    return form.label(field) ? { state, mark, jump: text, focus: () => form.focus(field) } : { state, mark, text };
+  }
+
+  /** @type {WeakMap<Element, ReturnType<typeof sentence>>} */
+  const sentences = new WeakMap();
+  const showRemarks = keyed(list, () => {
     const item = document.createElement("li");
-    item.append(...remark(notice));
+    sentences.set(item, sentence(item));
     return item;
   });
 
@@ -41,7 +58,7 @@ export function createStatus(root, form) {
   function wrong(faults) {
     const text = faults.length === 1 ? says.single : says.several?.replace("{count}", String(faults.length));
     const [{ label, focus }] = faults;
-    return [newMark("no", text ?? ""), jump(label, focus, "jump"), says.stale ?? ""];
+    return { state: "no", mark: text, jump: label, focus, more: says.stale };
   }
 
   /** @param {any} view @param {import("./form.js").Asides} asides @returns {Fault[]} */
@@ -74,19 +91,18 @@ export function createStatus(root, form) {
       const bad = faults.length > 0;
       root.classList.toggle("wrong", bad);
       more.hidden = bad || notices.length < 2;
-      if (bad) line.replaceChildren(...wrong(faults));
-      else if (notices.length) line.replaceChildren(...remark(notices[0]));
-      else line.replaceChildren(says.calm ?? "");
+      if (bad) say(wrong(faults));
+      else say(notices.length ? remark(notices[0]) : { text: says.calm });
       write(more, (says.all ?? "").replace("{count}", String(notices.length)));
       showRemarks(
         notices.map((/** @type {Notice} */ notice) => ({ ...notice, id: `${notice.field} ${notice.text}` })),
-        (item, { state, mark }) => setMark(item.firstElementChild, state, mark),
+        (item, notice) => sentences.get(item)?.(remark(notice)),
       );
     },
     /** What the engine says instead of an answer. @param {string} text */
     say(text) {
       until = performance.now() + TOLD;
-      line.replaceChildren(text);
+      say({ text });
     },
   };
 }
