@@ -12,15 +12,25 @@ import (
 	"finwright/site/browser"
 )
 
-// hurried makes the page's watch over the engine run twenty times as fast: it counts ticks.
-const hurried = `globalThis.setInterval = ((set) => (act, ms, ...rest) => set(act, ms / 20, ...rest))(setInterval);`
+// hurried makes the page's watch over the engine, which counts ticks, run twenty times as fast while a worker is deaf.
+const hurried = `globalThis.setInterval = ((set) => (act, ms) => set(() => {
+	for (let i = 0; i < (globalThis.deafened ? 20 : 1); i++) act();
+}, ms))(setInterval);`
 
 // deaf loses each message to an engine that holds the word, so that the call is never answered.
 const deaf = `(() => {
-	const post = Worker.prototype.postMessage;
+	const {postMessage, terminate} = Worker.prototype;
 	Worker.prototype.postMessage = function (message, ...rest) {
-		if (globalThis.deafTo && JSON.stringify(message.args ?? "").includes(deafTo)) { globalThis.unheard = (globalThis.unheard ?? 0) + 1; return; }
-		return post.call(this, message, ...rest);
+		if (globalThis.deafTo && JSON.stringify(message.args ?? "").includes(deafTo)) {
+			globalThis.unheard = (globalThis.unheard ?? 0) + 1;
+			globalThis.deafened = true;
+			return;
+		}
+		return postMessage.call(this, message, ...rest);
+	};
+	Worker.prototype.terminate = function () {
+		globalThis.deafened = false;
+		terminate.call(this);
 	};
 })();`
 
@@ -48,6 +58,7 @@ func TestDeadWorkerIsReplaced(t *testing.T) {
 	if page.InWorkers("close()") == 0 {
 		t.Fatal("no worker was reached")
 	}
+	browser.Eval[bool](page, "(globalThis.deafened = true)")
 	page.Type(entry("fin_height"), "11 mm")
 	page.WaitText(figureOf("fin_od"), "47.40")
 	waitState(page, "answered")
@@ -274,4 +285,31 @@ func unansweredOnPaper(page *browser.Page) bool {
 	page.Paper()
 	defer page.Resize(browser.Desk)
 	return browser.Eval[bool](page, `document.querySelector(".unanswered").checkVisibility()`)
+}
+
+// Whatever stops the engine at the start, a change, the shop or the design, is put aside, and the page comes up with the rest.
+func TestWhatStopsTheEngineStopsNoReload(t *testing.T) {
+	page := faulty(t)
+	enter(page, "fin_height", "11 mm")
+	page.Click(id("section-making"))
+	page.Click(id("shop-open"))
+	page.Wait(`document.querySelector("#shop").open && (() => { const c = document.querySelector('[data-testid="shop-rates/line"]'); c.value = "917.31 /h"; return c.dispatchEvent(new Event("change")); })()`)
+	page.Wait(`Object.values(localStorage).some((text) => text.includes("917.31"))`)
+	page.Press(kb.Escape)
+	page.Click(id("section-surface"))
+	enter(page, "tube_od", "30 mm")
+
+	page.Before(`globalThis.deafTo = "917.31";`)
+	page.Reload()
+	page.WaitMark("finwright:drawn")
+	waitEntry(page, "tube_od", "30 mm")
+	page.WaitText(figureOf("fin_od"), "52.00")
+
+	page.Before(`globalThis.deafTo = "11 mm";`)
+	page.Reload()
+	page.WaitMark("finwright:drawn")
+	waitState(page, "answered")
+	page.Wait(element(entry("tube_od")) + `.value !== "30 mm"`)
+	enter(page, "tube_od", "31 mm")
+	waitState(page, "answered")
 }

@@ -234,7 +234,7 @@ function orElse(instead) {
   };
 }
 
-/** The working copy, with what was entered and not answered; without that if it fails; and without the copy if that fails too. */
+/** The working copy, with what was entered and not answered; without that if it fails, then without the shop, and then without the copy. */
 async function start() {
   const link = takeFragment();
   const { saved, pending, work, looked, told } = await workingCopy();
@@ -246,9 +246,10 @@ async function start() {
       await shop.start(); // first: the shop goes with every question
       let reply = await ask({ saved, pending: asked.map(({ command }) => command) })
         .catch(orElse(() => ((left = pending), ask({ saved, pending: [] }))))
+        .catch(orElse(() => shop.giveWay() && ask({ saved, pending: [] })))
         .catch(orElse(() => null));
       if (reply && !reply.notice) return reply;
-      reply ??= await ask({ saved: "", pending: [] });
+      reply ||= await ask({ saved: "", pending: [] });
       left = [];
       notes.tell("start", quarantineSaved(), reply.notice);
       return reply;

@@ -168,6 +168,16 @@ export function createShop(dialog, opener, engine, onChange, tell) {
   });
   chooseFile(at("shop-file"), at("shop-input"), load);
 
+  /** A file that stops the engine is put aside for the shop that ships. @param {string} [why] @returns {boolean} whether there was one */
+  function giveWay(why = "") {
+    if (!text) return false;
+    const told = quarantine("shop", text);
+    text = "";
+    if (told === "setAside") keepShop("", false);
+    tell(told === "setAside" ? "shopAside" : told, why);
+    return true;
+  }
+
   return {
     get text() {
       return text;
@@ -180,12 +190,10 @@ export function createShop(dialog, opener, engine, onChange, tell) {
         if (text) shown = await engine.call("shop", { shop: text });
       } catch (error) {
         if (error instanceof LoadFailure) throw error;
-        const told = quarantine("shop", text);
-        text = "";
-        if (told === "setAside") keepShop("", false);
-        tell(told === "setAside" ? "shopAside" : told, error instanceof EngineError ? error.message : "");
+        giveWay(error instanceof EngineError ? error.message : "");
       }
     },
+    giveWay,
     /** @param {string} name of the shop in use */
     name(name) {
       if (opener.textContent !== name) opener.textContent = name;
