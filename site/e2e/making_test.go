@@ -85,7 +85,8 @@ func making(t *testing.T, view browser.View, example string) *browser.Page {
 		page.Wait(`document.querySelector("#design-title").value !== "` + first + `"`)
 	}
 	page.Click(`[data-testid="section-making"]`)
-	page.Wait(`document.querySelectorAll("#verdicts tr").length > 0`)
+	page.Wait(`document.querySelectorAll("#verdicts tbody").length > 0`)
+	waitState(page, "answered")
 	return page
 }
 

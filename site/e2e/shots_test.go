@@ -21,6 +21,7 @@ func TestShots(t *testing.T) {
 			page := chromium.Page(t, view)
 			page.Open("")
 			page.WaitMark("finwright:painted")
+			waitState(page, "answered")
 			page.Screenshot(shots, name)
 			quiet(t, chromium, page)
 		})

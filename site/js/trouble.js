@@ -50,12 +50,16 @@ const change = (act) => whenThere("trouble", act);
 /** @param {(bar: HTMLProgressElement) => void} act */
 const onBar = (act) => whenThere("loading", act);
 
+/** @type {(() => void)[]} what waits for the page, in its order */
+const waiting = [];
+
 /** The head's script comes before the page. @param {string} id @param {(element: any) => void} act */
 function whenThere(id, act) {
   const now = () => {
     const element = document.getElementById(id);
     if (element) act(element);
   };
-  if (document.readyState === "loading") addEventListener("DOMContentLoaded", now, { once: true });
-  else now();
+  if (document.readyState !== "loading" && !waiting.length) return now();
+  if (!waiting.length) addEventListener("DOMContentLoaded", () => waiting.splice(0).forEach((one) => one()), { once: true });
+  waiting.push(now);
 }
