@@ -191,6 +191,9 @@ func TestTypingIsNotAnswered(t *testing.T) {
 	})()`)
 	same(t, "while typing", states, "entered false")
 	page.Wait("document.body.matches('.stale')")
+	if browser.Eval[bool](page, element("#status .line")+".checkVisibility()") {
+		t.Errorf("what was said of the last tube still stands: %s", page.Text(id("status")))
+	}
 	page.Press(kb.Escape)
 	waitState(page, "answered")
 }

@@ -90,6 +90,7 @@ export function createStatus(root, form) {
       until = 0;
       const bad = faults.length > 0;
       root.classList.toggle("wrong", bad);
+      root.classList.toggle("judged", !bad);
       more.hidden = bad || notices.length < 2;
       if (bad) say(wrong(faults));
       else say(notices.length ? remark(notices[0]) : { text: says.calm });
@@ -102,6 +103,7 @@ export function createStatus(root, form) {
     /** What the engine says instead of an answer. @param {string} text */
     say(text) {
       until = performance.now() + TOLD;
+      root.classList.remove("judged");
       say({ text });
     },
   };
