@@ -28,8 +28,11 @@ test: fmtcheck vet lint unit browser ## everything that must pass before a chang
 unit: ## Go tests, no browser: what to run on save
 	go test ./...
 
-long: ## every property, fuzz and fault test at full count, one table at the end
-	@set -o pipefail; FINWRIGHT_LONG=1 go test -v -p 1 -count=1 -timeout 0 ./core/... ./wasm/... ./site/links | go run ./core/proof/table
+long: dist chromium ## every property, fuzz and fault test at full count, one table at the end
+	@set -o pipefail; export FINWRIGHT_LONG=1; { \
+		go test -v -p 1 -count=1 -timeout 0 ./core/... ./wasm/... ./site/links; \
+		go test -tags browser -v -count=1 -timeout 0 -run TestDayOfFaults ./site/e2e; \
+	} | go run ./core/proof/table
 
 browser: dist chromium firefox ## tests of the built page in headless Chromium, and the main job in Firefox
 	go test -tags browser -count=1 -timeout 20m ./site/e2e

@@ -25,7 +25,7 @@ func untroubled(page *browser.Page) {
 }
 
 // host serves the built page and lets a test stand in the way of a request; stop says whether it has been answered.
-func host(t *testing.T, stop func(w http.ResponseWriter, r *http.Request) bool) string {
+func host(t testing.TB, stop func(w http.ResponseWriter, r *http.Request) bool) string {
 	t.Helper()
 	files := static.Host{Base: "/"}.Handler(os.DirFS(dist))
 	server := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
