@@ -173,6 +173,22 @@ func TestNothingIsKeptWhereStorageIsBarred(t *testing.T) {
 	quiet(t, chromium, page)
 }
 
+// What storage takes after a time of taking nothing is found again: the tab has a name for it by then.
+func TestStorageThatRecoversIsGoneOnWith(t *testing.T) {
+	page := chromium.Page(t, browser.Desk)
+	page.Before(`const {setItem} = Storage.prototype;
+		Storage.prototype.setItem = function (...args) { if (globalThis.full ??= performance.navigation.type === 0) throw new DOMException("full", "QuotaExceededError"); return setItem.apply(this, args); }`)
+	page.Open("")
+	page.WaitMark("finwright:painted")
+	page.Wait(`document.querySelector("#notes").textContent.includes("store is full")`)
+	browser.Eval[bool](page, "(globalThis.full = false, true)")
+	enter(page, "fin_height", "13 mm") // waits for it in the slot that the tab has the name of
+	page.Wait(`!document.querySelector("#notes").textContent.includes("store is full")`)
+	page.Reload()
+	page.WaitMark("finwright:figures")
+	waitEntry(page, "fin_height", "13 mm")
+}
+
 // Each tab has a working copy of its own, also a tab that is a copy of another.
 func TestTabsKeepTheirOwnDesigns(t *testing.T) {
 	page := opened(t, browser.Desk, "")

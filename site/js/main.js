@@ -237,7 +237,7 @@ function orElse(instead) {
 /** The working copy, with what was entered and not answered; without that if it fails, then without the shop, and then without the copy. */
 async function start() {
   const link = takeFragment();
-  const { saved, pending, work, looked, told } = await workingCopy();
+  const { saved, pending, work, looked } = await workingCopy();
   const ask = (/** @type {object} */ args) => engine.call("start", { ...args, ...sheet.area() });
   const asked = pending.filter(({ reason }) => !reason); // the others were set aside
   /** @type {import("./design.js").Pending[]} */ let left = pending.filter(({ reason }) => reason);
@@ -257,7 +257,6 @@ async function start() {
     { work, looked: looked && pending.length === 0 },
   );
   design.resume(left);
-  notes.tell("session", told);
   if (link) await openLink(link);
   performance.mark("finwright:figures");
   await sheet.load().catch(async (error) => {

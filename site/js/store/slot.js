@@ -14,9 +14,9 @@ const FORKED = "forked"; // told: another tab writes to this slot
 
 /**
  * @typedef {import("../history.js").Entry} Entry
- * @typedef {{saved: string, pending: import("../design.js").Pending[], work: string, looked: boolean, told: string}} Working
+ * @typedef {{saved: string, pending: import("../design.js").Pending[], work: string, looked: boolean}} Working
  *   saved: an envelope or empty; pending: commands that were entered and not answered; work: which piece of work it is;
- *   looked: not worked on, only looked at; told: empty, or the name of a text to tell
+ *   looked: not worked on, only looked at
  */
 
 const { format = "", version = "" } = document.documentElement.dataset;
@@ -81,12 +81,11 @@ async function begin() {
   }
   if (!owned) hold((mine = newId()));
   slot = mine;
-  const told = write(MINE, slot, "sessionStorage");
   written = read(SLOT + slot);
   const goesOn = source.id === slot;
   const { work = newId(), looked = false, ...more } = parsed(source.text);
   revision = Number(more.revision) || 0;
-  return { ...parts(source.text), work: goesOn ? work : newId(), looked: !goesOn || looked, told };
+  return { ...parts(source.text), work: goesOn ? work : newId(), looked: !goesOn || looked };
 }
 
 /**
@@ -122,7 +121,7 @@ export function keepWorking({ document, before, after, work, looked, pending }) 
     slot = newId();
     branch = slot;
     written = "";
-    told = write(MINE, slot, "sessionStorage") || FORKED;
+    told = FORKED;
   }
   const designs = [...before, document, ...after].map(textOf).join();
   const head = JSON.stringify({ format, version: Number(version), hand: before.length, work: work + branch, revision: ++revision, looked: looked && pending.length === 0 });
@@ -133,8 +132,11 @@ export function keepWorking({ document, before, after, work, looked, pending }) 
   if (failed) return failed;
   written = text;
   kept();
-  return told;
+  return named() || told;
 }
+
+/** The tab has to find its slot again. @returns {string} empty, or the name of a text to tell */
+const named = () => (read(MINE, "sessionStorage") === slot ? "" : write(MINE, slot, "sessionStorage"));
 
 let kept = () => {};
 
