@@ -161,6 +161,19 @@ func TestFiles(t *testing.T) {
 	}
 }
 
+// What was wrong with a file is not said of the next.
+func TestGoodFileEndsAnOldError(t *testing.T) {
+	page := atDesk(t)
+	text, err := document.Save([]document.Document{cases.First()})
+	if err != nil {
+		t.Fatal(err)
+	}
+	openFile(page, js("od;wall"))
+	page.Wait(element(id("status")) + `.textContent.includes("not a design file")`)
+	openFile(page, js(string(text)))
+	page.Wait("!" + element(id("status")) + `.textContent.includes("not a design file")`)
+}
+
 // Where storage is barred the page works, and says that nothing is kept.
 func TestNothingIsKeptWhereStorageIsBarred(t *testing.T) {
 	page := chromium.Page(t, browser.Desk)

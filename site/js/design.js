@@ -13,7 +13,8 @@ import { LoadFailure } from "./loader.js";
 /**
  * @typedef {{document: any, steps?: any[], before?: any[], after?: any[], view: any}} Reply
  *   steps: what each of several commands but the last gave; before, after: the other designs of its file
- * @typedef {{settled: boolean, since?: number}} How  settled: in the history, not a glimpse; since: time of the pointer event
+ * @typedef {{settled: boolean, since?: number, arrived?: boolean}} How
+ *   settled: in the history, not a glimpse; since: time of the pointer event; arrived: a document that came whole
  * @typedef {{op: string, [member: string]: any}} Command
  * @typedef {{command: Command, text: string, reason: string, lost: boolean}} Aside
  * @typedef {{command: Command, reason?: string, lost?: boolean}} Pending  with a reason: set aside
@@ -234,7 +235,7 @@ export function createDesign(engine, area, page) {
           takeBack();
           history.arrive(reply, how);
           keep();
-          show(reply, { settled: true });
+          show(reply, { settled: true, arrived: true });
         },
       }),
 

@@ -130,13 +130,13 @@ watchKeys(design);
 /**
  * Figures first: a picture that fails takes nothing else with it.
  * @param {{document: any, view: any}} reply
- * @param {{settled: boolean, since?: number}} how
+ * @param {import("./design.js").How} how
  */
-function show({ document, view }, { settled, since }) {
+function show({ document, view }, { settled, since, arrived = false }) {
   form.show(view.fields);
   spans.show(view.spans);
   if (view.valid) measured(view);
-  status.show(view, asides);
+  status.show(view, asides, arrived);
   tools.show(view);
   hand.show(design.history.entry);
   pictured(() => making.draw(view.making));

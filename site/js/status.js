@@ -80,12 +80,16 @@ export function createStatus(root, form) {
   let until = 0; // a told text gives way to the next change, but not to the same answer at once
 
   return {
-    /** @param {any} view @param {import("./form.js").Asides} asides what the engine did not take */
-    show(view, asides) {
+    /**
+     * @param {any} view
+     * @param {import("./form.js").Asides} asides what the engine did not take
+     * @param {boolean} [fresh] whether what was told is over
+     */
+    show(view, asides, fresh = false) {
       const notices = view.notices ?? [];
       const faults = faultsOf(view, asides);
       const now = JSON.stringify([view.valid, faults, view.valid && notices]);
-      if (now === last && (until === 0 || performance.now() < until)) return;
+      if (now === last && !fresh && (until === 0 || performance.now() < until)) return;
       last = now;
       until = 0;
       const bad = faults.length > 0;
