@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 
 	"finwright/site/browser"
@@ -315,4 +316,38 @@ func TestWhatStopsTheEngineStopsNoReload(t *testing.T) {
 	page.Wait(element(entry("tube_od")) + `.value !== "30 mm"`)
 	enter(page, "tube_od", "31 mm")
 	waitState(page, "answered")
+}
+
+// A text that is typed once more as it stood is being typed all the same: an answer that comes between does not take it.
+func TestTypingTheSameAgainLosesNothing(t *testing.T) {
+	page := chromium.Page(t, browser.Desk)
+	page.Before(`(() => {
+		const post = Worker.prototype.postMessage;
+		Worker.prototype.postMessage = function (message, ...rest) {
+			post.call(this, message, ...rest);
+			if (message.method === "edit" && message.args.includes('"text":"9 mm"')) globalThis.onAsk?.();
+		};
+	})();`)
+	page.Open("")
+	page.WaitMark("finwright:painted")
+	enter(page, "fin_height", "12 mm")
+	waitState(page, "answered")
+	browser.Eval[bool](page, `(() => {
+		const input = `+element(entry("fin_height"))+`;
+		const type = (text) => { input.value = text; input.dispatchEvent(new Event("input", {bubbles: true})); };
+		input.focus();
+		globalThis.onAsk = () => { globalThis.onAsk = null; type("12 mm"); };
+		type("9 mm");
+		return true;
+	})()`)
+	page.Wait("globalThis.onAsk === null")
+	waitState(page, "answered")
+	page.WaitText(figureOf("fin_od"), "49.40")
+	waitEntry(page, "fin_height", "12 mm")
+	// What was handed over gives way to an undo, also where the cursor is still in the field.
+	page.Press(kb.Enter)
+	waitState(page, "answered")
+	page.Press("z", chromedp.ModifierCtrl)
+	page.WaitText(figureOf("fin_od"), "57.15")
+	waitEntry(page, "fin_height", "15.875 mm")
 }

@@ -56,7 +56,7 @@ function row(root, change) {
     typed(control, { enter: () => change.enter(id), live: (text) => change.live(id, text), commit: (text) => change.commit(id, text) });
     control.addEventListener("keydown", (event) => {
       const steps = { ArrowUp: 1, ArrowDown: -1 }[event.key];
-      if (!steps || control.value !== control.dataset.shown) return;
+      if (!steps || halfTyped(control)) return;
       event.preventDefault();
       change.step(id, steps);
     });
@@ -94,26 +94,26 @@ function row(root, change) {
  */
 export function typed(input, { enter, live, commit }) {
   let timer = 0;
-  let tried = false; // live has seen what commit has not
   const hand = () => {
     clearTimeout(timer);
-    tried = false;
+    delete input.dataset.typing;
     // By Enter the cursor stays in the field, but the text has been handed over.
     input.dataset.shown = input.value;
     commit(input.value);
   };
   input.addEventListener("input", () => {
+    input.dataset.typing = "";
     enter?.();
     clearTimeout(timer);
-    timer = window.setTimeout(() => {
-      tried = true;
-      live(input.value);
-    }, PAUSE);
+    timer = window.setTimeout(() => live(input.value), PAUSE);
   });
-  input.addEventListener("change", hand);
-  input.addEventListener("blur", () => tried && hand());
-  input.addEventListener("keydown", (event) => {
-    if (event.key !== "Escape" || !halfTyped(input)) return;
+  // There is no change event for a text that is typed again as it was.
+  const finish = () => halfTyped(input) && hand();
+  input.addEventListener("change", finish);
+  input.addEventListener("blur", finish);
+  input.addEventListener("keydown", ({ key, isComposing }) => {
+    if (key === "Enter" && !isComposing) finish();
+    if (key !== "Escape" || !halfTyped(input)) return;
     input.value = input.dataset.shown ?? "";
     hand();
   });
@@ -126,7 +126,7 @@ export function typed(input, { enter, live, commit }) {
  */
 export function put(control, text) {
   const entered = control instanceof HTMLInputElement && control === document.activeElement;
-  if (entered && control.value !== (control.dataset.shown ?? "")) return;
+  if (entered && halfTyped(control)) return;
   control.dataset.shown = text;
   if (control.value === text) return;
   const marked = entered && control.selectionStart === 0 && control.selectionEnd === control.value.length;
@@ -136,7 +136,9 @@ export function put(control, text) {
 
 /** Whether the field holds a text that has not been handed over: undo is then the field's own. @param {Element | null} element */
 export function halfTyped(element) {
-  return element instanceof HTMLInputElement && element.dataset.shown !== undefined && element.value !== element.dataset.shown;
+  if (!(element instanceof HTMLInputElement)) return false;
+  const { shown = "", typing } = element.dataset;
+  return typing !== undefined || element.value !== shown;
 }
 
 /**
