@@ -35,7 +35,7 @@ long: dist chromium ## every property, fuzz and fault test at full count, one ta
 	} | go run ./core/proof/table
 
 browser: dist chromium firefox ## tests of the built page in headless Chromium, and the main job in Firefox
-	go test -tags browser -count=1 -timeout 20m ./site/e2e
+	go test -tags browser -count=1 -timeout 60m ./site/e2e
 
 fmt: $(tools)/gofumpt ## format the Go sources
 	$(tools)/gofumpt -w $(sources)
