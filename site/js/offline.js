@@ -4,7 +4,7 @@
 
 const family = `finwright ${new URL("./", location.href).pathname} `;
 const build = document.querySelector('meta[name="finwright-build"]')?.getAttribute("content");
-const able = window.isSecureContext && "serviceWorker" in navigator;
+const able = window.isSecureContext && "serviceWorker" in navigator && "locks" in navigator;
 
 /**
  * Call it at once: it holds the copy that the page comes from.
@@ -13,7 +13,11 @@ const able = window.isSecureContext && "serviceWorker" in navigator;
 export function createOffline(offer) {
   /** @type {ServiceWorkerRegistration | null} */ let registration = null;
   const show = () => (offer.hidden = false);
-  const reload = () => location.reload();
+  let reloading = false;
+  function reload() {
+    if (!reloading) location.reload();
+    reloading = true;
+  }
 
   if (able) {
     navigator.locks.request(family + build, { mode: "shared" }, () => new Promise(() => {})); // as long as the page is open: sw.js
@@ -25,9 +29,12 @@ export function createOffline(offer) {
   }
 
   offer.querySelector("button")?.addEventListener("click", () => {
-    if (!registration?.waiting) return reload();
+    const next = registration?.waiting;
+    if (!next) return reload();
+    // Either tells that it serves from now on; under load one of them has been seen to stay away.
     navigator.serviceWorker.addEventListener("controllerchange", reload, { once: true });
-    registration.waiting.postMessage("");
+    next.addEventListener("statechange", () => next.state === "activated" && reload());
+    next.postMessage("");
   });
 
   function ready() {
