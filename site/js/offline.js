@@ -4,7 +4,7 @@
 
 const family = `finwright ${new URL("./", location.href).pathname} `;
 const build = document.querySelector('meta[name="finwright-build"]')?.getAttribute("content");
-const able = window.isSecureContext && "serviceWorker" in navigator && "locks" in navigator;
+const able = window.isSecureContext && "serviceWorker" in navigator && Boolean(navigator.locks);
 
 /**
  * Call it at once: it holds the copy that the page comes from.
@@ -31,7 +31,7 @@ export function createOffline(offer) {
   offer.querySelector("button")?.addEventListener("click", () => {
     const next = registration?.waiting;
     if (!next) return reload();
-    // Either tells that it serves from now on; under load one of them has been seen to stay away.
+    // Either tells that it serves from now on.
     navigator.serviceWorker.addEventListener("controllerchange", reload, { once: true });
     next.addEventListener("statechange", () => next.state === "activated" && reload());
     next.postMessage("");
