@@ -50,9 +50,10 @@ type FormSpan struct {
 	Width  Entry `json:"width"`
 }
 
-// Entry is one of its two entries.
+// Entry is one of its two entries: Text and Typed as in a field of the form.
 type Entry struct {
 	Text  string `json:"text"`
+	Typed string `json:"typed"`
 	Error string `json:"error"`
 }
 
@@ -190,8 +191,8 @@ func (w Writer) spans(d document.Document, errs design.FieldErrors) []FormSpan {
 	out := make([]FormSpan, len(d.Spans))
 	for i, s := range d.Spans {
 		out[i] = FormSpan{
-			Centre: Entry{w.shown(spec, s.Centre.Text), w.wrong(errs, fmt.Sprintf("span_centre_%d", i+1))},
-			Width:  Entry{w.shown(spec, s.Width.Text), w.wrong(errs, fmt.Sprintf("span_width_%d", i+1))},
+			Centre: Entry{w.shown(spec, s.Centre.Text), s.Centre.Text, w.wrong(errs, fmt.Sprintf("span_centre_%d", i+1))},
+			Width:  Entry{w.shown(spec, s.Width.Text), s.Width.Text, w.wrong(errs, fmt.Sprintf("span_width_%d", i+1))},
 		}
 	}
 	return out

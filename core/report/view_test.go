@@ -73,6 +73,17 @@ func field(fields []FormField, id string) FormField {
 	return FormField{}
 }
 
+// Of a bare span, too, what was typed stays to be seen in the other units.
+func TestSpanKeepsWhatWasTyped(t *testing.T) {
+	d := document.New()
+	d.Spans = []document.Span{{Centre: document.Field{Text: "2.5 m"}, Width: document.Field{Text: "60 mm"}}}
+	d.Units = units.US
+	got := view(t, d).Spans[0]
+	if got.Centre.Typed != "2.5 m" || got.Centre.Text == "2.5 m" || got.Width.Typed != "60 mm" {
+		t.Errorf("%+v", got)
+	}
+}
+
 func TestWrongFieldShowsWhatIsAccepted(t *testing.T) {
 	v := view(t, edited(t, "tube_od", "about an inch"))
 	f := field(v.Fields, "tube_od")

@@ -18,7 +18,7 @@ export function createSpans(root, change) {
   const rows = [];
 
   return {
-    /** @param {Record<Part, {text: string, error: string}>[]} spans */
+    /** @param {Record<Part, {text: string, typed: string, error: string}>[]} spans */
     show(spans) {
       for (const row of rows.splice(spans.length)) row.root.remove();
       while (rows.length < spans.length) {
@@ -27,7 +27,7 @@ export function createSpans(root, change) {
         root.append(row.root);
       }
       spans.forEach((span, index) => {
-        for (const part of PARTS) rows[index].entries[part].show(span[part].text, span[part].error);
+        for (const part of PARTS) rows[index].entries[part].show(span[part]);
       });
     },
     /** @param {import("./form.js").Asides} asides */
@@ -49,7 +49,7 @@ function make(index, change) {
   find(".number").textContent = index + 1;
   find(".remove").dataset.testid = `span-${index}-remove`;
   find(".remove").addEventListener("click", () => change.remove(index));
-  const entries = /** @type {Record<Part, ReturnType<typeof asideable>>} */ ({});
+  const entries = /** @type {Record<Part, {show: (entry: {text: string, typed: string, error: string}) => void, aside: ReturnType<typeof asideable>["aside"]}>} */ ({});
   for (const part of PARTS) {
     const input = find(`input[data-part=${part}]`);
     const error = find(`p[data-part=${part}]`);
@@ -61,7 +61,14 @@ function make(index, change) {
       live: (text) => change.live(index, part, text),
       commit: (text) => change.commit(index, part, text),
     });
-    entries[part] = asideable(input, error);
+    const { show, aside } = asideable(input, error);
+    entries[part] = {
+      aside,
+      show(entry) {
+        show(entry.text, entry.error);
+        if (input.title !== entry.typed) input.title = entry.typed;
+      },
+    };
   }
   return { root: span, entries };
 }
