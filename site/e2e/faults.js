@@ -4,7 +4,7 @@
   if (window !== top) return;
   const plain = { setTimeout: setTimeout.bind(globalThis), clearTimeout: clearTimeout.bind(globalThis), setInterval: setInterval.bind(globalThis), now: Date.now, Worker, Date };
   const day = (globalThis.day = {
-    storage: name, // "", "full" or "barred"; outlasts a reload
+    storage: sessionStorage.getItem("faults") ?? "", // "", "full" or "barred"; outlasts a reload
     saved: "", // the working copy as last written; empty: what was last written was not taken
     shop: "", // as the engine was last asked
     deafTo: "", // a text that the engine never gets over
@@ -126,7 +126,7 @@
       run();
     }
   }
-  const store = (fault) => () => (day.storage = name = fault);
+  const store = (fault) => () => setItem.call(sessionStorage, "faults", (day.storage = fault));
   const faults = {
     close: () => workers.forEach((worker) => strike(worker, "close")),
     throw: () => workers.forEach((worker) => strike(worker, "throw")),
@@ -150,7 +150,7 @@
     day.waiting++;
     plain.setTimeout(() => {
       day.waiting--;
-      faults[fault]();
+      if (!day.old) faults[fault](); // a page that is being left has had its day
     }, ms);
   };
 

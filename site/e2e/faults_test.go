@@ -145,7 +145,7 @@ func (d *day) step() {
 		{1, d.shop},
 		{2, d.reload},
 		{1, d.another},
-		{1, d.stopEngine},
+		{2, d.stopEngine},
 	}
 	total := 0
 	for _, a := range acts {
@@ -242,12 +242,7 @@ func (d *day) undo() {
 
 func (d *day) section() { d.press(pick(d, "section-surface", "section-heat", "section-making")) }
 
-// units shows the spans' entries in other words, and only the working copy has those that were typed.
-func (d *day) units() {
-	d.press(pick(d, "units-si", "units-us"))
-	maps.DeleteFunc(d.typed, func(key, _ string) bool { return strings.HasPrefix(key, "span ") })
-}
-
+func (d *day) units()   { d.press(pick(d, "units-si", "units-us")) }
 func (d *day) addSpan() { d.press("add-span") }
 
 func (d *day) example() {
@@ -313,8 +308,10 @@ func (d *day) another() {
 	d.tab, d.typed = first.Beside(), map[string]string{}
 	d.tab.Before(faults)
 	d.tab.Go(d.address)
-	d.tab.WaitMark("finwright:figures")
 	d.rest()
+	if trouble := d.tab.Text("#trouble"); trouble != "" {
+		d.Fatalf("another tab does not load: %s", trouble)
+	}
 	for range 2 {
 		pick(d, d.enter, d.enter, d.title, d.units)()
 		d.check()
@@ -371,7 +368,7 @@ func (d *day) check() {
 		wrong = append(wrong, fmt.Sprintf("it was not told that nothing is kept, only %q", s.Notes))
 	}
 	if len(wrong) > 0 {
-		d.Fatalf("%s: %s", s.State, strings.Join(wrong, "\n"))
+		d.Fatalf("%s: %s\nnotes: %q, status: %s", s.State, strings.Join(wrong, "\n"), s.Notes, s.Status)
 	}
 }
 
@@ -390,30 +387,35 @@ func (s sight) holds(key, text string) bool {
 	for i, span := range s.Spans {
 		for part, e := range map[string]entryInSight{"centre": span.Centre, "width": span.Width} {
 			if key == spanKey(i, part) {
-				p, err := units.Parse(units.Distance, text, s.Units)
-				return e.Value == text || err == nil && (e.Value == p.Text || e.Value == units.Echo(units.Distance, p.SI, s.Units))
+				return e.shows(document.Command{Op: "span", Part: part}, text)
 			}
 		}
 	}
 	for _, f := range s.Fields {
 		if f.ID == key {
-			return entryInSight{f.Value, f.Typed, f.Error}.shows(key, text)
+			return entryInSight{f.Value, f.Typed, f.Error}.shows(document.Command{Op: "set", Values: []document.Value{{Field: key}}}, text)
 		}
 	}
 	return false
 }
 
 // shows reports whether the entry holds text, or what a field makes of it: with the unit in force behind a bare number.
-func (e entryInSight) shows(field, text string) bool {
+func (e entryInSight) shows(command document.Command, text string) bool {
 	if e.Value == text || e.Typed == text {
 		return true
 	}
-	for _, system := range []units.System{units.SI, units.US} {
-		d := document.New()
-		d.Units = system
-		if d, err := document.Edit(d, document.Command{Op: "set", Values: []document.Value{{Field: field, Text: &text}}}); err == nil && d.Fields[field].Text == e.Typed {
-			return true
-		}
+	command.Text = text
+	for i := range command.Values {
+		command.Values[i].Text = &text
 	}
-	return false
+	return slices.ContainsFunc([]units.System{units.SI, units.US}, func(system units.System) bool {
+		d := document.New()
+		d.Units, d.Spans = system, make([]document.Span, 1)
+		d, err := document.Edit(d, command)
+		made := d.Spans[0].Centre.Text + d.Spans[0].Width.Text
+		for _, v := range command.Values {
+			made = d.Fields[v.Field].Text
+		}
+		return err == nil && made == e.Typed
+	})
 }
