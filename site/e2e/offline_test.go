@@ -107,11 +107,11 @@ func (h *changingHost) serve(b build) {
 
 func (h *changingHost) hangUp() { h.handler.Store(nil) }
 
-// showsBuild waits until the whole of a build is drawn.
+// showsBuild waits until the whole of a build is there, the program that paints too.
 func showsBuild(t *testing.T, page *browser.Page, b build) {
 	t.Helper()
 	page.WaitText("h1", b.title)
-	page.WaitMark("finwright:drawn")
+	page.WaitMark("finwright:painted")
 }
 
 const copies = `caches.keys().then((names) => names.length)`

@@ -10,7 +10,7 @@ const current = family + BUILD;
 
 self.addEventListener("install", (event) => event.waitUntil(install()));
 self.addEventListener("activate", (event) => event.waitUntil(Promise.all([self.clients.claim(), tidy()])));
-self.addEventListener("message", () => self.skipWaiting()); // the page has one thing to say
+self.addEventListener("message", (event) => event.waitUntil(self.skipWaiting())); // the page has one thing to say
 
 self.addEventListener("fetch", (event) => {
   const { request } = event;
