@@ -42,7 +42,7 @@ type Capability struct {
 	Crew     Crew       `file:"crew"`
 	Rates    Rates      `file:"rates"`
 
-	tree map[string]any // the file as typed
+	tree map[string]any // the file as typed; nil: the one that ships
 }
 
 // Range is a low and a high limit, both included.

@@ -29,8 +29,8 @@ func edit(t testing.TB, c Capability, changes ...string) Capability {
 }
 
 func TestSavedFileReadsBack(t *testing.T) {
-	a := House()
-	b, faults := Open(a.Save())
+	a, _ := Open(houseFile)
+	b, faults := Open(House().Save())
 	if faults != nil || !reflect.DeepEqual(a, b) {
 		t.Errorf("the shipped file does not survive saving: %v", faults)
 	}
@@ -163,7 +163,7 @@ func TestEveryKeyHasALabel(t *testing.T) {
 		if typ.Kind() != reflect.Struct {
 			return
 		}
-		for i, tg := range tags[typ] {
+		for i, tg := range tags()[typ] {
 			if tg.key == "" {
 				continue
 			}
@@ -191,7 +191,7 @@ func TestEveryNumberIsBounded(t *testing.T) {
 		case reflect.Slice:
 			visit(typ.Elem(), around, path)
 		case reflect.Struct:
-			for i, tg := range tags[typ] {
+			for i, tg := range tags()[typ] {
 				f := typ.Field(i)
 				if _, bounded := f.Tag.Lookup("most"); tg.key != "" && f.Type.Kind() == reflect.Slice && !bounded {
 					t.Errorf("the list %s/%s may be as long as it likes", path, tg.key)
@@ -226,7 +226,7 @@ func TestHouseMakesWoundTypes(t *testing.T) {
 
 // short is the shipped file with one item in each list.
 func short() string {
-	tree := cloned(House().tree).(map[string]any)
+	tree := cloned(House().file()).(map[string]any)
 	var cut func(any) any
 	cut = func(node any) any {
 		switch n := node.(type) {
@@ -300,7 +300,7 @@ func ranged(t testing.TB, v reflect.Value, around tag, path string) {
 			ranged(t, v.Index(i), around, path)
 		}
 	case reflect.Struct:
-		for i, tg := range tags[v.Type()] {
+		for i, tg := range tags()[v.Type()] {
 			if tg.key != "" {
 				ranged(t, v.Field(i), tg.within(around), join(path, tg.key))
 			}

@@ -62,7 +62,7 @@ func (c Capability) EmptyLists() []string {
 			}
 		}
 	}
-	walk(c.tree, "")
+	walk(c.file(), "")
 	slices.Sort(out)
 	return out
 }

@@ -66,16 +66,24 @@ func (c Capability) Save() []byte {
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
 	e.SetIndent("", " ")
-	if err := e.Encode(c.tree); err != nil {
+	if err := e.Encode(c.file()); err != nil {
 		panic("shop: " + err.Error())
 	}
 	return b.Bytes()
 }
 
+// file is the tree that the capability was read from.
+func (c Capability) file() map[string]any {
+	if c.tree == nil {
+		c, _ = Open(houseFile)
+	}
+	return c.tree
+}
+
 // Fields lists every value, in the order of the structs.
 func (c Capability) Fields() []Field {
 	r := reader{lists: true}
-	r.object(c.tree, reflect.ValueOf(&Capability{}).Elem(), tag{}, "", "format", "version")
+	r.object(c.file(), reflect.ValueOf(&Capability{}).Elem(), tag{}, "", "format", "version")
 	return r.fields
 }
 
@@ -96,7 +104,7 @@ func (c Capability) With(path, text string) (Capability, []Fault) {
 			value = text == "true"
 		}
 	}
-	next := Capability{tree: cloned(c.tree).(map[string]any)}
+	next := Capability{tree: cloned(c.file()).(map[string]any)}
 	if !put(next.tree, steps, value) {
 		return c, []Fault{{Path: path, Why: message.New("shop.file.no_such")}}
 	}
@@ -125,7 +133,7 @@ func (c Capability) Remove(path string, n int) (Capability, []Fault) {
 
 // relist changes one list of the file.
 func (c Capability) relist(path string, change func([]any) ([]any, bool)) (Capability, []Fault) {
-	tree := cloned(c.tree).(map[string]any)
+	tree := cloned(c.file()).(map[string]any)
 	steps := strings.Split(path, "/")
 	last := len(steps) - 1
 	var parent any = tree
@@ -160,7 +168,7 @@ func child(node any, step string) any {
 
 // at returns what steps from the top lead to, nil if nothing.
 func (c Capability) at(steps []string) any {
-	var node any = c.tree
+	var node any = c.file()
 	for _, step := range steps {
 		node = child(node, step)
 	}
@@ -229,7 +237,7 @@ func (r *reader) object(node any, v reflect.Value, around tag, path string, also
 		return
 	}
 	known := append(also, "note")
-	for i, t := range tags[v.Type()] {
+	for i, t := range tags()[v.Type()] {
 		if t.key == "" {
 			continue
 		}

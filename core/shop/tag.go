@@ -4,6 +4,7 @@ import (
 	"reflect"
 	"strconv"
 	"strings"
+	"sync"
 	"unicode/utf8"
 
 	"finwright/core/message"
@@ -32,7 +33,9 @@ type tag struct {
 }
 
 // tags holds the tags of every struct of the file, in the order of its fields; a field without a tag has no key.
-var tags = tagsOf(map[reflect.Type][]tag{}, reflect.TypeFor[Capability]())
+var tags = sync.OnceValue(func() map[reflect.Type][]tag {
+	return tagsOf(map[reflect.Type][]tag{}, reflect.TypeFor[Capability]())
+})
 
 func tagsOf(all map[reflect.Type][]tag, typ reflect.Type) map[reflect.Type][]tag {
 	for typ.Kind() == reflect.Slice {
