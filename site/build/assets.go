@@ -63,11 +63,11 @@ func (a *assets) record(name, served string) {
 	a.served[name] = served
 }
 
-// askedByScripts picks the programs, workers, data and frames: what the scripts must know the served name of.
+// askedByScripts picks the programs, data and frames: what the scripts must know the served name of.
 func (a *assets) askedByScripts() map[string]string {
 	asked := maps.Clone(a.served)
 	maps.DeleteFunc(asked, func(name, _ string) bool {
-		return !slices.ContainsFunc([]string{".wasm.gz", ".worker.js", ".json", ".html"}, func(ending string) bool { return strings.HasSuffix(name, ending) })
+		return !slices.ContainsFunc([]string{".wasm.gz", ".json", ".html"}, func(ending string) bool { return strings.HasSuffix(name, ending) })
 	})
 	return asked
 }

@@ -12,14 +12,16 @@ import (
 	"strings"
 )
 
-// workers are entry points that no page names in a tag: scripts start them by their served name.
-var workers = []string{"js/engine.worker.js"}
+const (
+	firstScript  = "js/first.js"
+	workerScript = "js/engine.worker.js"
+)
 
 var entryTag = regexp.MustCompile(`<(?:script|link)\b[^>]*\b(?:src|href)="((?:js|css)/[^"]+)"`)
 
-// entryPoints lists the scripts and styles that the pages load, and the workers.
+// entryPoints lists the scripts and styles that the pages load.
 func entryPoints(pages []string) ([]string, error) {
-	entries := slices.Clone(workers)
+	var entries []string
 	for _, page := range pages {
 		text, err := os.ReadFile(page)
 		if err != nil {
@@ -34,12 +36,16 @@ func entryPoints(pages []string) ([]string, error) {
 	return entries, nil
 }
 
-// bundle packs each entry point on its own, so that a page starts with one script and a worker with one file; only what a script
-// imports later is apart. It returns the folders of the npm packages that went in.
+// bundle packs each entry point on its own, so that a page starts with one script; only what a script imports later is
+// apart. It returns the folders of the npm packages that went in.
 func bundle(built *assets, entries []string) ([]string, error) {
+	worker, err := bundleWorker(built)
+	if err != nil {
+		return nil, err
+	}
 	var packages []string
 	for _, entry := range entries {
-		meta, err := esbuild(built, append(kind(entry), entry,
+		meta, err := esbuild(built, append(kind(entry, worker), entry,
 			"--entry-names=[dir]/[name].[hash]", "--chunk-names=js/[name].[hash]", "--asset-names=fonts/[name].[hash]",
 			"--loader:.woff2=file", "--loader:.woff=file")...)
 		if err != nil {
@@ -65,16 +71,29 @@ func bundle(built *assets, entries []string) ([]string, error) {
 }
 
 // kind says as what an entry point is written: a module, except where it is loaded as a plain script. The page's first script
-// is read by browsers that are too old for the rest, so that it can say so.
-func kind(entry string) []string {
-	switch {
-	case entry == "js/first.js":
-		return []string{"--format=iife", "--target=es2017"}
-	case slices.Contains(workers, entry):
-		return []string{"--format=iife", "--target=es2022"}
-	default:
-		return []string{"--format=esm", "--splitting", "--target=es2022"}
+// is read by browsers that are too old for the rest, so that it can say so; it holds the worker's.
+func kind(entry, worker string) []string {
+	if entry == firstScript {
+		return []string{"--format=iife", "--target=es2017", "--define:WORKER=" + worker}
 	}
+	return []string{"--format=esm", "--splitting", "--target=es2022"}
+}
+
+// bundleWorker returns the worker's script as a JSON string: workers start from a blob, and at once, without a file to wait for.
+func bundleWorker(built *assets) (string, error) {
+	if _, err := esbuild(built, "--format=iife", "--target=es2022", workerScript, "--entry-names=[name]"); err != nil {
+		return "", err
+	}
+	file := filepath.Join(built.folder, path.Base(workerScript))
+	text, err := os.ReadFile(file)
+	if err != nil {
+		return "", err
+	}
+	literal, err := json.Marshal(string(text))
+	if err != nil {
+		return "", err
+	}
+	return string(literal), os.Remove(file)
 }
 
 // bundleServiceWorker comes last, since the service worker holds the build's name and the list of all files. Its own name

@@ -31,7 +31,7 @@ func TestPageLoadsFromASubPath(t *testing.T) {
 	page.Open("")
 	page.WaitMark("finwright:painted")
 	quiet(t, chromium, page)
-	for _, part := range []string{"engine.", "canvas.", "js/engine.worker."} {
+	for _, part := range []string{"engine.", "canvas."} {
 		if !strings.Contains(strings.Join(page.Requests(), " "), chromium.Base+part) {
 			t.Errorf("%s was not asked for: %q", part, page.Requests())
 		}

@@ -13,7 +13,7 @@ import { earlier, earlierText } from "./store/earlier.js";
 export function createEarlier(dialog, { shown, save }) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
   const [list, said, row] = ["earlier-list", "earlier-said", "earlier-row"].map(at);
-  const when = new Intl.DateTimeFormat(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" });
+  /** @type {Intl.DateTimeFormat} */ let when; // made when it is needed: that takes longer than most of the page's start
 
   /** @param {Head} head @param {(text: string) => Promise<unknown>} take */
   function item(head, take) {
@@ -47,6 +47,7 @@ export function createEarlier(dialog, { shown, save }) {
   return {
     /** @param {Head["kind"]} kind @param {(text: string) => Promise<unknown>} take */
     async open(kind, take) {
+      when ??= new Intl.DateTimeFormat(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" });
       said.textContent = "";
       list.replaceChildren();
       dialog.showModal();

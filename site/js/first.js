@@ -26,7 +26,7 @@ addEventListener(
 );
 
 if (location.protocol === "file:") show("page", "disk");
-else prepareWorker();
+else prepareWorker(WORKER);
 
 document.documentElement.dataset.begun = "";
 solved("begin");

@@ -16,7 +16,10 @@ declare var take: undefined | ((scene: object) => void);
 declare function paint(scene: object): void;
 
 /** Set by worker.js: what is on its way since the page began. */
-declare var begun: Record<string, Promise<any> | undefined>;
+declare var begun: Record<string, any>;
+
+/** Put into the first script by the build: the text of engine.worker.js. */
+declare const WORKER: string;
 
 /** Put into the service worker by the build. */
 declare const FILES: string[];

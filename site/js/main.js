@@ -128,11 +128,12 @@ placePopovers();
 watchKeys(design);
 
 /**
- * Figures first: a picture that fails takes nothing else with it.
+ * A picture that fails takes nothing else with it.
  * @param {{document: any, view: any}} reply
  * @param {import("./design.js").How} how
  */
 function show({ document, view }, { settled, since, arrived = false }) {
+  pictured(() => sheet.show(document, view, { settled, since })); // first: the painter asks for sizes, which is cheap until something changes
   form.show(view.fields);
   spans.show(view.spans);
   if (view.valid) measured(view);
@@ -140,7 +141,6 @@ function show({ document, view }, { settled, since, arrived = false }) {
   tools.show(view);
   hand.show(design.history.entry);
   pictured(() => making.draw(view.making));
-  pictured(() => sheet.show(document, view, { settled, since }));
   if (settled) working.refresh();
 }
 

@@ -3,12 +3,13 @@
 // from an address has the policy that came with its script, and a plain host sends none.
 
 import { asset } from "./assets.js";
-import { compile, fetchFile, LoadFailure } from "./loader.js";
+import { compile, LoadFailure } from "./loader.js";
 import { progress, progressed, show, solved } from "./trouble.js";
 
 /**
- * What first.js begins and main.js goes on with, since each is bundled on its own; failed: it is not the first try.
- * @type {{module?: Promise<WebAssembly.Module>, script?: Promise<string>, worker?: Promise<Worker>, failed?: boolean}}
+ * What first.js begins and main.js goes on with, since each is bundled on its own; script: address of the blob;
+ * failed: it is not the first try.
+ * @type {{script?: string, module?: Promise<WebAssembly.Module>, worker?: Promise<Worker>, failed?: boolean}}
  */
 const begun = (globalThis.begun ??= {});
 
@@ -23,29 +24,13 @@ export function engineModule() {
 
 const loadModule = () => compile(asset("engine.wasm.gz"), { again: begun.failed, onProgress: progress });
 
-/** Address of the workers' script, as a blob. */
-function workerScript() {
-  begun.script ??= loadScript().catch((error) => {
-    begun.script = undefined;
-    throw error;
-  });
-  return begun.script;
-}
-
-async function loadScript() {
-  const response = await fetchFile(asset("js/engine.worker.js"), { cache: begun.failed ? "reload" : "default" });
-  return URL.createObjectURL(new Blob([await response.text()], { type: "text/javascript" }));
-}
-
 /** What keeps a worker from starting is said in the page until one starts. */
 async function launch() {
   if (begun.failed) show("engine", "again");
-  const module = engineModule();
-  module.catch(() => {}); // told below, or by the script's failure
   /** @type {Worker | undefined} */ let worker;
   try {
-    worker = new Worker(await workerScript());
-    worker.postMessage({ module: await module });
+    worker = new Worker(begun.script ?? ""); // before the program is there: it starts while that loads
+    worker.postMessage({ module: await engineModule() });
     begun.failed = false;
     solved("engine");
     return worker;
@@ -60,8 +45,9 @@ async function launch() {
   }
 }
 
-/** Has the first worker on its way before anybody asks for it. */
-export function prepareWorker() {
+/** Has the first worker on its way before anybody asks for it. @param {string} script of all workers */
+export function prepareWorker(script) {
+  begun.script = URL.createObjectURL(new Blob([script], { type: "text/javascript" }));
   begun.worker = launch();
   begun.worker.catch(() => {}); // told to the one who asks for it
 }
