@@ -284,6 +284,20 @@ func TestFiguresOutlastADeadPicture(t *testing.T) {
 	waitState(page, "answered")
 }
 
+// While an entry cannot be used, the last tube is drawn for the room that there is.
+func TestRefusedDrawingFollowsTheWindow(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	page.Type(entry("fin_height"), "high")
+	waitState(page, "refused")
+	defer page.Resize(browser.Desk)
+	page.Resize(browser.View{Width: 1200, Height: 800})
+	page.Wait(`(() => {
+		const sheet = document.querySelector(".drawing").getBoundingClientRect();
+		return [...document.querySelectorAll(".drawing text")].every((text) => text.getBoundingClientRect().right <= sheet.right);
+	})()`)
+	waitState(page, "refused")
+}
+
 // unansweredOnPaper is whether a sheet printed now says that its figures are not of its entries.
 func unansweredOnPaper(page *browser.Page) bool {
 	page.Paper()

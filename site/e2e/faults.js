@@ -163,17 +163,19 @@
     }
   });
 
-  /** Resolves when nothing is on its way: the state has stood still a while and every question has its answer. */
+  /** Resolves when nothing is on its way: the state has stood still a while and every question has its answer. What is in sight at that moment is day.sight. */
   day.rest = async () => {
     let still = 0;
     let last = "";
-    while (still < (last === "answered" ? 10 : 25)) {
+    for (let polls = 0; still < (last === "answered" ? 10 : 25); polls++) {
       await new Promise((resolve) => plain.setTimeout(resolve, 20));
       const state = document.body.dataset.answer;
       const open = [...calls.values()].some((method) => method !== "map" && method !== "svg");
       still = state === last && state !== "asked" && !open && !day.waiting && document.getElementById("busy").hidden ? still + 1 : 0;
       last = state;
+      if (polls > 2000) throw new Error(`no rest: ${state}, open ${JSON.stringify([...calls.values()])}, faults to come ${day.waiting}, busy ${!document.getElementById("busy").hidden}, asleep ${day.asleep}`);
     }
+    day.sight = day.read();
     return true;
   };
 

@@ -355,7 +355,7 @@ func (d *day) rest() { d.tab.Wait("globalThis.day?.rest()") }
 // check waits until the page is at rest and judges what is in sight.
 func (d *day) check() {
 	d.rest()
-	s := browser.Eval[sight](d.tab, "day.read()")
+	s := browser.Eval[sight](d.tab, "day.sight")
 	wrong := judge(d.tab, s, d.typed)
 	for key, text := range d.typed {
 		if !s.holds(key, text) {

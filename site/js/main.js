@@ -47,7 +47,7 @@ const inShop = (/** @type {string} */ section) => ({ shop: shop.text, ...(sectio
 const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, (section, live) => ({
   shop: shop.text,
   ...(section === "making" ? { room: making.room(live) } : {}),
-}), notDrawn);
+}), { onFailure: notDrawn, onResize: () => laidOut(design.refresh()).catch(failed) });
 
 const form = createForm(at("entries"), {
   enter: design.enter,
@@ -192,13 +192,19 @@ function reason(error) {
   return error instanceof EngineError ? error.message : at("status").dataset.lost;
 }
 
-/** Shows another section; while an entry cannot be used, with the last tube that could be measured. @param {string} section */
-async function turn(section) {
+/** Shows another section. @param {string} section */
+function turn(section) {
   document.body.dataset.section = section;
-  await sheet.turn(section);
+  return laidOut(sheet.turn(section));
+}
+
+/** While an entry cannot be used, the last tube that could be measured is shown as well. @param {Promise<void> | undefined} refreshed */
+async function laidOut(refreshed) {
+  await refreshed;
   if (design.view?.valid !== false) return;
   const measurable = sheet.lastGood();
-  const reply = await engine.callLatest("turn", "edit", { document: measurable, commands: [], ...sheet.area() });
+  if (!measurable) return;
+  const reply = await engine.callLatest("laidOut", "edit", { document: measurable, commands: [], ...sheet.area() });
   if (!reply || design.view.valid) return;
   measured(reply.view);
   pictured(() => making.draw(reply.view.making));

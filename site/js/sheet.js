@@ -12,9 +12,9 @@ const PAPER = { width: 700, height: 360 }; // px of the printer's drawing: as wi
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
  * @param {(section: string, live: boolean) => object} more what else a section asks of the engine
- * @param {(error: Error) => void} onFailure a picture could not be drawn
+ * @param {{onFailure: (error: Error) => void, onResize: () => void}} tell a picture could not be drawn; there is another room for it
  */
-export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, more, onFailure) {
+export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, more, { onFailure, onResize }) {
   const scripts = Promise.all([import("./drawing.js"), import("./plots.js")]); // they come while the engine starts
   scripts.catch(() => {}); // told when they are needed
   /** @type {any} */ let drawing = null;
@@ -93,7 +93,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   new ResizeObserver(([{ contentRect }]) => {
     if (contentRect.width === 0) return; // hidden for the printer
     ({ width, height } = contentRect);
-    if (drawing) design.refresh();
+    if (drawing) onResize();
   }).observe(drawingRoot);
 
   return {
@@ -105,7 +105,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     get loaded() {
       return plots !== null;
     },
-    lastGood: () => good.document,
+    lastGood: () => good?.document,
 
     /**
      * @param {any} document

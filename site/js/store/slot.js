@@ -9,7 +9,8 @@ import { keys, newId, read, remove, write } from "./local.js";
 const MINE = "finwright.slot"; // in the tab's own store: the name of its slot
 const SLOT = "finwright.slot.";
 const LOCK = "finwright.slot ";
-const WAIT = 400; // ms: a page that is being reloaded gives up its lock; a tab that this one is a copy of does not
+const TRIES = 9; // a page that is being reloaded gives up its lock; a tab that this one is a copy of does not
+const PAUSE = 50; // ms between them
 const FORKED = "forked"; // told: another tab writes to this slot
 
 /**
@@ -27,13 +28,24 @@ let revision = 0; // of the working copy
 let branch = ""; // sets the work of this tab apart from that of the tab whose slot it shared
 
 /** @param {string} id */
-function hold(id) {
-  if (!navigator.locks) return Promise.resolve(true); // then a slot that two tabs write to is found when it is written
-  return new Promise((resolve) => {
-    const kept = () => new Promise(() => resolve(true)); // never settled: the lock ends with the page
-    navigator.locks.request(LOCK + id, { signal: AbortSignal.timeout(WAIT) }, kept).catch(({ name }) => resolve(name !== "TimeoutError"));
-  });
+async function hold(id) {
+  if (!navigator.locks) return true; // then a slot that two tabs write to is found when it is written
+  for (let tried = 1; !(await lock(id)); tried++) {
+    if (tried === TRIES) return false;
+    await new Promise((resolve) => setTimeout(resolve, PAUSE));
+  }
+  return true;
 }
+
+/** Whether the lock was to be had; that is no matter of how long the browser takes to say so. @param {string} id @returns {Promise<boolean>} */
+const lock = (id) =>
+  new Promise((resolve) => {
+    const told = (/** @type {Lock | null} */ had) => {
+      resolve(had !== null);
+      return had && new Promise(() => {}); // never settled: the lock ends with the page
+    };
+    navigator.locks.request(LOCK + id, { ifAvailable: true }, told).catch(() => resolve(true)); // barred: as if there were none
+  });
 
 /** Once: what earlier versions of the page kept. */
 function takeOver() {
