@@ -225,6 +225,7 @@ func TestTabsKeepTheirOwnDesigns(t *testing.T) {
 	for _, closed := range []bool{false, true} {
 		if closed {
 			copied.Close()
+			page.Wait(`navigator.locks.query().then(({ held }) => !held.some(({ name }) => name === "finwright.slot " + ` + js(left) + `))`)
 		}
 		next := page.Beside()
 		next.Open("")
