@@ -50,18 +50,30 @@ type Bank struct {
 }
 
 // FinHeight returns the height of the fin [m].
+//
+// Valid: as Bank.
+// Source: plane geometry.
 func (b Bank) FinHeight() float64 { return (b.FinOD - b.OD) / 2 }
 
 // Gap returns the clear gap between fins at the tube [m].
+//
+// Valid: as Bank.
+// Source: plane geometry.
 func (b Bank) Gap() float64 { return b.FinPitch - b.RootThickness }
 
 // DiagonalPitch returns the distance between tubes of neighbouring staggered rows [m].
+//
+// Valid: Staggered.
+// Source: plane geometry.
 func (b Bank) DiagonalPitch() float64 {
 	return math.Sqrt(b.RowPitch*b.RowPitch + b.TransversePitch*b.TransversePitch/4)
 }
 
 // Obstruction returns the width that a tube blocks, per length of tube [m]:
 // d + 2 hf tm/p.
+//
+// Valid: as Bank.
+// Source: plane geometry.
 func (b Bank) Obstruction() float64 { return b.OD + 2*b.FinHeight()*b.MeanThickness/b.FinPitch }
 
 // FreeRatio returns the least free area over the face area [-].

@@ -6,8 +6,8 @@ import (
 	"finwright/core/figure"
 )
 
-// BriggsYoung1963 returns the film coefficient of staggered banks of low and high
-// fins.
+// BriggsYoung1963 returns the film coefficient [W/(m2 K)] of staggered banks of low and
+// high fins.
 //
 //	Nu = 0.134 Re^0.681 Pr^(1/3) (s/hf)^0.2 (s/t)^0.1134
 //

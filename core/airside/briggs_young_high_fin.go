@@ -2,8 +2,8 @@ package airside
 
 import "finwright/core/figure"
 
-// BriggsYoung1963HighFin returns the film coefficient of staggered banks, from the
-// high-finned tubes of the same tests alone.
+// BriggsYoung1963HighFin returns the film coefficient [W/(m2 K)] of staggered banks, from
+// the high-finned tubes of the same tests alone.
 //
 //	Nu = 0.1378 Re^0.718 Pr^(1/3) (s/hf)^0.296
 //

@@ -2,7 +2,7 @@ package airside
 
 import "finwright/core/figure"
 
-// ESDU86022 returns the film coefficient of staggered banks of high fins.
+// ESDU86022 returns the film coefficient [W/(m2 K)] of staggered banks of high fins.
 //
 //	Nu = 0.242 Re^0.658 (s/hf)^0.297 (PT/PL)^-0.091 Pr^(1/3) F1 F2
 //	F1 = (Pr/Pr_wall)^0.26;  F2 = 0.76, 0.84, 0.92 for 1, 2, 3 rows, else 1
@@ -31,7 +31,7 @@ func esduRows(rows int) float64 {
 	return 0.68 + 0.08*float64(rows)
 }
 
-// ESDU86022Drop returns the pressure drop of staggered banks of high fins.
+// ESDU86022Drop returns the pressure drop [Pa] of staggered banks of high fins.
 //
 //	dp = (Ka + N Kf) G^2/(2 rho);  Ka = 1 + sigma^2
 //	Kf = 4.567 Re^-0.242 AR^0.504 (PT/d)^-0.376 (PL/d)^-0.546

@@ -6,8 +6,8 @@ import (
 	"finwright/core/figure"
 )
 
-// Ganguli1985 returns the film coefficient of staggered and in-line banks, with the
-// row factors of the VDI Heat Atlas.
+// Ganguli1985 returns the film coefficient [W/(m2 K)] of staggered and in-line banks, with
+// the row factors of the VDI Heat Atlas.
 //
 //	Nu = C Re^0.6 AR^-0.15 Pr^(1/3)
 //	C staggered 0.38, 3 rows 0.36, 2 rows 0.33, 1 row 0.20; in line 0.22, below 4 rows 0.20
@@ -43,7 +43,7 @@ func ganguliLimits(b Bank, f Flow) []figure.Limit {
 	}
 }
 
-// Ganguli1985Drop returns the pressure drop of staggered banks.
+// Ganguli1985Drop returns the pressure drop [Pa] of staggered banks.
 //
 //	dp = 4 f N G^2/(2 rho);  a = (PT - Df)/d;  Ree = Re s/hf
 //	f = [1 + 2 e^(-a/4)/(1 + a)] [0.021 + 27.2/Ree + 0.29 Ree^-0.2]

@@ -10,9 +10,15 @@ type Answer interface {
 }
 
 // Measure returns the film coefficient [W/(m2 K)].
+//
+// Valid: as the correlation that answered.
+// Source: that correlation.
 func (f Film) Measure() float64 { return f.Coefficient }
 
 // Measure returns the whole pressure drop [Pa].
+//
+// Valid: as the correlation that answered.
+// Source: that correlation.
 func (d Drop) Measure() float64 { return d.Total }
 
 // Method is one correlation; its texts are "airside.<ID>", "source.<ID>" and "valid.<ID>".
@@ -78,8 +84,11 @@ func Choose[A Answer](verdicts []Verdict[A]) int {
 	return best
 }
 
-// Spread returns the lowest and highest Measure of the verdicts in range, and how many
+// Spread returns the lowest and highest Measure [W/(m2 K)] or [Pa] of the verdicts in range, and how many
 // there are; with none, zeros.
+//
+// Valid: any verdicts of the same bank and flow.
+// Source: the correlations in range.
 func Spread[A Answer](verdicts []Verdict[A]) (low, high float64, n int) {
 	for _, v := range verdicts {
 		if !v.InRange {

@@ -19,6 +19,9 @@ type Still struct {
 }
 
 // Rayleigh returns g beta dT s^3/(nu alpha) s/Df [-].
+//
+// Valid: a gas; gap, diameter and excess positive.
+// Source: definition, as EdwardsChaddock1963 has it.
 func (s Still) Rayleigh() float64 {
 	nu := s.Viscosity / s.Density
 	alpha := s.Conductivity / (s.Density * s.HeatCapacity)

@@ -2,7 +2,7 @@ package airside
 
 import "finwright/core/figure"
 
-// RobinsonBriggs1966 returns the pressure drop of staggered banks of high fins.
+// RobinsonBriggs1966 returns the pressure drop [Pa] of staggered banks of high fins.
 //
 //	dp = 4 f N G^2/(2 rho);  f = 9.465 Re^-0.316 (PT/d)^-0.927 (PT/PD)^0.515
 //

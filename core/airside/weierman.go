@@ -6,8 +6,8 @@ import (
 	"finwright/core/figure"
 )
 
-// Weierman1976 returns the film coefficient of staggered banks of solid welded fins,
-// with the later constants. The in-line set could not be confirmed and is absent.
+// Weierman1976 returns the film coefficient [W/(m2 K)] of staggered banks of solid welded
+// fins, with the later constants. The in-line set could not be confirmed and is absent.
 //
 //	h = j G cp Pr^(-2/3);  j = C1 C3 C5 (Df/d)^0.5 (Tg/Tf)^0.25
 //	C1 = 0.091 Re^-0.25;  C3 = 0.35 + 0.65 e^(-0.17 hf/s)
@@ -31,7 +31,7 @@ func Weierman1976(b Bank, f Flow) Film {
 // weiermanRows returns e^(-0.15 N^2) [-], which fades as rows are added.
 func weiermanRows(rows int) float64 { return math.Exp(-0.15 * float64(rows*rows)) }
 
-// Weierman1976Drop returns the pressure drop of staggered banks of solid welded fins.
+// Weierman1976Drop returns the pressure drop [Pa] of staggered banks of solid welded fins.
 //
 //	dp = 4 f N G^2/(2 rho);  f = C2 C4 C6 (Df/d)^0.5 (Tg/Tf)^-0.25
 //	C2 = 0.075 + 1.85 Re^-0.3;  C4 = 0.11 (0.05 PT/d)^(-0.7 (hf/s)^0.2)

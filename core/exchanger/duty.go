@@ -52,8 +52,8 @@ const (
 	least = 1e-300
 )
 
-// Rate returns the duty of a bank with the overall coefficient u between air
-// and process streams. Metal temperatures use the mean coefficient in every row.
+// Rate returns the duty [W] of a bank with the overall coefficient u between air
+// and process streams, and its temperatures [C]. Metal temperatures use the mean coefficient in every row.
 //
 // Valid: air capacity positive and finite, process capacity positive.
 // Source: exact row-by-row solution, see respond.

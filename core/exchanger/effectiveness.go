@@ -6,7 +6,7 @@ import "math"
 // and cr = Cmin/Cmax [-], 0 for a fluid that condenses or boils, and return the
 // effectiveness [-], heat over the most that Cmin could carry.
 
-// Counterflow returns the effectiveness in counterflow.
+// Counterflow returns the effectiveness [-] in counterflow.
 //
 //	eps = (1 - e)/(1 - cr e),  e = exp(-ntu (1 - cr))
 //
@@ -21,7 +21,7 @@ func Counterflow(ntu, cr float64) float64 {
 	return lost / (lost + (1-cr)*math.Exp(-x))
 }
 
-// Parallel returns the effectiveness in parallel flow.
+// Parallel returns the effectiveness [-] in parallel flow.
 //
 //	eps = (1 - exp(-ntu (1 + cr)))/(1 + cr)
 //
@@ -29,7 +29,7 @@ func Counterflow(ntu, cr float64) float64 {
 // Source: Kays & London, Compact Heat Exchangers, from memory.
 func Parallel(ntu, cr float64) float64 { return -math.Expm1(-ntu*(1+cr)) / (1 + cr) }
 
-// MaxMixed returns the effectiveness in crossflow, Cmax mixed and Cmin unmixed.
+// MaxMixed returns the effectiveness [-] in crossflow, Cmax mixed and Cmin unmixed.
 //
 //	eps = (1 - exp(-cr (1 - exp(-ntu))))/cr
 //
@@ -43,7 +43,7 @@ func MaxMixed(ntu, cr float64) float64 {
 	return -math.Expm1(-cr*alone) / cr
 }
 
-// MinMixed returns the effectiveness in crossflow, Cmin mixed and Cmax unmixed.
+// MinMixed returns the effectiveness [-] in crossflow, Cmin mixed and Cmax unmixed.
 //
 //	eps = 1 - exp(-(1 - exp(-cr ntu))/cr)
 //
@@ -56,7 +56,7 @@ func MinMixed(ntu, cr float64) float64 {
 	return -math.Expm1(math.Expm1(-cr*ntu) / cr)
 }
 
-// BothUnmixed returns the effectiveness in crossflow with both fluids unmixed, exactly.
+// BothUnmixed returns the effectiveness [-] in crossflow with both fluids unmixed, exactly.
 //
 //	eps = 1/(cr ntu) sum over n >= 0 of P(n+1, ntu) P(n+1, cr ntu)
 //

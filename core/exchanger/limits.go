@@ -37,8 +37,9 @@ var (
 	judged   = material.Source{Key: "limit.source.judged", Status: material.Judgement}
 )
 
-// ProcessLimits returns the limits that ship for a fin type.
+// ProcessLimits returns the limits [C] that ship for a fin type.
 //
+// Valid: process temperatures in normal running of new tubes; what is not known is not given.
 // Source: standard: ISO 13706 (= API 661), from memory; it gives none for strip
 // wound on edge, and puts welded fins above 400 C, where the fin metal governs.
 // House: the lowest figure of trade pages; edge-wound: engineering judgement, editable.

@@ -52,7 +52,7 @@ type Overall struct {
 	Resistances []Resistance // from the inside fluid outwards
 }
 
-// OverallU returns the overall coefficient.
+// OverallU returns the overall coefficient [W/(m2 K)] on each area, and the layers' resistances [m2 K/W].
 //
 //	1/U = (1/hi + Ri) d/di + d ln(d/di)/(2 kw) + Rb + (Ro + 1/ho)/(AR eta_o)
 //

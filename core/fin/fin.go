@@ -50,6 +50,9 @@ type Fin struct {
 }
 
 // Height returns the radial height of the fin [m].
+//
+// Valid: TipRadius > RootRadius.
+// Source: plane geometry.
 func (f Fin) Height() float64 { return f.TipRadius - f.RootRadius }
 
 // ThicknessAt returns the thickness [m] at radius r [m].

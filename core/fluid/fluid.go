@@ -21,6 +21,9 @@ type Properties struct {
 }
 
 // Prandtl returns cp mu/k [-].
+//
+// Valid: as the properties.
+// Source: definition.
 func (p Properties) Prandtl() float64 { return p.HeatCapacity * p.Viscosity / p.Conductivity }
 
 // OutOfRange is the error of a property asked for where its formulation does not hold.

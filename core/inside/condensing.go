@@ -31,8 +31,8 @@ func (c Condensing) film(method string, h float64, limits ...figure.Limit) Film 
 	}
 }
 
-// Chato1962 returns the film coefficient of slow vapour in a horizontal tube, whose
-// condensate runs down the wall and along the bottom.
+// Chato1962 returns the film coefficient [W/(m2 K)] of slow vapour in a horizontal tube,
+// whose condensate runs down the wall and along the bottom.
 //
 //	h = 0.555 [g rho_l (rho_l - rho_v) k^3 h'/(mu dT di)]^(1/4);  h' = h_fg + 3/8 cp dT
 //
@@ -72,8 +72,8 @@ func Shah1979At(c Condensing, x float64) float64 {
 	return shahLiquid(c) * (math.Pow(1-x, 0.8) + 3.8*math.Pow(x, 0.76)*math.Pow(1-x, 0.04)/math.Pow(reduced, 0.38))
 }
 
-// Shah1979 returns the film coefficient of fast vapour, which drives its condensate along,
-// averaged from all vapour to all liquid.
+// Shah1979 returns the film coefficient [W/(m2 K)] of fast vapour, which drives its condensate
+// along, averaged from all vapour to all liquid.
 //
 //	h = h_lo (0.55 + 2.09/pr^0.38)
 //
@@ -92,9 +92,12 @@ func Shah1979(c Condensing) Film {
 		figure.Limit{Variable: "bore", Kind: units.Diameter, Value: c.Bore, Low: 7e-3, High: 40e-3})
 }
 
-// Condense returns both films, the one to use first: Chato1962 where it holds, Shah1979
+// Condense returns both films [W/(m2 K)], the one to use first: Chato1962 where it holds, Shah1979
 // where only that holds, and if neither does the one whose worst limit is passed by
 // the least share, and the caller must say so.
+//
+// Valid: as the film's own Limits say.
+// Source: as named.
 func Condense(c Condensing) [2]Film {
 	slow, fast := Chato1962(c), Shah1979(c)
 	if figure.Worst(fast.Limits) < figure.Worst(slow.Limits) {

@@ -28,6 +28,9 @@ type Flow struct {
 }
 
 // Reynolds returns G di/mu [-].
+//
+// Valid: any flow.
+// Source: definition.
 func (f Flow) Reynolds(t Tube) float64 { return f.MassVelocity * t.Bore / f.Viscosity }
 
 // Film is the answer of a film correlation; its texts are "inside.<Method>",

@@ -44,8 +44,8 @@ const (
 	turbulentWall = 0.11
 )
 
-// SinglePhase returns the film coefficient of a liquid or gas: Hausen1943 up to Re 2300,
-// Gnielinski1976 from 4000, and between them a straight line in Reynolds number
+// SinglePhase returns the film coefficient [W/(m2 K)] of a liquid or gas: Hausen1943 up to
+// Re 2300, Gnielinski1976 from 4000, and between them a straight line in Reynolds number
 // from the one at 2300 to the other at 4000.
 //
 // Valid: Re up to 5e6, Pr 0.5 to 2000 beyond laminar flow, viscosity ratio 0.0044 to

@@ -14,16 +14,25 @@ type Areas struct {
 	Between units.AreaPerLength // tube or foot between fins
 }
 
-// Fin returns the faces and the tip.
+// Fin returns the faces and the tip [m2/m].
+//
+// Valid: as Tube.Areas.
+// Source: addition.
 func (a Areas) Fin() units.AreaPerLength { return a.Side + a.Tip }
 
-// Total returns all the outside surface.
+// Total returns all the outside surface [m2/m].
+//
+// Valid: as Tube.Areas.
+// Source: addition.
 func (a Areas) Total() units.AreaPerLength { return a.Fin() + a.Between }
 
 // Ratio returns Total over Bare [-].
+//
+// Valid: as Tube.Areas.
+// Source: definition.
 func (a Areas) Ratio() float64 { return float64(a.Total() / a.Bare) }
 
-// Areas returns the surface per metre of finned length.
+// Areas returns the surface [m2/m] per metre of finned length.
 //
 //	side    = n (pi/2)(Df2 - Dr2)
 //	tip     = n pi Df tt
@@ -43,10 +52,16 @@ func (t *Tube) Areas() Areas {
 	}
 }
 
-// InsideOD returns the bore, the outside diameter less two mean walls.
+// InsideOD returns the bore [m], the outside diameter less two mean walls.
+//
+// Valid: mean wall below half of OD.
+// Source: plane geometry.
 func (t *Tube) InsideOD() units.Length { return t.OD - 2*t.MeanWall() }
 
-// InsideArea returns the bore's surface per metre.
+// InsideArea returns the bore's surface per metre [m2/m].
+//
+// Valid: as InsideOD.
+// Source: plane geometry.
 func (t *Tube) InsideArea() units.AreaPerLength {
 	return units.AreaPerLength(math.Pi * float64(t.InsideOD()))
 }
@@ -57,7 +72,10 @@ func (t *Tube) InsideArea() units.AreaPerLength {
 // Source: ASTM A450/A1016 allow 0/+18 to +22 %, from memory.
 const minimumWallExcess = 0.10
 
-// MeanWall returns the wall that a tube has on average, for its mass and bore.
+// MeanWall returns the wall [m] that a tube has on average, for its mass and bore.
+//
+// Valid: as bought; a groove is not taken off.
+// Source: the wall as stated, or minimumWallExcess over it.
 func (t *Tube) MeanWall() units.Length {
 	if t.Basis == MinimumWall {
 		return t.Wall * (1 + minimumWallExcess)

@@ -9,7 +9,7 @@ import (
 // finPerInch is one fin per inch, by which the width rules of knurled and lapped feet step.
 const finPerInch = units.PerLength(1 / 0.0254)
 
-// FootReach returns the length of strip that a foot needs along the tube: the
+// FootReach returns the length of strip [m] that a foot needs along the tube: the
 // pitch, and what the lap or the knurl adds. The knurled foot is cut for one
 // fin per inch fewer and the knurled lapped foot for two fewer; a plain lapped
 // foot for one fewer unless the lap is given. It is 0 for types without a foot.
@@ -35,10 +35,11 @@ func (t *Tube) FootReach() units.Length {
 	return 0
 }
 
-// StripWidth returns the width of strip to slit: reach + hf - 3t + (pi/2)t with
+// StripWidth returns the width of strip [m] to slit: reach + hf - 3t + (pi/2)t with
 // a foot, hf + groove when embedded, hf on edge. A width suits one pitch only.
 // It is 0 for an extruded fin, which is not made from strip.
 //
+// Valid: a tight bend at the foot; as FootReach.
 // Source: common practice, no source.
 func (t *Tube) StripWidth() units.Length {
 	s := t.Fin.Strip
@@ -55,12 +56,18 @@ func (t *Tube) StripWidth() units.Length {
 
 // StripPerMetre returns metres of strip per metre of finned length, n pi d:
 // the neutral line lies at the tube, and the helix adds only 0.05 % [m/m].
+//
+// Valid: wound types; 1.00 to 1.02 times this is measured on lines, engineering judgement.
+// Source: common practice, no source.
 func (t *Tube) StripPerMetre() float64 {
 	return t.Fin.Count.PerMetre() * math.Pi * float64(t.OD)
 }
 
-// FinMass returns the fin's mass per metre of finned length: the strip's,
+// FinMass returns the fin's mass per metre of finned length [kg/m]: the strip's,
 // n pi d w t rho, or the muff's when extruded.
+//
+// Valid: as StripWidth and FinVolume.
+// Source: volume times density.
 func (t *Tube) FinMass() units.MassPerLength {
 	rho := float64(t.Fin.Density)
 	if t.Fin.Type.Wound() {
@@ -72,6 +79,9 @@ func (t *Tube) FinMass() units.MassPerLength {
 }
 
 // FinVolume returns the volume of one fin above its root [m3], the integral of 2 pi r t(r).
+//
+// Valid: as Thickness; a disc.
+// Source: plane geometry.
 func (t *Tube) FinVolume() float64 {
 	root, tip := float64(t.RootOD())/2, float64(t.FinOD())/2
 	s := float64(t.Fin.Strip)
@@ -85,14 +95,20 @@ func (t *Tube) FinVolume() float64 {
 	return math.Pi * s * (tip*tip - root*root)
 }
 
-// TubeMass returns the bare tube's mass per metre, pi (d - w) w rho; the metal
+// TubeMass returns the bare tube's mass per metre [kg/m], pi (d - w) w rho; the metal
 // of a groove is displaced and still counts.
+//
+// Valid: mean wall up to half of OD.
+// Source: plane geometry.
 func (t *Tube) TubeMass() units.MassPerLength {
 	d, w := float64(t.OD), float64(t.MeanWall())
 	return units.MassPerLength(math.Pi * (d - w) * w * float64(t.Density))
 }
 
-// Weight returns the mass of one finned tube.
+// Weight returns the mass of one finned tube [kg].
+//
+// Valid: as TubeMass, FinMass and FinnedLength.
+// Source: addition.
 func (t *Tube) Weight() units.Mass {
 	return units.Mass(float64(t.TubeMass())*float64(t.Length) + float64(t.FinMass())*float64(t.FinnedLength()))
 }

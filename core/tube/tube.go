@@ -40,16 +40,28 @@ type Fin struct {
 	Density  units.Density
 }
 
-// FinOD returns d + 2 hf.
+// FinOD returns d + 2 hf [m].
+//
+// Valid: any type: the height counts from the bare tube.
+// Source: plane geometry.
 func (t *Tube) FinOD() units.Length { return t.OD + 2*t.Fin.Height }
 
-// Pitch returns the distance from fin to fin.
+// Pitch returns the distance from fin to fin [m].
+//
+// Valid: a positive count.
+// Source: definition.
 func (t *Tube) Pitch() units.Length { return t.Fin.Count.Spacing() }
 
-// Gap returns the clear gap between fins at the tube, p - t.
+// Gap returns the clear gap between fins at the tube [m], p - t.
+//
+// Valid: strip thinner than the pitch.
+// Source: plane geometry.
 func (t *Tube) Gap() units.Length { return t.Pitch() - t.Fin.Strip }
 
-// FootThickness returns what lies on the tube between fins: the foot's layers or the muff.
+// FootThickness returns what lies on the tube between fins [m]: the foot's layers or the muff.
+//
+// Valid: feet as thick as the strip bought.
+// Source: as FinType.FootLayers.
 func (t *Tube) FootThickness() units.Length {
 	if t.Fin.Type == Extruded {
 		return t.Fin.Sleeve
@@ -57,8 +69,11 @@ func (t *Tube) FootThickness() units.Length {
 	return units.Length(t.Fin.Type.FootLayers()) * t.Fin.Strip
 }
 
-// RootOD returns the diameter from which the fin is counted: the tube, the
+// RootOD returns the diameter [m] from which the fin is counted: the tube, the
 // outside of the foot if so chosen, and always the outside of an extruded muff.
+//
+// Valid: as FootThickness.
+// Source: plane geometry. Handbooks' tables count from the bare tube (from memory).
 func (t *Tube) RootOD() units.Length {
 	if t.Fin.Type == Extruded || t.Fin.Root == FromFoot {
 		return t.OD + 2*t.FootThickness()
@@ -77,7 +92,7 @@ func (t *Tube) Profile() Profile {
 	return Uniform
 }
 
-// Thickness returns the fin's thickness at radius r.
+// Thickness returns the fin's thickness [m] at radius r [m].
 //
 // The neutral line of rolled strip lies at the tube surface, so the volume of
 // each ring is kept where t(r) = t d/2r.
@@ -94,11 +109,17 @@ func (t *Tube) Thickness(r units.Length) units.Length {
 	return t.Fin.Strip
 }
 
-// TipThickness returns the thickness at the fin tip.
+// TipThickness returns the thickness at the fin tip [m].
+//
+// Valid: as Thickness.
+// Source: as Thickness.
 func (t *Tube) TipThickness() units.Length { return t.Thickness(t.FinOD() / 2) }
 
-// MeanThickness returns the thickness averaged over the fin's height, as a
+// MeanThickness returns the thickness [m] averaged over the fin's height, as a
 // tube bank's free area needs it. For the rolled taper it is t d ln(Df/Dr)/(Df - Dr).
+//
+// Valid: as Thickness.
+// Source: mean of Thickness over the radius, derived here.
 func (t *Tube) MeanThickness() units.Length {
 	root, tip := float64(t.RootOD()), float64(t.FinOD())
 	switch t.Profile() {
@@ -110,17 +131,26 @@ func (t *Tube) MeanThickness() units.Length {
 	return t.Fin.Strip
 }
 
-// HelixAngle returns the lead angle of the fin at the tube, atan(p/(pi d)).
+// HelixAngle returns the lead angle [rad] of the fin at the tube, atan(p/(pi d)).
+//
+// Valid: one start.
+// Source: plane geometry.
 func (t *Tube) HelixAngle() units.Angle {
 	return units.Angle(math.Atan(float64(t.Pitch()) / (math.Pi * float64(t.OD))))
 }
 
 // Obstruction returns the width that a tube presents to a crossing stream, per
 // metre of tube, fins included [m2/m]: Dr + 2 n (fin height) (mean thickness).
+//
+// Valid: as MeanThickness.
+// Source: plane geometry.
 func (t *Tube) Obstruction() units.Length {
 	n := t.Fin.Count.PerMetre()
 	return t.RootOD() + units.Length(n)*(t.FinOD()-t.RootOD())*t.MeanThickness()
 }
 
-// Stretch returns Df/d, by which the strip's outer edge is longer than its inner.
+// Stretch returns Df/d [-], by which the strip's outer edge is longer than its inner.
+//
+// Valid: wound types.
+// Source: plane geometry; the neutral line lies at the tube, common practice, no source.
 func (t *Tube) Stretch() float64 { return float64(t.FinOD() / t.OD) }
