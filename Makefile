@@ -47,9 +47,10 @@ vet:
 	go vet -tags browser ./...
 	$(wasm) go vet $(programs)
 
-lint: $(tools)/staticcheck ## staticcheck, native and WebAssembly
+lint: $(tools)/staticcheck $(packages) ## staticcheck, native and WebAssembly, and the types of the scripts
 	$(tools)/staticcheck -tags browser ./...
 	$(wasm) $(tools)/staticcheck $(programs)
+	cd site && node_modules/.bin/tsc && node_modules/.bin/tsc -p tsconfig.workers.json
 
 dist: $(packages) ## build the static folder site/dist, ready for any host
 	$(call need,go,Go 1.26 or newer)

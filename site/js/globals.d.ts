@@ -24,3 +24,6 @@ declare const WORKER: string;
 /** Put into the service worker by the build. */
 declare const FILES: string[];
 declare const BUILD: string;
+
+/** Of the Go installation; the build knows where. */
+declare module "wasm_exec";

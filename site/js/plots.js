@@ -38,9 +38,11 @@ const arrows = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowDown: [0, -1], Arr
 class Figure {
   /**
    * @param {HTMLElement} root the figure, with an element "canvas" for the chart
+   * @param {Plot} plot
    * @param {(values: Value[]) => void} onPlace
    */
-  constructor(root, onPlace) {
+  constructor(root, plot, onPlace) {
+    this.plot = plot;
     this.onPlace = onPlace;
     this.area = /** @type {HTMLElement} */ (root.querySelector(".canvas"));
     this.area.tabIndex = 0;
@@ -56,7 +58,6 @@ class Figure {
     this.reading.hidden = true;
     this.area.append(chart, this.reading);
 
-    /** @type {Plot | null} */ this.plot = null;
     this.shown = false; // whether the chart has the plot's option, and axes
     /** @type {Update | null} */ this.update = null;
     /** @type {HTMLCanvasElement | undefined} */ this.paper;
@@ -131,7 +132,7 @@ class Figure {
    * @param {number} y
    */
   valuesAt(x, y) {
-    if (!this.plot || !this.update) return null;
+    if (!this.update) return null;
     for (let gridIndex = 0; gridIndex < this.plot.option.grid.length; gridIndex++) {
       if (!this.chart.containPixel({ gridIndex }, [x, y])) continue;
       const [across, up] = this.chart.convertFromPixel({ gridIndex }, [x, y]);
@@ -175,7 +176,8 @@ class Figure {
 
   /** Draws everything anew, in the next frame: the option by itself would be drawn for nothing. */
   show() {
-    if (!this.shown) return;
+    const latest = this.update;
+    if (!this.shown || !latest) return;
     const option = this.dark ? this.plot.dark : this.plot.option;
     for (const axes of /** @type {const} */ (["xAxis", "yAxis"])) {
       option[axes].forEach((/** @type {any} */ axis, /** @type {number} */ i) => {
@@ -184,7 +186,6 @@ class Figure {
     }
     this.drawn.clear();
     this.chart.setOption(option, { notMerge: true, lazyUpdate: true });
-    const latest = this.update;
     if (this.map) this.patch(this.map);
     this.patch(latest);
   }
@@ -196,7 +197,6 @@ class Figure {
   patch(update, lazyUpdate = true) {
     this.update = update;
     this.area.setAttribute("aria-label", update.label);
-    if (!this.plot) return;
     const { title, ...option } = update.patch;
     if (!this.shown) {
       if (!option.xAxis) return; // a map's ring alone: the map is on its way
@@ -304,9 +304,8 @@ export async function createPlots(root, { onPlace }) {
   function figure(id) {
     const known = figures.get(id);
     if (known) return known;
-    const made = new Figure(/** @type {HTMLElement} */ (root.querySelector(`[data-plot="${id}"]`)), (values) => onPlace(id, values));
+    const made = new Figure(/** @type {HTMLElement} */ (root.querySelector(`[data-plot="${id}"]`)), optionOf(id), (values) => onPlace(id, values));
     made.dark = dark;
-    made.setPlot(optionOf(id));
     figures.set(id, made);
     return made;
   }

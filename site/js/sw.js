@@ -3,16 +3,18 @@
 // is kept beside it, whole or not at all, and serves from when the user says so. Pages that are open go on with the files
 // of their own build.
 
+const scope = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self)); // as what the browser runs it
+
 // The build puts in its own name, which the page bears too, and the names of its other files.
-const base = new URL("./", self.location.href);
+const base = new URL("./", scope.location.href);
 const family = `finwright ${base.pathname} `;
 const current = family + BUILD;
 
-self.addEventListener("install", (event) => event.waitUntil(install()));
-self.addEventListener("activate", (event) => event.waitUntil(Promise.all([self.clients.claim(), tidy()])));
-self.addEventListener("message", (event) => event.waitUntil(self.skipWaiting())); // the page has one thing to say
+scope.addEventListener("install", (event) => event.waitUntil(install()));
+scope.addEventListener("activate", (event) => event.waitUntil(Promise.all([scope.clients.claim(), tidy()])));
+scope.addEventListener("message", (event) => event.waitUntil(scope.skipWaiting())); // the page has one thing to say
 
-self.addEventListener("fetch", (event) => {
+scope.addEventListener("fetch", (event) => {
   const { request } = event;
   if (request.method !== "GET" || !request.url.startsWith(base.href) || request.cache === "no-store") return;
   const { pathname } = new URL(request.url);
@@ -47,6 +49,6 @@ async function tidy() {
   const { held = [] } = await navigator.locks.query();
   const used = new Set(held.map(({ name = "" }) => name));
   const names = await caches.keys();
-  if (self.registration.installing || self.registration.waiting) return; // a newer copy is among them
+  if (scope.registration.installing || scope.registration.waiting) return; // a newer copy is among them
   await Promise.all(names.filter((name) => name.startsWith(family) && name !== current && !used.has(name)).map((name) => caches.delete(name)));
 }
