@@ -6,7 +6,6 @@ import (
 
 	"finwright/core/figure"
 	"finwright/core/fluid"
-	"finwright/core/message"
 	"finwright/core/proof"
 )
 
@@ -194,28 +193,4 @@ func TestAllocations(t *testing.T) {
 			t.Errorf("%s allocates %g times", m.ID, n)
 		}
 	}
-}
-
-func TestTexts(t *testing.T) {
-	b, f := vector()
-	texts := func(id string, limits []figure.Limit) {
-		for _, key := range []string{"airside." + id, "source." + id, "valid." + id} {
-			if !message.English().Has(key) {
-				t.Errorf("no text %s", key)
-			}
-		}
-		for _, l := range limits {
-			if !message.English().Has("limit." + l.Variable) {
-				t.Errorf("no text limit.%s", l.Variable)
-			}
-		}
-	}
-	for _, m := range FilmMethods {
-		texts(m.ID, m.Limits(b, f))
-	}
-	for _, m := range DropMethods {
-		texts(m.ID, m.Limits(b, f))
-	}
-	_, limits := EdwardsChaddock1963(Still{Properties: f.Properties, FinOD: b.FinOD, Gap: b.Gap(), Expansion: 0.003, Excess: 50})
-	texts("edwards_chaddock_1963", limits)
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"finwright/core/figure"
+	"finwright/core/units"
 )
 
 // BriggsYoung1963 returns the film coefficient [W/(m2 K)] of staggered banks of low and
@@ -22,6 +23,17 @@ func BriggsYoung1963(b Bank, f Flow) Film {
 	s := b.Gap()
 	nu := 0.134 * powers(re, 0.681, f.Prandtl(), third, s/b.FinHeight(), 0.2, s/b.RootThickness, 0.1134)
 	return film(&b, &f, nu, re)
+}
+
+// briggsYoung1963 is BriggsYoung1963 in the list.
+var briggsYoung1963 = Method[Film]{
+	ID:      "briggs_young_1963",
+	Formula: figure.Formula{Result: "Nu", Expression: "0.134 Re^0.681 Pr^(1/3) (s / h_f)^0.2 (s / t)^0.1134", Source: "source.briggs_young_1963", Valid: "valid.briggs_young_1963"},
+	Compute: BriggsYoung1963,
+	Args: func(b Bank, f Flow, a Film) []figure.Arg {
+		return []figure.Arg{reynolds(a), prandtl(&f), gap(&b), height(&b), arg("t", units.Thickness, b.RootThickness)}
+	},
+	Limits: briggsYoungLimits,
 }
 
 // briggsYoungLimits is the range of the data behind both forms. Five per cent about the

@@ -18,6 +18,17 @@ func BriggsYoung1963HighFin(b Bank, f Flow) Film {
 	return film(&b, &f, nu, re)
 }
 
+// briggsYoung1963HighFin is BriggsYoung1963HighFin in the list.
+var briggsYoung1963HighFin = Method[Film]{
+	ID:      "briggs_young_1963_high_fin",
+	Formula: figure.Formula{Result: "Nu", Expression: "0.1378 Re^0.718 Pr^(1/3) (s / h_f)^0.296", Source: "source.briggs_young_1963_high_fin", Valid: "valid.briggs_young_1963_high_fin"},
+	Compute: BriggsYoung1963HighFin,
+	Args: func(b Bank, f Flow, a Film) []figure.Arg {
+		return []figure.Arg{reynolds(a), prandtl(&f), gap(&b), height(&b)}
+	},
+	Limits: briggsYoungHighFinLimits,
+}
+
 func briggsYoungHighFinLimits(b Bank, f Flow) []figure.Limit {
 	return append(briggsYoungLimits(b, f), diameterRatioLimit(&b, 1.7, 2.4))
 }

@@ -1,6 +1,9 @@
 package airside
 
-import "finwright/core/figure"
+import (
+	"finwright/core/figure"
+	"finwright/core/units"
+)
 
 // ESDU86022 returns the film coefficient [W/(m2 K)] of staggered banks of high fins.
 //
@@ -17,10 +20,29 @@ func ESDU86022(b Bank, f Flow) Film {
 	pr := f.Prandtl()
 	nu := 0.242 * esduRows(b.Rows) *
 		powers(re, 0.658, b.Gap()/b.FinHeight(), 0.297, b.TransversePitch/b.RowPitch, -0.091, pr, third)
-	if f.WallPrandtl > 0 {
-		nu *= powers(pr/f.WallPrandtl, 0.26)
+	return film(&b, &f, nu*esduWall(&f), re)
+}
+
+// esdu86022 is ESDU86022 in the list.
+var esdu86022 = Method[Film]{
+	ID:      "esdu_86022",
+	Formula: figure.Formula{Result: "Nu", Expression: "0.242 Re^0.658 (s / h_f)^0.297 (P_T / P_L)^−0.091 Pr^(1/3) F_1 F_2", Source: "source.esdu_86022", Valid: "valid.esdu_86022"},
+	Compute: ESDU86022,
+	Args: func(b Bank, f Flow, a Film) []figure.Arg {
+		return []figure.Arg{
+			reynolds(a), gap(&b), height(&b), arg("P_T", units.Diameter, b.TransversePitch), arg("P_L", units.Diameter, b.RowPitch), prandtl(&f),
+			arg("F_1", units.Factor, esduWall(&f)), arg("F_2", units.Factor, esduRows(b.Rows)),
+		}
+	},
+	Limits: esduLimits,
+}
+
+// esduWall returns F1 [-]; 1 where the wall is not known.
+func esduWall(f *Flow) float64 {
+	if f.WallPrandtl == 0 {
+		return 1
 	}
-	return film(&b, &f, nu, re)
+	return powers(f.Prandtl()/f.WallPrandtl, 0.26)
 }
 
 // esduRows returns F2 [-], by which few rows do worse than many.
@@ -43,9 +65,25 @@ func ESDU86022Drop(b Bank, f Flow) Drop {
 	g, re := throat(&b, &f)
 	kf := 4.567 * powers(re, -0.242, b.AreaRatio, 0.504, b.TransversePitch/b.OD, -0.376, b.RowPitch/b.OD, -0.546)
 	head := g * g / (2 * f.Density)
-	sigma := b.FreeRatio()
-	row, entry := kf*head, (1+sigma*sigma)*head
+	row, entry := kf*head, esduEntry(&b)*head
 	return Drop{Total: entry + row*float64(b.Rows), PerRow: row, Entry: entry, Friction: kf, Reynolds: re}
+}
+
+// esdu86022Drop is ESDU86022Drop in the list.
+var esdu86022Drop = Method[Drop]{
+	ID:      "esdu_86022_drop",
+	Formula: figure.Formula{Result: "Δp", Expression: "(K_a + N_r f) G_m² / (2 ρ)", Source: "source.esdu_86022_drop", Valid: "valid.esdu_86022_drop"},
+	Compute: ESDU86022Drop,
+	Args: func(b Bank, f Flow, a Drop) []figure.Arg {
+		return append(frictionArgs(b, f, a), arg("K_a", units.Factor, esduEntry(&b)))
+	},
+	Limits: esduLimits,
+}
+
+// esduEntry returns Ka [-].
+func esduEntry(b *Bank) float64 {
+	sigma := b.FreeRatio()
+	return 1 + sigma*sigma
 }
 
 func esduLimits(b Bank, f Flow) []figure.Limit {

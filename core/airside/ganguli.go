@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"finwright/core/figure"
+	"finwright/core/units"
 )
 
 // Ganguli1985 returns the film coefficient [W/(m2 K)] of staggered and in-line banks, with
@@ -19,6 +20,17 @@ func Ganguli1985(b Bank, f Flow) Film {
 	_, re := throat(&b, &f)
 	nu := ganguliRows(b.Layout, b.Rows) * powers(re, 0.6, b.AreaRatio, -0.15, f.Prandtl(), third)
 	return film(&b, &f, nu, re)
+}
+
+// ganguli1985 is Ganguli1985 in the list.
+var ganguli1985 = Method[Film]{
+	ID:      "ganguli_1985",
+	Formula: figure.Formula{Result: "Nu", Expression: "C Re^0.6 AR^−0.15 Pr^(1/3)", Source: "source.ganguli_1985", Valid: "valid.ganguli_1985"},
+	Compute: Ganguli1985,
+	Args: func(b Bank, f Flow, a Film) []figure.Arg {
+		return []figure.Arg{arg("C", units.Factor, ganguliRows(b.Layout, b.Rows)), reynolds(a), arg("AR", units.Factor, b.AreaRatio), prandtl(&f)}
+	},
+	Limits: ganguliLimits,
 }
 
 // ganguliRows returns C [-].
@@ -58,6 +70,15 @@ func Ganguli1985Drop(b Bank, f Flow) Drop {
 	ree := re * b.Gap() / b.FinHeight()
 	friction := (1 + 2*math.Exp(-a/4)/(1+a)) * (0.021 + 27.2/ree + 0.29*powers(ree, -0.2))
 	return fanning(&b, &f, friction, g, re)
+}
+
+// ganguli1985Drop is Ganguli1985Drop in the list.
+var ganguli1985Drop = Method[Drop]{
+	ID:      "ganguli_1985_drop",
+	Formula: figure.Formula{Result: "Δp", Expression: "4 f N_r G_m² / (2 ρ)", Source: "source.ganguli_1985_drop", Valid: "valid.ganguli_1985_drop"},
+	Compute: Ganguli1985Drop,
+	Args:    frictionArgs,
+	Limits:  ganguliDropLimits,
 }
 
 func ganguliDropLimits(b Bank, f Flow) []figure.Limit {

@@ -21,31 +21,23 @@ func (f Film) Measure() float64 { return f.Coefficient }
 // Source: that correlation.
 func (d Drop) Measure() float64 { return d.Total }
 
-// Method is one correlation; its texts are "airside.<ID>", "source.<ID>" and "valid.<ID>".
+// Method is one correlation with all that is said of it. Its file states it; its name is
+// the text "airside.<ID>".
 type Method[A Answer] struct {
 	ID      string
+	Formula figure.Formula // of the Nusselt number or of the pressure drop
 	Compute func(Bank, Flow) A
-	Limits  func(Bank, Flow) []figure.Limit // the published range beside the values met
+	Args    func(Bank, Flow, A) []figure.Arg // the numbers that Formula names, of the answer of Compute
+	Limits  func(Bank, Flow) []figure.Limit  // the published range beside the values met
 }
 
 // FilmMethods lists the film correlations in the order in which Choose takes them:
 // those of high-finned tubes first, widest database first.
-var FilmMethods = []Method[Film]{
-	{"esdu_86022", ESDU86022, esduLimits},
-	{"briggs_young_1963_high_fin", BriggsYoung1963HighFin, briggsYoungHighFinLimits},
-	{"briggs_young_1963", BriggsYoung1963, briggsYoungLimits},
-	{"ganguli_1985", Ganguli1985, ganguliLimits},
-	{"weierman_1976", Weierman1976, weiermanLimits},
-}
+var FilmMethods = []Method[Film]{esdu86022, briggsYoung1963HighFin, briggsYoung1963, ganguli1985, weierman1976}
 
 // DropMethods lists the pressure drop correlations in the order in which Choose takes
 // them: that which counts entry and exit first.
-var DropMethods = []Method[Drop]{
-	{"esdu_86022_drop", ESDU86022Drop, esduLimits},
-	{"robinson_briggs_1966", RobinsonBriggs1966, robinsonBriggsLimits},
-	{"ganguli_1985_drop", Ganguli1985Drop, ganguliDropLimits},
-	{"weierman_1976_drop", Weierman1976Drop, weiermanLimits},
-}
+var DropMethods = []Method[Drop]{esdu86022Drop, robinsonBriggs1966, ganguli1985Drop, weierman1976Drop}
 
 // Verdict is one correlation's answer with its range.
 type Verdict[A Answer] struct {

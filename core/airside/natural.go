@@ -5,6 +5,7 @@ import (
 
 	"finwright/core/figure"
 	"finwright/core/fluid"
+	"finwright/core/units"
 )
 
 const gravity = 9.80665 // [m/s2]
@@ -41,4 +42,15 @@ func EdwardsChaddock1963(s Still) (h float64, limits []figure.Limit) {
 	ra := s.Rayleigh()
 	nu := 0.125 * powers(ra, 0.55, -math.Expm1(-137/ra), 0.294)
 	return nu * s.Conductivity / s.Gap, []figure.Limit{number("rayleigh", ra, 5, 1e4)}
+}
+
+// StillFormula is EdwardsChaddock1963 for the working.
+var StillFormula = figure.Formula{
+	Result: "h", Expression: "k_g/s · 0.125 Ra^0.55 (1 − exp(−137 / Ra))^0.294",
+	Source: "source.edwards_chaddock_1963", Valid: "valid.edwards_chaddock_1963",
+}
+
+// Args returns the numbers that StillFormula names.
+func (s Still) Args() []figure.Arg {
+	return []figure.Arg{arg("Ra", units.Factor, s.Rayleigh()), arg("k_g", units.Conduct, s.Conductivity), arg("s", units.Gap, s.Gap)}
 }

@@ -18,6 +18,15 @@ func RobinsonBriggs1966(b Bank, f Flow) Drop {
 	return fanning(&b, &f, friction, g, re)
 }
 
+// robinsonBriggs1966 is RobinsonBriggs1966 in the list.
+var robinsonBriggs1966 = Method[Drop]{
+	ID:      "robinson_briggs_1966",
+	Formula: figure.Formula{Result: "Δp", Expression: "4 f N_r G_m² / (2 ρ)", Source: "source.robinson_briggs_1966", Valid: "valid.robinson_briggs_1966"},
+	Compute: RobinsonBriggs1966,
+	Args:    frictionArgs,
+	Limits:  robinsonBriggsLimits,
+}
+
 func robinsonBriggsLimits(b Bank, f Flow) []figure.Limit {
 	return []figure.Limit{
 		reynoldsLimit(&b, &f, 2e3, 5e4),

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"finwright/core/figure"
+	"finwright/core/units"
 )
 
 // Weierman1976 returns the film coefficient [W/(m2 K)] of staggered banks of solid welded
@@ -28,6 +29,18 @@ func Weierman1976(b Bank, f Flow) Film {
 	return Film{Coefficient: h, Nusselt: h * b.OD / f.Conductivity, Reynolds: re}
 }
 
+// weierman1976 is Weierman1976 in the list.
+var weierman1976 = Method[Film]{
+	ID:      "weierman_1976",
+	Formula: figure.Formula{Result: "Nu", Expression: "j Re Pr^(1/3)", Source: "source.weierman_1976", Valid: "valid.weierman_1976"},
+	Compute: Weierman1976,
+	Args: func(_ Bank, f Flow, a Film) []figure.Arg {
+		j := a.Nusselt / (a.Reynolds * math.Cbrt(f.Prandtl()))
+		return []figure.Arg{arg("j", units.Factor, j), reynolds(a), prandtl(&f)}
+	},
+	Limits: weiermanLimits,
+}
+
 // weiermanRows returns e^(-0.15 N^2) [-], which fades as rows are added.
 func weiermanRows(rows int) float64 { return math.Exp(-0.15 * float64(rows*rows)) }
 
@@ -48,6 +61,15 @@ func Weierman1976Drop(b Bank, f Flow) Drop {
 	c6 := 1.1 + (1.8-2.1*few)*math.Exp(-2*pitches) - (0.7-0.8*few)*math.Exp(-0.6*pitches)
 	friction := c2 * c4 * c6 * math.Sqrt(b.FinOD/b.OD) * powers(f.temperatureRatio(), -0.25)
 	return fanning(&b, &f, friction, g, re)
+}
+
+// weierman1976Drop is Weierman1976Drop in the list.
+var weierman1976Drop = Method[Drop]{
+	ID:      "weierman_1976_drop",
+	Formula: figure.Formula{Result: "Δp", Expression: "4 f N_r G_m² / (2 ρ)", Source: "source.weierman_1976_drop", Valid: "valid.weierman_1976_drop"},
+	Compute: Weierman1976Drop,
+	Args:    frictionArgs,
+	Limits:  weiermanLimits,
 }
 
 func weiermanLimits(b Bank, _ Flow) []figure.Limit {

@@ -91,6 +91,12 @@ func fig(id string, k units.Kind, si float64, basis figure.Basis, formula string
 	return figure.Figure{ID: id, Kind: k, SI: si, Basis: basis, Formula: formula, Args: args, State: figure.Plain}
 }
 
+// stated gives f the formula that stands beside the method which computed it.
+func stated(formula *figure.Formula, f figure.Figure) figure.Figure {
+	f.Stated = formula
+	return f
+}
+
 func absent(id string, k units.Kind, basis figure.Basis, why string) figure.Figure {
 	return figure.Figure{ID: id, Kind: k, Basis: basis, State: figure.Plain, Absent: message.New(why)}
 }

@@ -38,8 +38,7 @@ func (b *builder) heat(h Heat) []Group {
 func (b *builder) filmFigures(h Heat) []figure.Figure {
 	t := &h.Thermal
 	bank := b.in.bank()
-	v := t.Films[t.Film]
-	re := arg("Re", units.Count, v.Answer.Reynolds)
+	v, used := t.Films[t.Film], &airside.FilmMethods[t.Film]
 	sigma := bank.FreeRatio()
 	g := t.Flow.FaceMassVelocity
 	film := fig("film", units.Film, v.Answer.Coefficient, figure.TotalArea, "film", arg("Nu", units.Factor, v.Answer.Nusselt), arg("k_g", units.Conduct, t.Gas.Conductivity), b.root())
@@ -52,34 +51,12 @@ func (b *builder) filmFigures(h Heat) []figure.Figure {
 			fig("film_high", units.Film, high, figure.TotalArea, "spread_high", arg("n_in", units.Count, float64(n))))
 	}
 	return append(list,
-		fig("nusselt", units.Factor, v.Answer.Nusselt, "", v.ID, b.nusseltArgs(t, bank, re)...),
+		stated(&used.Formula, fig("nusselt", units.Factor, v.Answer.Nusselt, "", "", used.Args(bank, t.Flow, v.Answer)...)),
 		fig("reynolds", units.Count, v.Answer.Reynolds, "", "reynolds", arg("G", units.MassFlux, g), arg("σ", units.Factor, sigma), b.root(), arg("μ", units.Viscous, t.Gas.Viscosity)),
 		fig("free_ratio", units.Factor, sigma, "", "free_ratio", arg("P_T", units.Diameter, bank.TransversePitch), arg("a_o", units.Gap, bank.Obstruction())),
 		b.still(t),
 		fig("prandtl", units.Factor, t.Gas.Prandtl(), "", "prandtl", arg("c_p", units.SpecificHeat, t.Gas.HeatCapacity), arg("μ", units.Viscous, t.Gas.Viscosity), arg("k_g", units.Conduct, t.Gas.Conductivity)),
 	)
-}
-
-// nusseltArgs gives each correlation the numbers that its formula names.
-func (b *builder) nusseltArgs(t *Thermal, bank airside.Bank, re figure.Arg) []figure.Arg {
-	pr := arg("Pr", units.Factor, t.Gas.Prandtl())
-	s, hf := arg("s", units.Gap, bank.Gap()), arg("h_f", units.Height, bank.FinHeight())
-	switch t.Films[t.Film].ID {
-	case "esdu_86022":
-		return []figure.Arg{
-			re, s, hf, arg("P_T", units.Diameter, bank.TransversePitch), arg("P_L", units.Diameter, bank.RowPitch), pr,
-			arg("F_1", units.Factor, math.Pow(t.Gas.Prandtl()/t.Flow.WallPrandtl, 0.26)), arg("F_2", units.Factor, min(1, 0.68+0.08*float64(bank.Rows))),
-		}
-	case "briggs_young_1963_high_fin":
-		return []figure.Arg{re, pr, s, hf}
-	case "briggs_young_1963":
-		return []figure.Arg{re, pr, s, hf, arg("t", units.Thickness, bank.RootThickness)}
-	case "ganguli_1985":
-		c := t.Films[t.Film].Answer.Nusselt / (math.Pow(re.SI, 0.6) * math.Pow(bank.AreaRatio, -0.15) * math.Cbrt(pr.SI))
-		return []figure.Arg{arg("C", units.Factor, c), re, arg("AR", units.Factor, bank.AreaRatio), pr}
-	}
-	j := t.Films[t.Film].Answer.Nusselt / (re.SI * math.Cbrt(pr.SI))
-	return []figure.Arg{arg("j", units.Factor, j), re, pr}
 }
 
 // still is the film about one tube without a fan, for what it is worth.
@@ -92,8 +69,7 @@ func (b *builder) still(t *Thermal) figure.Figure {
 	}
 	s := airside.Still{Properties: gas, FinOD: float64(b.t.FinOD()), Gap: float64(b.t.Gap()), Expansion: 1 / (mean + zeroCelsius), Excess: excess}
 	h, limits := airside.EdwardsChaddock1963(s)
-	f := fig("film_still", units.Film, h, figure.TotalArea, "edwards_chaddock_1963",
-		arg("Ra", units.Factor, s.Rayleigh()), arg("k_g", units.Conduct, gas.Conductivity), arg("s", units.Gap, s.Gap))
+	f := stated(&airside.StillFormula, fig("film_still", units.Film, h, figure.TotalArea, "", s.Args()...))
 	if !figure.AllIn(limits) {
 		f.State, f.Why = figure.Watch, passed(limits)
 	}
@@ -189,8 +165,8 @@ func (b *builder) factor(d exchanger.Duty, args ...figure.Arg) figure.Figure {
 
 func (b *builder) stream(h Heat) []figure.Figure {
 	t := &h.Thermal
-	v := t.Drops[t.Drop]
-	drop := fig("air_drop", units.Drop, v.Answer.Total, figure.WholeBank, v.ID, b.dropArgs(t)...)
+	v, used := t.Drops[t.Drop], &airside.DropMethods[t.Drop]
+	drop := stated(&used.Formula, fig("air_drop", units.Drop, v.Answer.Total, figure.WholeBank, "", used.Args(b.in.bank(), t.Flow, v.Answer)...))
 	list := []figure.Figure{drop}
 	if low, high, n := airside.Spread(t.Drops); n > 1 {
 		list = append(list, fig("drop_low", units.Drop, low, figure.WholeBank, "spread_low", arg("n_in", units.Count, float64(n))),
@@ -210,19 +186,6 @@ func (b *builder) stream(h Heat) []figure.Figure {
 		fig("inside_velocity", units.Velocity, loss.Velocity, "", "inside_velocity", arg("M", units.MassRate, b.in.Process.Flow),
 			arg("ρ_i", units.Dense, b.in.Process.Flow/(loss.Velocity*b.in.passSection())), arg("A_pass", units.SurfacePerTube, b.in.passSection())),
 		fig("inside_loss", units.Loss, loss.Total, "", "inside_loss", arg("Δp_s", units.Loss, loss.Straight), arg("Δp_t", units.Loss, loss.Turns)))
-}
-
-func (b *builder) dropArgs(t *Thermal) []figure.Arg {
-	v := t.Drops[t.Drop].Answer
-	bank := b.in.bank()
-	args := []figure.Arg{
-		arg("f", units.Factor, v.Friction), arg("N_r", units.Count, float64(bank.Rows)),
-		arg("G_m", units.MassFlux, t.Flow.FaceMassVelocity/bank.FreeRatio()), arg("ρ", units.Dense, t.Gas.Density),
-	}
-	if t.Drops[t.Drop].ID == "esdu_86022_drop" {
-		args = append(args, arg("K_a", units.Factor, 1+bank.FreeRatio()*bank.FreeRatio()))
-	}
-	return args
 }
 
 // cornerArgs are the numbers of the rows' solution that a metal temperature follows from.

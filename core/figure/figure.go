@@ -53,9 +53,22 @@ type Figure struct {
 	Kind    units.Kind
 	SI      float64
 	Basis   Basis
-	Formula string // key into Formulas
+	Formula string   // key into Formulas
+	Stated  *Formula // beside the method that computed it; nil: Formulas has it
 	Args    []Arg
 	State   State
 	Why     []message.Message // reasons for a state other than good
 	Absent  message.Message   // why there is no value; SI then means nothing
+}
+
+// Law returns the formula that computed the figure.
+func (f *Figure) Law() Formula {
+	if f.Stated != nil {
+		return *f.Stated
+	}
+	law, ok := Formulas[f.Formula]
+	if !ok {
+		panic("figure: no formula " + f.Formula)
+	}
+	return law
 }

@@ -58,7 +58,7 @@ func cutSymbol(t string) (symbol, rest string) {
 
 func inName(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }
 
-// Formulas holds every formula by id.
+// Formulas holds the formulas by id, but those that stand beside a method of their own.
 var Formulas = map[string]Formula{
 	"fin_od":         {"D_f", "d + 2 h_f", "source.geometry", "valid.any"},
 	"root_od":        {"D_r", "d + 2 t_foot", "source.geometry", "valid.any"},
@@ -108,19 +108,6 @@ var Formulas = map[string]Formula{
 	"film_given":  {"h", "h_given", "source.given", "valid.any"},
 	"spread_low":  {"x_low", "lowest(n_in)", "source.spread", "valid.spread"},
 	"spread_high": {"x_high", "highest(n_in)", "source.spread", "valid.spread"},
-
-	"esdu_86022":                 {"Nu", "0.242 Re^0.658 (s / h_f)^0.297 (P_T / P_L)^−0.091 Pr^(1/3) F_1 F_2", "source.esdu_86022", "valid.esdu_86022"},
-	"briggs_young_1963_high_fin": {"Nu", "0.1378 Re^0.718 Pr^(1/3) (s / h_f)^0.296", "source.briggs_young_1963_high_fin", "valid.briggs_young_1963_high_fin"},
-	"briggs_young_1963":          {"Nu", "0.134 Re^0.681 Pr^(1/3) (s / h_f)^0.2 (s / t)^0.1134", "source.briggs_young_1963", "valid.briggs_young_1963"},
-	"ganguli_1985":               {"Nu", "C Re^0.6 AR^−0.15 Pr^(1/3)", "source.ganguli_1985", "valid.ganguli_1985"},
-	"weierman_1976":              {"Nu", "j Re Pr^(1/3)", "source.weierman_1976", "valid.weierman_1976"},
-
-	"edwards_chaddock_1963": {"h", "k_g/s · 0.125 Ra^0.55 (1 − exp(−137 / Ra))^0.294", "source.edwards_chaddock_1963", "valid.edwards_chaddock_1963"},
-
-	"esdu_86022_drop":      {"Δp", "(K_a + N_r f) G_m² / (2 ρ)", "source.esdu_86022_drop", "valid.esdu_86022_drop"},
-	"robinson_briggs_1966": {"Δp", "4 f N_r G_m² / (2 ρ)", "source.robinson_briggs_1966", "valid.robinson_briggs_1966"},
-	"ganguli_1985_drop":    {"Δp", "4 f N_r G_m² / (2 ρ)", "source.ganguli_1985_drop", "valid.ganguli_1985_drop"},
-	"weierman_1976_drop":   {"Δp", "4 f N_r G_m² / (2 ρ)", "source.weierman_1976_drop", "valid.weierman_1976_drop"},
 
 	"reynolds":   {"Re", "(G / σ) D_r / μ", "source.reynolds", "valid.any"},
 	"free_ratio": {"σ", "(P_T − a_o) / P_T", "source.free_ratio", "valid.free_ratio"},

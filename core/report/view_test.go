@@ -165,7 +165,7 @@ func workingFault(w Writer, f figure.Figure) string {
 	case work.Source == "" || work.Valid == "" || work.Meaning == "":
 		return fmt.Sprintf("source %q, valid %q, meaning %q", work.Source, work.Valid, work.Meaning)
 	}
-	form := figure.Formulas[f.Formula]
+	form := f.Law()
 	asked := map[string]bool{"π": true}
 	ask := func(expression string) {
 		for _, s := range (figure.Formula{Expression: expression}).Symbols() {

@@ -38,10 +38,7 @@ func (w Writer) Working(f figure.Figure) Working {
 	if shown.Absent != "" {
 		return out
 	}
-	form, ok := figure.Formulas[f.Formula]
-	if !ok {
-		panic("report: no formula " + f.Formula)
-	}
+	form := f.Law()
 	numbers := map[string]string{}
 	for _, a := range f.Args {
 		si := plain(a.SI)

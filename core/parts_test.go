@@ -1,0 +1,102 @@
+package core
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"finwright/core/airside"
+	"finwright/core/figure"
+	"finwright/core/fluid"
+	"finwright/core/message"
+	"finwright/core/units"
+)
+
+// A part is complete when all that is said of it is there, chosen or not. The tests of
+// this file walk the lists of parts and name what is missing.
+
+// bank is a common bank in a stream, for methods to be asked about.
+func bank(t *testing.T) (airside.Bank, airside.Flow) {
+	t.Helper()
+	air, err := fluid.DryAir(313.15, fluid.StandardPressure)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return airside.Bank{
+		OD: 0.0254, FinOD: 0.05715, FinPitch: 0.00254, RootThickness: 0.4e-3, MeanThickness: 0.3e-3, AreaRatio: 21.3,
+		TransversePitch: 0.0635, RowPitch: 0.055, Rows: 4, TubesPerRow: 10,
+	}, airside.Flow{Properties: air, FaceMassVelocity: 3.4, WallPrandtl: 0.71, TemperatureRatio: 0.95}
+}
+
+// methodFaults says what a correlation lacks.
+func methodFaults[A airside.Answer](texts message.Catalogue, m airside.Method[A], b airside.Bank, f airside.Flow) []string {
+	faults := textFaults(texts, "airside."+m.ID, m.Formula.Source, m.Formula.Valid)
+	answer, limits := m.Compute(b, f), m.Limits(b, f)
+	if x := answer.Measure(); !(x > 0) || math.IsInf(x, 1) {
+		faults = append(faults, "no answer")
+	}
+	if len(limits) == 0 {
+		faults = append(faults, "no published range")
+	}
+	for _, l := range limits {
+		faults = append(faults, textFaults(texts, "limit."+l.Variable)...)
+	}
+	return append(faults, formulaFaults(texts, m.Formula, m.Args(b, f, answer))...)
+}
+
+// formulaFaults holds a formula against its arguments: each symbol of the one is in the other.
+func formulaFaults(texts message.Catalogue, f figure.Formula, args []figure.Arg) (faults []string) {
+	if f.Result == "" || f.Expression == "" {
+		faults = append(faults, "no formula")
+	}
+	symbols := f.Symbols()
+	for _, s := range symbols {
+		given := slices.ContainsFunc(args, func(a figure.Arg) bool { return a.Symbol == s })
+		if function := strings.Contains(f.Expression, s+"("); !given && !function && s != "π" {
+			faults = append(faults, "no argument "+s)
+		}
+	}
+	for _, a := range args {
+		if !slices.Contains(symbols, a.Symbol) {
+			faults = append(faults, "argument "+a.Symbol+" is not in the formula")
+		}
+		if math.IsNaN(a.SI) || math.IsInf(a.SI, 0) || a.Kind.Unit(units.SI) == "" && a.Kind != units.Factor && a.Kind != units.Count {
+			faults = append(faults, "argument "+a.Symbol+" is no number with a unit")
+		}
+		faults = append(faults, textFaults(texts, "symbol."+a.Symbol)...)
+	}
+	return faults
+}
+
+func textFaults(texts message.Catalogue, keys ...string) (faults []string) {
+	for _, key := range keys {
+		if !texts.Has(key) {
+			faults = append(faults, "no text "+key)
+		}
+	}
+	return faults
+}
+
+func TestMethodsAreComplete(t *testing.T) {
+	b, f := bank(t)
+	for _, m := range airside.FilmMethods {
+		for _, fault := range methodFaults(message.English(), m, b, f) {
+			t.Errorf("%s: %s", m.ID, fault)
+		}
+	}
+	for _, m := range airside.DropMethods {
+		for _, fault := range methodFaults(message.English(), m, b, f) {
+			t.Errorf("%s: %s", m.ID, fault)
+		}
+	}
+	still := airside.Still{Properties: f.Properties, FinOD: b.FinOD, Gap: b.Gap(), Expansion: 0.003, Excess: 50}
+	_, limits := airside.EdwardsChaddock1963(still)
+	faults := formulaFaults(message.English(), airside.StillFormula, still.Args())
+	for _, l := range limits {
+		faults = append(faults, textFaults(message.English(), "limit."+l.Variable)...)
+	}
+	for _, fault := range append(faults, textFaults(message.English(), "airside.edwards_chaddock_1963", airside.StillFormula.Source, airside.StillFormula.Valid)...) {
+		t.Errorf("edwards_chaddock_1963: %s", fault)
+	}
+}
