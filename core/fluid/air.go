@@ -35,11 +35,12 @@ func DryAir(t, p float64) (Properties, error) {
 
 func dryAir(t, p float64) Properties {
 	rho := p / (airGasConstant * t)
+	s := transportAt(t, rho)
 	return Properties{
 		Density:      rho,
 		HeatCapacity: airHeatCapacity(t),
-		Viscosity:    airViscosity(t, rho),
-		Conductivity: airConductivity(t, rho),
+		Viscosity:    s.viscosity(),
+		Conductivity: s.conductivity(),
 	}
 }
 
@@ -65,16 +66,30 @@ var collision = [5]float64{0.431, -0.4623, 0.08406, 0.005341, -0.00331}
 
 // residual is one term N tau^t delta^d exp(-delta^l) of a transport equation; l = 0 leaves
 // the exponential out.
-type residual struct{ n, t, d, l float64 }
+type residual struct {
+	n, t float64
+	d, l int
+}
 
-func sumResidual(terms []residual, tau, delta float64) float64 {
+// transport is a state of air as the equations of viscosity and conductivity have it: both raise the same two numbers.
+type transport struct {
+	tau, delta powers
+	faded      [3]float64 // exp(-delta^l) by l; 1 for 0
+	dilute     float64    // viscosity [uPa s] at zero density
+}
+
+// transportAt prepares them at t [K] and density rho [kg/m3].
+func transportAt(t, rho float64) transport {
+	s := transport{tau: anyPowers(airCritical / t), delta: wholePowers(rho / airReducing), dilute: diluteAirViscosity(t)}
+	s.faded = [...]float64{1, math.Exp(-s.delta.whole(1)), math.Exp(-s.delta.whole(2))}
+	return s
+}
+
+func (s *transport) sum(terms []residual) float64 {
 	sum := 0.0
-	for _, r := range terms {
-		x := r.n * math.Pow(tau, r.t) * math.Pow(delta, r.d)
-		if r.l > 0 {
-			x *= math.Exp(-math.Pow(delta, r.l))
-		}
-		sum += x
+	for i := range terms {
+		r := &terms[i]
+		sum += r.n * s.tau.to(r.t) * s.delta.whole(r.d) * s.faded[r.l]
 	}
 	return sum
 }
@@ -91,13 +106,11 @@ var airViscosityTerms = []residual{
 	{10.72, 0.2, 1, 0}, {1.122, 0.05, 4, 0}, {0.002019, 2.4, 9, 0}, {-8.876, 0.6, 1, 1}, {-0.02916, 3.6, 8, 1},
 }
 
-// airViscosity returns the viscosity [Pa s] of air at t [K] and density rho [kg/m3].
+// viscosity returns the viscosity [Pa s].
 //
 // Valid: 60 <= t <= 2000, gas.
 // Source: Lemmon and Jacobsen 2004, eqs 1 to 3.
-func airViscosity(t, rho float64) float64 {
-	return 1e-6 * (diluteAirViscosity(t) + sumResidual(airViscosityTerms, airCritical/t, rho/airReducing))
-}
+func (s *transport) viscosity() float64 { return 1e-6 * (s.dilute + s.sum(airViscosityTerms)) }
 
 var airConductivityTerms = []residual{
 	{8.743, 0.1, 1, 0},
@@ -108,13 +121,11 @@ var airConductivityTerms = []residual{
 	{-0.3778, 1.3, 11, 2},
 }
 
-// airConductivity returns the conductivity [W/(m K)] of air at t [K] and density
-// rho [kg/m3], without the enhancement near the critical point.
+// conductivity returns the conductivity [W/(m K)], without the enhancement near the critical point.
 //
 // Valid: 60 <= t <= 2000, gas, far from the critical point.
 // Source: Lemmon and Jacobsen 2004, eqs 4 to 6.
-func airConductivity(t, rho float64) float64 {
-	tau := airCritical / t
-	dilute := 1.308*diluteAirViscosity(t) + 1.405*math.Pow(tau, -1.1) - 1.036*math.Pow(tau, -0.3)
-	return 1e-3 * (dilute + sumResidual(airConductivityTerms, tau, rho/airReducing))
+func (s *transport) conductivity() float64 {
+	dilute := 1.308*s.dilute + 1.405*s.tau.to(-1.1) - 1.036*s.tau.to(-0.3)
+	return 1e-3 * (dilute + s.sum(airConductivityTerms))
 }

@@ -1,7 +1,5 @@
 package fluid
 
-import "math"
-
 // gibbs holds the dimensionless Gibbs energy of water or steam and its derivatives,
 // each already multiplied by its powers of reduced pressure (p) and inverse reduced
 // temperature (t): tt is tau^2 d2g/dtau2, and so on.
@@ -40,9 +38,11 @@ func (g gibbs) at(t, p float64) state {
 func liquidWater(t, p float64) gibbs {
 	pi, tau := p/16.53e6, 1386/t
 	x, y := 7.1-pi, tau-1.222
+	ofX, ofY := wholePowers(x), wholePowers(y)
 	var g gibbs
-	for _, c := range region1 {
-		v := c.n * math.Pow(x, c.i) * math.Pow(y, c.j)
+	for i := range region1 {
+		c := &region1[i]
+		v := c.n * ofX.whole(int(c.i)) * ofY.whole(int(c.j))
 		dp, dt := -c.i*pi/x, c.j*tau/y
 		g.p += v * dp
 		g.t += v * dt
@@ -60,9 +60,10 @@ func liquidWater(t, p float64) gibbs {
 // Source: IAPWS-IF97, eq. 16 and table 10.
 func idealSteam(t float64) gibbs {
 	tau := 540 / t
+	ofTau := wholePowers(tau)
 	g := gibbs{p: 1, pp: -1}
 	for _, c := range region2Ideal {
-		v := c.n * math.Pow(tau, c.j)
+		v := c.n * ofTau.whole(int(c.j))
 		g.t += v * c.j
 		g.tt += v * c.j * (c.j - 1)
 	}
@@ -77,9 +78,11 @@ func idealSteam(t float64) gibbs {
 func steam(t, p float64) gibbs {
 	pi, tau := p/1e6, 540/t
 	y := tau - 0.5
+	ofPi, ofY := wholePowers(pi), wholePowers(y)
 	g := idealSteam(t)
-	for _, c := range region2 {
-		v := c.n * math.Pow(pi, c.i) * math.Pow(y, c.j)
+	for i := range region2 {
+		c := &region2[i]
+		v := c.n * ofPi.whole(int(c.i)) * ofY.whole(int(c.j))
 		dt := c.j * tau / y
 		g.p += v * c.i
 		g.t += v * dt

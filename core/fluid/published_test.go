@@ -63,8 +63,14 @@ func TestPointsPublished(t *testing.T) {
 		return s
 	}
 	quantities := map[string]func(published.Row) float64{
-		"air_viscosity":       func(r published.Row) float64 { return airViscosity(r.Float("t_K"), r.Float("rho_kg_m3")) },
-		"air_conductivity":    func(r published.Row) float64 { return airConductivity(r.Float("t_K"), r.Float("rho_kg_m3")) },
+		"air_viscosity": func(r published.Row) float64 {
+			s := transportAt(r.Float("t_K"), r.Float("rho_kg_m3"))
+			return s.viscosity()
+		},
+		"air_conductivity": func(r published.Row) float64 {
+			s := transportAt(r.Float("t_K"), r.Float("rho_kg_m3"))
+			return s.conductivity()
+		},
 		"saturation_pressure": func(r published.Row) float64 { return saturationPressure(r.Float("t_K")) },
 		"saturation_temperature": func(r published.Row) float64 {
 			got, err := SaturationTemperature(r.Float("p_Pa"))

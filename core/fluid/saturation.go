@@ -30,7 +30,9 @@ func saturationPressure(t float64) float64 {
 	a := x*x + n[0]*x + n[1]
 	b := n[2]*x*x + n[3]*x + n[4]
 	c := n[5]*x*x + n[6]*x + n[7]
-	return 1e6 * math.Pow(2*c/(-b+math.Sqrt(b*b-4*a*c)), 4)
+	root := 2 * c / (-b + math.Sqrt(b*b-4*a*c))
+	square := root * root
+	return 1e6 * (square * square)
 }
 
 // SaturationPressure returns the pressure [Pa] at which water boils at absolute

@@ -109,11 +109,16 @@ var conductivityTerms = []term{
 }
 
 // dense returns exp(delta sum n (1/T-1)^i (delta-1)^j), by which density raises a
-// transport property of water.
+// transport property of water; vapour in air is as good as thin.
 func dense(terms []term, reduced, delta float64) float64 {
+	if delta == 0 {
+		return 1
+	}
+	x, y := lowPowers(1/reduced-1), lowPowers(delta-1)
 	sum := 0.0
-	for _, c := range terms {
-		sum += c.n * math.Pow(1/reduced-1, c.i) * math.Pow(delta-1, c.j)
+	for i := range terms {
+		c := &terms[i]
+		sum += c.n * x[int(c.i)] * y[int(c.j)]
 	}
 	return math.Exp(delta * sum)
 }

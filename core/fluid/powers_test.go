@@ -1,0 +1,44 @@
+package fluid
+
+import (
+	"math"
+	"testing"
+
+	"finwright/core/proof"
+)
+
+// Shared powers are those of the library to the last bit, for every exponent of the tables: no figure hangs on which of the two was asked.
+func TestPowersAreThoseOfTheLibrary(t *testing.T) {
+	whole, any := map[float64]bool{}, map[float64]bool{}
+	for _, table := range [][]term{region1, region2Ideal, region2, viscosityTerms, conductivityTerms} {
+		for _, c := range table {
+			whole[c.i], whole[c.j] = true, true
+		}
+	}
+	for _, table := range [][]residual{airViscosityTerms, airConductivityTerms} {
+		for _, c := range table {
+			any[c.t], any[float64(c.d)], any[float64(c.l)] = true, true, true
+		}
+	}
+	any[-1.1], any[-0.3] = true, true // of the dilute gas
+	proof.Proof{Share: 200, Full: 100_000, Seed: 31}.Run(t, func(c *proof.Case) {
+		base := math.Exp(4 * (c.Rand.Float64() - 0.6))
+		p := anyPowers(base)
+		for y := range any {
+			if got, want := p.to(y), math.Pow(base, y); got != want {
+				c.Errorf("%g to %g: %g, the library has %g", base, y, got, want)
+			}
+		}
+		for _, x := range []float64{base, -base, 0} {
+			p := wholePowers(x)
+			for y := range whole {
+				if x == 0 && y < 0 {
+					continue
+				}
+				if got, want := p.whole(int(y)), math.Pow(x, y); got != want {
+					c.Errorf("%g to %g: %g, the library has %g", x, y, got, want)
+				}
+			}
+		}
+	})
+}
