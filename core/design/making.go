@@ -169,7 +169,7 @@ func (m *Making) auto() map[string]message.Quantity {
 		"margin":             {Kind: units.Percent, SI: m.Shop.Rates.Margin},
 	}
 	if k := m.Plan.Making; k != nil {
-		out["joints_allowed"] = message.Quantity{Kind: units.Count, SI: float64(k.Joints.Allowed(m.Order.Tube.Length))}
+		out["joints_allowed"] = message.Quantity{Kind: units.Count, SI: float64(shop.JointsAllowed(&k.Joints, m.Order.Tube.Length))}
 	}
 	return out
 }

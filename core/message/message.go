@@ -17,6 +17,9 @@ type Quantity struct {
 	SI   float64
 }
 
+// Of makes a quantity of a typed value.
+func Of[T ~float64](k units.Kind, x T) Quantity { return Quantity{Kind: k, SI: float64(x)} }
+
 // Message is a key and the arguments that fill its {places}: Quantity, string,
 // int, or another key as Key.
 type Message struct {

@@ -29,13 +29,13 @@ func Hexagon(od units.Length, k int) HexBundle {
 
 // Fits reports whether the bundle passes an opening.
 func (b HexBundle) Fits(in Bundle) bool {
-	return b.Width <= in.Width*(1+slack) && b.Height <= in.Height*(1+slack)
+	return b.Width <= in.Width*(1+Slack) && b.Height <= in.Height*(1+Slack)
 }
 
 // LargestHexagon returns the largest hexagonal bundle that passes an opening; ok
 // is false if not even one tube does.
 func LargestHexagon(od units.Length, in Bundle) (HexBundle, bool) {
-	width, height := float64(in.Width/od)*(1+slack), float64(in.Height/od)*(1+slack)
+	width, height := float64(in.Width/od)*(1+Slack), float64(in.Height/od)*(1+Slack)
 	if min(width, height) < 1 {
 		return HexBundle{}, false
 	}

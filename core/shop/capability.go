@@ -258,8 +258,8 @@ func (l *Line) Making(t tube.FinType) (*Making, bool) {
 	return nil, false
 }
 
-// forming returns how far a metal can be worked.
-func (c *Capability) forming(k material.Kind) (*Forming, bool) {
+// FormingOf returns how far a metal can be worked.
+func (c *Capability) FormingOf(k material.Kind) (*Forming, bool) {
 	for i := range c.Forming {
 		if c.Forming[i].Metal == k {
 			return &c.Forming[i], true
@@ -268,16 +268,26 @@ func (c *Capability) forming(k material.Kind) (*Forming, bool) {
 	return nil, false
 }
 
+// HeightOn returns the fin heights that are wound on a tube of a diameter.
+func (m *Making) HeightOn(od units.Length) Range[units.Length] {
+	return within(od, m.Height, m.HeightByOD)
+}
+
+// CountOn returns the fin counts that are wound on a tube of a diameter.
+func (m *Making) CountOn(od units.Length) Range[units.PerLength] {
+	return within(od, m.Count, m.CountByOD)
+}
+
 // within returns the range in force for a tube: the table's row for its
 // diameter, or of two rows about it the narrower; outside the table and without
 // one, the general range.
 func within[T ~float64](od units.Length, all Range[T], table []ByOD[T]) Range[T] {
 	below, above := -1, -1
 	for i, row := range table {
-		if row.OD <= od*(1+slack) && (below < 0 || row.OD > table[below].OD) {
+		if row.OD <= od*(1+Slack) && (below < 0 || row.OD > table[below].OD) {
 			below = i
 		}
-		if row.OD >= od*(1-slack) && (above < 0 || row.OD < table[above].OD) {
+		if row.OD >= od*(1-Slack) && (above < 0 || row.OD < table[above].OD) {
 			above = i
 		}
 	}

@@ -28,7 +28,7 @@ func check(c *Capability) []Fault {
 	for i, m := range c.Measured {
 		at := "measured/" + strconv.Itoa(i)
 		k.unless(slices.Contains(tube.FinTypes, m.Type), at+"/type", "shop.file.fin_type")
-		k.unless(m.Finned <= m.Finished && abs(m.Finished-m.Cut) < m.Finned/2, at+"/finished", "shop.file.measured")
+		k.unless(m.Finned <= m.Finished && max(m.Finished-m.Cut, m.Cut-m.Finished) < m.Finned/2, at+"/finished", "shop.file.measured")
 	}
 	return k
 }
@@ -57,5 +57,3 @@ func checkLine(l *Line, at string, k *checker) {
 		}
 	}
 }
-
-func abs[T ~float64](x T) T { return max(x, -x) }

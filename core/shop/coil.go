@@ -13,7 +13,7 @@ import (
 // A pancake is as wide as its strip, W = w.
 // Valid: width, thickness > 0; traverse-wound coils many strips wide.
 // Source: volume of the coil; the usual form pi (OD2 - ID2)/(4 t f) has f = 1/fill.
-func (k *Coil) CoilLength(width, thickness units.Length) units.Length {
+func CoilLength(k *Coil, width, thickness units.Length) units.Length {
 	od, id := float64(k.OD), float64(k.ID)
 	section := k.Fill * math.Pi / 4 * (od*od - id*id) / float64(thickness)
 	if k.Form == Traverse {
@@ -51,12 +51,12 @@ type Filled struct {
 	Change units.Duration
 }
 
-// Wind returns the largest coil of a strip that the line takes.
+// FillCoil returns the largest coil of a strip that the line takes.
 //
 // Valid: width, thickness, density > 0.
 // Source: CoilLength and MassLength, the lesser.
-func (k *Coil) Wind(width, thickness units.Length, density units.Density) Filled {
-	f := Filled{Form: k.Form, Length: k.CoilLength(width, thickness), OD: k.OD, Width: width, Change: k.Change}
+func FillCoil(k *Coil, width, thickness units.Length, density units.Density) Filled {
+	f := Filled{Form: k.Form, Length: CoilLength(k, width, thickness), OD: k.OD, Width: width, Change: k.Change}
 	if k.Form == Traverse {
 		f.Width = k.Width
 	}

@@ -11,7 +11,7 @@ import (
 // gives 1649 m and 32.1 kg, which is 52.5 m of 10-fpi tube of 1 in.
 func TestPancakeByHand(t *testing.T) {
 	k := Coil{Form: Pancake, OD: 1, ID: 0.4, Mass: 1000, Fill: 1}
-	f := k.Wind(0.018, 0.0004, 2705)
+	f := FillCoil(&k, 0.018, 0.0004, 2705)
 	near(t, "length", float64(f.Length), 1649, 0.5/1649)
 	near(t, "mass", float64(f.Mass), 32.1, 0.05/32.1)
 	o := footed()
@@ -21,7 +21,7 @@ func TestPancakeByHand(t *testing.T) {
 		t.Error("mass does not bind here")
 	}
 	k.Mass = 20
-	if f := k.Wind(0.018, 0.0004, 2705); !f.ByMass || math.Abs(float64(f.Mass)-20) > 1e-9 {
+	if f := FillCoil(&k, 0.018, 0.0004, 2705); !f.ByMass || math.Abs(float64(f.Mass)-20) > 1e-9 {
 		t.Errorf("mass binds at 20 kg: %+v", f)
 	}
 }
@@ -38,12 +38,12 @@ func TestTraverseReplacesPancakes(t *testing.T) {
 		rho   units.Density
 		want  float64
 	}{{"aluminium", 0.018, 2705, 19}, {"copper", 0.018, 8910, 6}, {"steel", 0.0162, 7870, 7}} {
-		traverse := level.Wind(c.width, 0.0004, c.rho)
-		n := traverse.Replaces(flat.Wind(c.width, 0.0004, c.rho))
+		traverse := FillCoil(&level, c.width, 0.0004, c.rho)
+		n := traverse.Replaces(FillCoil(&flat, c.width, 0.0004, c.rho))
 		if math.Round(n) != c.want || !traverse.ByMass {
 			t.Errorf("%s: replaces %.2f pancakes, want about %g", c.metal, n, c.want)
 		}
-		if thick := level.Wind(c.width, 0.0005, c.rho).Replaces(flat.Wind(c.width, 0.0005, c.rho)); math.Abs(thick-n) > 1e-9 {
+		if thick := FillCoil(&level, c.width, 0.0005, c.rho).Replaces(FillCoil(&flat, c.width, 0.0005, c.rho)); math.Abs(thick-n) > 1e-9 {
 			t.Errorf("%s: the count depends on thickness", c.metal)
 		}
 	}

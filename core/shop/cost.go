@@ -85,7 +85,7 @@ func (k *Cost) finish(p *Plan, setUp units.Money, margin float64) {
 	k.Fixed = setUp + units.Money(p.Winding.FirstOff)*(k.Total-setUp)/units.Money(p.Winding.Made())
 	k.Variable = (k.Total - k.Fixed) / good
 	if gain := k.PerTube - k.Variable; gain > 0 {
-		k.BreakEven = max(1, int(math.Ceil(float64(k.Fixed/gain)-slack)))
+		k.BreakEven = max(1, int(math.Ceil(float64(k.Fixed/gain)-Slack)))
 	}
 }
 

@@ -41,22 +41,22 @@ type Packing struct {
 // Valid: tubes > 0.
 // Source: common practice from memory and engineering judgement, editable; plane geometry.
 func Pack(k *Crate, t *tube.Tube, tubes int) (p Packing, why message.Message) {
-	if t.Length+k.Clearance > k.Length*(1+slack) {
+	if t.Length+k.Clearance > k.Length*(1+Slack) {
 		return p, message.New("shop.why.crate_short", "length", along(t.Length+k.Clearance), "crate", along(k.Length))
 	}
 	layers := fill(k, t.FinOD())
 	one := float64(t.Weight())
 	limit := float64(min(k.Mass, k.Crane, k.Payload))
-	most := int(math.Floor(limit/(one*(1+k.Tare)) + slack))
+	most := int(math.Floor(limit/(one*(1+k.Tare)) + Slack))
 	room := 0
 	for _, l := range layers {
 		room += l.Tubes
 	}
 	switch {
 	case room == 0:
-		return p, message.New("shop.why.crate_small", "fin", quantity(units.Diameter, t.FinOD()))
+		return p, message.New("shop.why.crate_small", "fin", message.Of(units.Diameter, t.FinOD()))
 	case most == 0:
-		return p, message.New("shop.why.crate_heavy", "mass", quantity(units.Weight, one*(1+k.Tare)), "limit", quantity(units.Weight, limit))
+		return p, message.New("shop.why.crate_heavy", "mass", message.Of(units.Weight, one*(1+k.Tare)), "limit", message.Of(units.Weight, limit))
 	}
 	p = Packing{Pitch: t.FinOD(), Separator: k.Separator, Room: room, ByMass: most < room}
 	p.PerCrate = min(room, most, tubes)
@@ -66,7 +66,7 @@ func Pack(k *Crate, t *tube.Tube, tubes int) (p Packing, why message.Message) {
 	p.Net = units.Mass(one * float64(p.PerCrate))
 	p.Gross = p.Net * units.Mass(1+k.Tare)
 	p.Order = units.Mass(one * float64(tubes) * (1 + k.Tare))
-	perTruck := max(1, int(math.Floor(float64(k.Payload/p.Gross)+slack)))
+	perTruck := max(1, int(math.Floor(float64(k.Payload/p.Gross)+Slack)))
 	p.Trucks = (p.Crates + perTruck - 1) / perTruck
 	p.Slings = Interval{t.Length * units.Length(k.Slings.Low), t.Length * units.Length(k.Slings.High)}
 	p.Saddles = Interval{t.PlainA, t.PlainB}
@@ -88,14 +88,14 @@ func fill(k *Crate, df units.Length) []Layer {
 	if nests {
 		step = df * units.Length(math.Sqrt(3)/2)
 	}
-	across := int(math.Floor(float64(k.Width/df) + slack))
+	across := int(math.Floor(float64(k.Width/df) + Slack))
 	spare := k.Width - units.Length(across)*df
 	layers := make([]Layer, 0, 1+int(max(0, k.Height-df)/step))
-	for level := df / 2; level+df/2 <= k.Height*(1+slack); level += step {
+	for level := df / 2; level+df/2 <= k.Height*(1+Slack); level += step {
 		l := Layer{Tubes: across, First: df / 2, Level: level}
 		if nests && len(layers)%2 == 1 {
 			l.First = df
-			if spare < df/2*(1-slack) {
+			if spare < df/2*(1-Slack) {
 				l.Tubes--
 			}
 		}
@@ -118,4 +118,4 @@ func keep(layers []Layer, n int) []Layer {
 	return layers
 }
 
-func along(l units.Length) message.Quantity { return quantity(units.Distance, l) }
+func along(l units.Length) message.Quantity { return message.Of(units.Distance, l) }

@@ -53,7 +53,7 @@ func FitGrowth(tubes []Measured, of tube.FinType) (share, scatter float64) {
 	var xx, xy, n float64
 	for i := range tubes {
 		if tubes[i].Type == of {
-			x, y := tubes[i].lengthening()
+			x, y := lengthening(&tubes[i])
 			xx += x * x
 			xy += x * y
 			n++
@@ -63,7 +63,7 @@ func FitGrowth(tubes []Measured, of tube.FinType) (share, scatter float64) {
 	var rest float64
 	for i := range tubes {
 		if tubes[i].Type == of {
-			x, y := tubes[i].lengthening()
+			x, y := lengthening(&tubes[i])
 			rest += (y - share*x) * (y - share*x)
 		}
 	}
@@ -72,7 +72,7 @@ func FitGrowth(tubes []Measured, of tube.FinType) (share, scatter float64) {
 }
 
 // lengthening returns the bare length under the fins and by how much it grew.
-func (m *Measured) lengthening() (bare, grown float64) {
+func lengthening(m *Measured) (bare, grown float64) {
 	grown = float64(m.Finished - m.Cut)
 	return float64(m.Finned) - grown, grown
 }

@@ -61,7 +61,7 @@ func Run(c *Capability, l *Line, m *Making, o *Order) Speeds {
 	t := &o.Tube
 	turn := math.Pi * float64(t.OD)
 	share := 1.0
-	f, known := c.forming(o.FinMetal.Kind)
+	f, known := c.FormingOf(o.FinMetal.Kind)
 	if known {
 		share = f.SpeedShare
 	}

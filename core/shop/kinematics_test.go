@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"finwright/core/material"
 	"finwright/core/units"
 )
 
@@ -20,17 +21,18 @@ func TestSpeedsByHand(t *testing.T) {
 }
 
 func TestLowestLimitBinds(t *testing.T) {
-	c, o := House(), footed()
+	o := footed()
 	for _, k := range []struct {
 		binding string
-		changes []string
+		change  func(*Line)
 	}{
-		{"spindle", nil},
-		{"strip_speed", []string{"lines/0/strip_speed", "1 m/s"}},
-		{"drive", []string{"lines/0/drive", "3 kW"}},
+		{"spindle", func(*Line) {}},
+		{"strip_speed", func(l *Line) { l.StripSpeed = 1 }},
+		{"drive", func(l *Line) { l.Drive = 3000 }},
 	} {
-		c := edit(t, c, k.changes...)
+		c := House()
 		l := &c.Lines[0]
+		k.change(l)
 		m, _ := l.Making(o.Tube.Fin.Type)
 		s := Run(&c, l, m, &o)
 		if s.Binding != k.binding {
@@ -41,7 +43,7 @@ func TestLowestLimitBinds(t *testing.T) {
 				t.Errorf("the spindle passes its limit by %s", limit.ID)
 			}
 		}
-		if s.Strip > l.StripSpeed*(1+slack) || *s.Power > l.Drive*(1+slack) {
+		if s.Strip > l.StripSpeed*(1+Slack) || *s.Power > l.Drive*(1+Slack) {
 			t.Errorf("%s binds, but strip runs at %v and the drive gives %v", k.binding, s.Strip, *s.Power)
 		}
 		if k.binding == "drive" {
@@ -56,7 +58,8 @@ func TestSteelRunsSlower(t *testing.T) {
 	c, o := House(), embedded()
 	m, _ := c.Lines[1].Making(o.Tube.Fin.Type)
 	soft := Run(&c, &c.Lines[1], m, &o)
-	o = o.With(Setting{Field: "fin_metal", Choice: "cs1010"})
+	o.FinMetal, _ = material.FinMetal("cs1010")
+	o.Tube.Fin.Density = units.Density(o.FinMetal.Density.SI)
 	hard := Run(&c, &c.Lines[1], m, &o)
 	for i := range 2 {
 		near(t, soft.Limits[i].ID, float64(hard.Limits[i].Spindle), float64(soft.Limits[i].Spindle)/2, 1e-12)

@@ -118,7 +118,7 @@ func TestPackKeepsItsLimits(t *testing.T) {
 			t.Fatalf("over a limit: %+v", p)
 		}
 		near(t, "order", float64(p.Order), float64(n)*float64(o.Tube.Weight())*1.12, 1e-12)
-		finite(t, "packing", p)
+		proof.Finite(t, "packing", p)
 	})
 }
 
@@ -165,7 +165,7 @@ func TestSawByMillTubes(t *testing.T) {
 			}
 			offcut += max(0, rest)
 		}
-		if tubes != s.Tubes || abs(kerf-s.Kerf) > 1e-6 || abs(offcut-s.Offcut) > 1e-6 {
+		if tubes != s.Tubes || math.Abs(float64(kerf-s.Kerf)) > 1e-6 || math.Abs(float64(offcut-s.Offcut)) > 1e-6 {
 			c.Fatalf("%v from %v: %d tubes, %v of kerf, %v left over; %+v", piece, cut.Stock, tubes, kerf, offcut, s)
 		}
 	})

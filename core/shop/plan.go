@@ -1,6 +1,7 @@
 package shop
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -62,7 +63,7 @@ func Make(c *Capability, l *Line, o *Order, now *Setup) Plan {
 	p.Programme = &programme
 	p.SetUp = l.ChangeOver.OD
 	if now != nil {
-		p.SetUp = l.ChangeOver.Change(*now, SetupOf(o))
+		p.SetUp = ChangeTime(&l.ChangeOver, *now, SetupOf(o))
 	}
 	p.pack(c)
 	if p.wind(c); p.Ledger == nil {
@@ -77,7 +78,7 @@ func (p *Plan) bundle(c *Capability) {
 	if b, ok := LargestHexagon(p.Order.Tube.OD, c.Bundle); ok {
 		p.Bundle = &b
 	} else {
-		p.Absent[TheBundle] = message.New("shop.why.bundle", "od", quantity(units.Diameter, p.Order.Tube.OD))
+		p.Absent[TheBundle] = message.New("shop.why.bundle", "od", message.Of(units.Diameter, p.Order.Tube.OD))
 	}
 }
 
@@ -94,7 +95,7 @@ func (p *Plan) pack(c *Capability) {
 //
 // Source: 1 to 2 tubes each set-up and 1 to 3 % of scrap: engineering judgement, editable.
 func Expected(c *Capability, l *Line, quantity int) (firstOff, rejected int) {
-	return l.FirstOff, int(math.Ceil(c.Losses.Rejects*float64(quantity) - slack))
+	return l.FirstOff, int(math.Ceil(c.Losses.Rejects*float64(quantity) - Slack))
 }
 
 // winding returns the order's winding from one form of coil.
@@ -107,10 +108,27 @@ func (p *Plan) winding(c *Capability, k *Coil) Winding {
 		firstOff = 0
 	}
 	return Winding{
-		Strip: strip, Coil: k.Wind(strip.Slit, strip.Thickness, strip.Density), Losses: c.Losses,
-		Joints: p.Making.Joints.Allowed(t.Length), Apart: p.Making.Joints.Apart * turns,
+		Strip: strip, Coil: FillCoil(k, strip.Slit, strip.Thickness, strip.Density), Losses: c.Losses,
+		Joints: JointsAllowed(&p.Making.Joints, t.Length), Apart: p.Making.Joints.Apart * turns,
 		Good: p.Order.Quantity, FirstOff: firstOff, Rejected: rejected,
 	}
+}
+
+// LongestWinding returns the order's winding from the coil that gives one tube the most
+// strip; ok is false without a programme.
+func LongestWinding(c *Capability, l *Line, m *Making, o *Order) (best Winding, ok bool) {
+	s := Run(c, l, m, o)
+	programme, ok := Zones(c, m, &s, o)
+	if !ok {
+		return best, false
+	}
+	p := Plan{Order: o, Line: l, Making: m, Programme: &programme}
+	for i := range l.Coils {
+		if w := p.winding(c, &l.Coils[i]); i == 0 || w.Capacity() > best.Capacity() {
+			best = w
+		}
+	}
+	return best, true
 }
 
 func (p *Plan) wind(c *Capability) {
@@ -126,8 +144,8 @@ func (p *Plan) wind(c *Capability) {
 		p.Coils = append(p.Coils, option)
 	}
 	if p.Ledger == nil {
-		best := slices.MaxFunc(p.Coils, func(a, b CoilOption) int { return compare(a.Winding.capacity(), b.Winding.capacity()) })
-		p.Absent[TheStrip] = best.Winding.tooLittle()
+		best := slices.MaxFunc(p.Coils, func(a, b CoilOption) int { return cmp.Compare(a.Winding.Capacity(), b.Winding.Capacity()) })
+		p.Absent[TheStrip] = best.Winding.TooLittle()
 	}
 }
 
@@ -147,7 +165,7 @@ func (p *Plan) saw(c *Capability) {
 	}
 	s, ok := Saw(&c.Cutting, p.Programme.CutLength, p.Winding.Made())
 	if !ok {
-		p.Absent[TheSawing] = message.New("shop.why.no_stock", "cut", quantity(units.Distance, p.Programme.CutLength))
+		p.Absent[TheSawing] = message.New("shop.why.no_stock", "cut", message.Of(units.Distance, p.Programme.CutLength))
 		return
 	}
 	p.Sawing = &s

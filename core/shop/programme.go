@@ -89,7 +89,7 @@ func Zones(c *Capability, m *Making, s *Speeds, o *Order) (p Programme, ok bool)
 	p.Reach = o.Tube.Length - o.Tube.PlainB
 	p.Tolerable = TolerableGrowthError(c.Placing.Tolerance, p.Reach)
 	if p.TrialFirst = p.Growth.Scatter > p.Tolerable; p.TrialFirst {
-		p.Notes = append(p.Notes, message.New("shop.growth.trial", "scatter", quantity(units.Percent, p.Growth.Scatter), "tolerable", quantity(units.Percent, p.Tolerable)))
+		p.Notes = append(p.Notes, message.New("shop.growth.trial", "scatter", message.Of(units.Percent, p.Growth.Scatter), "tolerable", message.Of(units.Percent, p.Tolerable)))
 	}
 	return p, true
 }
@@ -115,6 +115,17 @@ func drawn(c *Capability, o *Order) []Zone {
 	return zones
 }
 
+// ShortestFinned returns the shortest finned length of the drawing, negative where zones overlap.
+func ShortestFinned(c *Capability, o *Order) units.Length {
+	shortest := o.Tube.Length
+	for _, z := range drawn(c, o) {
+		if z.Kind == Finned {
+			shortest = min(shortest, z.Finished.Length())
+		}
+	}
+	return shortest
+}
+
 // leadBack fills in positions on the tube as cut, and the cut itself.
 func (p *Programme) leadBack(pitch, step units.Length) {
 	grow := units.Length(1 + p.Growth.Share)
@@ -132,7 +143,7 @@ func (p *Programme) leadBack(pitch, step units.Length) {
 		at = z.Cut.To
 		p.Grown += wound - wound/grow
 	}
-	p.CutLength = step * units.Length(math.Ceil(float64(at/step)-slack))
+	p.CutLength = step * units.Length(math.Ceil(float64(at/step)-Slack))
 	last := &p.Zones[len(p.Zones)-1]
 	last.Finished.To += p.CutLength - at
 	last.Cut.To = p.CutLength

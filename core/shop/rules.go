@@ -1,6 +1,7 @@
 package shop
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -19,7 +20,7 @@ func judgeType(j *job) Verdict {
 	v := Verdict{State: figure.No, Why: message.New("shop.why.type", "line", j.l.Name, "type", message.Key("choice.fin_type."+string(j.o.Tube.Fin.Type)))}
 	for i := range j.l.Types {
 		change := Setting{Field: "fin_type", Choice: string(j.l.Types[i].Type)}
-		o := j.o.With(change)
+		o := With(*j.o, change)
 		other := &job{j.c, j.l, &j.l.Types[i], &o}
 		if !slices.ContainsFunc(typeRules, func(r rule) bool { return r.judge(other).State == figure.No }) {
 			v.Change = []Setting{change}
@@ -41,26 +42,18 @@ func judgeSize(j *job) Verdict {
 		return unknown("shop.why.no_sizes")
 	}
 	nearest := slices.MinFunc(j.l.Sizes, func(a, b units.Length) int {
-		return compare(abs(a-od), abs(b-od))
+		return cmp.Compare(abs(a-od), abs(b-od))
 	})
-	if abs(nearest-od) <= od*slack {
+	if abs(nearest-od) <= od*Slack {
 		return Verdict{State: figure.Good}
 	}
 	return Verdict{
-		State: figure.Watch, Why: message.New("shop.why.size", "od", quantity(units.Diameter, od), "nearest", quantity(units.Diameter, nearest)),
+		State: figure.Watch, Why: message.New("shop.why.size", "od", message.Of(units.Diameter, od), "nearest", message.Of(units.Diameter, nearest)),
 		Change: []Setting{{Field: "tube_od", Kind: units.Diameter, SI: float64(nearest)}},
 	}
 }
 
-func compare[T ~float64](a, b T) int {
-	switch {
-	case a < b:
-		return -1
-	case a > b:
-		return 1
-	}
-	return 0
-}
+func abs[T ~float64](x T) T { return max(x, -x) }
 
 func judgeLength(j *job) Verdict {
 	return between("tube_length", units.Distance, j.o.Tube.Length, j.l.TubeLength)
@@ -91,12 +84,12 @@ func judgeWidth(j *job) Verdict {
 
 func judgeHeight(j *job) Verdict {
 	t := &j.o.Tube
-	return between("fin_height", units.Height, t.Fin.Height, within(t.OD, j.m.Height, j.m.HeightByOD))
+	return between("fin_height", units.Height, t.Fin.Height, j.m.HeightOn(t.OD))
 }
 
 func judgeCount(j *job) Verdict {
 	t := &j.o.Tube
-	return between("fin_pitch", units.FinCount, t.Fin.Count, within(t.OD, j.m.Count, j.m.CountByOD))
+	return between("fin_pitch", units.FinCount, t.Fin.Count, j.m.CountOn(t.OD))
 }
 
 func judgeStrip(j *job) Verdict {

@@ -22,11 +22,11 @@ func judgeTool(j *job) Verdict {
 	for _, t := range j.m.Tools {
 		var change []Setting
 		far := 0.0
-		if off := abs(f.Height - t.Height); off > j.c.Placing.ToolHeight*(1+slack) {
+		if off := abs(f.Height - t.Height); off > j.c.Placing.ToolHeight*(1+Slack) {
 			change = append(change, Setting{Field: "fin_height", Kind: units.Height, SI: float64(t.Height)})
 			far += float64(off / t.Height)
 		}
-		if off := abs(f.Strip - t.Strip); off > j.c.Placing.ToolStrip*(1+slack) {
+		if off := abs(f.Strip - t.Strip); off > j.c.Placing.ToolStrip*(1+Slack) {
 			change = append(change, Setting{Field: "strip_thickness", Kind: units.Thickness, SI: float64(t.Strip)})
 			far += float64(off / t.Strip)
 		}
@@ -62,7 +62,7 @@ func JudgeForming(c *Capability, o *Order) (stretch, tip Verdict) {
 //
 // Source: engineering judgement from common combinations of height and diameter, editable.
 func judgeStretch(j *job) Verdict {
-	f, ok := j.c.forming(j.o.FinMetal.Kind)
+	f, ok := j.c.FormingOf(j.o.FinMetal.Kind)
 	if !ok {
 		return unknown("shop.why.no_forming", "metal", j.o.FinMetal.Name())
 	}
@@ -70,7 +70,7 @@ func judgeStretch(j *job) Verdict {
 	v := atMost(units.Factor, t.Stretch(), f.Stretch)
 	if v.State == figure.No {
 		v.State = figure.Watch
-		v.Why = message.New("shop.why.stretch", "stretch", quantity(units.Factor, t.Stretch()), "limit", quantity(units.Factor, f.Stretch), "metal", j.o.FinMetal.Name())
+		v.Why = message.New("shop.why.stretch", "stretch", message.Of(units.Factor, t.Stretch()), "limit", message.Of(units.Factor, f.Stretch), "metal", j.o.FinMetal.Name())
 		if h := roundDown(t.OD * units.Length(f.Stretch-1) / 2); h > 0 {
 			v.Change = []Setting{{Field: "fin_height", Kind: units.Height, SI: float64(h)}}
 		}
@@ -82,7 +82,7 @@ func judgeStretch(j *job) Verdict {
 //
 // Source: engineering judgement, editable.
 func judgeTip(j *job) Verdict {
-	f, ok := j.c.forming(j.o.FinMetal.Kind)
+	f, ok := j.c.FormingOf(j.o.FinMetal.Kind)
 	if !ok {
 		return unknown("shop.why.no_forming", "metal", j.o.FinMetal.Name())
 	}
@@ -90,11 +90,11 @@ func judgeTip(j *job) Verdict {
 	v := atLeast(units.Thickness, t.TipThickness(), f.Tip)
 	switch {
 	case v.State == figure.Good:
-	case t.TipThickness() >= (f.Tip-tipMargin)*(1-slack):
+	case t.TipThickness() >= (f.Tip-tipMargin)*(1-Slack):
 		v.State = figure.Good
 	default:
 		v.State = figure.Watch
-		v.Why = message.New("shop.why.tip", "tip", quantity(units.Thickness, t.TipThickness()), "limit", quantity(units.Thickness, f.Tip), "metal", j.o.FinMetal.Name())
+		v.Why = message.New("shop.why.tip", "tip", message.Of(units.Thickness, t.TipThickness()), "limit", message.Of(units.Thickness, f.Tip), "metal", j.o.FinMetal.Name())
 		if j.m != nil {
 			v.Change = thickerTip(j, f.Tip-tipMargin)
 		}
@@ -116,7 +116,7 @@ func thickerTip(j *job, tip units.Length) []Setting {
 	case tube.Rolled:
 		strip = tip * t.FinOD() / t.OD
 	}
-	if strip = roundUp(strip); strip <= j.m.Strip.High*(1+slack) {
+	if strip = roundUp(strip); strip <= j.m.Strip.High*(1+Slack) {
 		return []Setting{{Field: "strip_thickness", Kind: units.Thickness, SI: float64(strip)}}
 	}
 	h := roundDown(t.OD * (t.Fin.Strip/tip - 1) / 2)
@@ -181,7 +181,7 @@ func (j *job) mismatch(fin material.Metal) Verdict {
 	v := atMost(units.Percent, math.Abs(f-t)/t, j.c.Placing.Mismatch)
 	if v.State == figure.No {
 		v.State = figure.Watch
-		v.Why = message.New("shop.why.mismatch", "value", quantity(units.Percent, v.Measure.Value), "limit", quantity(units.Percent, v.Measure.Limit))
+		v.Why = message.New("shop.why.mismatch", "value", message.Of(units.Percent, v.Measure.Value), "limit", message.Of(units.Percent, v.Measure.Limit))
 	}
 	return v
 }
@@ -193,13 +193,13 @@ func (j *job) loosening(fin material.Metal) Verdict {
 	case !ok:
 		return Verdict{State: figure.Good, Why: message.New("shop.why.tightens")}
 	case j.o.Hottest == nil:
-		return unknown("shop.why.no_hottest", "loss", quantity(units.Temp, loss))
+		return unknown("shop.why.no_hottest", "loss", message.Of(units.Temp, loss))
 	}
 	hottest := float64(*j.o.Hottest)
 	v := Verdict{State: figure.Good, Measure: &Measure{units.Temp, hottest, loss, (loss - hottest) / (loss - 20)}}
 	if hottest > loss {
 		v.State = figure.Watch
-		v.Why = message.New("shop.why.loosens", "hottest", quantity(units.Temp, hottest), "loss", quantity(units.Temp, loss))
+		v.Why = message.New("shop.why.loosens", "hottest", message.Of(units.Temp, hottest), "loss", message.Of(units.Temp, loss))
 	}
 	return v
 }

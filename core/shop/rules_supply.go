@@ -12,56 +12,26 @@ import (
 //
 // Source: Joints.Allowed.
 func judgeCoil(j *job) Verdict {
-	w, ok := j.winding(j.o)
+	w, ok := LongestWinding(j.c, j.l, j.m, j.o)
 	if !ok {
 		return unknown("shop.why.zones")
 	}
-	if w.fresh() <= 0 {
-		return Verdict{State: figure.No, Why: w.tooLittle()}
+	if w.Fresh() <= 0 {
+		return Verdict{State: figure.No, Why: w.TooLittle()}
 	}
-	need, capacity := w.Strip.PerTube(), w.capacity()
+	need, capacity := w.Strip.PerTube(), w.Capacity()
 	v := atMost(units.Run, need, capacity)
 	if v.State == figure.Good {
 		return v
 	}
-	v.Why = w.tooLittle()
+	v.Why = w.TooLittle()
 	perMetre := w.Strip.Kept / j.o.Tube.FinnedLength()
 	change := Setting{Field: "tube_length", Kind: units.Distance, SI: float64(roundDown(j.o.Tube.Length - (need-capacity)/perMetre))}
-	shorter := j.o.With(change)
-	if w, ok := j.winding(&shorter); ok && w.Possible() {
+	shorter := With(*j.o, change)
+	if w, ok := LongestWinding(j.c, j.l, j.m, &shorter); ok && w.Possible() {
 		v.Change = []Setting{change}
 	}
 	return v
-}
-
-// winding returns the order's winding from the coil that gives one tube the most
-// strip; ok is false without a programme.
-func (j *job) winding(o *Order) (best Winding, ok bool) {
-	s := Run(j.c, j.l, j.m, o)
-	programme, ok := Zones(j.c, j.m, &s, o)
-	if !ok {
-		return best, false
-	}
-	p := Plan{Order: o, Line: j.l, Making: j.m, Programme: &programme}
-	for i := range j.l.Coils {
-		if w := p.winding(j.c, &j.l.Coils[i]); i == 0 || w.capacity() > best.capacity() {
-			best = w
-		}
-	}
-	return best, true
-}
-
-// tooLittle says why the coil serves no tube.
-func (w *Winding) tooLittle() message.Message {
-	if w.fresh() <= 0 {
-		return message.New("shop.why.coil_lost", "coil", quantity(units.Run, w.Coil.Length))
-	}
-	return message.New("shop.why.coil", "need", quantity(units.Run, w.Strip.PerTube()), "coil", quantity(units.Run, w.capacity()))
-}
-
-// capacity returns the strip that one tube can have from fresh coils within the joint rule.
-func (w *Winding) capacity() units.Length {
-	return w.Usable() + units.Length(w.allowed())*w.fresh()
 }
 
 // judgeSpares asks that the customer supplies enough tubes for first-off and rejects:
@@ -90,7 +60,7 @@ func judgeSpares(j *job) Verdict {
 // judgeCrate asks whether a crate takes the tubes at all. Nothing short of
 // another tube or another crate helps, so there is no change.
 func judgeCrate(j *job) Verdict {
-	if shortestFinned(j) <= 0 {
+	if ShortestFinned(j.c, j.o) <= 0 {
 		return unknown("shop.why.zones")
 	}
 	p, why := Pack(&j.c.Crate, &j.o.Tube, max(1, j.o.Quantity))

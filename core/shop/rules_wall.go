@@ -14,7 +14,7 @@ func judgeWall(j *job) Verdict {
 	w := j.o.Tube.Wall
 	v := atLeast(units.Wall, w, j.m.LeastWall)
 	if v.State == figure.No {
-		v.Why = message.New("shop.why.wall", "wall", quantity(units.Wall, w), "least", quantity(units.Wall, j.m.LeastWall))
+		v.Why = message.New("shop.why.wall", "wall", message.Of(units.Wall, w), "least", message.Of(units.Wall, j.m.LeastWall))
 		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(j.m.LeastWall)}}
 	}
 	return v
@@ -30,8 +30,8 @@ const averageUnder = 0.10
 // Source: ISO 13706 gives 0.25 +/- 0.05 mm, from memory.
 const grooveOver = 0.05e-3
 
-// Taken returns how deep groove or knurl cut into the wall.
-func (m *Making) Taken(t *tube.Tube) units.Length {
+// taken returns how deep groove or knurl cut into the wall.
+func taken(m *Making, t *tube.Tube) units.Length {
 	switch {
 	case t.Fin.Type == tube.Embedded:
 		return t.Fin.Groove + grooveOver
@@ -41,17 +41,17 @@ func (m *Making) Taken(t *tube.Tube) units.Length {
 	return 0
 }
 
-// WallLeft returns the least wall below groove or knurl.
+// wallLeft returns the least wall below groove or knurl.
 //
 //	left = w (1 - minus tolerance) - taken
 //
 // Source: ISO 13706 measures the wall of an embedded tube from the bottom of the groove, from memory.
-func (m *Making) WallLeft(t *tube.Tube) units.Length {
+func wallLeft(m *Making, t *tube.Tube) units.Length {
 	w := t.Wall
 	if t.Basis == tube.AverageWall {
 		w *= 1 - averageUnder
 	}
-	return w - m.Taken(t)
+	return w - taken(m, t)
 }
 
 // judgeWallLeft holds what is left of the wall to the least that the user
@@ -61,14 +61,14 @@ func judgeWallLeft(j *job) Verdict {
 	if least <= 0 {
 		return unknown("shop.why.no_least_wall")
 	}
-	left := j.m.WallLeft(&j.o.Tube)
+	left := wallLeft(j.m, &j.o.Tube)
 	v := atLeast(units.Wall, left, least)
 	if v.State == figure.No {
-		wall := least + j.m.Taken(&j.o.Tube)
+		wall := least + taken(j.m, &j.o.Tube)
 		if j.o.Tube.Basis == tube.AverageWall {
 			wall /= 1 - averageUnder
 		}
-		v.Why = message.New("shop.why.wall_left", "left", quantity(units.Wall, left), "least", quantity(units.Wall, least))
+		v.Why = message.New("shop.why.wall_left", "left", message.Of(units.Wall, left), "least", message.Of(units.Wall, least))
 		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(roundUp(wall))}}
 	}
 	return v

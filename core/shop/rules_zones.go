@@ -15,12 +15,12 @@ import (
 func judgePlace(j *job) Verdict {
 	t := &j.o.Tube
 	least := j.c.Placing.LeastFinned
-	shortest := shortestFinned(j)
+	shortest := ShortestFinned(j.c, j.o)
 	v := atLeast(units.Distance, shortest, least)
 	if v.State == figure.Good {
 		return v
 	}
-	v.Why = message.New("shop.why.place", "shortest", quantity(units.Distance, shortest), "least", quantity(units.Distance, least))
+	v.Why = message.New("shop.why.place", "shortest", message.Of(units.Distance, shortest), "least", message.Of(units.Distance, least))
 	right, movedRight, okRight := push(j, 1)
 	left, movedLeft, okLeft := push(j, -1)
 	switch {
@@ -33,17 +33,6 @@ func judgePlace(j *job) Verdict {
 		v.Change = []Setting{{Field: "tube_length", Kind: units.Distance, SI: float64(roundUp(t.Length + least - shortest))}}
 	}
 	return v
-}
-
-// shortestFinned returns the shortest finned length of the drawing, negative where zones overlap.
-func shortestFinned(j *job) units.Length {
-	shortest := j.o.Tube.Length
-	for _, z := range drawn(j.c, j.o) {
-		if z.Kind == Finned {
-			shortest = min(shortest, z.Finished.Length())
-		}
-	}
-	return shortest
 }
 
 // push moves spans one after the other in a direction, no farther than needed,
@@ -73,7 +62,7 @@ func push(j *job, direction units.Length) (moves []Setting, moved units.Length, 
 		}
 		s := t.Spans[i]
 		centre := place(s.Centre)
-		if lowest := reach + least + s.Width/2; centre < lowest*(1-slack) {
+		if lowest := reach + least + s.Width/2; centre < lowest*(1-Slack) {
 			to := roundUp(lowest)
 			moved += to - centre
 			centre = to
@@ -81,7 +70,7 @@ func push(j *job, direction units.Length) (moves []Setting, moved units.Length, 
 		}
 		reach = centre + s.Width/2
 	}
-	return moves, moved, end-reach >= least*(1-slack)
+	return moves, moved, end-reach >= least*(1-Slack)
 }
 
 // judgeSpans asks that every bare span is as wide as the house needs and holds
@@ -99,7 +88,7 @@ func judgeSpans(j *job) Verdict {
 		w := atLeast(units.Distance, s.Width, need)
 		if v.Measure == nil || w.Measure.Margin < v.Measure.Margin {
 			v.Measure = w.Measure
-			v.Why = message.New("shop.why.span", "number", i+1, "width", quantity(units.Distance, s.Width), "need", quantity(units.Distance, need))
+			v.Why = message.New("shop.why.span", "number", i+1, "width", message.Of(units.Distance, s.Width), "need", message.Of(units.Distance, need))
 		}
 		if w.State == figure.No {
 			v.State = figure.No
@@ -125,7 +114,7 @@ func judgeEnd(j *job) Verdict {
 	need, trim := j.runDown(), j.c.Cutting.TrimB
 	v := atLeast(units.Distance, t.PlainB+trim, need)
 	if v.State == figure.No {
-		v.Why = message.New("shop.why.end", "end", quantity(units.Distance, t.PlainB+trim), "need", quantity(units.Distance, need))
+		v.Why = message.New("shop.why.end", "end", message.Of(units.Distance, t.PlainB+trim), "need", message.Of(units.Distance, need))
 		v.Change = []Setting{{Field: "plain_end_b", Kind: units.Distance, SI: float64(roundUp(need - trim))}}
 	}
 	return v
@@ -142,7 +131,7 @@ func judgePosition(j *job) Verdict {
 	v := atMost(units.Percent, g.Scatter, tolerable)
 	if v.State == figure.No {
 		v.State = figure.Watch
-		v.Why = message.New("shop.growth.trial", "scatter", quantity(units.Percent, g.Scatter), "tolerable", quantity(units.Percent, tolerable))
+		v.Why = message.New("shop.growth.trial", "scatter", message.Of(units.Percent, g.Scatter), "tolerable", message.Of(units.Percent, tolerable))
 	}
 	return v
 }
@@ -159,7 +148,7 @@ func judgeGrowth(j *job) Verdict {
 	v := atMost(units.Percent, g.Share, bound)
 	if v.State == figure.No {
 		v.State = figure.Watch
-		v.Why = message.New("shop.why.bound", "growth", quantity(units.Percent, g.Share), "bound", quantity(units.Percent, bound))
+		v.Why = message.New("shop.why.bound", "growth", message.Of(units.Percent, g.Share), "bound", message.Of(units.Percent, bound))
 	}
 	return v
 }
@@ -180,7 +169,7 @@ func judgeStock(j *job) Verdict {
 	}
 	v := atMost(units.Distance, p.CutLength, longest)
 	if v.State == figure.No {
-		v.Why = message.New("shop.why.stock", "cut", quantity(units.Distance, p.CutLength), "longest", quantity(units.Distance, longest))
+		v.Why = message.New("shop.why.stock", "cut", message.Of(units.Distance, p.CutLength), "longest", message.Of(units.Distance, longest))
 		over := (p.CutLength - longest) * units.Length(1+p.Growth.Share)
 		length := roundDown(j.o.Tube.Length - over - j.c.Cutting.Step)
 		v.Change = []Setting{{Field: "tube_length", Kind: units.Distance, SI: float64(length)}}

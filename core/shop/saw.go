@@ -28,7 +28,7 @@ func (s *Sawing) Bought() units.Length { return s.Stock * units.Length(s.Tubes) 
 // Source: arithmetic; one kerf after each piece, unless it ends with the mill tube.
 func Saw(c *Cutting, cut units.Length, pieces int) (best Sawing, ok bool) {
 	for _, stock := range c.Stock {
-		per := int(math.Floor(float64((stock+c.Kerf)/(cut+c.Kerf)) + slack))
+		per := int(math.Floor(float64((stock+c.Kerf)/(cut+c.Kerf)) + Slack))
 		if per < 1 {
 			continue
 		}

@@ -83,7 +83,7 @@ func Lay(c *Capability, l *Line, w *Winding, tubeTime TubeTime, setUp units.Dura
 		}
 		left := e.time / units.Duration(c.Crew.Efficiency)
 		for left > 0 {
-			if at >= length*(1-slack) {
+			if at >= length*(1-Slack) {
 				s.Shifts, at = s.Shifts+1, 0
 			}
 			if s.Shifts >= shifts {
@@ -92,7 +92,7 @@ func Lay(c *Capability, l *Line, w *Winding, tubeTime TubeTime, setUp units.Dura
 			}
 			part := min(left, length-at)
 			left -= part
-			if left < length*slack {
+			if left < length*Slack {
 				left = 0
 			}
 			s.add(Block{s.Shifts, e.activity, at, at + part, e.tubes}, left == 0)

@@ -55,7 +55,7 @@ func Sensitivity(c *Capability, l *Line, o *Order, now *Setup, share float64) []
 		return nil
 	}
 	perTube := func(scale func(*Capability, *Line, *Making, float64), by float64) (units.Money, bool) {
-		own := c.clone()
+		own := clone(*c)
 		line := &own.Lines[at]
 		m, ok := line.Making(o.Tube.Fin.Type)
 		if !ok {
@@ -80,7 +80,7 @@ func Sensitivity(c *Capability, l *Line, o *Order, now *Setup, share float64) []
 }
 
 // clone copies what drivers change.
-func (c Capability) clone() Capability {
+func clone(c Capability) Capability {
 	c.Lines = slices.Clone(c.Lines)
 	for i := range c.Lines {
 		c.Lines[i].Types = slices.Clone(c.Lines[i].Types)

@@ -1,5 +1,5 @@
 package shop
 
-// slack is the share by which a value may pass a limit: sizes converted from
+// Slack is the share by which a value may pass a limit: sizes converted from
 // inches must not fail a limit written in millimetres, or the other way round.
-const slack = 1e-9
+const Slack = 1e-9

@@ -45,12 +45,12 @@ func Take(t *tube.Tube, m *Making, p *Programme) Strip {
 	}
 }
 
-// Allowed returns how many joints a tube of this length may carry.
+// JointsAllowed returns how many joints a tube of this length may carry.
 //
 // Source: a public specification of embedded finning allows one up to 6 m and two above,
 // 3 m apart; for other types engineering judgement, editable.
-func (j *Joints) Allowed(length units.Length) int {
-	if length <= j.Until*(1+slack) {
+func JointsAllowed(j *Joints, length units.Length) int {
+	if length <= j.Until*(1+Slack) {
 		return j.Short
 	}
 	return j.Long

@@ -98,12 +98,12 @@ func (t tag) within(around tag) tag {
 
 // holds reports whether a number lies in the range.
 func (t tag) holds(x float64) bool {
-	return x >= t.low*(1-slack) && x <= t.high*(1+slack) || t.zero && x == 0
+	return x >= t.low*(1-Slack) && x <= t.high*(1+Slack) || t.zero && x == 0
 }
 
 // outside says what is allowed of a number that the range does not hold.
 func (t tag) outside(typed string) message.Message {
-	return message.New("error.range", "value", typed, "low", quantity(t.kind, t.low), "high", quantity(t.kind, t.high))
+	return message.New("error.range", "value", typed, "low", message.Of(t.kind, t.low), "high", message.Of(t.kind, t.high))
 }
 
 // tooLong reports whether a text has more letters than allowed.

@@ -51,12 +51,12 @@ func SetupOf(o *Order) Setup {
 	return Setup{f.Type, o.Tube.OD, f.Height, f.Strip, f.Count, o.FinMetal.ID}
 }
 
-// Change returns the time to set the line from one setup to another: that of the
+// ChangeTime returns the time to set the line from one setup to another: that of the
 // deepest thing that differs.
 //
 // Source: engineering judgement, editable: pitch 15 to 40 min, tooling 30 to 90, diameter
 // 45 to 120, fin type 2 to 4 h.
-func (c *ChangeOver) Change(from, to Setup) units.Duration {
+func ChangeTime(c *ChangeOver, from, to Setup) units.Duration {
 	switch {
 	case from.Type != to.Type:
 		return c.Type

@@ -13,8 +13,8 @@ import (
 // Hand calculation: at 1000 rpm 5.9 m of 10-fpi tube wind in 2.32 min; run-up and
 // run-down add half of their 2 s and 0.5 s each, less the turns that they wind.
 func TestTubeTimeByHand(t *testing.T) {
-	c := edit(t, House(), "lines/0/types/0/spindle", "1000 rpm")
-	o := footed()
+	c, o := House(), footed()
+	c.Lines[0].Types[0].Spindle = 1000.0 / 60
 	o.Tube.PlainA, o.Tube.PlainB = 0.098, 0.098
 	p := zones(t, &c, &o)
 	got := TimeTube(&c.Lines[0], &p)
@@ -80,7 +80,7 @@ func TestHoursAddUp(t *testing.T) {
 		tubes := 0
 		var at Block
 		for _, b := range s.Blocks {
-			if b.To <= b.From || b.To > c.Crew.Shift*(1+slack) {
+			if b.To <= b.From || b.To > c.Crew.Shift*(1+Slack) {
 				t.Fatalf("block %+v", b)
 			}
 			if b.Shift == at.Shift && math.Abs(float64(b.From-at.To)) > 1e-6 || b.Shift == at.Shift+1 && b.From != 0 || b.Shift > at.Shift+1 {
@@ -118,7 +118,7 @@ func TestDeepestChangeGoverns(t *testing.T) {
 	} {
 		b := a
 		k.change(&b)
-		if got := c.Change(a, b); got != k.want {
+		if got := ChangeTime(&c, a, b); got != k.want {
 			t.Errorf("%+v: %v, want %v", b, got, k.want)
 		}
 	}

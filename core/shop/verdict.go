@@ -124,10 +124,6 @@ var typeRules = []rule{
 	{"spares", judgeSpares},
 }
 
-func quantity[T ~float64](k units.Kind, x T) message.Quantity {
-	return message.Quantity{Kind: k, SI: float64(x)}
-}
-
 // atMost holds a value to a high limit, atLeast to a low one. Both answer No when it is passed.
 func atMost[T ~float64](k units.Kind, value, limit T) Verdict {
 	margin := float64(1 - value/limit)
@@ -141,7 +137,7 @@ func atLeast[T ~float64](k units.Kind, value, limit T) Verdict {
 
 func measured(k units.Kind, value, limit, margin float64) Verdict {
 	v := Verdict{State: figure.Good, Measure: &Measure{k, value, limit, margin}}
-	if margin < -slack {
+	if margin < -Slack {
 		v.State = figure.No
 	}
 	return v
@@ -154,7 +150,7 @@ func between[T ~float64](field string, k units.Kind, value T, r Range[T]) Verdic
 		v = low
 	}
 	if v.State == figure.No {
-		v.Why = message.New("shop.why.range", "value", quantity(k, value), "low", quantity(k, r.Low), "high", quantity(k, r.High))
+		v.Why = message.New("shop.why.range", "value", message.Of(k, value), "low", message.Of(k, r.Low), "high", message.Of(k, r.High))
 		v.Change = []Setting{{Field: field, Kind: k, SI: v.Measure.Limit}}
 	}
 	return v
@@ -169,9 +165,9 @@ func unknown(key string, pairs ...any) Verdict {
 const grid = 1e-5 // m
 
 func roundDown(l units.Length) units.Length {
-	return units.Length(math.Floor(float64(l)/grid+slack)) * grid
+	return units.Length(math.Floor(float64(l)/grid+Slack)) * grid
 }
 
 func roundUp(l units.Length) units.Length {
-	return units.Length(math.Ceil(float64(l)/grid-slack)) * grid
+	return units.Length(math.Ceil(float64(l)/grid-Slack)) * grid
 }

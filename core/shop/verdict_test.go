@@ -55,8 +55,8 @@ func TestRules(t *testing.T) {
 		{"high fin on a thin tube", footed, func(o *Order) { o.Tube.OD = 0.01905 }, "fin_height", figure.No, 1 - 15.875/12.7, []Setting{{"fin_height", 0, units.Height, 0.0127, ""}}},
 		{"close fins", footed, func(o *Order) { o.Tube.Fin.Count = 13 * fpi }, "fin_count", figure.No, 1 - 13.0/11, []Setting{{"fin_pitch", 0, units.FinCount, 11 / 0.0254, ""}}},
 		{"thin strip", footed, func(o *Order) { o.Tube.Fin.Strip = 0.0002 }, "strip", figure.No, -1.0 / 3, []Setting{{"strip_thickness", 0, units.Thickness, 0.0003, ""}}},
-		{"steel foot", footed, func(o *Order) { *o = o.With(Setting{Field: "fin_metal", Choice: "cs1010"}) }, "fin_metal", figure.No, 0, []Setting{{Field: "fin_metal", Choice: "al3003"}}},
-		{"copper tube in a groove", embedded, func(o *Order) { *o = o.With(Setting{Field: "tube_metal", Choice: "c12200"}) }, "tube_metal", figure.No, 0, []Setting{{Field: "tube_metal", Choice: "cs"}}},
+		{"steel foot", footed, func(o *Order) { *o = With(*o, Setting{Field: "fin_metal", Choice: "cs1010"}) }, "fin_metal", figure.No, 0, []Setting{{Field: "fin_metal", Choice: "al3003"}}},
+		{"copper tube in a groove", embedded, func(o *Order) { *o = With(*o, Setting{Field: "tube_metal", Choice: "c12200"}) }, "tube_metal", figure.No, 0, []Setting{{Field: "tube_metal", Choice: "cs"}}},
 		{"thin wall under rolls", embedded, func(o *Order) { o.Tube.Wall = 0.0016 }, "wall", figure.No, 1.6/2.1 - 1, []Setting{{"tube_wall", 0, units.Wall, 0.0021, ""}}},
 		// 12 BWG is practice so that 0.083 in is left below the groove (from memory): by 0.9 x 2.769 - 0.30 = 2.192 mm it is.
 		{"12 BWG under a groove", embedded, func(o *Order) { o.LeastWall = 0.083 * units.Inch }, "wall_left", figure.Good, 2.1921/2.1082 - 1, nil},
@@ -136,14 +136,14 @@ func TestCoilTooShortIsOneReason(t *testing.T) {
 	}
 	v := verdict(t, Judge(&c, &c.Lines[0], &o), "coil")
 	p := Make(&c, &c.Lines[0], &o, nil)
-	if v.State != figure.No || !reflect.DeepEqual(p.Absent[TheStrip], v.Why) || p.Absent[TheStrip].Args["coil"] != quantity(units.Run, v.Measure.Limit) {
+	if v.State != figure.No || !reflect.DeepEqual(p.Absent[TheStrip], v.Why) || p.Absent[TheStrip].Args["coil"] != message.Of(units.Run, v.Measure.Limit) {
 		t.Errorf("%+v, %+v", v, p.Absent[TheStrip])
 	}
 }
 
 // Of the same family first: 5Cr steel for 2.25Cr, though copper-nickel conducts more alike.
 func TestNearestMetalIsOfTheFamily(t *testing.T) {
-	c, o := House(), footed().With(Setting{Field: "tube_metal", Choice: "t22"})
+	c, o := House(), With(footed(), Setting{Field: "tube_metal", Choice: "t22"})
 	c.Lines[0].Types[0].TubeMetals = []string{"c71500", "t5", "cs"}
 	v := verdict(t, Judge(&c, &c.Lines[0], &o), "tube_metal")
 	if v.State != figure.No || v.Change[0].Choice != "t5" {
@@ -153,7 +153,8 @@ func TestNearestMetalIsOfTheFamily(t *testing.T) {
 
 // By hand: 1200 rpm stopped in 5 s wind 50 turns, 127 mm at 10 fpi.
 func TestSpanHoldsTheRunDown(t *testing.T) {
-	c, o := edit(t, House(), "lines/0/run_down", "5 s"), footed()
+	c, o := House(), footed()
+	c.Lines[0].RunDown = 5
 	o.Tube.Spans = []tube.Span{{Centre: 2, Width: 0.126}, {Centre: 4, Width: 0.128}}
 	list := Judge(&c, &c.Lines[0], &o)
 	v := verdict(t, list, "span_width")
@@ -182,13 +183,13 @@ func TestTypeThatTheLineLacks(t *testing.T) {
 	if slices.ContainsFunc(list, func(v Verdict) bool { return v.Rule == "fin_height" }) {
 		t.Error("a height is judged without a way of making the type")
 	}
-	changed := o.With(v.Change...)
+	changed := With(o, v.Change...)
 	if Worst(Judge(&c, &c.Lines[0], &changed)) == figure.No {
 		t.Error("the type that is offered is refused too")
 	}
 
 	// Steel is too hard for every type of the line: there is nothing to offer.
-	o = o.With(Setting{Field: "fin_metal", Choice: "cs1010"})
+	o = With(o, Setting{Field: "fin_metal", Choice: "cs1010"})
 	if v := verdict(t, Judge(&c, &c.Lines[0], &o), "fin_type"); v.State != figure.No || v.Change != nil {
 		t.Errorf("a steel fin: %+v", v)
 	}
@@ -200,7 +201,7 @@ func random(r *rand.Rand) Order {
 	o := footed()
 	tm := material.TubeMetals[r.IntN(len(material.TubeMetals))]
 	fm := material.FinMetals[r.IntN(len(material.FinMetals))]
-	o = o.With(Setting{Field: "tube_metal", Choice: tm.ID}, Setting{Field: "fin_metal", Choice: fm.ID})
+	o = With(o, Setting{Field: "tube_metal", Choice: tm.ID}, Setting{Field: "fin_metal", Choice: fm.ID})
 	t := &o.Tube
 	t.OD = units.Length(between(0.012, 0.06))
 	t.Wall = units.Length(between(0.0008, 0.004))
@@ -248,7 +249,7 @@ func TestNearestChangesPass(t *testing.T) {
 				lock.Lock()
 				proposed[v.Rule]++
 				lock.Unlock()
-				if changed := o.With(v.Change...); again(t, &c, l, &changed, v.Rule) != figure.Good {
+				if changed := With(o, v.Change...); again(t, &c, l, &changed, v.Rule) != figure.Good {
 					t.Fatalf("%s proposes %+v, which does not pass: %+v", v.Rule, v.Change, o.Tube)
 				}
 				if len(v.Change) == 1 && v.Change[0].Choice == "" && v.Rule != "tube_size" {
@@ -281,7 +282,7 @@ func checkNearest(t testing.TB, c *Capability, l *Line, o *Order, v Verdict) {
 		return // spans move together; rounding to the safe side may be more than a hundredth of the way, and rolls fit within a tolerance
 	}
 	short.SI += (now - short.SI) / 100
-	if less := o.With(short); again(t, c, l, &less, v.Rule) == figure.Good {
+	if less := With(*o, short); again(t, c, l, &less, v.Rule) == figure.Good {
 		t.Fatalf("%s proposes %+v from %g, though less would do", v.Rule, v.Change, now)
 	}
 }
@@ -297,38 +298,7 @@ func checkVerdict(t testing.TB, v Verdict) {
 	if !message.English().Has("shop.rule." + v.Rule) {
 		t.Fatalf("rule %s has no name", v.Rule)
 	}
-	finite(t, v.Rule, v)
-}
-
-// finite fails on any number in v that is not finite.
-func finite(t testing.TB, name string, v any) {
-	t.Helper()
-	var visit func(reflect.Value)
-	visit = func(v reflect.Value) {
-		switch v.Kind() {
-		case reflect.Float64:
-			if x := v.Float(); math.IsNaN(x) || math.IsInf(x, 0) {
-				t.Fatalf("%s holds %v", name, x)
-			}
-		case reflect.Struct:
-			for i := range v.NumField() {
-				visit(v.Field(i))
-			}
-		case reflect.Slice:
-			for i := range v.Len() {
-				visit(v.Index(i))
-			}
-		case reflect.Pointer, reflect.Interface:
-			if !v.IsNil() {
-				visit(v.Elem())
-			}
-		case reflect.Map:
-			for _, key := range v.MapKeys() {
-				visit(v.MapIndex(key))
-			}
-		}
-	}
-	visit(reflect.ValueOf(v))
+	proof.Finite(t, v.Rule, v)
 }
 
 // A fin that is too high is for the line that makes its type, though the other
@@ -339,5 +309,83 @@ func TestChoosePrefersTheLineOfTheType(t *testing.T) {
 	o.Tube.Fin.Height = 17 * units.Millimetre
 	if got := Choose(&c, &o).Name; got != "Line 1, tension-wound" {
 		t.Errorf("chose %s", got)
+	}
+}
+
+// 0.5 % is within the bound of a usual tube, 2 % is not.
+func TestGrowthAboveItsBound(t *testing.T) {
+	c, o := House(), embedded()
+	for share, want := range map[float64]figure.State{0.005: figure.Good, 0.02: figure.Watch} {
+		c.Lines[1].Types[0].Growth = share
+		if v := verdict(t, Judge(&c, &c.Lines[1], &o), "growth"); v.State != want {
+			t.Errorf("growth of %g: %s, want %s", share, v.State, want)
+		}
+	}
+}
+
+// Where the scatter of the growth asks for a trial tube, the rule of the position watches.
+func TestPositionIsWatchedWhereATrialTubeIsFirst(t *testing.T) {
+	c, o := House(), supported()
+	for _, k := range []struct {
+		spread float64 // m over 12 m
+		trial  bool
+	}{{0.0005, false}, {0.005, true}} {
+		c.Measured = nil
+		for i := range 12 {
+			grown := units.Length(0.012 + k.spread*[]float64{-1, 0.2, 0.8}[i%3])
+			c.Measured = append(c.Measured, Measured{tube.Embedded, 12.192 - 0.012, 12, 12.192 - 0.012 + grown})
+		}
+		want := figure.Good
+		if k.trial {
+			want = figure.Watch
+		}
+		if v := verdict(t, Judge(&c, &c.Lines[1], &o), "position"); v.State != want {
+			t.Errorf("spread %g: %s, want %s", k.spread, v.State, want)
+		}
+	}
+}
+
+func TestOverlapHasNoProgramme(t *testing.T) {
+	c, o := House(), supported()
+	o.Tube.Spans[1].Centre = o.Tube.Spans[0].Centre
+	l := &c.Lines[1]
+	m, _ := l.Making(o.Tube.Fin.Type)
+	s := Run(&c, l, m, &o)
+	if _, ok := Zones(&c, m, &s, &o); ok {
+		t.Error("overlapping spans have a programme")
+	}
+	v := verdict(t, Judge(&c, l, &o), "span_place")
+	if v.State != figure.No || v.Change == nil {
+		t.Fatalf("overlap: %+v", v)
+	}
+	// Fixing both rules of the spans gives a programme.
+	changed := With(o, v.Change...)
+	if v := verdict(t, Judge(&c, l, &changed), "span_width"); v.Change != nil {
+		changed = With(changed, v.Change...)
+	}
+	if _, ok := Zones(&c, m, &s, &changed); !ok {
+		t.Error("the proposed changes give no programme")
+	}
+}
+
+func TestFootedNeedsNoGroove(t *testing.T) {
+	o := footed()
+	if taken(&Making{Type: tube.Footed}, &o.Tube) != 0 {
+		t.Error("a plain foot takes nothing from the wall")
+	}
+}
+
+func TestEveryRuleHasAName(t *testing.T) {
+	for _, r := range append(lineRules[:len(lineRules):len(lineRules)], typeRules...) {
+		if key := "shop.rule." + r.id; !message.English().Has(key) {
+			t.Errorf("no text for %s", key)
+		}
+	}
+}
+
+func BenchmarkJudge(b *testing.B) {
+	c, o := House(), footed()
+	for b.Loop() {
+		Judge(&c, &c.Lines[0], &o)
 	}
 }

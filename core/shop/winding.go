@@ -5,6 +5,7 @@ import (
 	"math"
 	"sort"
 
+	"finwright/core/message"
 	"finwright/core/units"
 )
 
@@ -28,22 +29,35 @@ func (w *Winding) Usable() units.Length {
 	return w.Coil.Length - w.Losses.CoilStart - w.Losses.CoilEnd
 }
 
-// fresh returns what a coil gives when it is joined on within a tube.
-func (w *Winding) fresh() units.Length { return w.Usable() - w.Losses.Joint }
+// Fresh returns what a coil gives when it is joined on within a tube.
+func (w *Winding) Fresh() units.Length { return w.Usable() - w.Losses.Joint }
 
 // allowed returns the most joints that one tube may carry; two in one tube stand a whole coil apart.
 func (w *Winding) allowed() int {
-	if w.Joints > 1 && w.fresh() < w.Apart*(1-slack) {
+	if w.Joints > 1 && w.Fresh() < w.Apart*(1-Slack) {
 		return 1
 	}
 	return w.Joints
 }
 
+// TooLittle says why the coil serves no tube.
+func (w *Winding) TooLittle() message.Message {
+	if w.Fresh() <= 0 {
+		return message.New("shop.why.coil_lost", "coil", message.Of(units.Run, w.Coil.Length))
+	}
+	return message.New("shop.why.coil", "need", message.Of(units.Run, w.Strip.PerTube()), "coil", message.Of(units.Run, w.Capacity()))
+}
+
+// Capacity returns the strip that one tube can have from fresh coils within the joint rule.
+func (w *Winding) Capacity() units.Length {
+	return w.Usable() + units.Length(w.allowed())*w.Fresh()
+}
+
 // joined returns how many coils are joined on while so many tubes are wound, one after
 // the other, from a fresh coil on.
 func (w *Winding) joined(tubes int) int {
-	missing := float64((w.Strip.PerTube()*units.Length(tubes) - w.Usable()) / w.fresh())
-	return int(math.Ceil(min(max(missing*(1-roundOff)-slack, 0), farTooMany)))
+	missing := float64((w.Strip.PerTube()*units.Length(tubes) - w.Usable()) / w.Fresh())
+	return int(math.Ceil(min(max(missing*(1-roundOff)-Slack, 0), farTooMany)))
 }
 
 // roundOff is the share by which a sum over a million tubes may be rounded; farTooMany
@@ -55,7 +69,7 @@ const (
 
 // Possible reports whether a tube that begins on a fresh coil can be wound.
 func (w *Winding) Possible() bool {
-	return w.Usable() > 0 && w.fresh() > 0 && w.joined(1) <= w.allowed()
+	return w.Usable() > 0 && w.Fresh() > 0 && w.joined(1) <= w.allowed()
 }
 
 // served returns how many tubes, at most so many, are wound from a fresh coil on before
@@ -84,7 +98,7 @@ func (w *Winding) TubesPerCoil() float64 { return float64(w.Usable() / w.Strip.P
 //
 // Valid: any.
 func (w *Winding) WholeTubes() (tubes int, stranded units.Length) {
-	tubes = int(math.Floor(w.TubesPerCoil() + slack))
+	tubes = int(math.Floor(w.TubesPerCoil() + Slack))
 	return tubes, max(0, w.Usable()-units.Length(tubes)*w.Strip.PerTube())
 }
 
@@ -148,7 +162,7 @@ func (w *Winding) Account() Ledger {
 
 // left returns the strip on the coil in work after so many tubes, wound from a fresh one on.
 func (w *Winding) left(tubes int) units.Length {
-	return w.Usable() + w.fresh()*units.Length(w.joined(tubes)) - w.Strip.PerTube()*units.Length(tubes)
+	return w.Usable() + w.Fresh()*units.Length(w.joined(tubes)) - w.Strip.PerTube()*units.Length(tubes)
 }
 
 // coils returns how many coils are begun for each tube, in the order of winding: one if

@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"finwright/core/proof"
-	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -43,7 +42,7 @@ func TestStripByHand(t *testing.T) {
 func TestJointRule(t *testing.T) {
 	j := House().Lines[1].Types[0].Joints
 	for length, want := range map[units.Length]int{2: 1, 6: 1, 6.1: 2, 18: 2} {
-		if got := j.Allowed(length); got != want {
+		if got := JointsAllowed(&j, length); got != want {
 			t.Errorf("%v m: %d joints, want %d", length, got, want)
 		}
 	}
@@ -101,7 +100,7 @@ func TestCoilTooShortForATube(t *testing.T) {
 	}{{200, 0, 10, false}, {200, 1, 10, true}, {120, 1, 10, false}, {120, 2, 10, true}, {120, 2, 200, false}, {1.5, 9, 0, false}, {302, 0, 10, true}} {
 		w := work(c.coil, 298, 2, 5, c.joints)
 		w.Apart = c.apart
-		if fits := w.Strip.PerTube() <= w.capacity()*(1+slack); w.Possible() != c.possible || w.fresh() > 0 && fits != c.possible {
+		if fits := w.Strip.PerTube() <= w.Capacity()*(1+Slack); w.Possible() != c.possible || w.Fresh() > 0 && fits != c.possible {
 			t.Errorf("coil of %v m, %d joints %v m apart: possible %v", c.coil, c.joints, c.apart, w.Possible())
 		}
 	}
@@ -135,7 +134,7 @@ func TestStripIsConserved(t *testing.T) {
 			w.Good = 1 + r.IntN(20000)
 		case 1:
 			w.Good, w.Apart = 1+r.IntN(20000), 0
-			w.Strip.Kept = w.fresh()*units.Length(1+r.IntN(3))*(1+units.Length(r.IntN(3)-1)*units.Length(math.Pow(10, -2-5*r.Float64()))) - w.Strip.Lost
+			w.Strip.Kept = w.Fresh()*units.Length(1+r.IntN(3))*(1+units.Length(r.IntN(3)-1)*units.Length(math.Pow(10, -2-5*r.Float64()))) - w.Strip.Lost
 		}
 		if !w.Possible() {
 			return
@@ -147,7 +146,7 @@ func TestStripIsConserved(t *testing.T) {
 		if l.Remainder < -1e-6 || l.Remainder > w.Coil.Length || l.Stranded < -1e-6 {
 			c.Fatalf("%+v: remainder %v, stranded %v", w, l.Remainder, l.Stranded)
 		}
-		if got := clerk(&w); got.Coils != l.Coils || got.Jointed != l.Jointed || abs(got.Stranded-l.Stranded) > 0.0005 || abs(got.Remainder-l.Remainder) > 0.0005 {
+		if got := clerk(&w); got.Coils != l.Coils || got.Jointed != l.Jointed || math.Abs(float64(got.Stranded-l.Stranded)) > 0.0005 || math.Abs(float64(got.Remainder-l.Remainder)) > 0.0005 {
 			c.Fatalf("%+v: a clerk finds %+v, the ledger says %+v", w, got, l)
 		}
 		coils := 0
@@ -226,13 +225,5 @@ func TestLargeOrdersTakeNoMoreWork(t *testing.T) {
 	}
 	if n := listed(1); len(s.Blocks) > mostBlocks+1 || n > mostBlocks || !s.More {
 		t.Errorf("%d tubes listed in racks of one, in %d blocks", n, len(s.Blocks))
-	}
-}
-
-func TestFootedNeedsNoGroove(t *testing.T) {
-	o := footed()
-	m := Making{Type: tube.Footed}
-	if m.Taken(&o.Tube) != 0 {
-		t.Error("a plain foot takes nothing from the wall")
 	}
 }
