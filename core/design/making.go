@@ -8,6 +8,8 @@ import (
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/shop"
+	"finwright/core/shop/making"
+	"finwright/core/shop/verdict"
 	"finwright/core/units"
 )
 
@@ -15,15 +17,15 @@ import (
 // the plan of the order on it.
 type Making struct {
 	Shop     *shop.Capability // with what the order states of its own
-	Order    *shop.Order
+	Order    *making.Order
 	Lines    []LineVerdict // in the order of the file
 	Line     *shop.Line    // in use
 	Auto     bool          // the order names no line
 	NoLine   message.Message
-	Verdicts []shop.Verdict // of that line
-	Plan     shop.Plan
-	Schedule *shop.Schedule // nil without a winding
-	Swings   []shop.Swing
+	Verdicts []verdict.Verdict // of that line
+	Plan     making.Plan
+	Schedule *making.Schedule // nil without a winding
+	Swings   []making.Swing
 
 	in   Input
 	heat Heat
@@ -66,13 +68,13 @@ func Make(in Input, h Heat) Making {
 	c := m.Shop
 	for i := range c.Lines {
 		l := &c.Lines[i]
-		m.Lines = append(m.Lines, count(l.Name, shop.Judge(c, l, m.Order)))
+		m.Lines = append(m.Lines, count(l.Name, verdict.Judge(c, l, m.Order)))
 	}
-	m.Plan = shop.Make(c, m.Line, m.Order, nil)
+	m.Plan = making.Make(c, m.Line, m.Order, nil)
 	if s, ok := m.Plan.Schedule(c, shiftsShown); ok {
 		m.Schedule = &s
 	}
-	m.Swings = shop.Sensitivity(c, m.Line, m.Order, nil, swingShare)
+	m.Swings = making.Sensitivity(c, m.Line, m.Order, nil, swingShare)
 	return m
 }
 
@@ -84,17 +86,17 @@ func judge(in Input, h Heat) Making {
 	if i >= 0 {
 		m.Line = &c.Lines[i]
 	} else {
-		m.Line = shop.Choose(&c, m.Order)
+		m.Line = verdict.Choose(&c, m.Order)
 	}
 	if !m.Auto && i < 0 {
 		m.NoLine = message.New("making.no_line", "line", in.Wish.Line, "instead", m.Line.Name)
 	}
-	m.Verdicts = shop.Judge(&c, m.Line, m.Order)
+	m.Verdicts = verdict.Judge(&c, m.Line, m.Order)
 	return m
 }
 
-func count(name string, list []shop.Verdict) LineVerdict {
-	v := LineVerdict{Name: name, State: shop.Worst(list)}
+func count(name string, list []verdict.Verdict) LineVerdict {
+	v := LineVerdict{Name: name, State: verdict.Worst(list)}
 	for _, one := range list {
 		switch one.State {
 		case figure.No:
@@ -129,8 +131,8 @@ func (w *Wish) over(c shop.Capability) shop.Capability {
 }
 
 // order is the design as the shop sees it.
-func (in *Input) order(hottest *units.Temperature) *shop.Order {
-	return &shop.Order{
+func (in *Input) order(hottest *units.Temperature) *making.Order {
+	return &making.Order{
 		Tube: in.Tube, TubeMetal: in.TubeMetal, FinMetal: in.FinMetal, Quantity: in.Job.Quantity,
 		FreeIssue: in.Job.FreeIssue, Spares: in.Job.Spares, LeastWall: in.Wish.LeastWall, Hottest: hottest,
 	}
@@ -169,7 +171,7 @@ func (m *Making) auto() map[string]message.Quantity {
 		"margin":             {Kind: units.Percent, SI: m.Shop.Rates.Margin},
 	}
 	if k := m.Plan.Making; k != nil {
-		out["joints_allowed"] = message.Quantity{Kind: units.Count, SI: float64(shop.JointsAllowed(&k.Joints, m.Order.Tube.Length))}
+		out["joints_allowed"] = message.Quantity{Kind: units.Count, SI: float64(making.JointsAllowed(&k.Joints, m.Order.Tube.Length))}
 	}
 	return out
 }
@@ -202,7 +204,7 @@ func (m *Making) notices() []Notice {
 			out = append(out, Notice{v.State, ruleField[v.Rule], ruleFigure[v.Rule], message.New("making.rule", "rule", message.Key("shop.rule."+v.Rule), "why", v.Why)})
 		}
 	}
-	if m.Plan.Cost != nil && shop.Worst(m.Verdicts) == figure.No {
+	if m.Plan.Cost != nil && verdict.Worst(m.Verdicts) == figure.No {
 		out = append(out, Notice{figure.No, "line", "price_tube", message.New("making.none_to_quote", "line", m.Line.Name)})
 	}
 	return out

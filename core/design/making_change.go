@@ -6,12 +6,12 @@ import (
 
 	"finwright/core/document"
 	"finwright/core/figure"
-	"finwright/core/shop"
+	"finwright/core/shop/verdict"
 	"finwright/core/units"
 )
 
 // Command makes settings in a document, as texts in the units of its system.
-func Command(settings []shop.Setting, s units.System) document.Command {
+func Command(settings []verdict.Setting, s units.System) document.Command {
 	all := document.Command{Op: "all"}
 	for _, one := range settings {
 		text := one.Choice
@@ -55,7 +55,7 @@ func (m *Making) TryChanges(d document.Document) {
 }
 
 // holds tries the change of one verdict.
-func (m *Making) holds(d document.Document, v *shop.Verdict, before map[string]bool) bool {
+func (m *Making) holds(d document.Document, v *verdict.Verdict, before map[string]bool) bool {
 	d, err := document.Edit(d, Command(v.Change, d.Units))
 	if err != nil {
 		return false
@@ -80,7 +80,7 @@ func (m *Making) holds(d document.Document, v *shop.Verdict, before map[string]b
 }
 
 // refusals names what is refused: by the rules of the line, and by the remarks on surface and heat.
-func (m *Making) refusals(verdicts []shop.Verdict) map[string]bool {
+func (m *Making) refusals(verdicts []verdict.Verdict) map[string]bool {
 	out := map[string]bool{}
 	for _, v := range verdicts {
 		if v.State == figure.No {

@@ -12,6 +12,7 @@ import (
 	"finwright/core/material"
 	"finwright/core/proof"
 	"finwright/core/shop"
+	"finwright/core/shop/verdict"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -166,8 +167,8 @@ func TestOfferedChangesHold(t *testing.T) {
 	t.Log(offered, withdrawn)
 }
 
-func changes(m Making) []shop.Verdict {
-	var out []shop.Verdict
+func changes(m Making) []verdict.Verdict {
+	var out []verdict.Verdict
 	for _, v := range m.Verdicts {
 		if v.Change != nil {
 			out = append(out, v)
@@ -176,13 +177,13 @@ func changes(m Making) []shop.Verdict {
 	return out
 }
 
-func find(list []shop.Verdict, rule string) shop.Verdict {
+func find(list []verdict.Verdict, rule string) verdict.Verdict {
 	for _, v := range list {
 		if v.Rule == rule {
 			return v
 		}
 	}
-	return shop.Verdict{}
+	return verdict.Verdict{}
 }
 
 // refused counts what is refused without regard to the line.

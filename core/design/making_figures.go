@@ -5,36 +5,36 @@ import (
 
 	"finwright/core/figure"
 	"finwright/core/message"
-	"finwright/core/shop"
+	"finwright/core/shop/making"
 	"finwright/core/units"
 )
 
-const making = "making" // the section
+const makingSection = "making"
 
 // groups builds the figures of the plan. What a plan lacks is absent with its reason.
 func (m *Making) groups() []Group {
 	p := &m.Plan
 	k := maker{m, p}
 	return []Group{
-		{"buy", making, k.part(shop.TheStrip, p.Ledger != nil, "strip_bought", units.Run, k.buy)},
-		{"coil", making, k.part(shop.TheStrip, p.Ledger != nil, "coil_length", units.Run, k.coil)},
-		{"cutting", making, k.part(shop.TheProgramme, p.Programme != nil, "cut_length", units.Distance, k.cutting)},
-		{"speeds", making, k.part(shop.TheProgramme, p.Speeds != nil, "spindle", units.Spin, k.speeds)},
-		{"hours", making, k.part(shop.TheStrip, p.Time != nil, "line_hours", units.Hours, k.hours)},
-		{"packing", making, append(k.part(shop.TheBundle, p.Bundle != nil, "bundle_tubes", units.Count, k.bundle),
-			k.part(shop.ThePacking, p.Packing != nil, "per_crate", units.Count, k.packing)...)},
-		{"cost", making, k.part(shop.TheCost, p.Cost != nil, "price_tube", units.Cost, k.cost)},
+		{"buy", makingSection, k.part(making.TheStrip, p.Ledger != nil, "strip_bought", units.Run, k.buy)},
+		{"coil", makingSection, k.part(making.TheStrip, p.Ledger != nil, "coil_length", units.Run, k.coil)},
+		{"cutting", makingSection, k.part(making.TheProgramme, p.Programme != nil, "cut_length", units.Distance, k.cutting)},
+		{"speeds", makingSection, k.part(making.TheProgramme, p.Speeds != nil, "spindle", units.Spin, k.speeds)},
+		{"hours", makingSection, k.part(making.TheStrip, p.Time != nil, "line_hours", units.Hours, k.hours)},
+		{"packing", makingSection, append(k.part(making.TheBundle, p.Bundle != nil, "bundle_tubes", units.Count, k.bundle),
+			k.part(making.ThePacking, p.Packing != nil, "per_crate", units.Count, k.packing)...)},
+		{"cost", makingSection, k.part(making.TheCost, p.Cost != nil, "price_tube", units.Cost, k.cost)},
 	}
 }
 
 // maker makes figures from a plan.
 type maker struct {
 	*Making
-	p *shop.Plan
+	p *making.Plan
 }
 
 // part returns a part's figures, or its main one with the reason why there is none.
-func (k maker) part(part shop.Part, there bool, main string, kind units.Kind, list func() []figure.Figure) []figure.Figure {
+func (k maker) part(part making.Part, there bool, main string, kind units.Kind, list func() []figure.Figure) []figure.Figure {
 	if there {
 		return list()
 	}
@@ -42,8 +42,8 @@ func (k maker) part(part shop.Part, there bool, main string, kind units.Kind, li
 }
 
 // why says why a part is absent: by its own reason, or by that of the part it waits for.
-func (k maker) why(part shop.Part) message.Message {
-	for _, p := range []shop.Part{part, shop.TheProgramme, shop.TheStrip} {
+func (k maker) why(part making.Part) message.Message {
+	for _, p := range []making.Part{part, making.TheProgramme, making.TheStrip} {
 		if why, ok := k.p.Absent[p]; ok {
 			return why
 		}
@@ -125,7 +125,7 @@ func (k maker) coil() []figure.Figure {
 }
 
 // otherCoil returns the first possible coil after the one in use, which is the first possible of all.
-func (k maker) otherCoil() (*shop.CoilOption, bool) {
+func (k maker) otherCoil() (*making.CoilOption, bool) {
 	inUse := true
 	for i := range k.p.Coils {
 		if !k.p.Coils[i].Possible {
@@ -173,7 +173,7 @@ func (k maker) cutting() []figure.Figure {
 		fig("tolerable", units.Percent, g.Tolerable, "", "tolerable", along("δ", k.Shop.Placing.Tolerance), along("L_e", g.Reach)),
 	}
 	for _, z := range g.Zones {
-		if z.Kind == shop.Finned {
+		if z.Kind == making.Finned {
 			list = append(list, fig("strip_back", units.Distance, float64(z.Stripped.Length()), "", "strip_back", arg("N_d", units.Count, z.Spell.RunDown), arg("n", units.FinCount, float64(t.Fin.Count))))
 			break
 		}
@@ -184,7 +184,7 @@ func (k maker) cutting() []figure.Figure {
 			fig("mill_tubes", units.Count, float64(s.Tubes), figure.WholeOrder, "mill_tubes", k.made(), number("n_p", s.PerTube)),
 			fig("offcut", units.Run, float64(s.Offcut), figure.WholeOrder, "offcut", number("N_b", s.Tubes), along("L_st", s.Stock), k.made(), along("L_cut", s.Cut), run("k_f", s.Kerf)))
 	}
-	return append(list, figure.Figure{ID: "mill_tubes", Kind: units.Count, State: figure.Plain, Absent: k.why(shop.TheSawing)})
+	return append(list, figure.Figure{ID: "mill_tubes", Kind: units.Count, State: figure.Plain, Absent: k.why(making.TheSawing)})
 }
 
 // speedSymbol names each limit of the spindle in its formula.
@@ -215,13 +215,13 @@ func (k maker) hours() []figure.Figure {
 	o, w, crew := k.p.Time, k.p.Winding, &k.Shop.Crew
 	productive := share("ε", crew.Efficiency)
 	clock := took("H", o.Clock)
-	running := o.Productive() - o.Line[shop.SettingUp] - o.Line[shop.Checking]
+	running := o.Productive() - o.Line[making.SettingUp] - o.Line[making.Checking]
 	return []figure.Figure{
 		fig("tube_time", units.Time, float64(o.Tube.Total()), figure.PerTube, "tube_time", took("τ_w", o.Tube.Wind), took("τ_j", o.Tube.Jog), took("τ_s", o.Tube.Secure), took("τ_l", o.Tube.Load)),
-		fig("set_up_time", units.Time, float64(o.Line[shop.SettingUp]+o.Line[shop.Checking]), figure.WholeOrder, "set_up_time", took("τ_u", o.Line[shop.SettingUp]), took("τ_c", o.Line[shop.Checking])),
+		fig("set_up_time", units.Time, float64(o.Line[making.SettingUp]+o.Line[making.Checking]), figure.WholeOrder, "set_up_time", took("τ_u", o.Line[making.SettingUp]), took("τ_c", o.Line[making.Checking])),
 		fig("coil_interval", units.Time, float64(o.PerCoil), "", "coil_interval", took("τ_T", o.Tube.Total()), arg("n_c", units.Factor, w.TubesPerCoil()), took("τ_x", w.Coil.Change), productive),
-		fig("line_hours", units.Hours, float64(o.Clock), figure.WholeOrder, "line_hours", took("τ_u", o.Line[shop.SettingUp]), took("τ_c", o.Line[shop.Checking]),
-			took("τ_f", o.Line[shop.Finning]), took("τ_x", o.Line[shop.CoilChange]), took("τ_r", o.Line[shop.RackChange]), productive),
+		fig("line_hours", units.Hours, float64(o.Clock), figure.WholeOrder, "line_hours", took("τ_u", o.Line[making.SettingUp]), took("τ_c", o.Line[making.Checking]),
+			took("τ_f", o.Line[making.Finning]), took("τ_x", o.Line[making.CoilChange]), took("τ_r", o.Line[making.RackChange]), productive),
 		fig("shifts", units.Factor, o.Shifts, figure.WholeOrder, "shifts", clock, took("H_s", crew.Shift)),
 		fig("tubes_shift", units.Factor, o.PerShift, "", "tubes_shift", k.made(), took("H_s", crew.Shift), productive, took("τ_R", running)),
 		fig("saw_hours", units.Hours, float64(o.Saw), figure.WholeOrder, "saw_hours", arg("n_cut", units.Count, math.Round(float64(o.Saw/k.Shop.Cutting.Time))), took("τ_1", k.Shop.Cutting.Time)),

@@ -4,7 +4,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/material"
 	"finwright/core/message"
-	"finwright/core/shop"
+	"finwright/core/shop/verdict"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -71,7 +71,7 @@ func forming(t tube.FinType) material.Forming {
 // formed is what the shop says of one measure of the fin's shape.
 type formed struct {
 	field, figure string
-	verdict       shop.Verdict
+	verdict       verdict.Verdict
 }
 
 // forming holds the fin against what its metal bears in the shop; nothing is judged without one. Making says the same of it.
@@ -79,7 +79,7 @@ func (in *Input) forming() []formed {
 	if in.Shop == nil {
 		return nil
 	}
-	stretch, tip := shop.JudgeForming(in.Shop, in.order(nil))
+	stretch, tip := verdict.JudgeForming(in.Shop, in.order(nil))
 	return []formed{{"fin_height", "stretch", stretch}, {"strip_thickness", "tip_thickness", tip}}
 }
 

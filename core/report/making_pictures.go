@@ -9,12 +9,12 @@ import (
 	"finwright/core/drawing"
 	"finwright/core/drawing/ink"
 	"finwright/core/message"
-	"finwright/core/shop"
+	"finwright/core/shop/making"
 	"finwright/core/units"
 )
 
-var zoneKind = map[shop.ZoneKind]drawing.ZoneKind{
-	shop.Trim: drawing.CutAway, shop.PlainEnd: drawing.BareZone, shop.BareSpan: drawing.BareZone, shop.Finned: drawing.FinnedZone,
+var zoneKind = map[making.ZoneKind]drawing.ZoneKind{
+	making.Trim: drawing.CutAway, making.PlainEnd: drawing.BareZone, making.BareSpan: drawing.BareZone, making.Finned: drawing.FinnedZone,
 }
 
 // whole is the tube over its whole length, finished and as cut.
@@ -33,9 +33,9 @@ func (w Writer) whole(m *design.Making, width float64) (drawing.Scene, bool) {
 		length := message.Quantity{Kind: units.Distance, SI: float64(z.Finished.Length())}
 		turns := message.New("making.turns", "turns", message.Quantity{Kind: units.Count, SI: z.Turns})
 		switch z.Kind {
-		case shop.Finned:
+		case making.Finned:
 			zone.Label, zone.Brief = w.say(message.New("making.finned", "length", length, "turns", turns)), w.say(turns)
-		case shop.BareSpan:
+		case making.BareSpan:
 			zone.Label = w.say(message.New("making.bare", "length", length))
 		}
 		if zone.To > zone.From {
@@ -46,8 +46,8 @@ func (w Writer) whole(m *design.Making, width float64) (drawing.Scene, bool) {
 }
 
 // activityFilling tells activities apart.
-var activityFilling = map[shop.Activity]drawing.Filling{
-	shop.SettingUp: drawing.Rising, shop.Checking: drawing.Falling, shop.Finning: drawing.Blank, shop.CoilChange: drawing.Solid, shop.RackChange: drawing.HalfSolid,
+var activityFilling = map[making.Activity]drawing.Filling{
+	making.SettingUp: drawing.Rising, making.Checking: drawing.Falling, making.Finning: drawing.Blank, making.CoilChange: drawing.Solid, making.RackChange: drawing.HalfSolid,
 }
 
 // schedule is the order over its first shifts.
@@ -60,7 +60,7 @@ func (w Writer) schedule(m *design.Making, width float64) (drawing.Scene, bool) 
 	for i := range m.Schedule.Shifts {
 		c.Rows = append(c.Rows, w.say(message.New("making.shift", "number", i+1)))
 	}
-	seen := map[shop.Activity]bool{}
+	seen := map[making.Activity]bool{}
 	for _, b := range m.Schedule.Blocks {
 		one := drawing.ChartBar{Row: b.Shift, From: hours(b.From), To: hours(b.To), Filling: activityFilling[b.Activity]}
 		if b.Tubes > 0 {
@@ -69,7 +69,7 @@ func (w Writer) schedule(m *design.Making, width float64) (drawing.Scene, bool) 
 		c.Bars = append(c.Bars, one)
 		seen[b.Activity] = true
 	}
-	for _, a := range shop.Activities {
+	for _, a := range making.Activities {
 		if seen[a] {
 			c.Legend = append(c.Legend, drawing.ChartKey{Filling: activityFilling[a], Text: w.Texts.Text("shop.activity." + string(a))})
 		}
@@ -133,8 +133,8 @@ func (w Writer) swings(m *design.Making, width float64) (drawing.Scene, bool) {
 		return drawing.Scene{}, false
 	}
 	list := slices.Clone(m.Swings)
-	reach := func(s shop.Swing) float64 { return math.Abs(float64(s.High - s.Low)) }
-	slices.SortStableFunc(list, func(a, b shop.Swing) int { return cmp.Compare(reach(b), reach(a)) })
+	reach := func(s making.Swing) float64 { return math.Abs(float64(s.High - s.Low)) }
+	slices.SortStableFunc(list, func(a, b making.Swing) int { return cmp.Compare(reach(b), reach(a)) })
 	base := float64(m.Plan.Cost.PerTube)
 	c := drawing.Swings{Base: base, Down: w.Texts.Text("making.lower"), Up: w.Texts.Text("making.higher")}
 	for _, s := range list {

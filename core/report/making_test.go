@@ -32,7 +32,7 @@ func made(t *testing.T, d document.Document) (Making, design.Result, design.Maki
 	return Writer{Texts: message.English(), System: d.Units}.Making(&m, Room{Wide: 1100, Card: 270}), res, m
 }
 
-func verdict(t *testing.T, m Making, rule string) Verdict {
+func verdictOf(t *testing.T, m Making, rule string) Verdict {
 	t.Helper()
 	for _, v := range m.Verdicts {
 		if v.Rule == rule {
@@ -59,7 +59,7 @@ func TestOfferedChangesMakeTheirRuleGood(t *testing.T) {
 			d := edited(t, pairs...)
 			d.Units = system
 			m, _, _ := made(t, d)
-			v := verdict(t, m, rule)
+			v := verdictOf(t, m, rule)
 			if v.State == figure.Good || v.Change == nil {
 				if rule != "plain_end_b" { // the trim of the shipped shop may hold the run-down
 					t.Errorf("%s in %s is %s, change %v", rule, system, v.State, v.Change)
@@ -71,7 +71,7 @@ func TestOfferedChangesMakeTheirRuleGood(t *testing.T) {
 				t.Fatal(err)
 			}
 			m, _, _ = made(t, d)
-			if got := verdict(t, m, rule); got.State != figure.Good {
+			if got := verdictOf(t, m, rule); got.State != figure.Good {
 				t.Errorf("%s in %s after %q is %s: %s", rule, system, v.Change.Text, got.State, got.Why)
 			}
 		}
@@ -93,7 +93,7 @@ func TestSpansAreChangedTogether(t *testing.T) {
 		}
 	}
 	m, _, _ := made(t, d)
-	v := verdict(t, m, "span_width")
+	v := verdictOf(t, m, "span_width")
 	if v.State != figure.No || v.Change == nil || len(v.Change.Command.Commands) != 2 {
 		t.Fatalf("%+v", v)
 	}
@@ -102,7 +102,7 @@ func TestSpansAreChangedTogether(t *testing.T) {
 		t.Fatal(err)
 	}
 	m, _, _ = made(t, d)
-	if got := verdict(t, m, "span_width"); got.State != figure.Good {
+	if got := verdictOf(t, m, "span_width"); got.State != figure.Good {
 		t.Errorf("after %q: %+v", v.Change.Text, got)
 	}
 }

@@ -11,7 +11,8 @@ import (
 	"finwright/core/drawing"
 	"finwright/core/figure"
 	"finwright/core/message"
-	"finwright/core/shop"
+	"finwright/core/shop/making"
+	"finwright/core/shop/verdict"
 	"finwright/core/units"
 )
 
@@ -101,7 +102,7 @@ func (w Writer) lineText(l design.LineVerdict) string {
 // gravity orders verdicts: what hinders first, what could not be judged last.
 var gravity = map[figure.State]int{figure.No: 0, figure.Watch: 1, figure.Good: 2, figure.Plain: 3}
 
-func (w Writer) verdicts(list []shop.Verdict) []Verdict {
+func (w Writer) verdicts(list []verdict.Verdict) []Verdict {
 	out := make([]Verdict, 0, len(list))
 	for _, v := range list {
 		row := Verdict{Rule: v.Rule, Label: w.Texts.Text("shop.rule." + v.Rule), State: v.State, Mark: w.mark(v.State), Why: w.say(v.Why), Change: w.change(v.Change)}
@@ -121,7 +122,7 @@ func (w Writer) verdicts(list []shop.Verdict) []Verdict {
 }
 
 // change puts settings in words and in one command.
-func (w Writer) change(settings []shop.Setting) *Change {
+func (w Writer) change(settings []verdict.Setting) *Change {
 	if settings == nil {
 		return nil
 	}
@@ -157,7 +158,7 @@ func (w Writer) cautions(m *design.Making) []string {
 	if p.Packing != nil {
 		add(p.Packing.Warnings...)
 	}
-	for _, part := range []shop.Part{shop.TheProgramme, shop.TheStrip, shop.ThePacking, shop.TheBundle, shop.TheCost} {
+	for _, part := range []making.Part{making.TheProgramme, making.TheStrip, making.ThePacking, making.TheBundle, making.TheCost} {
 		add(p.Absent[part])
 	}
 	slices.Sort(out)

@@ -15,6 +15,13 @@ import (
 	"finwright/core/units"
 )
 
+func near(t testing.TB, name string, got, want, rtol float64) {
+	t.Helper()
+	if !(math.Abs(got-want) <= rtol*math.Abs(want)) {
+		t.Errorf("%s = %.9g, want %.9g within %.1g", name, got, want, rtol)
+	}
+}
+
 // edit changes values of a capability by path, which must all be accepted.
 func edit(t testing.TB, c Capability, changes ...string) Capability {
 	t.Helper()

@@ -1,19 +1,7 @@
+// Package shop holds what a shop can do and what its work costs, a Capability, and the
+// file that it is kept in. What is planned with one stands in the package making, what
+// its lines take in the package verdict.
+//
+// Most figures of the trade have no published source; a doc comment says so ("common
+// practice, no source", "engineering judgement, editable", "from memory").
 package shop
-
-import (
-	"finwright/core/material"
-	"finwright/core/tube"
-	"finwright/core/units"
-)
-
-// Order is what is to be made.
-type Order struct {
-	Tube      tube.Tube
-	TubeMetal material.Metal
-	FinMetal  material.Metal
-	Quantity  int
-	FreeIssue bool               // the customer supplies the tubes
-	Spares    int                // further tubes that the customer supplies
-	LeastWall units.Length       // below groove or knurl, for pressure and corrosion; 0 if not stated
-	Hottest   *units.Temperature // of the metal in any case, nil if not stated
-}

@@ -19,6 +19,7 @@ import (
 	"finwright/core/proof"
 	"finwright/core/report"
 	"finwright/core/shop"
+	"finwright/core/shop/making"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -377,7 +378,7 @@ func finite(t testing.TB, path string, v reflect.Value) {
 		}
 	case reflect.Struct:
 		for i := range v.NumField() {
-			if f := v.Type().Field(i); f.IsExported() && f.Type != reflect.TypeFor[*shop.Line]() && f.Type != reflect.TypeFor[*shop.Order]() && f.Type != reflect.TypeFor[*shop.Making]() {
+			if f := v.Type().Field(i); f.IsExported() && f.Type != reflect.TypeFor[*shop.Line]() && f.Type != reflect.TypeFor[*making.Order]() && f.Type != reflect.TypeFor[*shop.Making]() {
 				finite(t, path+"."+f.Name, v.Field(i))
 			}
 		}

@@ -24,7 +24,7 @@ type made struct {
 	}
 }
 
-func making(t *testing.T, d document.Document, shop string) made {
+func askMaking(t *testing.T, d document.Document, shop string) made {
 	t.Helper()
 	var got made
 	args := map[string]any{"document": d, "commands": nil, "sheet": area, "section": "making", "shop": shop, "room": map[string]any{"wide": 1100, "card": 270}}
@@ -36,7 +36,7 @@ func making(t *testing.T, d document.Document, shop string) made {
 
 // Judging and planning belong to the section Making alone: elsewhere nobody pays for them.
 func TestOnlyMakingIsPlanned(t *testing.T) {
-	got := making(t, cases.First(), "")
+	got := askMaking(t, cases.First(), "")
 	if got.View.Making == nil || len(got.View.Making.Verdicts) < 20 || len(got.View.Making.Pictures) != 5 {
 		t.Errorf("%+v", got.View.Making)
 	}
@@ -68,7 +68,7 @@ func TestShopComesWithTheCall(t *testing.T) {
 	change("currency", "CHF")
 	change("rates/margin", "0 %")
 	price := func(shop string) report.Figure {
-		for _, g := range making(t, cases.First(), shop).View.Groups {
+		for _, g := range askMaking(t, cases.First(), shop).View.Groups {
 			for _, f := range g.Figures {
 				if f.ID == "price_tube" {
 					return f

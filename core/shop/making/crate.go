@@ -1,0 +1,122 @@
+package making
+
+import (
+	"math"
+
+	"finwright/core/message"
+	"finwright/core/shop"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// Layer is one layer of tubes in a crate.
+type Layer struct {
+	Tubes int
+	First units.Length // centre of the first tube, from the left side
+	Level units.Length // of the centres, above the floor
+}
+
+// Packing is how an order is crated, lifted and loaded.
+type Packing struct {
+	Layers    []Layer // of a full crate
+	Pitch     units.Length
+	Separator units.Length // between layers; 0 where they nest
+	PerCrate  int
+	Room      int // tubes that the crate holds by its size
+	Crates    int
+	Last      int        // tubes in the last crate
+	Net       units.Mass // of a full crate
+	Gross     units.Mass
+	Order     units.Mass // gross
+	Trucks    int
+	Slings    Interval // from each end of the load
+	Saddles   Interval // plain ends that carry the load, their lengths
+	ByMass    bool     // a mass limit fills the crate before its size does
+	Warnings  []message.Message
+}
+
+// Pack fills crates. The load stands tip on tip, so the pitch is the fin OD.
+// Without separators layers nest at sqrt(3)/2 of it and every second one is shifted
+// by half a pitch; with them nothing nests.
+//
+// Valid: tubes > 0.
+// Source: common practice from memory and engineering judgement, editable; plane geometry.
+func Pack(k *shop.Crate, t *tube.Tube, tubes int) (p Packing, why message.Message) {
+	if t.Length+k.Clearance > k.Length*(1+shop.Slack) {
+		return p, message.New("shop.why.crate_short", "length", along(t.Length+k.Clearance), "crate", along(k.Length))
+	}
+	layers := fill(k, t.FinOD())
+	one := float64(t.Weight())
+	limit := float64(min(k.Mass, k.Crane, k.Payload))
+	most := int(math.Floor(limit/(one*(1+k.Tare)) + shop.Slack))
+	room := 0
+	for _, l := range layers {
+		room += l.Tubes
+	}
+	switch {
+	case room == 0:
+		return p, message.New("shop.why.crate_small", "fin", message.Of(units.Diameter, t.FinOD()))
+	case most == 0:
+		return p, message.New("shop.why.crate_heavy", "mass", message.Of(units.Weight, one*(1+k.Tare)), "limit", message.Of(units.Weight, limit))
+	}
+	p = Packing{Pitch: t.FinOD(), Separator: k.Separator, Room: room, ByMass: most < room}
+	p.PerCrate = min(room, most, tubes)
+	p.Layers = keep(layers, p.PerCrate)
+	p.Crates = (tubes + p.PerCrate - 1) / p.PerCrate
+	p.Last = tubes - (p.Crates-1)*p.PerCrate
+	p.Net = units.Mass(one * float64(p.PerCrate))
+	p.Gross = p.Net * units.Mass(1+k.Tare)
+	p.Order = units.Mass(one * float64(tubes) * (1 + k.Tare))
+	perTruck := max(1, int(math.Floor(float64(k.Payload/p.Gross)+shop.Slack)))
+	p.Trucks = (p.Crates + perTruck - 1) / perTruck
+	p.Slings = Interval{t.Length * units.Length(k.Slings.Low), t.Length * units.Length(k.Slings.High)}
+	p.Saddles = Interval{t.PlainA, t.PlainB}
+	if min(t.PlainA, t.PlainB) < leastSaddle {
+		p.Warnings = append(p.Warnings, message.New("shop.why.saddle", "end", along(min(t.PlainA, t.PlainB)), "least", along(leastSaddle)))
+	}
+	return p, message.Message{}
+}
+
+// leastSaddle is the plain end that a saddle needs.
+//
+// Source: engineering judgement.
+const leastSaddle = 25 * units.Millimetre
+
+// fill returns the layers that the crate's section holds.
+func fill(k *shop.Crate, df units.Length) []Layer {
+	nests := k.Separator == 0
+	step := df + k.Separator
+	if nests {
+		step = df * units.Length(math.Sqrt(3)/2)
+	}
+	across := int(math.Floor(float64(k.Width/df) + shop.Slack))
+	spare := k.Width - units.Length(across)*df
+	layers := make([]Layer, 0, 1+int(max(0, k.Height-df)/step))
+	for level := df / 2; level+df/2 <= k.Height*(1+shop.Slack); level += step {
+		l := Layer{Tubes: across, First: df / 2, Level: level}
+		if nests && len(layers)%2 == 1 {
+			l.First = df
+			if spare < df/2*(1-shop.Slack) {
+				l.Tubes--
+			}
+		}
+		if l.Tubes <= 0 {
+			break
+		}
+		layers = append(layers, l)
+	}
+	return layers
+}
+
+// keep cuts layers down to those that n tubes fill, from the floor up.
+func keep(layers []Layer, n int) []Layer {
+	for i := range layers {
+		layers[i].Tubes = min(layers[i].Tubes, n)
+		if n -= layers[i].Tubes; n == 0 {
+			return layers[:i+1]
+		}
+	}
+	return layers
+}
+
+func along(l units.Length) message.Quantity { return message.Of(units.Distance, l) }

@@ -1,0 +1,119 @@
+package making
+
+import (
+	"math"
+
+	"finwright/core/message"
+	"finwright/core/shop"
+	"finwright/core/units"
+)
+
+// TubeFeed returns the speed of the tube through the machine, spindle over fins per length.
+//
+// Valid: count > 0.
+// Source: one turn of the spindle lays one fin.
+func TubeFeed(spindle units.Rotation, count units.PerLength) units.Speed {
+	return units.Speed(float64(spindle) / count.PerMetre())
+}
+
+// StripSpeed returns the speed at which strip runs on, spindle times pi d.
+//
+// Valid: any.
+// Source: the strip's neutral line lies at the tube, common practice, no source.
+func StripSpeed(spindle units.Rotation, od units.Length) units.Speed {
+	return units.Speed(float64(spindle) * math.Pi * float64(od))
+}
+
+// RollingPower returns what the drive must give to roll strip at a speed.
+//
+//	P = idle + u w t v
+//
+// Valid: steady running.
+// Source: work per volume u of strip: engineering judgement, editable.
+func RollingPower(idle units.Power, work units.Stress, width, thickness units.Length, strip units.Speed) units.Power {
+	return idle + units.Power(float64(work)*float64(width)*float64(thickness)*float64(strip))
+}
+
+// SpeedLimit is one thing that bounds the spindle. Its name is the text "shop.speed.<id>".
+type SpeedLimit struct {
+	ID      string // "spindle", "strip_speed" or "drive"
+	Spindle units.Rotation
+}
+
+// Speeds is how fast an order runs on a line in steady work.
+type Speeds struct {
+	Spindle units.Rotation
+	Feed    units.Speed
+	Strip   units.Speed
+	Power   *units.Power // nil if nothing is known of the metal
+	Limits  []SpeedLimit
+	Binding string  // ID of the lowest limit
+	RunUp   float64 // [turns/s2]
+	RunDown float64 // [turns/s2]
+	Note    message.Message
+}
+
+// Run returns the speeds of an order: the lowest of what spindle, strip speed
+// and drive allow, the first two cut back for a metal that winds slower.
+//
+// Valid: the line makes the type.
+// Source: common practice, no source, for the kinds of limit; their figures are the capability's.
+func Run(c *shop.Capability, l *shop.Line, m *shop.Making, o *Order) Speeds {
+	t := &o.Tube
+	turn := math.Pi * float64(t.OD)
+	share := 1.0
+	f, known := c.FormingOf(o.FinMetal.Kind)
+	if known {
+		share = f.SpeedShare
+	}
+	s := Speeds{
+		Limits: []SpeedLimit{
+			{"spindle", m.Spindle * units.Rotation(share)},
+			{"strip_speed", units.Rotation(float64(l.StripSpeed) * share / turn)},
+		},
+		RunUp:   float64(m.Spindle) / float64(l.RunUp),
+		RunDown: float64(m.Spindle) / float64(l.RunDown),
+	}
+	if known {
+		perTurn := float64(RollingPower(0, f.Work, t.StripWidth(), t.Fin.Strip, units.Speed(turn))) // J
+		s.Limits = append(s.Limits, SpeedLimit{"drive", units.Rotation(float64(l.Drive-l.Idle) / perTurn)})
+	} else {
+		s.Note = message.New("shop.why.no_forming", "metal", o.FinMetal.Name())
+	}
+	s.Spindle, s.Binding = s.Limits[0].Spindle, s.Limits[0].ID
+	for _, limit := range s.Limits[1:] {
+		if limit.Spindle < s.Spindle {
+			s.Spindle, s.Binding = limit.Spindle, limit.ID
+		}
+	}
+	s.Feed, s.Strip = TubeFeed(s.Spindle, t.Fin.Count), StripSpeed(s.Spindle, t.OD)
+	if known {
+		p := RollingPower(l.Idle, f.Work, t.StripWidth(), t.Fin.Strip, s.Strip)
+		s.Power = &p
+	}
+	return s
+}
+
+// Spell is one zone: how the spindle runs up, winds and runs down.
+type Spell struct {
+	Peak    units.Rotation // reached
+	Time    units.Duration
+	RunDown float64 // [turns] wound after the zone's end and stripped back
+}
+
+// Wind returns how a zone of so many turns runs. The spindle runs up within the
+// zone, its stop is given at the zone's end, and the turns of the run-down are lost.
+//
+//	peak = min(spindle, sqrt(2 up turns)); run-down = peak2/(2 down)
+//
+// Valid: turns > 0.
+// Source: uniform acceleration.
+func (s *Speeds) Wind(turns float64) Spell {
+	peak := min(float64(s.Spindle), math.Sqrt(2*s.RunUp*turns))
+	steady := max(0, turns-peak*peak/(2*s.RunUp))
+	return Spell{
+		Peak:    units.Rotation(peak),
+		Time:    units.Duration(peak/s.RunUp + steady/peak + peak/s.RunDown),
+		RunDown: peak * peak / (2 * s.RunDown),
+	}
+}

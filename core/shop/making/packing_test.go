@@ -1,0 +1,195 @@
+package making
+
+import (
+	"math"
+	"testing"
+
+	"finwright/core/proof"
+	"finwright/core/shop"
+	"finwright/core/units"
+)
+
+// Common practice, no source: a hexagonal mill bundle of 91 tubes of 1 or 1.25 in
+// OD, 11 across, fits 15.5 in wide by 13 in high.
+func TestMillBundle(t *testing.T) {
+	opening := shop.Bundle{Width: 15.5 * units.Inch, Height: 13 * units.Inch}
+	for _, od := range []units.Length{1 * units.Inch, 1.25 * units.Inch} {
+		b := Hexagon(od, 5)
+		if b.Tubes != 91 || b.Across != 11 || !b.Fits(opening) {
+			t.Errorf("%v in: %+v", od.Inches(), b)
+		}
+	}
+	if b, ok := LargestHexagon(1.25*units.Inch, opening); !ok || b.Tubes != 91 {
+		t.Errorf("the largest of 1.25 in: %+v", b)
+	}
+	if _, ok := LargestHexagon(0.5, opening); ok {
+		t.Error("a tube of half a metre passes")
+	}
+}
+
+// The count of a hexagon by walking its ranks: from k + 1 tubes up to 2 k + 1 and back.
+func TestHexagonByRanks(t *testing.T) {
+	for k := range 12 {
+		n := 2*k + 1
+		for rank := k + 1; rank <= 2*k; rank++ {
+			n += 2 * rank
+		}
+		if got := Hexagon(0.0254, k); got.Tubes != n {
+			t.Errorf("%d rings: %d tubes, ranks give %d", k, got.Tubes, n)
+		}
+	}
+}
+
+// Hand calculation: fins of 57.15 mm in a crate 1100 x 900 mm. Nineteen lie side
+// by side (1085.85 mm) and a shifted layer loses one, as 14.15 mm are spare. Nested, the
+// step is 49.49 mm: 18 layers; with 4 mm separators it is 61.15 mm: 14 layers.
+func TestCrateByHand(t *testing.T) {
+	k := shop.House().Crate
+	nested := k
+	nested.Separator = 0
+	for _, c := range []struct {
+		crate  shop.Crate
+		layers int
+		tubes  int
+	}{{nested, 18, 9*19 + 9*18}, {k, 14, 14 * 19}} {
+		layers := fill(&c.crate, 0.05715)
+		n := 0
+		for _, l := range layers {
+			n += l.Tubes
+		}
+		if len(layers) != c.layers || n != c.tubes {
+			t.Errorf("%d layers with %d tubes, want %d with %d", len(layers), n, c.layers, c.tubes)
+		}
+	}
+}
+
+// Fins of 50 mm, four across: 30 mm to spare give a shifted layer room for all, 20 mm do not.
+func TestShiftedLayerLosesOneOnlyIfItMust(t *testing.T) {
+	for width, want := range map[units.Length]int{0.23: 4, 0.22: 3} {
+		if got := fill(&shop.Crate{Width: width, Height: 0.2}, 0.05)[1].Tubes; got != want {
+			t.Errorf("crate %v m wide: %d tubes in the second layer, want %d", width, got, want)
+		}
+	}
+}
+
+func TestPackedTubesDoNotOverlap(t *testing.T) {
+	proof.Proof{Share: 30, Full: 3000, Seed: 15}.Run(t, func(t *proof.Case) {
+		r := t.Rand
+		k := shop.House().Crate
+		k.Separator = units.Length(r.IntN(2)) * 0.004
+		k.Width, k.Height = units.Length(0.2+r.Float64()), units.Length(0.2+r.Float64())
+		df := units.Length(0.02 + 0.08*r.Float64())
+		type point struct{ x, y float64 }
+		var all []point
+		for _, l := range fill(&k, df) {
+			for i := range l.Tubes {
+				p := point{float64(l.First + units.Length(i)*df), float64(l.Level)}
+				if p.x < float64(df)/2-1e-9 || p.x > float64(k.Width-df/2)+1e-9 || p.y > float64(k.Height-df/2)+1e-9 {
+					t.Fatalf("a tube at %v leaves the crate %v x %v", p, k.Width, k.Height)
+				}
+				for _, q := range all[max(0, len(all)-80):] {
+					if math.Hypot(p.x-q.x, p.y-q.y) < float64(df)*(1-1e-9) {
+						t.Fatalf("tubes at %v and %v overlap", p, q)
+					}
+				}
+				all = append(all, p)
+			}
+		}
+	})
+}
+
+func TestPackKeepsItsLimits(t *testing.T) {
+	proof.Proof{Share: 60, Full: 10000, Seed: 17}.Run(t, func(t *proof.Case) {
+		r := t.Rand
+		k, o := shop.House().Crate, footed()
+		o.Tube.Length = units.Length(1 + 14*r.Float64())
+		n := 1 + r.IntN(2000)
+		p, why := Pack(&k, &o.Tube, n)
+		if !why.None() {
+			t.Fatalf("no packing: %v", why)
+		}
+		sum := 0
+		for _, l := range p.Layers {
+			sum += l.Tubes
+		}
+		if sum != p.PerCrate || (p.Crates-1)*p.PerCrate+p.Last != n || p.Last < 1 || p.Last > p.PerCrate {
+			t.Fatalf("%d tubes: %+v", n, p)
+		}
+		if p.Gross > k.Mass || p.Gross > k.Crane || float64(p.Order) > float64(p.Trucks)*float64(k.Payload) {
+			t.Fatalf("over a limit: %+v", p)
+		}
+		near(t, "order", float64(p.Order), float64(n)*float64(o.Tube.Weight())*1.12, 1e-12)
+		proof.Finite(t, "packing", p)
+	})
+}
+
+// The most layers that the ranges allow: the lowest fin on the thinnest tube, nested in the highest crate.
+func TestLayersAreCounted(t *testing.T) {
+	k := shop.House().Crate
+	k.Width, k.Height, k.Separator = 20, 20, 0
+	if n := len(fill(&k, 0.008)); n != 1+int((20-0.008)/(0.008*math.Sqrt(3)/2)) {
+		t.Errorf("%d layers", n)
+	}
+	if b, ok := LargestHexagon(0.006, shop.Bundle{Width: 20, Height: 20}); !ok || !b.Fits(shop.Bundle{Width: 20, Height: 20}) || Hexagon(0.006, b.Across/2+1).Fits(shop.Bundle{Width: 20, Height: 20}) {
+		t.Errorf("%+v", b)
+	}
+}
+
+// By a second route: mill tube by mill tube.
+func TestSawByMillTubes(t *testing.T) {
+	proof.Proof{Share: 500, Full: 20000, Seed: 21}.Run(t, func(c *proof.Case) {
+		r := c.Rand
+		cut := &shop.Cutting{Stock: []units.Length{units.Length(1 + 17*r.Float64())}, Kerf: 0.0025}
+		if r.IntN(3) == 0 {
+			cut.Stock[0] = 12.0025 // whole pieces and their kerfs, and not one too many
+		}
+		piece, pieces := units.Length(0.5+5*r.Float64()), 1+r.IntN(3000)
+		if r.IntN(3) == 0 {
+			piece = 3.998333333333333
+		}
+		s, ok := Saw(cut, piece, pieces)
+		if !ok {
+			if piece <= cut.Stock[0] {
+				c.Fatalf("nothing is cut from %v", cut.Stock)
+			}
+			return
+		}
+		var kerf, offcut units.Length
+		tubes := 0
+		for left := pieces; left > 0; tubes++ {
+			rest := cut.Stock[0]
+			for n := 0; left > 0 && rest >= piece*(1-1e-9); n++ {
+				rest -= piece
+				left--
+				taken := min(cut.Kerf, max(0, rest))
+				kerf, rest = kerf+taken, rest-taken
+			}
+			offcut += max(0, rest)
+		}
+		if tubes != s.Tubes || math.Abs(float64(kerf-s.Kerf)) > 1e-6 || math.Abs(float64(offcut-s.Offcut)) > 1e-6 {
+			c.Fatalf("%v from %v: %d tubes, %v of kerf, %v left over; %+v", piece, cut.Stock, tubes, kerf, offcut, s)
+		}
+	})
+}
+
+func TestPackRefuses(t *testing.T) {
+	k, o := shop.House().Crate, footed()
+	for _, c := range []struct {
+		key    string
+		change func(*shop.Crate, *Order)
+	}{
+		{"shop.why.crate_short", func(_ *shop.Crate, o *Order) { o.Tube.Length = 15.5 }},
+		{"shop.why.crate_small", func(k *shop.Crate, _ *Order) { k.Width = 0.05 }},
+		{"shop.why.crate_heavy", func(k *shop.Crate, _ *Order) { k.Crane = 10 }},
+	} {
+		k, o := k, o
+		c.change(&k, &o)
+		if _, why := Pack(&k, &o.Tube, 10); why.Key != c.key {
+			t.Errorf("%q, want %s", why.Key, c.key)
+		}
+	}
+	o.Tube.PlainB = 0.01
+	if p, _ := Pack(&k, &o.Tube, 10); len(p.Warnings) != 1 {
+		t.Error("no warning of a plain end too short for a saddle")
+	}
+}

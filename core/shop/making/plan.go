@@ -1,0 +1,206 @@
+package making
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"finwright/core/message"
+	"finwright/core/shop"
+	"finwright/core/units"
+)
+
+// Plan is how an order is made on one line. A part that cannot be computed is
+// nil, and Absent says why.
+type Plan struct {
+	Order     *Order
+	Line      *shop.Line
+	Making    *shop.Making
+	Speeds    *Speeds
+	Programme *Programme
+	Winding   *Winding // with the coil in use
+	Ledger    *Ledger
+	Coils     []CoilOption // every coil that the line takes, in its order; the first possible one is in use
+	Sawing    *Sawing
+	SetUp     units.Duration
+	Time      *OrderTime
+	Bundle    *HexBundle // of the plain tubes as they come
+	Packing   *Packing
+	Cost      *Cost
+	Absent    map[Part]message.Message
+}
+
+// Part is a part of a plan that may be absent.
+type Part string
+
+// Parts.
+const (
+	TheProgramme Part = "programme"
+	TheStrip     Part = "strip"
+	TheSawing    Part = "sawing"
+	ThePacking   Part = "packing"
+	TheBundle    Part = "bundle"
+	TheCost      Part = "cost"
+)
+
+// Make plans an order on a line. now is the setup on the line, nil if nothing is
+// known: then a change of diameter is charged.
+func Make(c *shop.Capability, l *shop.Line, o *Order, now *Setup) Plan {
+	p := Plan{Order: o, Line: l, Absent: map[Part]message.Message{}}
+	p.bundle(c)
+	m, ok := l.Making(o.Tube.Fin.Type)
+	if !ok {
+		p.Absent[TheProgramme] = message.New("shop.why.type", "line", l.Name, "type", message.Key("choice.fin_type."+string(o.Tube.Fin.Type)))
+		return p
+	}
+	p.Making = m
+	s := Run(c, l, m, o)
+	p.Speeds = &s
+	programme, ok := Zones(c, m, &s, o)
+	if !ok {
+		p.Absent[TheProgramme] = message.New("shop.why.zones")
+		return p
+	}
+	p.Programme = &programme
+	p.SetUp = l.ChangeOver.OD
+	if now != nil {
+		p.SetUp = ChangeTime(&l.ChangeOver, *now, SetupOf(o))
+	}
+	p.pack(c)
+	if p.wind(c); p.Ledger == nil {
+		return p
+	}
+	p.saw(c)
+	p.cost(c)
+	return p
+}
+
+func (p *Plan) bundle(c *shop.Capability) {
+	if b, ok := LargestHexagon(p.Order.Tube.OD, c.Bundle); ok {
+		p.Bundle = &b
+	} else {
+		p.Absent[TheBundle] = message.New("shop.why.bundle", "od", message.Of(units.Diameter, p.Order.Tube.OD))
+	}
+}
+
+func (p *Plan) pack(c *shop.Capability) {
+	packing, why := Pack(&c.Crate, &p.Order.Tube, p.Order.Quantity)
+	if !why.None() {
+		p.Absent[ThePacking] = why
+		return
+	}
+	p.Packing = &packing
+}
+
+// Expected returns the first-off tubes and the rejects to be expected in an order.
+//
+// Source: 1 to 2 tubes each set-up and 1 to 3 % of scrap: engineering judgement, editable.
+func Expected(c *shop.Capability, l *shop.Line, quantity int) (firstOff, rejected int) {
+	return l.FirstOff, int(math.Ceil(c.Losses.Rejects*float64(quantity) - shop.Slack))
+}
+
+// winding returns the order's winding from one form of coil.
+func (p *Plan) winding(c *shop.Capability, k *shop.Coil) Winding {
+	t := &p.Order.Tube
+	strip := Take(t, p.Making, p.Programme)
+	turns := units.Length(float64(strip.Kept) / float64(p.Programme.Finned()))
+	firstOff, rejected := Expected(c, p.Line, p.Order.Quantity)
+	if p.SetUp == 0 {
+		firstOff = 0
+	}
+	return Winding{
+		Strip: strip, Coil: FillCoil(k, strip.Slit, strip.Thickness, strip.Density), Losses: c.Losses,
+		Joints: JointsAllowed(&p.Making.Joints, t.Length), Apart: p.Making.Joints.Apart * turns,
+		Good: p.Order.Quantity, FirstOff: firstOff, Rejected: rejected,
+	}
+}
+
+// LongestWinding returns the order's winding from the coil that gives one tube the most
+// strip; ok is false without a programme.
+func LongestWinding(c *shop.Capability, l *shop.Line, m *shop.Making, o *Order) (best Winding, ok bool) {
+	s := Run(c, l, m, o)
+	programme, ok := Zones(c, m, &s, o)
+	if !ok {
+		return best, false
+	}
+	p := Plan{Order: o, Line: l, Making: m, Programme: &programme}
+	for i := range l.Coils {
+		if w := p.winding(c, &l.Coils[i]); i == 0 || w.Capacity() > best.Capacity() {
+			best = w
+		}
+	}
+	return best, true
+}
+
+func (p *Plan) wind(c *shop.Capability) {
+	for i := range p.Line.Coils {
+		option := CoilOption{Winding: p.winding(c, &p.Line.Coils[i])}
+		if option.Possible = option.Winding.Possible(); option.Possible {
+			option.Ledger = option.Winding.Account()
+			option.Time = p.time(c, &option.Winding, option.Ledger.Changes)
+			if p.Ledger == nil {
+				p.Winding, p.Ledger, p.Time = &option.Winding, &option.Ledger, &option.Time
+			}
+		}
+		p.Coils = append(p.Coils, option)
+	}
+	if p.Ledger == nil {
+		best := slices.MaxFunc(p.Coils, func(a, b CoilOption) int { return cmp.Compare(a.Winding.Capacity(), b.Winding.Capacity()) })
+		p.Absent[TheStrip] = best.Winding.TooLittle()
+	}
+}
+
+func (p *Plan) time(c *shop.Capability, w *Winding, changes int) OrderTime {
+	crates := 0
+	if p.Packing != nil {
+		crates = p.Packing.Crates
+	}
+	cuts := w.Made() + 2*w.Good // from stock, and both trims of what ships
+	return TimeOrder(c, p.Line, w, TimeTube(p.Line, p.Programme), p.SetUp, changes, cuts, crates)
+}
+
+func (p *Plan) saw(c *shop.Capability) {
+	if p.Order.FreeIssue {
+		p.Absent[TheSawing] = message.New("shop.why.free_issue")
+		return
+	}
+	s, ok := Saw(&c.Cutting, p.Programme.CutLength, p.Winding.Made())
+	if !ok {
+		p.Absent[TheSawing] = message.New("shop.why.no_stock", "cut", message.Of(units.Distance, p.Programme.CutLength))
+		return
+	}
+	p.Sawing = &s
+}
+
+// Schedule lays the plan over at most so many shifts; ok is false without strip.
+func (p *Plan) Schedule(c *shop.Capability, shifts int) (s Schedule, ok bool) {
+	if p.Winding == nil {
+		return s, false
+	}
+	return Lay(c, p.Line, p.Winding, p.Time.Tube, p.SetUp, shifts), true
+}
+
+// CoilOption is an order wound from one form of coil. Without Possible, ledger
+// and time mean nothing.
+type CoilOption struct {
+	Winding  Winding
+	Possible bool
+	Ledger   Ledger
+	Time     OrderTime
+}
+
+// Saved returns the coil changes and the line's time by the clock that this
+// option saves over another.
+//
+// Valid: both possible.
+func (k *CoilOption) Saved(over *CoilOption) (changes int, time units.Duration) {
+	return over.Ledger.Changes - k.Ledger.Changes, over.Time.Clock - k.Time.Clock
+}
+
+// Strip returns the strip ordered, nil where there is no winding.
+func (p *Plan) Strip() *Strip {
+	if p.Winding == nil {
+		return nil
+	}
+	return &p.Winding.Strip
+}

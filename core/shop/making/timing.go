@@ -1,0 +1,140 @@
+package making
+
+import (
+	"finwright/core/shop"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// TubeTime is what one tube takes on the line, productive time.
+type TubeTime struct {
+	Wind   units.Duration // run-up and run-down included
+	Jog    units.Duration // over bare lengths
+	Secure units.Duration // two ends of each finned zone
+	Load   units.Duration // and unload
+}
+
+// Total returns the sum.
+func (t TubeTime) Total() units.Duration { return t.Wind + t.Jog + t.Secure + t.Load }
+
+// TimeTube adds up one tube's programme.
+//
+// Valid: any programme.
+// Source: engineering judgement, editable: 20 to 40 s to load and unload, 10 to 20 s to secure an end.
+func TimeTube(l *shop.Line, p *Programme) TubeTime {
+	t := TubeTime{Load: l.Times.Load}
+	var bare units.Length
+	for _, z := range p.Zones {
+		if z.Kind == Finned {
+			t.Wind += z.Spell.Time
+			t.Secure += 2 * l.Times.Secure
+		} else {
+			bare += z.Cut.Length()
+		}
+	}
+	t.Jog = units.Duration(bare / units.Length(l.Jog))
+	return t
+}
+
+// Setup is what a line must be set to. Orders of equal setups run together.
+type Setup struct {
+	Type   tube.FinType
+	OD     units.Length
+	Height units.Length
+	Strip  units.Length
+	Count  units.PerLength
+	Metal  string // of the fin; another coil, no change of the line
+}
+
+// SetupOf returns the setup of an order.
+func SetupOf(o *Order) Setup {
+	f := &o.Tube.Fin
+	return Setup{f.Type, o.Tube.OD, f.Height, f.Strip, f.Count, o.FinMetal.ID}
+}
+
+// ChangeTime returns the time to set the line from one setup to another: that of the
+// deepest thing that differs.
+//
+// Source: engineering judgement, editable: pitch 15 to 40 min, tooling 30 to 90, diameter
+// 45 to 120, fin type 2 to 4 h.
+func ChangeTime(c *shop.ChangeOver, from, to Setup) units.Duration {
+	switch {
+	case from.Type != to.Type:
+		return c.Type
+	case from.OD != to.OD:
+		return c.OD
+	case from.Height != to.Height || from.Strip != to.Strip:
+		return c.Tooling
+	case from.Count != to.Count:
+		return c.Pitch
+	}
+	return 0
+}
+
+// Activity is what the line does. Its name is the text "shop.activity.<activity>".
+type Activity string
+
+// Activities.
+const (
+	SettingUp  Activity = "set_up"
+	Checking   Activity = "check" // first-off
+	Finning    Activity = "finning"
+	CoilChange Activity = "coil_change"
+	RackChange Activity = "rack_change"
+)
+
+// Activities lists them in the order of a legend.
+var Activities = []Activity{SettingUp, Checking, Finning, CoilChange, RackChange}
+
+// OrderTime is what an order takes.
+type OrderTime struct {
+	Tube   TubeTime
+	Line   map[Activity]units.Duration // productive
+	Clock  units.Duration              // on the line, by the crew's efficiency
+	Saw    units.Duration              // beside the line
+	Pack   units.Duration              // beside the line
+	Person units.Duration              // of all people, paid
+	Shifts float64
+
+	PerCoil  units.Duration // from one coil change to the next, by the clock
+	PerShift float64        // tubes made in a shift without set-up
+}
+
+// Productive returns the sum over the line's activities.
+func (o *OrderTime) Productive() units.Duration {
+	var sum units.Duration
+	for _, a := range Activities {
+		sum += o.Line[a]
+	}
+	return sum
+}
+
+// TimeOrder adds up an order on the line and beside it, with so many changes of the
+// coil. The crew stands by the line; saw and packing take one person.
+//
+// Valid: one tube or more; changes, cuts and crates of 0 or more.
+// Source: addition; efficiency of 75 to 85 %: engineering judgement, editable.
+func TimeOrder(c *shop.Capability, l *shop.Line, w *Winding, tubeTime TubeTime, setUp units.Duration, changes, cuts, crates int) OrderTime {
+	o := OrderTime{
+		Tube: tubeTime,
+		Line: map[Activity]units.Duration{
+			SettingUp:  setUp,
+			Finning:    units.Duration(w.Made()) * tubeTime.Total(),
+			CoilChange: units.Duration(changes) * w.Coil.Change,
+			RackChange: units.Duration((w.Made()+l.Racks.Tubes-1)/l.Racks.Tubes) * l.Racks.Change,
+		},
+		Saw:  units.Duration(cuts) * c.Cutting.Time,
+		Pack: units.Duration(crates) * c.Crate.Time,
+	}
+	if setUp > 0 && w.FirstOff > 0 {
+		o.Line[Checking] = l.Times.Check
+	}
+	e := units.Duration(c.Crew.Efficiency)
+	o.Clock = o.Productive() / e
+	o.Person = o.Clock*units.Duration(c.Crew.People) + (o.Saw+o.Pack)/e
+	o.Shifts = float64(o.Clock / c.Crew.Shift)
+	o.PerCoil = (tubeTime.Total()*units.Duration(w.TubesPerCoil()) + w.Coil.Change) / e
+	running := (o.Productive() - o.Line[SettingUp] - o.Line[Checking]) / e
+	o.PerShift = float64(w.Made()) * float64(c.Crew.Shift/running)
+	return o
+}

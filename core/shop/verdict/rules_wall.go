@@ -1,0 +1,76 @@
+package verdict
+
+import (
+	"finwright/core/figure"
+	"finwright/core/message"
+	"finwright/core/shop"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// judgeWall holds the stated wall to the least that bears the rolls.
+//
+// Source: engineering judgement, editable.
+func judgeWall(j *job) Verdict {
+	w := j.o.Tube.Wall
+	v := atLeast(units.Wall, w, j.m.LeastWall)
+	if v.State == figure.No {
+		v.Why = message.New("shop.why.wall", "wall", message.Of(units.Wall, w), "least", message.Of(units.Wall, j.m.LeastWall))
+		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(j.m.LeastWall)}}
+	}
+	return v
+}
+
+// averageUnder is by how much an average wall may be thinner than stated.
+//
+// Source: usual minus tolerance, from memory.
+const averageUnder = 0.10
+
+// grooveOver is by how much a groove may be deeper than ordered [m].
+//
+// Source: ISO 13706 gives 0.25 +/- 0.05 mm, from memory.
+const grooveOver = 0.05e-3
+
+// taken returns how deep groove or knurl cut into the wall.
+func taken(m *shop.Making, t *tube.Tube) units.Length {
+	switch {
+	case t.Fin.Type == tube.Embedded:
+		return t.Fin.Groove + grooveOver
+	case t.Fin.Type.Knurled():
+		return m.Knurl
+	}
+	return 0
+}
+
+// wallLeft returns the least wall below groove or knurl.
+//
+//	left = w (1 - minus tolerance) - taken
+//
+// Source: ISO 13706 measures the wall of an embedded tube from the bottom of the groove, from memory.
+func wallLeft(m *shop.Making, t *tube.Tube) units.Length {
+	w := t.Wall
+	if t.Basis == tube.AverageWall {
+		w *= 1 - averageUnder
+	}
+	return w - taken(m, t)
+}
+
+// judgeWallLeft holds what is left of the wall to the least that the user
+// enters; the wall for pressure is not designed here.
+func judgeWallLeft(j *job) Verdict {
+	least := j.o.LeastWall
+	if least <= 0 {
+		return unknown("shop.why.no_least_wall")
+	}
+	left := wallLeft(j.m, &j.o.Tube)
+	v := atLeast(units.Wall, left, least)
+	if v.State == figure.No {
+		wall := least + taken(j.m, &j.o.Tube)
+		if j.o.Tube.Basis == tube.AverageWall {
+			wall /= 1 - averageUnder
+		}
+		v.Why = message.New("shop.why.wall_left", "left", message.Of(units.Wall, left), "least", message.Of(units.Wall, least))
+		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(roundUp(wall))}}
+	}
+	return v
+}

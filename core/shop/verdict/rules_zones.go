@@ -1,0 +1,180 @@
+package verdict
+
+import (
+	"finwright/core/figure"
+	"finwright/core/message"
+	"finwright/core/shop"
+	"finwright/core/shop/making"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// judgePlace asks that bare spans neither meet nor leave less finned length
+// between them than can be wound. The change moves the spans that are in the way,
+// towards the end where the moves add up to less.
+//
+// Source: engineering judgement, editable.
+func judgePlace(j *job) Verdict {
+	t := &j.o.Tube
+	least := j.c.Placing.LeastFinned
+	shortest := making.ShortestFinned(j.c, j.o)
+	v := atLeast(units.Distance, shortest, least)
+	if v.State == figure.Good {
+		return v
+	}
+	v.Why = message.New("shop.why.place", "shortest", message.Of(units.Distance, shortest), "least", message.Of(units.Distance, least))
+	right, movedRight, okRight := push(j, 1)
+	left, movedLeft, okLeft := push(j, -1)
+	switch {
+	case okRight && (!okLeft || movedRight <= movedLeft):
+		v.Change = right
+	case okLeft:
+		v.Change = left
+	case len(t.Spans) == 0:
+		// The ends leave too little: lengthen the tube by what is missing.
+		v.Change = []Setting{{Field: "tube_length", Kind: units.Distance, SI: float64(roundUp(t.Length + least - shortest))}}
+	}
+	return v
+}
+
+// push moves spans one after the other in a direction, no farther than needed,
+// and says whether the last of them still leaves enough to fin.
+func push(j *job, direction units.Length) (moves []Setting, moved units.Length, ok bool) {
+	t := &j.o.Tube
+	least := j.c.Placing.LeastFinned
+	n := len(t.Spans)
+	if n == 0 {
+		return nil, 0, false
+	}
+	// In the mirrored tube, pushing to the left is pushing to the right.
+	place := func(x units.Length) units.Length {
+		if direction < 0 {
+			return t.Length - x
+		}
+		return x
+	}
+	reach, end := t.PlainA, t.Length-t.PlainB
+	if direction < 0 {
+		reach, end = t.PlainB, t.Length-t.PlainA
+	}
+	for k := range n {
+		i := k
+		if direction < 0 {
+			i = n - 1 - k
+		}
+		s := t.Spans[i]
+		centre := place(s.Centre)
+		if lowest := reach + least + s.Width/2; centre < lowest*(1-shop.Slack) {
+			to := roundUp(lowest)
+			moved += to - centre
+			centre = to
+			moves = append(moves, Setting{"span_centre", i, units.Distance, float64(place(centre)), ""})
+		}
+		reach = centre + s.Width/2
+	}
+	return moves, moved, end-reach >= least*(1-shop.Slack)
+}
+
+// judgeSpans asks that every bare span is as wide as the house needs and holds
+// the turns of the run-down before it.
+//
+// Source: engineering judgement, editable; run-down by uniform deceleration.
+func judgeSpans(j *job) Verdict {
+	t := &j.o.Tube
+	if len(t.Spans) == 0 {
+		return unknown("shop.why.no_spans")
+	}
+	v := Verdict{State: figure.Good}
+	for i, s := range t.Spans {
+		need := max(j.c.Placing.LeastBare, j.runDown())
+		w := atLeast(units.Distance, s.Width, need)
+		if v.Measure == nil || w.Measure.Margin < v.Measure.Margin {
+			v.Measure = w.Measure
+			v.Why = message.New("shop.why.span", "number", i+1, "width", message.Of(units.Distance, s.Width), "need", message.Of(units.Distance, need))
+		}
+		if w.State == figure.No {
+			v.State = figure.No
+			v.Change = append(v.Change, Setting{"span_width", i, units.Distance, float64(roundUp(need)), ""})
+		}
+	}
+	if v.State == figure.Good {
+		v.Why = message.Message{}
+	}
+	return v
+}
+
+// runDown returns the length that is wound while the spindle stops from full speed.
+func (j *job) runDown() units.Length {
+	s := making.Run(j.c, j.l, j.m, j.o)
+	turns := float64(s.Spindle*s.Spindle) / (2 * s.RunDown)
+	return j.o.Tube.Pitch() * units.Length(turns)
+}
+
+// judgeEnd asks that plain end B and its trim hold the turns of the last run-down.
+func judgeEnd(j *job) Verdict {
+	t := &j.o.Tube
+	need, trim := j.runDown(), j.c.Cutting.TrimB
+	v := atLeast(units.Distance, t.PlainB+trim, need)
+	if v.State == figure.No {
+		v.Why = message.New("shop.why.end", "end", message.Of(units.Distance, t.PlainB+trim), "need", message.Of(units.Distance, need))
+		v.Change = []Setting{{Field: "plain_end_b", Kind: units.Distance, SI: float64(roundUp(need - trim))}}
+	}
+	return v
+}
+
+// judgePosition holds the scatter of growth to the error that the position
+// tolerance of the farthest edge bears.
+//
+// Source: TolerableGrowthError.
+func judgePosition(j *job) Verdict {
+	t := &j.o.Tube
+	g := making.LearnGrowth(j.c, j.m)
+	tolerable := making.TolerableGrowthError(j.c.Placing.Tolerance, t.Length-t.PlainB)
+	v := atMost(units.Percent, g.Scatter, tolerable)
+	if v.State == figure.No {
+		v.State = figure.Watch
+		v.Why = message.New("shop.growth.trial", "scatter", message.Of(units.Percent, g.Scatter), "tolerable", message.Of(units.Percent, tolerable))
+	}
+	return v
+}
+
+// judgeGrowth holds the growth of an embedded tube to the most that the
+// displaced metal allows; above it a measured tube was misread.
+//
+// Source: GrowthBound.
+func judgeGrowth(j *job) Verdict {
+	if j.o.Tube.Fin.Type != tube.Embedded {
+		return unknown("shop.why.no_bound")
+	}
+	g, bound := making.LearnGrowth(j.c, j.m), making.GrowthBound(&j.o.Tube)
+	v := atMost(units.Percent, g.Share, bound)
+	if v.State == figure.No {
+		v.State = figure.Watch
+		v.Why = message.New("shop.why.bound", "growth", message.Of(units.Percent, g.Share), "bound", message.Of(units.Percent, bound))
+	}
+	return v
+}
+
+// judgeStock asks for a tube from the mill that is long enough to cut from.
+func judgeStock(j *job) Verdict {
+	if j.o.FreeIssue {
+		return unknown("shop.why.free_issue")
+	}
+	speeds := making.Run(j.c, j.l, j.m, j.o)
+	p, ok := making.Zones(j.c, j.m, &speeds, j.o)
+	if !ok || len(j.c.Cutting.Stock) == 0 {
+		return unknown("shop.why.no_cut")
+	}
+	longest := j.c.Cutting.Stock[0]
+	for _, s := range j.c.Cutting.Stock {
+		longest = max(longest, s)
+	}
+	v := atMost(units.Distance, p.CutLength, longest)
+	if v.State == figure.No {
+		v.Why = message.New("shop.why.stock", "cut", message.Of(units.Distance, p.CutLength), "longest", message.Of(units.Distance, longest))
+		over := (p.CutLength - longest) * units.Length(1+p.Growth.Share)
+		length := roundDown(j.o.Tube.Length - over - j.c.Cutting.Step)
+		v.Change = []Setting{{Field: "tube_length", Kind: units.Distance, SI: float64(length)}}
+	}
+	return v
+}

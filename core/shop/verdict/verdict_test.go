@@ -1,0 +1,396 @@
+package verdict
+
+import (
+	"math"
+	"math/rand/v2"
+	"reflect"
+	"slices"
+	"strings"
+	"sync"
+	"testing"
+
+	"finwright/core/figure"
+	"finwright/core/material"
+	"finwright/core/message"
+	"finwright/core/proof"
+	"finwright/core/shop"
+	"finwright/core/shop/making"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+func verdict(t testing.TB, list []Verdict, rule string) Verdict {
+	t.Helper()
+	i := slices.IndexFunc(list, func(v Verdict) bool { return v.Rule == rule })
+	if i < 0 {
+		t.Fatalf("no verdict of rule %s", rule)
+	}
+	return list[i]
+}
+
+func TestUsualTubePasses(t *testing.T) {
+	c, o := shop.House(), footed()
+	for _, v := range Judge(&c, Choose(&c, &o), &o) {
+		if v.State != figure.Good && v.State != figure.Plain {
+			t.Errorf("%s: %s, %s", v.Rule, v.State, message.English().Render(v.Why, units.SI))
+		}
+	}
+}
+
+func TestRules(t *testing.T) {
+	c := shop.House()
+	hot := units.Temperature(200)
+	for _, k := range []struct {
+		name   string
+		start  func() making.Order
+		change func(*making.Order)
+		rule   string
+		state  figure.State
+		margin float64
+		to     []Setting
+	}{
+		{"thick tube", footed, func(o *making.Order) { o.Tube.OD = 0.06 }, "tube_od", figure.No, 1 - 60/50.8, []Setting{{"tube_od", 0, units.Diameter, 0.0508, ""}}},
+		{"odd size", footed, func(o *making.Order) { o.Tube.OD = 0.026 }, "tube_size", figure.Watch, 0, []Setting{{"tube_od", 0, units.Diameter, 0.0254, ""}}},
+		{"long tube", footed, func(o *making.Order) { o.Tube.Length = 18 }, "tube_length", figure.No, 1 - 18/15.3, []Setting{{"tube_length", 0, units.Distance, 15.3, ""}}},
+		// On a 1 in tube this line winds up to 5/8 in; on 19.05 mm up to 1/2 in.
+		{"high fin", footed, func(o *making.Order) { o.Tube.Fin.Height = 0.0175 }, "fin_height", figure.No, 1 - 17.5/15.875, []Setting{{"fin_height", 0, units.Height, 0.015875, ""}}},
+		{"high fin on a thin tube", footed, func(o *making.Order) { o.Tube.OD = 0.01905 }, "fin_height", figure.No, 1 - 15.875/12.7, []Setting{{"fin_height", 0, units.Height, 0.0127, ""}}},
+		{"close fins", footed, func(o *making.Order) { o.Tube.Fin.Count = 13 * fpi }, "fin_count", figure.No, 1 - 13.0/11, []Setting{{"fin_pitch", 0, units.FinCount, 11 / 0.0254, ""}}},
+		{"thin strip", footed, func(o *making.Order) { o.Tube.Fin.Strip = 0.0002 }, "strip", figure.No, -1.0 / 3, []Setting{{"strip_thickness", 0, units.Thickness, 0.0003, ""}}},
+		{"steel foot", footed, func(o *making.Order) { *o = With(*o, Setting{Field: "fin_metal", Choice: "cs1010"}) }, "fin_metal", figure.No, 0, []Setting{{Field: "fin_metal", Choice: "al3003"}}},
+		{"copper tube in a groove", embedded, func(o *making.Order) { *o = With(*o, Setting{Field: "tube_metal", Choice: "c12200"}) }, "tube_metal", figure.No, 0, []Setting{{Field: "tube_metal", Choice: "cs"}}},
+		{"thin wall under rolls", embedded, func(o *making.Order) { o.Tube.Wall = 0.0016 }, "wall", figure.No, 1.6/2.1 - 1, []Setting{{"tube_wall", 0, units.Wall, 0.0021, ""}}},
+		// 12 BWG is practice so that 0.083 in is left below the groove (from memory): by 0.9 x 2.769 - 0.30 = 2.192 mm it is.
+		{"12 BWG under a groove", embedded, func(o *making.Order) { o.LeastWall = 0.083 * units.Inch }, "wall_left", figure.Good, 2.1921/2.1082 - 1, nil},
+		{"14 BWG under a groove", embedded, func(o *making.Order) { o.LeastWall, o.Tube.Wall = 0.083*units.Inch, 0.083*units.Inch }, "wall_left", figure.No, (0.9*2.1082-0.3)/2.1082 - 1, []Setting{{"tube_wall", 0, units.Wall, 0.00268, ""}}},
+		{"no least wall", embedded, func(*making.Order) {}, "wall_left", figure.Plain, 0, nil},
+		{"no rolls", footed, func(o *making.Order) { o.Tube.Fin.Height = 0.0135 }, "tool", figure.Watch, 0, []Setting{{"fin_height", 0, units.Height, 0.0142875, ""}}},
+		{"stretched", footed, func(o *making.Order) { o.Tube.OD = 0.0254 - 0.0004 }, "stretch", figure.Watch, 1 - (25+31.75)/25/2.25, []Setting{{"fin_height", 0, units.Height, 0.01562, ""}}},
+		{"thin tip, strip can be thicker", footed, func(o *making.Order) { o.Tube.Fin.Strip = 0.0003 }, "tip", figure.Watch, 0.3/2.25/0.15 - 1, []Setting{{"strip_thickness", 0, units.Thickness, 0.00034, ""}}},
+		// 23.6 against 12.1e-6/K and a strain of 0.001 over 20 to 200 degrees C: the hand calculation gives about 20 + 0.001/11.5e-6 = 107.
+		{"loosens", footed, func(o *making.Order) { o.Hottest = &hot }, "expansion", figure.Watch, math.NaN(), []Setting{{Field: "fin_metal", Choice: "c12200"}}},
+		{"keyed", embedded, func(o *making.Order) { o.Hottest = &hot }, "expansion", figure.Plain, 0, nil},
+	} {
+		o := k.start()
+		k.change(&o)
+		l := &c.Lines[0]
+		if o.Tube.Fin.Type == tube.Embedded {
+			l = &c.Lines[1]
+		}
+		v := verdict(t, Judge(&c, l, &o), k.rule)
+		if v.State != k.state || len(v.Change) != len(k.to) {
+			t.Errorf("%s: %s %v, want %s %v", k.name, v.State, v.Change, k.state, k.to)
+			continue
+		}
+		if v.Measure != nil && k.margin != 0 && math.Abs(v.Measure.Margin-k.margin) > 1e-4 {
+			t.Errorf("%s: margin %.5f, want %.5f", k.name, v.Measure.Margin, k.margin)
+		}
+		for i := range k.to {
+			a, b := v.Change[i], k.to[i]
+			if a.Field != b.Field || a.Choice != b.Choice || math.Abs(a.SI-b.SI) > 1e-9*math.Abs(b.SI)+1e-12 {
+				t.Errorf("%s: change %+v, want %+v", k.name, a, b)
+			}
+		}
+	}
+}
+
+// From 8 to the inch, rolls for 5 to 7 are nearer than rolls for 10 to 11.
+func TestNearestRolls(t *testing.T) {
+	c, o := shop.House(), footed()
+	o.Tube.Fin.Count = 8 * fpi
+	tools := []shop.Tool{
+		{Height: 0.015875, Strip: 0.0004, Count: shop.Range[units.PerLength]{Low: 10 * fpi, High: 11 * fpi}},
+		{Height: 0.015875, Strip: 0.0004, Count: shop.Range[units.PerLength]{Low: 5 * fpi, High: 7 * fpi}},
+	}
+	c.Lines[0].Types[0].Tools = tools
+	v := verdict(t, Judge(&c, &c.Lines[0], &o), "tool")
+	if v.State != figure.Watch || len(v.Change) != 1 || v.Change[0].SI != float64(7*fpi) {
+		t.Errorf("%+v", v)
+	}
+}
+
+// By hand, 23.6 against 12.1e-6/K: a strain of 0.001 is used up at 20 + 87 = 107 degrees C; at 60, 54 % of the way is left.
+func TestLooseningMargin(t *testing.T) {
+	c, o := shop.House(), footed()
+	warm := units.Temperature(60)
+	o.Hottest = &warm
+	v := verdict(t, Judge(&c, &c.Lines[0], &o), "expansion")
+	if v.State != figure.Good || math.Abs(v.Measure.Limit-107) > 0.5 || math.Abs(v.Measure.Margin-0.54) > 0.005 {
+		t.Errorf("%+v", v.Measure)
+	}
+}
+
+func TestCoilLostAtItsEnds(t *testing.T) {
+	c, o := shop.House(), footed()
+	for i := range c.Lines[0].Coils {
+		c.Lines[0].Coils[i].Mass = 0.02 // about a metre
+	}
+	if v := verdict(t, Judge(&c, &c.Lines[0], &o), "coil"); v.State != figure.No || v.Why.Key != "shop.why.coil_lost" {
+		t.Errorf("%+v", v)
+	}
+	if p := making.Make(&c, &c.Lines[0], &o, nil); p.Ledger != nil || p.Absent[making.TheStrip].Key != "shop.why.coil_lost" {
+		t.Errorf("strip from coils that are lost at their ends: %v", p.Absent[making.TheStrip])
+	}
+}
+
+// The plan gives the rule's reason: what coils give with the joints that are allowed.
+func TestCoilTooShortIsOneReason(t *testing.T) {
+	c, o := shop.House(), footed()
+	for i := range c.Lines[0].Coils {
+		c.Lines[0].Coils[i].Mass = 0.8 // about forty metres, and a tube takes a hundred and ninety
+	}
+	v := verdict(t, Judge(&c, &c.Lines[0], &o), "coil")
+	p := making.Make(&c, &c.Lines[0], &o, nil)
+	if v.State != figure.No || !reflect.DeepEqual(p.Absent[making.TheStrip], v.Why) || p.Absent[making.TheStrip].Args["coil"] != message.Of(units.Run, v.Measure.Limit) {
+		t.Errorf("%+v, %+v", v, p.Absent[making.TheStrip])
+	}
+}
+
+// Of the same family first: 5Cr steel for 2.25Cr, though copper-nickel conducts more alike.
+func TestNearestMetalIsOfTheFamily(t *testing.T) {
+	c, o := shop.House(), With(footed(), Setting{Field: "tube_metal", Choice: "t22"})
+	c.Lines[0].Types[0].TubeMetals = []string{"c71500", "t5", "cs"}
+	v := verdict(t, Judge(&c, &c.Lines[0], &o), "tube_metal")
+	if v.State != figure.No || v.Change[0].Choice != "t5" {
+		t.Errorf("%+v", v)
+	}
+}
+
+// By hand: 1200 rpm stopped in 5 s wind 50 turns, 127 mm at 10 fpi.
+func TestSpanHoldsTheRunDown(t *testing.T) {
+	c, o := shop.House(), footed()
+	c.Lines[0].RunDown = 5
+	o.Tube.Spans = []tube.Span{{Centre: 2, Width: 0.126}, {Centre: 4, Width: 0.128}}
+	list := Judge(&c, &c.Lines[0], &o)
+	v := verdict(t, list, "span_width")
+	if v.State != figure.No || len(v.Change) != 1 || v.Change[0].Index != 0 || math.Abs(v.Change[0].SI-0.127) > 1e-9 {
+		t.Errorf("%+v", v)
+	}
+	o.Tube.Spans = append(o.Tube.Spans, tube.Span{Centre: 5, Width: 0.1266})
+	if v := verdict(t, Judge(&c, &c.Lines[0], &o), "span_width"); v.Why.Args["number"] != 1 || v.Measure.Value != 0.126 || len(v.Change) != 2 {
+		t.Errorf("the narrowest of the spans is not named: %+v", v)
+	}
+	if v := verdict(t, list, "plain_end_b"); v.State != figure.No || math.Abs(v.Change[0].SI-0.112) > 1e-9 {
+		t.Errorf("end B with 15 mm of trim: %+v", v)
+	}
+}
+
+func TestTypeThatTheLineLacks(t *testing.T) {
+	c, o := shop.House(), embedded()
+	list := Judge(&c, &c.Lines[0], &o)
+	v := verdict(t, list, "fin_type")
+	if v.State != figure.No || len(v.Change) != 1 {
+		t.Fatalf("verdict %+v", v)
+	}
+	if Choose(&c, &o) != &c.Lines[1] {
+		t.Error("the line for embedded fins is not chosen")
+	}
+	if slices.ContainsFunc(list, func(v Verdict) bool { return v.Rule == "fin_height" }) {
+		t.Error("a height is judged without a way of making the type")
+	}
+	changed := With(o, v.Change...)
+	if Worst(Judge(&c, &c.Lines[0], &changed)) == figure.No {
+		t.Error("the type that is offered is refused too")
+	}
+
+	// Steel is too hard for every type of the line: there is nothing to offer.
+	o = With(o, Setting{Field: "fin_metal", Choice: "cs1010"})
+	if v := verdict(t, Judge(&c, &c.Lines[0], &o), "fin_type"); v.State != figure.No || v.Change != nil {
+		t.Errorf("a steel fin: %+v", v)
+	}
+}
+
+// random returns any order, most of them beyond some limit.
+func random(r *rand.Rand) making.Order {
+	between := func(a, b float64) float64 { return a + (b-a)*r.Float64() }
+	o := footed()
+	tm := material.TubeMetals[r.IntN(len(material.TubeMetals))]
+	fm := material.FinMetals[r.IntN(len(material.FinMetals))]
+	o = With(o, Setting{Field: "tube_metal", Choice: tm.ID}, Setting{Field: "fin_metal", Choice: fm.ID})
+	t := &o.Tube
+	t.OD = units.Length(between(0.012, 0.06))
+	t.Wall = units.Length(between(0.0008, 0.004))
+	t.Length = units.Length(between(0.5, 20))
+	t.Fin.Type = tube.FinTypes[r.IntN(len(tube.FinTypes))]
+	t.Fin.Height = units.Length(between(0.004, 0.028))
+	t.Fin.Strip = units.Length(between(0.00015, 0.0008))
+	t.Fin.Count = units.PerLength(between(100, 560))
+	t.Fin.Groove = units.Length(between(0.0001, 0.0004))
+	t.Fin.Sleeve = 0.0005
+	t.PlainA, t.PlainB = units.Length(between(0, 0.2)), units.Length(between(0, 0.2))
+	for i := range r.IntN(4) {
+		t.Spans = append(t.Spans, tube.Span{Centre: units.Length(i+1) * t.Length / 4, Width: units.Length(between(0.01, 0.3))})
+		t.Spans[i].Centre += units.Length(between(-0.6, 0.6))
+	}
+	o.FreeIssue, o.Spares = r.IntN(3) == 0, r.IntN(5)
+	o.LeastWall = units.Length(between(-0.001, 0.003))
+	if r.IntN(2) == 0 {
+		hot := units.Temperature(between(20, 400))
+		o.Hottest = &hot
+	}
+	return o
+}
+
+// What a rule proposes is put into the order and judged again: the rule must
+// then be good; and a proposed number must be the nearest: a hundredth of the way
+// back, the rule is not good again.
+func TestNearestChangesPass(t *testing.T) {
+	c := shop.House()
+	for i := range c.Lines[0].Coils { // small coils, so that the joint rule has work
+		c.Lines[0].Coils[i].OD, c.Lines[0].Coils[i].Width = 0.4, 0.03
+	}
+	var lock sync.Mutex
+	proposed := map[string]int{}
+	proof.Proof{Share: 500, Full: 15000, Seed: 1}.Run(t, func(t *proof.Case) {
+		r := t.Rand
+		o := random(r)
+		for i := range c.Lines {
+			l := &c.Lines[i]
+			for _, v := range Judge(&c, l, &o) {
+				checkVerdict(t, v)
+				if v.Change == nil {
+					continue
+				}
+				lock.Lock()
+				proposed[v.Rule]++
+				lock.Unlock()
+				if changed := With(o, v.Change...); again(t, &c, l, &changed, v.Rule) != figure.Good {
+					t.Fatalf("%s proposes %+v, which does not pass: %+v", v.Rule, v.Change, o.Tube)
+				}
+				if len(v.Change) == 1 && v.Change[0].Choice == "" && v.Rule != "tube_size" {
+					checkNearest(t, &c, l, &o, v)
+				}
+			}
+		}
+	})
+	for _, r := range append(lineRules, typeRules...) {
+		if proposed[r.id] == 0 && !slices.Contains([]string{"growth", "position", "crate"}, r.id) {
+			t.Errorf("rule %s never proposed a change", r.id)
+		}
+	}
+}
+
+func again(t testing.TB, c *shop.Capability, l *shop.Line, o *making.Order, rule string) figure.State {
+	t.Helper()
+	return verdict(t, Judge(c, l, o), rule).State
+}
+
+func checkNearest(t testing.TB, c *shop.Capability, l *shop.Line, o *making.Order, v Verdict) {
+	t.Helper()
+	now, known := map[string]float64{
+		"tube_od": float64(o.Tube.OD), "tube_wall": float64(o.Tube.Wall), "tube_length": float64(o.Tube.Length),
+		"fin_height": float64(o.Tube.Fin.Height), "fin_pitch": float64(o.Tube.Fin.Count), "strip_thickness": float64(o.Tube.Fin.Strip),
+		"plain_end_b": float64(o.Tube.PlainB),
+	}[v.Change[0].Field]
+	short := v.Change[0]
+	if !known || math.Abs(short.SI-now) < 200*grid && short.Field != "fin_pitch" || v.Rule == "tool" || v.Rule == "stock" {
+		return // spans move together; rounding to the safe side may be more than a hundredth of the way, and rolls fit within a tolerance
+	}
+	short.SI += (now - short.SI) / 100
+	if less := With(*o, short); again(t, c, l, &less, v.Rule) == figure.Good {
+		t.Fatalf("%s proposes %+v from %g, though less would do", v.Rule, v.Change, now)
+	}
+}
+
+func checkVerdict(t testing.TB, v Verdict) {
+	t.Helper()
+	if v.State != figure.Good && v.Why.None() {
+		t.Fatalf("%s: %s without a reason", v.Rule, v.State)
+	}
+	if text := message.English().Render(v.Why, units.US); strings.Contains(text, "{") {
+		t.Fatalf("%s: %q keeps an open place", v.Rule, text)
+	}
+	if !message.English().Has("shop.rule." + v.Rule) {
+		t.Fatalf("rule %s has no name", v.Rule)
+	}
+	proof.Finite(t, v.Rule, v)
+}
+
+// A fin that is too high is for the line that makes its type, though the other
+// line, where hardly a rule applies, refuses no more often.
+func TestChoosePrefersTheLineOfTheType(t *testing.T) {
+	c := shop.House()
+	o := footed()
+	o.Tube.Fin.Height = 17 * units.Millimetre
+	if got := Choose(&c, &o).Name; got != "Line 1, tension-wound" {
+		t.Errorf("chose %s", got)
+	}
+}
+
+// 0.5 % is within the bound of a usual tube, 2 % is not.
+func TestGrowthAboveItsBound(t *testing.T) {
+	c, o := shop.House(), embedded()
+	for share, want := range map[float64]figure.State{0.005: figure.Good, 0.02: figure.Watch} {
+		c.Lines[1].Types[0].Growth = share
+		if v := verdict(t, Judge(&c, &c.Lines[1], &o), "growth"); v.State != want {
+			t.Errorf("growth of %g: %s, want %s", share, v.State, want)
+		}
+	}
+}
+
+// Where the scatter of the growth asks for a trial tube, the rule of the position watches.
+func TestPositionIsWatchedWhereATrialTubeIsFirst(t *testing.T) {
+	c, o := shop.House(), supported()
+	for _, k := range []struct {
+		spread float64 // m over 12 m
+		trial  bool
+	}{{0.0005, false}, {0.005, true}} {
+		c.Measured = nil
+		for i := range 12 {
+			grown := units.Length(0.012 + k.spread*[]float64{-1, 0.2, 0.8}[i%3])
+			c.Measured = append(c.Measured, shop.Measured{Type: tube.Embedded, Cut: 12.192 - 0.012, Finned: 12, Finished: 12.192 - 0.012 + grown})
+		}
+		want := figure.Good
+		if k.trial {
+			want = figure.Watch
+		}
+		if v := verdict(t, Judge(&c, &c.Lines[1], &o), "position"); v.State != want {
+			t.Errorf("spread %g: %s, want %s", k.spread, v.State, want)
+		}
+	}
+}
+
+func TestOverlapHasNoProgramme(t *testing.T) {
+	c, o := shop.House(), supported()
+	o.Tube.Spans[1].Centre = o.Tube.Spans[0].Centre
+	l := &c.Lines[1]
+	m, _ := l.Making(o.Tube.Fin.Type)
+	s := making.Run(&c, l, m, &o)
+	if _, ok := making.Zones(&c, m, &s, &o); ok {
+		t.Error("overlapping spans have a programme")
+	}
+	v := verdict(t, Judge(&c, l, &o), "span_place")
+	if v.State != figure.No || v.Change == nil {
+		t.Fatalf("overlap: %+v", v)
+	}
+	// Fixing both rules of the spans gives a programme.
+	changed := With(o, v.Change...)
+	if v := verdict(t, Judge(&c, l, &changed), "span_width"); v.Change != nil {
+		changed = With(changed, v.Change...)
+	}
+	if _, ok := making.Zones(&c, m, &s, &changed); !ok {
+		t.Error("the proposed changes give no programme")
+	}
+}
+
+func TestFootedNeedsNoGroove(t *testing.T) {
+	o := footed()
+	if taken(&shop.Making{Type: tube.Footed}, &o.Tube) != 0 {
+		t.Error("a plain foot takes nothing from the wall")
+	}
+}
+
+func TestEveryRuleHasAName(t *testing.T) {
+	for _, r := range append(lineRules[:len(lineRules):len(lineRules)], typeRules...) {
+		if key := "shop.rule." + r.id; !message.English().Has(key) {
+			t.Errorf("no text for %s", key)
+		}
+	}
+}
+
+func BenchmarkJudge(b *testing.B) {
+	c, o := shop.House(), footed()
+	for b.Loop() {
+		Judge(&c, &c.Lines[0], &o)
+	}
+}
