@@ -26,11 +26,11 @@ func evaluated(t *testing.T, pairs ...string) (document.Document, design.Input, 
 	for i := 0; i < len(pairs); i += 2 {
 		d.Fields[pairs[i]] = document.Field{Text: pairs[i+1], Origin: document.Customer}
 	}
-	in, err := design.Read(d)
+	in, h, err := design.ReadAndRate(d)
 	if err != nil {
 		t.Fatal(err)
 	}
-	return d, in, design.Evaluate(in)
+	return d, in, design.Evaluate(in, h)
 }
 
 // with returns the catalogue with texts of the given keys.

@@ -11,8 +11,8 @@ import (
 // Auto returns what stands in for each optional entry that may be left empty.
 func Auto(in Input) map[string]message.Quantity {
 	out := map[string]message.Quantity{
-		"tube_pitch":      of(units.Diameter, in.tubePitch()),
-		"row_pitch":       of(units.Diameter, in.rowPitch()),
+		"tube_pitch":      of(units.Diameter, in.TubePitch()),
+		"row_pitch":       of(units.Diameter, in.RowPitch()),
 		"bond_resistance": {Kind: units.Resist, SI: bond.Default(in.Tube.Fin.Type).SI},
 	}
 	if t := &in.Tube; t.Fin.Type == tube.OverlapFooted || t.Fin.Type == tube.KnurledOverlap {

@@ -12,6 +12,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/proof"
+	"finwright/core/rating"
 	"finwright/core/shop"
 	"finwright/core/units"
 	"finwright/testdata/cases"
@@ -157,7 +158,7 @@ func TestOneTubeEndToEnd(t *testing.T) {
 	in := read(t, "tube_od", "25.4 mm", "tube_wall", "2.108 mm", "fin_height", "15.875 mm", "fin_metal", "own",
 		"own_fin_conductivity", "215 W/m·K", "own_fin_density", "2705 kg/m³", "film_source", "given", "film_coefficient", "50 W/m²K",
 		"tube_length", "6 m", "plain_end_a", "50 mm", "plain_end_b", "50 mm", "quantity", "10")
-	res := Evaluate(in)
+	res := evaluate(t, in)
 	for id, want := range map[string]float64{
 		"fin_efficiency":     0.84310,
 		"total_area":         1.70066,
@@ -184,14 +185,15 @@ func TestOneTubeEndToEnd(t *testing.T) {
 // difference keeps two of their digits.
 func TestTaperCost(t *testing.T) {
 	in := read(t, "fin_metal", "own", "own_fin_conductivity", "215 W/m·K", "fin_height", "15.875 mm", "film_source", "given")
-	if f, _ := Evaluate(in).Find("taper_cost"); math.Abs(f.SI-(0.87372/0.84310-1)) > 2e-5 {
+	if f, _ := evaluate(t, in).Find("taper_cost"); math.Abs(f.SI-(0.87372/0.84310-1)) > 2e-5 {
 		t.Errorf("uniform fin reads higher by %g", f.SI)
 	}
 }
 
 func TestEfficiencyTurnsTheRightWay(t *testing.T) {
 	eta := func(pairs ...string) float64 {
-		return Solve(read(t, append(pairs, "film_source", "given")...)).Fin.Efficiency
+		in := read(t, append(pairs, "film_source", "given")...)
+		return in.Surface(nil).Fin.Efficiency
 	}
 	base := eta()
 	for name, c := range map[string]struct {
@@ -226,7 +228,7 @@ func TestNoticesNameTheirFigure(t *testing.T) {
 	} {
 		in, house := read(t, c.pairs...), shop.House()
 		in.Shop = &house
-		f, ok := Evaluate(in).Find(c.figure)
+		f, ok := evaluate(t, in).Find(c.figure)
 		if !ok || f.State != c.state || (c.state != figure.Good) != (len(f.Why) > 0) {
 			t.Errorf("%s: %s is %s with %d reasons, want %s", name, c.figure, f.State, len(f.Why), c.state)
 		}
@@ -238,7 +240,7 @@ func TestNoticesNameTheirFigure(t *testing.T) {
 func TestFormingIsJudgedByTheShop(t *testing.T) {
 	in, c := read(t, "fin_height", "20 mm"), shop.House()
 	state := func(id string) figure.State {
-		f, _ := Evaluate(in).Find(id)
+		f, _ := evaluate(t, in).Find(id)
 		return f.State
 	}
 	if state("stretch") != figure.Plain || state("tip_thickness") != figure.Plain {
@@ -250,7 +252,7 @@ func TestFormingIsJudgedByTheShop(t *testing.T) {
 		if got := state("stretch"); got != want {
 			t.Errorf("with %g as the greatest stretch: %s", stretch, got)
 		}
-		m := Make(in, Rate(in))
+		m := Make(in, rate(t, in))
 		for _, v := range m.Verdicts {
 			if v.Rule == "stretch" && (v.State != want || v.Measure.Limit != stretch) {
 				t.Errorf("Making says %s of %g", v.State, v.Measure.Limit)
@@ -272,7 +274,7 @@ func TestEveryFigureIsFinite(t *testing.T) {
 			s, _ := document.Find(id)
 			return s.Choices[c.Rand.IntN(len(s.Choices))]
 		}
-		in, err := Read(doc(c, "tube_od", between(8, 300), "tube_wall", between(0.4, 20), "fin_height", between(1, 55),
+		in, h, err := ReadAndRate(doc(c, "tube_od", between(8, 300), "tube_wall", between(0.4, 20), "fin_height", between(1, 55),
 			"strip_thickness", between(0.1, 5), "fin_pitch", between(25, 1000), "film_coefficient", between(0.2, 4000),
 			"fin_type", pick("fin_type"), "fin_metal", pick("fin_metal"), "tube_metal", pick("tube_metal"),
 			"fin_profile", pick("fin_profile"), "root_basis", pick("root_basis"), "tube_length", between(500, 20000), "wall_basis", pick("wall_basis")))
@@ -280,7 +282,7 @@ func TestEveryFigureIsFinite(t *testing.T) {
 			return
 		}
 		valid.Add(1)
-		for _, g := range Evaluate(in).Groups {
+		for _, g := range Evaluate(in, h).Groups {
 			for _, f := range g.Figures {
 				zeroed := f.ID == "between_area" || f.ID == "taper_cost" || f.ID == "tip_ratio" || strings.HasPrefix(f.ID, "share_")
 				if f.Absent.None() && (math.IsNaN(f.SI) || math.IsInf(f.SI, 0) || f.Kind != units.Temp && (f.SI < 0 || (f.SI == 0 && !zeroed))) {
@@ -298,18 +300,19 @@ func TestSweepMatchesEvaluate(t *testing.T) {
 	in := read(t)
 	heights := []float64{0.008, 0.012, 0.016}
 	pitches := []float64{300, 400}
-	grid := Grid(in, "fin_height", heights, "fin_pitch", pitches, UsedArea)
+	near := rate(t, in).Thermal
+	grid := Grid(in, &near, "fin_height", heights, "fin_pitch", pitches, rating.UsedArea)
 	for i, n := range pitches {
 		for j, h := range heights {
 			at, _ := Vary(in, "fin_height", h)
 			at, _ = Vary(at, "fin_pitch", n)
-			f, _ := Evaluate(at).Find("used_area")
+			f, _ := Evaluate(at, Heat{Thermal: near}).Find("used_area")
 			if got := grid[i*len(heights)+j]; got != f.SI {
 				t.Errorf("grid at %g, %g = %g, want %g", h, n, got, f.SI)
 			}
 		}
 	}
-	if g := Grid(in, "fin_pitch", []float64{1e5}, "fin_height", []float64{0.01}, AreaRatio); !math.IsNaN(g[0]) {
+	if g := Grid(in, &near, "fin_pitch", []float64{1e5}, "fin_height", []float64{0.01}, rating.AreaRatio); !math.IsNaN(g[0]) {
 		t.Errorf("an impossible pitch gives %g", g[0])
 	}
 }
@@ -320,7 +323,7 @@ func BenchmarkEvaluate(b *testing.B) {
 		b.Fatal(err)
 	}
 	for b.Loop() {
-		Evaluate(in)
+		evaluate(b, in)
 	}
 }
 
@@ -336,8 +339,9 @@ func BenchmarkGrid(b *testing.B) {
 		}
 		return out
 	}
+	near := rate(b, in).Thermal
 	xs, ys := axis(0.002, 0.025), axis(100, 500)
 	for b.Loop() {
-		Grid(in, "fin_height", xs, "fin_pitch", ys, UsedArea)
+		Grid(in, &near, "fin_height", xs, "fin_pitch", ys, rating.UsedArea)
 	}
 }

@@ -5,6 +5,7 @@ import (
 
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/rating"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -18,7 +19,7 @@ type Group struct {
 
 // Result is everything the page and the papers say of a design.
 type Result struct {
-	State    State
+	Surface  rating.Surface
 	Heat     Heat
 	Auto     map[string]message.Quantity // what stands in for empty entries
 	Line     string                      // and for that of the line; empty till AddMaking
@@ -38,13 +39,13 @@ type Notice struct {
 // headline names the figures that decide, in the order of the top line.
 var headline = []string{"fin_od", "area_ratio", "fin_efficiency", "used_area", "u_bare", "duty", "air_drop", "metre_mass"}
 
-// Evaluate computes every figure of a checked Input.
-func Evaluate(in Input) Result {
-	s := Solve(in)
+// Evaluate computes every figure of a read Input, which was rated as h.
+func Evaluate(in Input, h Heat) Result {
+	s := in.Surface(&h.Thermal)
 	judged := in.forming()
 	b := builder{in: &in, t: &in.Tube, s: &s}
-	r := Result{State: s, Heat: Rate(in), Auto: Auto(in), Headline: headline, Notices: notices(&in, &s, judged)}
-	r.Notices = append(r.Notices, heatNotices(&in, r.Heat)...)
+	r := Result{Surface: s, Heat: h, Auto: Auto(in), Headline: headline, Notices: notices(&in, &s, judged)}
+	r.Notices = append(r.Notices, heatNotices(&in, h)...)
 	r.Groups = []Group{
 		{"efficiency", "surface", b.efficiency()},
 		{"areas", "surface", b.areas()},
@@ -54,7 +55,7 @@ func Evaluate(in Input) Result {
 		{"per_tube", "surface", b.perTube()},
 		{"order", "surface", b.order()},
 	}
-	r.Groups = append(r.Groups, b.heat(r.Heat)...)
+	r.Groups = append(r.Groups, b.heat(h)...)
 	for g := range r.Groups {
 		for i := range r.Groups[g].Figures {
 			f := &r.Groups[g].Figures[i]
@@ -80,7 +81,7 @@ func (r Result) Find(id string) (figure.Figure, bool) {
 type builder struct {
 	in *Input
 	t  *tube.Tube
-	s  *State
+	s  *rating.Surface
 }
 
 func arg(symbol string, k units.Kind, si float64) figure.Arg {
@@ -188,7 +189,7 @@ func (b *builder) finArgs() []figure.Arg {
 
 // finEfficiency shows the closed form of the profile in force with its own intermediate numbers.
 func (b *builder) finEfficiency() figure.Figure {
-	disc := Disc(b.t, float64(b.s.Conductivity))
+	disc := rating.Disc(b.t, float64(b.s.Conductivity))
 	h, k := float64(b.s.Film), disc.Conductivity
 	formula, args := "eta_uniform", b.finArgs()
 	switch b.t.Profile() {

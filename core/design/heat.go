@@ -1,14 +1,13 @@
 package design
 
 import (
-	"math"
-
 	"finwright/core/airside"
 	"finwright/core/bond"
+	"finwright/core/document"
 	"finwright/core/exchanger"
 	"finwright/core/figure"
 	"finwright/core/message"
-	"finwright/core/tube"
+	"finwright/core/rating"
 	"finwright/core/units"
 )
 
@@ -24,7 +23,7 @@ type Method struct {
 
 // Heat is everything said of the bank at work. Where it cannot be computed, Absent says why, and Field which entry hinders.
 type Heat struct {
-	Thermal  Thermal
+	Thermal  rating.Thermal
 	Absent   message.Message
 	Field    string
 	Methods  []Method // films, then pressure drops
@@ -36,16 +35,21 @@ type Heat struct {
 // Case holds the extreme metal temperatures [C] by case.
 type Case struct{ Root map[exchanger.Case]float64 }
 
-// Rate evaluates the bank of a checked Input.
-func Rate(in Input) Heat {
+// Rate rates the bank of a read Input. A bank that cannot be rated is an error of the field that hinders, FieldErrors, where
+// the film hangs on it; with a film of the user's own the surface stands, and Absent says what hinders.
+func Rate(in Input) (Heat, error) {
 	if found := pitchFindings(&in); in.Air.FilmGiven && len(found) > 0 {
-		return Heat{Absent: found[0].Why, Field: in.closestPitch()}
+		return Heat{Absent: found[0].Why, Field: in.closestPitch()}, nil
 	}
-	t, errs := settle(&in, in.start(), nil, fine)
-	if errs != nil {
-		return Heat{Absent: errs[0].Message, Field: errs[0].Field}
+	t, hindrance := rating.Rate(&in.Input)
+	if hindrance != nil {
+		e := hindered(&in, hindrance)
+		if !in.Air.FilmGiven {
+			return Heat{}, FieldErrors{e}
+		}
+		return Heat{Absent: e.Message, Field: e.Field}, nil
 	}
-	h := Heat{Thermal: t, Case: Case{t.roots(&in)}, Wet: in.wets(t.Duty.Coldest.Celsius)}
+	h := Heat{Thermal: t, Case: Case{t.Roots(&in.Input, in.Limits.Cases)}, Wet: in.Wets(t.Duty.Coldest.Celsius)}
 	h.Methods = append(methods(units.Film, t.Films, t.Film, in.Air.FilmGiven), methods(units.Drop, t.Drops, t.Drop, false)...)
 	limits := exchanger.ProcessLimits(in.Tube.Fin.Type)
 	if in.Limits.House != nil {
@@ -55,9 +59,19 @@ func Rate(in Input) Heat {
 		}
 	}
 	// In hot gas a root may be hotter than the stream, and a tip hotter than its root.
-	tips := map[exchanger.Case]float64{exchanger.Normal: t.tip()}
+	tips := map[exchanger.Case]float64{exchanger.Normal: t.Tip()}
 	h.Findings = append(exchanger.CheckProcess(limits, hotter(in.Limits.Cases, h.Case.Root)), exchanger.CheckFinMetal(in.FinMetal, hotter(h.Case.Root, tips))...)
-	return h
+	return h, nil
+}
+
+// ReadAndRate is Read and then Rate.
+func ReadAndRate(d document.Document) (Input, Heat, error) {
+	in, err := Read(d)
+	if err != nil {
+		return in, Heat{}, err
+	}
+	h, err := Rate(in)
+	return in, h, err
 }
 
 func methods[A airside.Answer](k units.Kind, verdicts []airside.Verdict[A], used int, given bool) []Method {
@@ -71,41 +85,6 @@ func methods[A airside.Answer](k units.Kind, verdicts []airside.Verdict[A], used
 		}
 	}
 	return out
-}
-
-// roots returns the hottest fin root [C] of each stated case: in normal running that
-// of the rows, in another the same share of the difference of the inlets.
-func (t *Thermal) roots(in *Input) map[exchanger.Case]float64 {
-	air := float64(in.Air.In)
-	out := map[exchanger.Case]float64{}
-	for c, at := range in.Limits.Cases {
-		switch {
-		case c == exchanger.Normal:
-			out[c] = t.Duty.HottestRoot.Celsius
-		case in.unfed(at):
-			out[c] = max(air, at)
-		default:
-			out[c] = air + t.rootShare(in)*(at-air)
-		}
-	}
-	return out
-}
-
-// rootShare returns how much of the difference of the inlets the hottest root has [-].
-func (t *Thermal) rootShare(in *Input) float64 {
-	return (t.Duty.HottestRoot.Celsius - float64(in.Air.In)) / float64(in.Process.In-in.Air.In)
-}
-
-// unfed reports whether a case with the process at a temperature [C] is held to be one
-// in which no stream cools the tube: the gas outside is the hotter, then or in normal running.
-func (in *Input) unfed(at float64) bool {
-	return in.Process.In <= in.Air.In || at < float64(in.Air.In)
-}
-
-// tip returns the tip [C] of the fin with the hottest root.
-func (t *Thermal) tip() float64 {
-	at := t.Duty.HottestRoot
-	return at.Air + (at.Celsius-at.Air)*t.TipRatio
 }
 
 // hotter returns the higher temperature of two for each case of a.
@@ -133,16 +112,6 @@ func winding(in *Input, h *Heat) (bond.Winding, bool) {
 	return bond.Winding{
 		OD: float64(in.Tube.OD), Strain: strain, FinExpansion: float64(f), TubeExpansion: float64(t), Metallic: in.Process.Bond,
 	}, true
-}
-
-// yield returns heat per kilogram of fin metal [W/kg] and per face area [W/m2].
-func (t *Thermal) yield(tb *tube.Tube) (perKilogram, perFace float64) {
-	return math.Abs(t.Duty.Heat) / t.finMetal(tb), math.Abs(t.Duty.Heat) / t.Bank.FaceArea()
-}
-
-// finMetal returns the mass of all fins [kg].
-func (t *Thermal) finMetal(tb *tube.Tube) float64 {
-	return float64(tb.FinMass()) * t.Bank.FinnedLength * float64(t.Bank.Tubes())
 }
 
 // heatNotices remarks on wishes not met, on temperatures and on correlations outside their range.

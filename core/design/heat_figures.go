@@ -8,6 +8,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/material"
 	"finwright/core/message"
+	"finwright/core/rating"
 	"finwright/core/units"
 )
 
@@ -37,7 +38,7 @@ func (b *builder) heat(h Heat) []Group {
 
 func (b *builder) filmFigures(h Heat) []figure.Figure {
 	t := &h.Thermal
-	bank := b.in.bank()
+	bank := b.in.Pitches()
 	v, used := t.Films[t.Film], &airside.FilmMethods[t.Film]
 	sigma := bank.FreeRatio()
 	g := t.Flow.FaceMassVelocity
@@ -60,14 +61,11 @@ func (b *builder) filmFigures(h Heat) []figure.Figure {
 }
 
 // still is the film about one tube without a fan, for what it is worth.
-func (b *builder) still(t *Thermal) figure.Figure {
-	mean := (float64(b.in.Air.In) + t.state.root) / 2
-	gas, err := b.in.gas(mean)
-	excess := math.Abs(t.state.root - float64(b.in.Air.In))
-	if err != nil || excess == 0 {
+func (b *builder) still(t *rating.Thermal) figure.Figure {
+	s, warmed := t.Still(&b.in.Input)
+	if !warmed {
 		return absent("film_still", units.Film, figure.TotalArea, "absent.still")
 	}
-	s := airside.Still{Properties: gas, FinOD: float64(b.t.FinOD()), Gap: float64(b.t.Gap()), Expansion: 1 / (mean + zeroCelsius), Excess: excess}
 	h, limits := airside.EdwardsChaddock1963(s)
 	f := stated(&airside.StillFormula, fig("film_still", units.Film, h, figure.TotalArea, "", s.Args()...))
 	if !figure.AllIn(limits) {
@@ -125,7 +123,7 @@ func (b *builder) duty(h Heat) []figure.Figure {
 	d := t.Duty
 	air, process := float64(b.in.Air.In), float64(b.in.Process.In)
 	capacity := t.Flow.FaceMassVelocity * t.Bank.FaceArea() * t.Gas.HeatCapacity
-	perKilogram, perFace := t.yield(b.t)
+	perKilogram, perFace := t.Yield(b.t)
 	heat := math.Abs(d.Heat)
 	q := arg("Q", units.Duty, heat)
 	p, ta, tp := arg("P", units.Factor, d.Effectiveness), arg("T_a", units.Temp, air), arg("T_p", units.Temp, process)
@@ -137,12 +135,12 @@ func (b *builder) duty(h Heat) []figure.Figure {
 		fig("air_out", units.Temp, d.AirOut, "", "air_out", ta, p, tp),
 		fig("process_out", units.Temp, d.ProcessOut, "", "process_out", tp, p, ratio, ta),
 		b.factor(d, p, tp, ta, ntu),
-		fig("duty_per_weight", units.DutyPerWeight, perKilogram, figure.FinMetalMass, "duty_per_weight", q, arg("m_fins", units.Weight, t.finMetal(b.t))),
+		fig("duty_per_weight", units.DutyPerWeight, perKilogram, figure.FinMetalMass, "duty_per_weight", q, arg("m_fins", units.Weight, t.FinMetal(b.t))),
 		fig("duty_per_face", units.DutyPerArea, perFace, figure.FaceArea, "duty_per_face", q, arg("A_face", units.SurfacePerTube, t.Bank.FaceArea())),
 		fig("bank_tubes", units.Count, float64(t.Bank.Tubes()), figure.WholeBank, "bank_tubes", rows, arg("N_t", units.Count, float64(b.in.Bank.TubesPerRow))),
 	}
 	if t.Condensed > 0 {
-		list = append(list, fig("condensed", units.MassRate, t.Condensed, figure.WholeBank, "condensed", q, arg("h_fg", units.Factor, t.latent(b.in))))
+		list = append(list, fig("condensed", units.MassRate, t.Condensed, figure.WholeBank, "condensed", q, arg("h_fg", units.Factor, t.Latent(&b.in.Input))))
 	}
 	switch {
 	case d.Heat > 0:
@@ -153,7 +151,7 @@ func (b *builder) duty(h Heat) []figure.Figure {
 	if b.in.Bank.DutyWanted > 0 {
 		list[0].State = figure.Good // until a notice says otherwise
 	}
-	return append(list, b.inverse()...)
+	return append(list, b.inverse(t)...)
 }
 
 func (b *builder) factor(d exchanger.Duty, args ...figure.Arg) figure.Figure {
@@ -166,7 +164,7 @@ func (b *builder) factor(d exchanger.Duty, args ...figure.Arg) figure.Figure {
 func (b *builder) stream(h Heat) []figure.Figure {
 	t := &h.Thermal
 	v, used := t.Drops[t.Drop], &airside.DropMethods[t.Drop]
-	drop := stated(&used.Formula, fig("air_drop", units.Drop, v.Answer.Total, figure.WholeBank, "", used.Args(b.in.bank(), t.Flow, v.Answer)...))
+	drop := stated(&used.Formula, fig("air_drop", units.Drop, v.Answer.Total, figure.WholeBank, "", used.Args(b.in.Pitches(), t.Flow, v.Answer)...))
 	list := []figure.Figure{drop}
 	if low, high, n := airside.Spread(t.Drops); n > 1 {
 		list = append(list, fig("drop_low", units.Drop, low, figure.WholeBank, "spread_low", arg("n_in", units.Count, float64(n))),
@@ -175,8 +173,8 @@ func (b *builder) stream(h Heat) []figure.Figure {
 	list = append(list,
 		fig("fan_power", units.Drive, exchanger.FanPower(t.FaceFlow, v.Answer.Total, b.in.Air.FanEfficiency), figure.WholeBank, "fan_power",
 			arg("V", units.Factor, t.FaceFlow), arg("Δp", units.Drop, v.Answer.Total), arg("η_fan", units.Factor, b.in.Air.FanEfficiency)),
-		fig("face_area", units.SurfacePerTube, t.Bank.FaceArea(), figure.WholeBank, "face_area", arg("N_t", units.Count, float64(b.in.Bank.TubesPerRow)), arg("P_T", units.Diameter, float64(b.in.tubePitch())), b.finned()),
-		fig("tube_pitch", units.Diameter, float64(b.in.tubePitch()), "", "tube_pitch", b.tip(), arg("c", units.Height, float64(b.in.tubePitch()-b.t.FinOD()))),
+		fig("face_area", units.SurfacePerTube, t.Bank.FaceArea(), figure.WholeBank, "face_area", arg("N_t", units.Count, float64(b.in.Bank.TubesPerRow)), arg("P_T", units.Diameter, float64(b.in.TubePitch())), b.finned()),
+		fig("tube_pitch", units.Diameter, float64(b.in.TubePitch()), "", "tube_pitch", b.tip(), arg("c", units.Height, float64(b.in.TubePitch()-b.t.FinOD()))),
 	)
 	if t.InsideLoss == nil {
 		return append(list, absent("inside_loss", units.Loss, "", "absent.condensing"))
@@ -184,7 +182,7 @@ func (b *builder) stream(h Heat) []figure.Figure {
 	loss := *t.InsideLoss
 	return append(list,
 		fig("inside_velocity", units.Velocity, loss.Velocity, "", "inside_velocity", arg("M", units.MassRate, b.in.Process.Flow),
-			arg("ρ_i", units.Dense, b.in.Process.Flow/(loss.Velocity*b.in.passSection())), arg("A_pass", units.SurfacePerTube, b.in.passSection())),
+			arg("ρ_i", units.Dense, b.in.Process.Flow/(loss.Velocity*b.in.PassSection())), arg("A_pass", units.SurfacePerTube, b.in.PassSection())),
 		fig("inside_loss", units.Loss, loss.Total, "", "inside_loss", arg("Δp_s", units.Loss, loss.Straight), arg("Δp_t", units.Loss, loss.Turns)))
 }
 
@@ -204,14 +202,14 @@ func (b *builder) metal(h Heat) []figure.Figure {
 		}
 		args := []figure.Arg{arg("T_a", units.Temp, float64(in.Air.In)), arg("T_case", units.Temp, at)}
 		formula := "root_unfed"
-		if !in.unfed(at) {
+		if !in.Unfed(at) {
 			formula = "root_case"
-			args = append(args, arg("x_c", units.Factor, h.Thermal.rootShare(in)))
+			args = append(args, arg("x_c", units.Factor, h.Thermal.RootShare(&in.Input)))
 		}
 		list = append(list, fig(h.rootOf(c), units.Temp, h.Case.Root[c], "", formula, args...))
 	}
 	list = append(list,
-		fig("hottest_tip", units.Temp, h.Thermal.tip(), "", "hottest_tip", arg("T_g", units.Temp, d.HottestRoot.Air), arg("T_r", units.Temp, root), arg("ϑ_r", units.Factor, h.Thermal.TipRatio)),
+		fig("hottest_tip", units.Temp, h.Thermal.Tip(), "", "hottest_tip", arg("T_g", units.Temp, d.HottestRoot.Air), arg("T_r", units.Temp, root), arg("ϑ_r", units.Factor, h.Thermal.TipRatio)),
 		fig("coldest_metal", units.Temp, d.Coldest.Celsius, "", "coldest_metal", cornerArgs(d.Coldest)...))
 	w, held := winding(b.in, &h)
 	if !held {

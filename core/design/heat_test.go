@@ -13,6 +13,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/proof"
+	"finwright/core/rating"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -26,7 +27,7 @@ func TestDutyBalances(t *testing.T) {
 		"gas":   {"gas", "own", "air_in", "300 °C", "inside_in", "120 °C", "inside_flow", "60 kg/s", "inside_pressure", "4000 kPa", "fin_type", "welded", "fin_metal", "cs1010"},
 	} {
 		in := read(t, pairs...)
-		h := Rate(in)
+		h := rate(t, in)
 		if !h.Absent.None() {
 			t.Fatalf("%s: %s", name, message.English().Render(h.Absent, units.SI))
 		}
@@ -35,7 +36,7 @@ func TestDutyBalances(t *testing.T) {
 }
 
 // balance holds the heat against both streams to 1e-9.
-func balance(t testing.TB, name string, in Input, th Thermal) {
+func balance(t testing.TB, name string, in Input, th rating.Thermal) {
 	t.Helper()
 	d := th.Duty
 	rise := d.AirOut - float64(in.Air.In)
@@ -43,7 +44,7 @@ func balance(t testing.TB, name string, in Input, th Thermal) {
 	if math.Abs(air-d.Heat) > 1e-9*math.Abs(d.Heat) {
 		t.Errorf("%s: %g W given, %g W taken up", name, d.Heat, air)
 	}
-	if in.Process.Fluid == Steam {
+	if in.Process.Fluid == rating.Steam {
 		if d.ProcessOut != float64(in.Process.In) {
 			t.Errorf("%s: steam leaves at %g", name, d.ProcessOut)
 		}
@@ -74,20 +75,19 @@ func TestRandomBanksBalance(t *testing.T) {
 				}
 				pairs = append(pairs, k, fmt.Sprintf("%.6g", x))
 			}
-			in, err := Read(doc(c, pairs...))
+			in, h, err := ReadAndRate(doc(c, pairs...))
 			if err != nil {
 				continue
 			}
-			h := Rate(in)
 			if !h.Absent.None() {
 				c.Fatalf("%v: %s", pairs, message.English().Render(h.Absent, units.SI))
 			}
 			rated.Add(1)
-			if h.Thermal.rounds > mostRounds/2 {
-				c.Errorf("%v: settles in %d rounds of %d", pairs, h.Thermal.rounds, mostRounds)
+			if h.Thermal.Rounds > rating.MostRounds/2 {
+				c.Errorf("%v: settles in %d rounds of %d", pairs, h.Thermal.Rounds, rating.MostRounds)
 			}
 			balance(c, strings.Join(pairs, " "), in, h.Thermal)
-			for q, a := range Answers(&in, &h.Thermal) {
+			for q, a := range rating.Answers(&in.Input, &h.Thermal) {
 				if math.IsNaN(a.Value) || math.IsInf(a.Value, 0) || a.Value <= 0 {
 					c.Fatalf("%v: %s = %g", pairs, q, a.Value)
 				}
@@ -112,7 +112,7 @@ func TestAboveALimitNamesCaseAndLimit(t *testing.T) {
 		"house":   {[]string{"house_limit", "80 °C"}, "hottest_root", figure.Watch, []string{"80"}},
 		"unasked": {nil, "hottest_root", figure.Watch, []string{"start-up"}},
 	} {
-		f, ok := Evaluate(read(t, c.pairs...)).Find(c.figure)
+		f, ok := evaluate(t, read(t, c.pairs...)).Find(c.figure)
 		if !ok || f.State != c.state {
 			t.Errorf("%s: state %s, want %s", name, f.State, c.state)
 			continue
@@ -127,7 +127,7 @@ func TestAboveALimitNamesCaseAndLimit(t *testing.T) {
 			}
 		}
 	}
-	all := Evaluate(read(t, "start_up", "90 °C", "upset", "95 °C"))
+	all := evaluate(t, read(t, "start_up", "90 °C", "upset", "95 °C"))
 	for _, id := range []string{"hottest_root", "root_start_up", "root_upset"} {
 		if f, _ := all.Find(id); f.State != figure.Good {
 			t.Errorf("%s: within every limit, yet %q", id, f.State)
@@ -139,7 +139,7 @@ func TestAboveALimitNamesCaseAndLimit(t *testing.T) {
 // and gas, as the drawing shows them; only a tube that is not fed gets as hot as the gas.
 func TestHotGasOutside(t *testing.T) {
 	gas := []string{"gas", "own", "air_in", "340 °C", "inside_in", "105 °C", "inside_pressure", "15000 kPa", "fin_type", "welded", "fin_metal", "cs1010"}
-	hot := func(pairs ...string) Result { return Evaluate(read(t, slices.Concat(gas, pairs)...)) }
+	hot := func(pairs ...string) Result { return evaluate(t, read(t, slices.Concat(gas, pairs)...)) }
 	in := read(t, gas...)
 	res := hot("start_up", "105 °C", "upset", "360 °C")
 	rows := res.Heat.Thermal.Duty.HottestRoot.Celsius
@@ -148,7 +148,7 @@ func TestHotGasOutside(t *testing.T) {
 	if root != rows || root <= 105 || root >= 250 || tip <= root || tip >= 340 {
 		t.Errorf("root %g, tip %g; the rows say %g", root, tip, rows)
 	}
-	f, err := MetalField(in, res.Heat.Thermal)
+	f, err := in.MetalField(&res.Heat.Thermal)
 	if err != nil || math.Abs(f.Root-root) > 10 || math.Abs(f.Tip-tip) > 10 {
 		t.Errorf("drawn from %g to %g, said to be %g and %g (%v)", f.Root, f.Tip, root, tip, err)
 	}
@@ -161,11 +161,11 @@ func TestHotGasOutside(t *testing.T) {
 		t.Errorf("duty %g W, %q", duty.SI, duty.Label)
 	}
 	last := 0.0
-	SweepHeat(in, &res.Heat.Thermal, "face_velocity", []float64{2, 3, 4}, func(_ int, a map[Quantity]Answer) {
-		if a[Duty].Value <= last {
-			t.Errorf("the duty falls from %g to %g W in faster gas", last, a[Duty].Value)
+	SweepBank(in, &res.Heat.Thermal, "face_velocity", []float64{2, 3, 4}, func(_ int, a map[rating.Quantity]rating.Answer) {
+		if a[rating.Duty].Value <= last {
+			t.Errorf("the duty falls from %g to %g W in faster gas", last, a[rating.Duty].Value)
 		}
-		last = a[Duty].Value
+		last = a[rating.Duty].Value
 	})
 
 	said := func(res Result, key string) (message.Message, bool) {
@@ -189,7 +189,7 @@ func TestHotGasOutside(t *testing.T) {
 }
 
 func TestOutOfRangeIsNeverSilent(t *testing.T) {
-	res := Evaluate(read(t, "face_velocity", "0.3 m/s"))
+	res := evaluate(t, read(t, "face_velocity", "0.3 m/s"))
 	f, _ := res.Find("film")
 	if f.State != figure.Watch || len(f.Why) == 0 {
 		t.Errorf("film at a crawl is %s", f.State)
@@ -216,7 +216,7 @@ func TestTubesTooCloseAreRefused(t *testing.T) {
 	if errs, ok := err.(FieldErrors); !ok || !errs.Has("row_pitch") {
 		t.Errorf("rows at 20 mm: %v", err)
 	}
-	h := Rate(read(t, "tube_pitch", "58 mm", "film_source", "given"))
+	h := rate(t, read(t, "tube_pitch", "58 mm", "film_source", "given"))
 	if h.Absent.None() {
 		t.Error("a bank that cannot be built was rated")
 	}
@@ -224,8 +224,8 @@ func TestTubesTooCloseAreRefused(t *testing.T) {
 
 func TestInverseQuestions(t *testing.T) {
 	in := read(t)
-	duty := Rate(in).Thermal.Duty.Heat
-	res := Evaluate(read(t, "duty_wanted", fmt.Sprintf("%.6g W", duty*0.999), "drop_allowed", fmt.Sprintf("%.8g Pa", dropOf(in))))
+	duty := rate(t, in).Thermal.Duty.Heat
+	res := evaluate(t, read(t, "duty_wanted", fmt.Sprintf("%.6g W", duty*0.999), "drop_allowed", fmt.Sprintf("%.8g Pa", dropOf(t, in))))
 	if f, ok := res.Find("tubes_wanted"); !ok || f.SI != 120 {
 		t.Errorf("tubes for the duty of 120 tubes: %g", f.SI)
 	}
@@ -237,7 +237,7 @@ func TestInverseQuestions(t *testing.T) {
 // What is asked of the bank is answered at the figure, at its field and in the list of remarks.
 func TestWishesAreJudged(t *testing.T) {
 	in := read(t)
-	duty, drop := Rate(in).Thermal.Duty.Heat, dropOf(in)
+	duty, drop := rate(t, in).Thermal.Duty.Heat, dropOf(t, in)
 	times := func(x, by float64, unit string) string { return fmt.Sprintf("%.8g %s", x*by, unit) }
 	for name, c := range map[string]struct {
 		pairs         []string
@@ -255,7 +255,7 @@ func TestWishesAreJudged(t *testing.T) {
 		"over":           {[]string{"drop_allowed", times(drop, 0.8, "Pa")}, "air_drop", "drop_allowed", figure.No, "25 % above"},
 		"over, by guess": {[]string{"face_velocity", "0.3 m/s", "drop_allowed", "1 Pa"}, "air_drop", "drop_allowed", figure.No, "allowed"},
 	} {
-		res := Evaluate(read(t, c.pairs...))
+		res := evaluate(t, read(t, c.pairs...))
 		f, _ := res.Find(c.figure)
 		if f.State != c.state {
 			t.Errorf("%s: %s is %q, want %q", name, c.figure, f.State, c.state)
@@ -272,16 +272,16 @@ func TestWishesAreJudged(t *testing.T) {
 	}
 }
 
-func dropOf(in Input) float64 {
-	th := Rate(in).Thermal
+func dropOf(t testing.TB, in Input) float64 {
+	th := rate(t, in).Thermal
 	return th.Drops[th.Drop].Answer.Total
 }
 
 func TestHeatSweepPassesTheDesign(t *testing.T) {
 	in := read(t)
-	th := Rate(in).Thermal
-	now := Answers(&in, &th)
-	SweepHeat(in, &th, "face_velocity", []float64{2, 3, 4}, func(i int, a map[Quantity]Answer) {
+	th := rate(t, in).Thermal
+	now := rating.Answers(&in.Input, &th)
+	SweepBank(in, &th, "face_velocity", []float64{2, 3, 4}, func(i int, a map[rating.Quantity]rating.Answer) {
 		if i != 1 {
 			return
 		}
@@ -296,15 +296,15 @@ func TestHeatSweepPassesTheDesign(t *testing.T) {
 // A curve keeps to the correlations of its design: faster air never cools less. Where they end it says so.
 func TestHeatSweepKeepsItsCorrelations(t *testing.T) {
 	in := read(t)
-	th := Rate(in).Thermal
+	th := rate(t, in).Thermal
 	if !th.Films[th.Film].InRange {
 		t.Fatal("the example is out of its correlation's range")
 	}
 	within := map[bool]bool{}
-	last := map[Quantity]float64{}
-	SweepHeat(in, &th, "face_velocity", []float64{1, 1.25, 1.5, 1.75, 2, 2.5, 3, 4, 5}, func(i int, a map[Quantity]Answer) {
-		within[a[Film].InRange] = true
-		for _, q := range []Quantity{Film, AirDrop, UBare, Duty} {
+	last := map[rating.Quantity]float64{}
+	SweepBank(in, &th, "face_velocity", []float64{1, 1.25, 1.5, 1.75, 2, 2.5, 3, 4, 5}, func(i int, a map[rating.Quantity]rating.Answer) {
+		within[a[rating.Film].InRange] = true
+		for _, q := range []rating.Quantity{rating.Film, rating.AirDrop, rating.UBare, rating.Duty} {
 			if a[q].Value <= last[q] {
 				t.Errorf("%s falls from %g to %g at point %d", q, last[q], a[q].Value, i)
 			}
@@ -320,10 +320,10 @@ func TestHeatSweepKeepsItsCorrelations(t *testing.T) {
 func TestTallerStopsPaying(t *testing.T) {
 	var perWeight, perMetre []float64
 	in := read(t)
-	th := Rate(in).Thermal
-	SweepHeat(in, &th, "fin_height", []float64{0.010, 0.013, 0.016, 0.019}, func(_ int, a map[Quantity]Answer) {
-		perWeight = append(perWeight, a[PerWeight].Value)
-		perMetre = append(perMetre, a[Duty].Value)
+	th := rate(t, in).Thermal
+	SweepBank(in, &th, "fin_height", []float64{0.010, 0.013, 0.016, 0.019}, func(_ int, a map[rating.Quantity]rating.Answer) {
+		perWeight = append(perWeight, a[rating.PerWeight].Value)
+		perMetre = append(perMetre, a[rating.Duty].Value)
 	})
 	for i := 1; i < len(perWeight); i++ {
 		if perWeight[i] >= perWeight[i-1] || perMetre[i] <= perMetre[i-1] {
@@ -347,7 +347,7 @@ func BenchmarkRate(b *testing.B) {
 		b.Fatal(err)
 	}
 	for b.Loop() {
-		Rate(in)
+		rate(b, in)
 	}
 }
 
@@ -356,8 +356,8 @@ func BenchmarkRate(b *testing.B) {
 func TestMetalFieldAgreesWithTheSeries(t *testing.T) {
 	for _, typ := range tube.FinTypes {
 		in := read(t, "fin_type", string(typ), "film_source", "computed")
-		th := Rate(in).Thermal
-		f, err := MetalField(in, th)
+		th := rate(t, in).Thermal
+		f, err := in.MetalField(&th)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -374,7 +374,7 @@ func TestMetalFieldAgreesWithTheSeries(t *testing.T) {
 // The working of the efficiency shows the film that was used, computed or given.
 func TestWorkingShowsTheFilmInForce(t *testing.T) {
 	for _, source := range []string{"computed", "given"} {
-		res := Evaluate(read(t, "film_source", source))
+		res := evaluate(t, read(t, "film_source", source))
 		f, _ := res.Find("fin_parameter")
 		var h, k, strip, tip, root float64
 		for _, a := range f.Args {

@@ -3,20 +3,17 @@ package design
 import (
 	"math"
 
-	"finwright/core/exchanger"
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/rating"
 	"finwright/core/units"
 )
-
-// mostTubes bounds the search for tubes in a row.
-const mostTubes = 500
 
 // wishMargin lets pass what prints as the wish: half a unit of the last of four digits.
 const wishMargin = 5e-4
 
 // wishNotices holds the bank against the duty wanted and the pressure drop allowed.
-func wishNotices(in *Input, t *Thermal) []Notice {
+func wishNotices(in *Input, t *rating.Thermal) []Notice {
 	var out []Notice
 	say := func(id, field, key string, k units.Kind, has, wish, by float64) {
 		out = append(out, Notice{figure.No, field, id, message.New(key,
@@ -32,33 +29,17 @@ func wishNotices(in *Input, t *Thermal) []Notice {
 }
 
 // inverse answers the questions that were asked the other way round.
-func (b *builder) inverse() []figure.Figure {
+func (b *builder) inverse(t *rating.Thermal) []figure.Figure {
 	var list []figure.Figure
 	if want := b.in.Bank.DutyWanted; want > 0 {
-		n, why := exchanger.TubesForDuty(want*(1-wishMargin), mostTubes, func(n int) float64 {
-			at := *b.in
-			at.Bank.TubesPerRow = n
-			t, errs := settle(&at, at.start(), nil, coarse)
-			if errs != nil {
-				return 0
-			}
-			return math.Abs(t.Duty.Heat)
-		})
+		n, why := b.in.TubesFor(want*(1-wishMargin), t)
 		f := fig("tubes_wanted", units.Count, float64(n*b.in.Bank.Rows), figure.WholeBank, "tubes_wanted", arg("Q_w", units.Duty, want), arg("N_r", units.Count, float64(b.in.Bank.Rows)))
 		f.Absent = why
 		list = append(list, f)
 	}
 	if allowed := b.in.Bank.DropAllowed; allowed > 0 {
 		lim := limits["face_velocity"]
-		v, why := exchanger.FaceVelocity(allowed, lim.low, lim.high, func(v float64) float64 {
-			at := *b.in
-			at.Air.Velocity = v
-			t, errs := settle(&at, at.start(), nil, coarse)
-			if errs != nil {
-				return math.Inf(1)
-			}
-			return t.Drops[t.Drop].Answer.Total
-		})
+		v, why := b.in.VelocityFor(allowed, lim.low, lim.high, t)
 		f := fig("velocity_allowed", units.Velocity, v, "", "velocity_allowed", arg("Δp_w", units.Drop, allowed))
 		f.Absent = why
 		list = append(list, f)

@@ -60,12 +60,12 @@ func (m *Making) holds(d document.Document, v *verdict.Verdict, before map[strin
 	if err != nil {
 		return false
 	}
-	in, err := Read(d)
+	in, h, err := ReadAndRate(d)
 	if err != nil {
 		return false
 	}
 	in.Shop = m.in.Shop
-	after := judge(in, Rate(in))
+	after := judge(in, h)
 	for what := range after.refusals(after.Verdicts) {
 		if !before[what] {
 			return false
@@ -87,7 +87,7 @@ func (m *Making) refusals(verdicts []verdict.Verdict) map[string]bool {
 			out["rule "+v.Rule] = true
 		}
 	}
-	s := Solve(m.in)
+	s := m.in.Surface(&m.heat.Thermal)
 	for _, n := range append(notices(&m.in, &s, nil), heatNotices(&m.in, m.heat)...) {
 		if n.State == figure.No {
 			out[n.Field+" "+n.Message.Key] = true

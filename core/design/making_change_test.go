@@ -113,7 +113,7 @@ func TestOfferedChangesHold(t *testing.T) {
 				return Result{}, Making{}, false
 			}
 			in.Shop = capability
-			res := Evaluate(in)
+			res := evaluate(t, in)
 			m := Make(in, res.Heat)
 			return res, m, true
 		}

@@ -23,7 +23,7 @@ func planned(t *testing.T, d document.Document, pairs ...string) (Result, Making
 	}
 	house := shop.House()
 	in.Shop = &house
-	res := Evaluate(in)
+	res := evaluate(t, in)
 	m := Make(in, res.Heat)
 	res.AddMaking(&m)
 	return res, m
@@ -120,7 +120,7 @@ func TestJointLoosensAtOneTemperature(t *testing.T) {
 		c := shop.House()
 		c.Placing.Strain = strain
 		in.Shop = &c
-		res := Evaluate(in)
+		res := evaluate(t, in)
 		m := Make(in, res.Heat)
 		for _, v := range m.Verdicts {
 			if v.Rule == "expansion" && (v.Measure == nil || math.Abs(v.Measure.Limit-value(t, res, "bond_loss")) > 1e-9) {

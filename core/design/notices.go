@@ -4,6 +4,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/material"
 	"finwright/core/message"
+	"finwright/core/rating"
 	"finwright/core/shop/verdict"
 	"finwright/core/tube"
 	"finwright/core/units"
@@ -19,7 +20,7 @@ const (
 var watched = map[string]bool{"fin_efficiency": true, "gap": true, "conductivity": true, "strip_width": true, "film": true, "air_drop": true, "hottest_root": true, "root_start_up": true, "root_upset": true}
 
 // notices remarks on a design that can be evaluated.
-func notices(in *Input, s *State, judged []formed) []Notice {
+func notices(in *Input, s *rating.Surface, judged []formed) []Notice {
 	var out []Notice
 	t := &in.Tube
 	add := func(state figure.State, field, fig, key string, pairs ...any) {

@@ -57,9 +57,6 @@ func Read(d document.Document) (Input, error) {
 	if len(r.errs) == 0 {
 		checkTogether(&in, &r.errs)
 	}
-	if len(r.errs) == 0 && !in.Air.FilmGiven {
-		_, r.errs = settle(&in, cold(&in), nil, fine)
-	}
 	if len(r.errs) > 0 {
 		return in, r.errs
 	}

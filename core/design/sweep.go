@@ -3,6 +3,7 @@ package design
 import (
 	"math"
 
+	"finwright/core/rating"
 	"finwright/core/units"
 )
 
@@ -57,66 +58,73 @@ func Vary(in Input, field string, x float64) (out Input, ok bool) {
 	return in, ok
 }
 
-// Quantity is a number of an evaluated design that curves and maps show.
-type Quantity string
-
-// Quantities.
-const (
-	AreaRatio  Quantity = "area_ratio"
-	Efficiency Quantity = "fin_efficiency"
-	UsedArea   Quantity = "used_area"
-)
-
-// Quantities lists them in the order a page offers them.
-var Quantities = []Quantity{AreaRatio, Efficiency, UsedArea}
-
-var quantityKinds = map[Quantity]units.Kind{
-	AreaRatio: units.Factor, Efficiency: units.Factor, UsedArea: units.SurfacePerMetre,
-	Film: units.Film, AirDrop: units.Drop, UBare: units.Film, Duty: units.Duty, PerWeight: units.DutyPerWeight, PerFace: units.DutyPerArea,
-}
-
-// Kind says how the quantity is shown.
-func (q Quantity) Kind() units.Kind { return quantityKinds[q] }
-
-// Of returns the quantity from s in SI.
-func (q Quantity) Of(s *State) float64 {
-	switch q {
-	case AreaRatio:
-		return s.Areas.Ratio()
-	case Efficiency:
-		return s.Fin.Efficiency
-	case UsedArea:
-		return float64(s.Used)
+// replaceHeat is replace for the fields of the bank at work.
+func replaceHeat(in *Input, field string, x float64) (ok bool) {
+	switch field {
+	case "air_in":
+		in.Air.In = units.Temperature(x)
+	case "face_velocity":
+		in.Air.Velocity = x
+	case "fouling_outside":
+		in.Air.Fouling = x
+	case "tube_pitch":
+		in.Bank.TubePitch = units.Length(x)
+	case "row_pitch":
+		in.Bank.RowPitch = units.Length(x)
+	case "tip_clearance":
+		in.Bank.Clearance = units.Length(x)
+	case "inside_in":
+		in.Process.In = units.Temperature(x)
+	case "inside_flow":
+		in.Process.Flow = x
+	case "fouling_inside":
+		in.Process.Fouling = x
+	case "bond_resistance":
+		in.Process.Bond = x
+	default:
+		return false
 	}
-	panic("design: no quantity " + string(q))
+	return true
 }
 
-// Sweep evaluates in at each value of one field [SI] and hands every State to
-// visit; where the design is impossible visit gets ok false. It panics on a
-// field that holds no number.
-func Sweep(in Input, field string, values []float64, visit func(i int, s State, ok bool)) {
-	sweep(&in, field, values, visit)
+// Sweep evaluates the surface of in, which was rated as near, at each value of one field [SI] and hands every one to
+// visit; where the design is impossible visit gets ok false. It panics on a field that holds no number.
+func Sweep(in Input, near *rating.Thermal, field string, values []float64, visit func(i int, s rating.Surface, ok bool)) {
+	sweep(&in, near, field, values, visit)
 }
 
-// sweep writes into in, one copy for all values: a copy for each would cost more than its evaluation.
-func sweep(in *Input, field string, values []float64, visit func(i int, s State, ok bool)) {
-	var errs FieldErrors
-	for i, x := range values {
-		mustReplace(in, field, x)
-		errs = errs[:0]
-		if checkTogether(in, &errs); len(errs) > 0 {
-			visit(i, State{}, false)
-			continue
+func sweep(in *Input, near *rating.Thermal, field string, values []float64, visit func(i int, s rating.Surface, ok bool)) {
+	rating.SweepSurface(len(values), designs(in, field, values, possible), near, visit)
+}
+
+// SweepBank rates in, which was rated as near, at each value of one field [SI]. Where a design is impossible the answers are nil.
+func SweepBank(in Input, near *rating.Thermal, field string, values []float64, visit func(i int, answers map[rating.Quantity]rating.Answer)) {
+	fits := func(in *Input) bool { return possible(in) && len(pitchFindings(in)) == 0 }
+	rating.SweepBank(len(values), designs(&in, field, values, fits), near, visit)
+}
+
+// designs varies one field of in, and gives those that are possible.
+func designs(in *Input, field string, values []float64, possible func(*Input) bool) rating.Designs {
+	return func(i int) *rating.Input {
+		mustReplace(in, field, values[i])
+		if !possible(in) {
+			return nil
 		}
-		visit(i, solve(in), true)
+		return &in.Input
 	}
 }
 
-// Grid evaluates a quantity over two fields, row by row of ys. An impossible
+func possible(in *Input) bool {
+	var errs FieldErrors
+	checkTogether(in, &errs)
+	return len(errs) == 0
+}
+
+// Grid evaluates a quantity of the surface over two fields, row by row of ys. An impossible
 // design is NaN here and nowhere else: a map draws it as empty.
-func Grid(in Input, fieldX string, xs []float64, fieldY string, ys []float64, q Quantity) []float64 {
+func Grid(in Input, near *rating.Thermal, fieldX string, xs []float64, fieldY string, ys []float64, q rating.Quantity) []float64 {
 	out := make([]float64, 0, len(xs)*len(ys))
-	keep := func(_ int, s State, ok bool) {
+	keep := func(_ int, s rating.Surface, ok bool) {
 		if !ok {
 			out = append(out, math.NaN())
 			return
@@ -125,7 +133,7 @@ func Grid(in Input, fieldX string, xs []float64, fieldY string, ys []float64, q 
 	}
 	for _, y := range ys {
 		mustReplace(&in, fieldY, y)
-		sweep(&in, fieldX, xs, keep)
+		sweep(&in, near, fieldX, xs, keep)
 	}
 	return out
 }

@@ -22,7 +22,7 @@ func TestUnratedBankSaysWhy(t *testing.T) {
 		"hot air":        {[]string{"air_in", "390 °C"}, "air_in"},
 		"cold steam":     {[]string{"inside_fluid", "steam", "inside_in", "20 °C"}, "inside_in"},
 	} {
-		res := Evaluate(read(t, append([]string{"film_source", "given"}, c.pairs...)...))
+		res := evaluate(t, read(t, append([]string{"film_source", "given"}, c.pairs...)...))
 		if res.Heat.Absent.None() {
 			t.Errorf("%s: is rated", name)
 			continue
@@ -44,7 +44,7 @@ func TestUnratedBankSaysWhy(t *testing.T) {
 
 // A stream of next to nothing has no mean difference left: its factor is absent, and the work is bounded.
 func TestFaintStream(t *testing.T) {
-	res := Evaluate(read(t, "inside_flow", "0.001 kg/s", "rows", "30", "passes", "30"))
+	res := evaluate(t, read(t, "inside_flow", "0.001 kg/s", "rows", "30", "passes", "30"))
 	f, found := res.Find("factor")
 	if !found || f.Absent.Key != "absent.spent" {
 		t.Errorf("factor %v", f)

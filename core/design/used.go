@@ -5,6 +5,7 @@ import (
 
 	"finwright/core/document"
 	"finwright/core/material"
+	"finwright/core/rating"
 	"finwright/core/tube"
 )
 
@@ -22,7 +23,7 @@ func Used(d document.Document, id string) bool {
 	case strings.HasPrefix(id, "own_gas_"):
 		return text("gas") == "own"
 	case strings.HasPrefix(id, "own_fluid_"):
-		return text("inside_fluid") == string(OwnFluid)
+		return text("inside_fluid") == string(rating.OwnFluid)
 	}
 	switch id {
 	case "film_coefficient":
@@ -30,9 +31,9 @@ func Used(d document.Document, id string) bool {
 	case "air_humidity", "altitude":
 		return text("gas") == "air"
 	case "inside_flow":
-		return text("inside_fluid") != string(Steam)
+		return text("inside_fluid") != string(rating.Steam)
 	case "inside_pressure":
-		return text("inside_fluid") == string(Water)
+		return text("inside_fluid") == string(rating.Water)
 	case "spares":
 		return text("supply") == "free_issue"
 	case "tip_thickness":

@@ -5,6 +5,7 @@ import (
 
 	"finwright/core/design"
 	"finwright/core/message"
+	"finwright/core/rating"
 	"finwright/core/units"
 )
 
@@ -31,14 +32,14 @@ const samples = 49
 var thicknesses = []float64{0.75, 1, 1.5}
 
 // panels are the quantities of each plot, from the top.
-var panels = []design.Quantity{design.AreaRatio, design.Efficiency}
+var panels = []rating.Quantity{rating.AreaRatio, rating.Efficiency}
 
 // Curves returns the plots of a checked design: area ratio and efficiency
-// against fin height, and against fins per length.
-func (w Writer) Curves(in design.Input) []Curves {
+// against fin height, and against fins per length. h is in as rated.
+func (w Writer) Curves(in design.Input, h design.Heat) []Curves {
 	return []Curves{
-		w.curves(in, heightAxis, float64(in.Tube.Fin.Height)),
-		w.curves(in, pitchAxis, float64(in.Tube.Fin.Count)),
+		w.curves(in, h, heightAxis, float64(in.Tube.Fin.Height)),
+		w.curves(in, h, pitchAxis, float64(in.Tube.Fin.Count)),
 	}
 }
 
@@ -62,7 +63,7 @@ func (w Writer) span(a axis, at, hair float64) Span {
 // hair lets a curve start where there is no fin at all.
 const hair = 1e-3
 
-func (w Writer) curves(in design.Input, a axis, at float64) Curves {
+func (w Writer) curves(in design.Input, h design.Heat, a axis, at float64) Curves {
 	span := w.span(a, at, a.hair)
 	if units.In(a.kind, at, w.System) < span.From {
 		span = w.span(a, at, hair)
@@ -73,7 +74,7 @@ func (w Writer) curves(in design.Input, a axis, at float64) Curves {
 		si[i] = units.Out(a.kind, x, w.System)
 	}
 	out := Curves{ID: a.id, X: span.Axis}
-	solved := design.Solve(in)
+	solved := in.Surface(&h.Thermal)
 	for _, q := range panels {
 		out.Panels = append(out.Panels, Panel{
 			Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
@@ -84,7 +85,7 @@ func (w Writer) curves(in design.Input, a axis, at float64) Curves {
 		strip := float64(in.Tube.Fin.Strip) * times
 		family, _ := design.Vary(in, "strip_thickness", strip)
 		ys := make([][]float64, len(panels))
-		design.Sweep(family, a.field, si, func(_ int, s design.State, ok bool) {
+		design.Sweep(family, &h.Thermal, a.field, si, func(_ int, s rating.Surface, ok bool) {
 			for p, q := range panels {
 				y := math.NaN()
 				if ok {
@@ -104,7 +105,7 @@ func (w Writer) curves(in design.Input, a axis, at float64) Curves {
 }
 
 // answer says in words what the plot shows of this design.
-func (w Writer) answer(s *design.State, a axis, c Curves) (title, alt string) {
+func (w Writer) answer(s *rating.Surface, a axis, c Curves) (title, alt string) {
 	title = w.say(message.New("plot."+a.id+".title",
 		"eta", message.Quantity{Kind: units.Factor, SI: s.Fin.Efficiency},
 		"ratio", message.Quantity{Kind: units.Factor, SI: s.Areas.Ratio()},
@@ -143,9 +144,9 @@ const mapCells = 200
 
 // MapFrame returns the map of quantity q over fin height and fins per length
 // without what fills it: its axes, its words and the design's place.
-func (w Writer) MapFrame(in design.Input, q design.Quantity) Field {
+func (w Writer) MapFrame(in design.Input, h design.Heat, q rating.Quantity) Field {
 	height, count := float64(in.Tube.Fin.Height), float64(in.Tube.Fin.Count)
-	solved := design.Solve(in)
+	solved := in.Surface(&h.Thermal)
 	value := message.Quantity{Kind: q.Kind(), SI: q.Of(&solved)}
 	return Field{
 		ID: "map", X: w.span(heightAxis, height, hair), Y: w.span(pitchAxis, count, hair), Quantity: string(q), Columns: mapCells, Rows: mapCells,
@@ -156,9 +157,9 @@ func (w Writer) MapFrame(in design.Input, q design.Quantity) Field {
 }
 
 // Map returns the whole map.
-func (w Writer) Map(in design.Input, q design.Quantity) Field {
-	f := w.MapFrame(in, q)
-	values := design.Grid(in, heightAxis.field, toSI(f.X, w.System), pitchAxis.field, toSI(f.Y, w.System), q)
+func (w Writer) Map(in design.Input, h design.Heat, q rating.Quantity) Field {
+	f := w.MapFrame(in, h, q)
+	values := design.Grid(in, &h.Thermal, heightAxis.field, toSI(f.X, w.System), pitchAxis.field, toSI(f.Y, w.System), q)
 	for i, v := range values {
 		values[i] = units.In(q.Kind(), v, w.System)
 	}

@@ -5,6 +5,7 @@ import (
 
 	"finwright/core/design"
 	"finwright/core/message"
+	"finwright/core/rating"
 	"finwright/core/units"
 )
 
@@ -18,17 +19,17 @@ type heatPlot struct {
 	id     string
 	axis   axis
 	at     func(in *design.Input) float64
-	panels []design.Quantity
+	panels []rating.Quantity
 }
 
 var heatPlots = []heatPlot{
-	{"film", velocityAxis, velocity, []design.Quantity{design.Film, design.AirDrop}},
-	{"work", velocityAxis, velocity, []design.Quantity{design.UBare, design.Duty}},
+	{"film", velocityAxis, velocity, []rating.Quantity{rating.Film, rating.AirDrop}},
+	{"work", velocityAxis, velocity, []rating.Quantity{rating.UBare, rating.Duty}},
 	{"yield_height", heightAxis, func(in *design.Input) float64 { return float64(in.Tube.Fin.Height) }, yields},
 	{"yield_pitch", pitchAxis, func(in *design.Input) float64 { return float64(in.Tube.Fin.Count) }, yields},
 }
 
-var yields = []design.Quantity{design.PerWeight, design.PerFace}
+var yields = []rating.Quantity{rating.PerWeight, rating.PerFace}
 
 func velocity(in *design.Input) float64 { return in.Air.Velocity }
 
@@ -51,7 +52,7 @@ func (w Writer) heatCurves(in design.Input, h design.Heat, p heatPlot) Curves {
 	span := w.span(p.axis, at, 1) // a bank of tubes without fins is no bank of ours
 	shown := span.at(heatSamples)
 	out := Curves{ID: p.id, X: span.Axis}
-	now := design.Answers(&in, &h.Thermal)
+	now := rating.Answers(&in.Input, &h.Thermal)
 	for _, q := range p.panels {
 		out.Panels = append(out.Panels, Panel{
 			Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
@@ -63,7 +64,7 @@ func (w Writer) heatCurves(in design.Input, h design.Heat, p heatPlot) Curves {
 	for i, x := range shown {
 		si[i] = units.Out(p.axis.kind, x, w.System)
 	}
-	design.SweepHeat(in, &h.Thermal, p.axis.field, si, func(_ int, answers map[design.Quantity]design.Answer) {
+	design.SweepBank(in, &h.Thermal, p.axis.field, si, func(_ int, answers map[rating.Quantity]rating.Answer) {
 		for i, q := range p.panels {
 			panel := &out.Panels[i]
 			a, ok := answers[q]
@@ -78,7 +79,7 @@ func (w Writer) heatCurves(in design.Input, h design.Heat, p heatPlot) Curves {
 			}
 		}
 	})
-	quantity := func(q design.Quantity) message.Quantity { return message.Quantity{Kind: q.Kind(), SI: now[q].Value} }
+	quantity := func(q rating.Quantity) message.Quantity { return message.Quantity{Kind: q.Kind(), SI: now[q].Value} }
 	out.Title = w.say(message.New("plot."+p.id+".title", "first", quantity(p.panels[0]), "second", quantity(p.panels[1]),
 		"best", w.best(out, 0), "best_second", w.best(out, 1)))
 	out.Alt = w.say(message.New("plot."+p.id+".alt", "first", quantity(p.panels[0]), "second", quantity(p.panels[1])))

@@ -19,13 +19,13 @@ import (
 // made evaluates and plans a document in the shipped shop.
 func made(t *testing.T, d document.Document) (Making, design.Result, design.Making) {
 	t.Helper()
-	in, err := design.Read(d)
+	in, h, err := design.ReadAndRate(d)
 	if err != nil {
 		t.Fatal(err)
 	}
 	house := shop.House()
 	in.Shop = &house
-	res := design.Evaluate(in)
+	res := design.Evaluate(in, h)
 	m := design.Make(in, res.Heat)
 	m.TryChanges(d)
 	res.AddMaking(&m)

@@ -13,6 +13,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/proof"
+	"finwright/core/rating"
 	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
@@ -34,11 +35,11 @@ func edited(t testing.TB, pairs ...string) document.Document {
 func view(t *testing.T, d document.Document) View {
 	t.Helper()
 	w := Writer{Texts: message.English(), System: d.Units}
-	in, err := design.Read(d)
+	in, h, err := design.ReadAndRate(d)
 	if err != nil {
 		return w.View(d, err, nil)
 	}
-	res := design.Evaluate(in)
+	res := design.Evaluate(in, h)
 	return w.View(d, nil, &res)
 }
 
@@ -119,13 +120,13 @@ func TestEveryFigureShowsItsWorking(t *testing.T) {
 	)
 	proof.Proof{Share: 5, Full: len(designs)}.Run(t, func(c *proof.Case) {
 		pairs := designs[c.Index*11%len(designs)] // spreads a share
-		in, err := design.Read(edited(c, pairs...))
+		in, h, err := design.ReadAndRate(edited(c, pairs...))
 		if err != nil {
 			c.Fatal(err)
 		}
 		house := shop.House()
 		in.Shop = &house
-		res := design.Evaluate(in)
+		res := design.Evaluate(in, h)
 		making := design.Make(in, res.Heat)
 		res.AddMaking(&making)
 		for _, g := range res.Groups {
@@ -140,11 +141,11 @@ func TestEveryFigureShowsItsWorking(t *testing.T) {
 
 // What is solved by rows says so, in the symbols and in the numbers.
 func TestWorkingTellsASolutionInWords(t *testing.T) {
-	in, err := design.Read(document.New())
+	in, h, err := design.ReadAndRate(document.New())
 	if err != nil {
 		t.Fatal(err)
 	}
-	f, _ := design.Evaluate(in).Find("effectiveness")
+	f, _ := design.Evaluate(in, h).Find("effectiveness")
 	work := Writer{Texts: message.English(), System: units.SI}.Working(f)
 	if work.Symbols != "P = solved row by row from (NTU, R_c, N_r, N_p)" || !strings.HasPrefix(work.Numbers, "P = solved row by row from (0.") || !strings.HasSuffix(work.Numbers, ", 4, 2)") {
 		t.Errorf("%q, %q", work.Symbols, work.Numbers)
@@ -244,12 +245,12 @@ func TestSummarySpeaks(t *testing.T) {
 }
 
 func TestCurvesMarkTheDesign(t *testing.T) {
-	in, err := design.Read(document.New())
+	in, h, err := design.ReadAndRate(document.New())
 	if err != nil {
 		t.Fatal(err)
 	}
 	for _, sys := range []units.System{units.SI, units.US} {
-		for _, c := range (Writer{Texts: message.English(), System: sys}).Curves(in) {
+		for _, c := range (Writer{Texts: message.English(), System: sys}).Curves(in, h) {
 			for _, p := range c.Panels {
 				if len(p.Lines) != 3 || p.Mark == nil {
 					t.Fatalf("%s/%s: %d lines, mark %v", c.ID, p.Figure, len(p.Lines), p.Mark)
@@ -276,13 +277,13 @@ func between(l Line, x float64) float64 {
 }
 
 func TestMapRingLiesInItsBand(t *testing.T) {
-	in, err := design.Read(document.New())
+	in, h, err := design.ReadAndRate(document.New())
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, q := range []design.Quantity{design.AreaRatio, design.Efficiency, design.UsedArea} {
-		f := (Writer{Texts: message.English(), System: units.SI}).Map(in, q)
-		solved := design.Solve(in)
+	for _, q := range []rating.Quantity{rating.AreaRatio, rating.Efficiency, rating.UsedArea} {
+		f := (Writer{Texts: message.English(), System: units.SI}).Map(in, h, q)
+		solved := in.Surface(&h.Thermal)
 		col := int((f.Ring.X - f.X.From) / (f.X.To - f.X.From) * float64(f.Columns-1))
 		row := int((f.Ring.Y - f.Y.From) / (f.Y.To - f.Y.From) * float64(f.Rows-1))
 		want := BandIndex(f.Levels, units.In(q.Kind(), q.Of(&solved), units.SI))
@@ -297,25 +298,25 @@ func TestMapRingLiesInItsBand(t *testing.T) {
 }
 
 func BenchmarkViewAndCurves(b *testing.B) {
-	in, err := design.Read(document.New())
+	in, h, err := design.ReadAndRate(document.New())
 	if err != nil {
 		b.Fatal(err)
 	}
 	w := Writer{Texts: message.English(), System: units.SI}
 	for b.Loop() {
-		res := design.Evaluate(in)
+		res := design.Evaluate(in, h)
 		w.View(document.New(), nil, &res)
-		w.Curves(in)
+		w.Curves(in, h)
 	}
 }
 
 func BenchmarkMap(b *testing.B) {
-	in, err := design.Read(document.New())
+	in, h, err := design.ReadAndRate(document.New())
 	if err != nil {
 		b.Fatal(err)
 	}
 	w := Writer{Texts: message.English(), System: units.SI}
 	for b.Loop() {
-		w.Map(in, design.UsedArea)
+		w.Map(in, h, rating.UsedArea)
 	}
 }

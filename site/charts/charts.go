@@ -5,6 +5,7 @@ import (
 
 	"finwright/core/design"
 	"finwright/core/message"
+	"finwright/core/rating"
 	"finwright/core/report"
 	"finwright/core/units"
 	"finwright/testdata/cases"
@@ -13,17 +14,17 @@ import (
 
 // JSON returns the options of all charts, by system of units.
 func JSON() ([]byte, error) {
-	in, err := design.Read(cases.First()) // any design does: all have the same lines
+	in, h, err := design.ReadAndRate(cases.First()) // any design does: all have the same lines
 	if err != nil {
 		return nil, err
 	}
 	all := map[units.System][]Plot{}
 	for _, system := range []units.System{units.SI, units.US} {
 		w := report.Writer{Texts: message.English(), System: system}
-		for _, c := range append(w.Curves(in), w.HeatCurves(in, design.Rate(in))...) {
+		for _, c := range append(w.Curves(in, h), w.HeatCurves(in, h)...) {
 			all[system] = append(all[system], Plot{c.ID, curveOption(c, plots.Light), curveOption(c, plots.Dark)})
 		}
-		f := w.MapFrame(in, design.AreaRatio)
+		f := w.MapFrame(in, h, rating.AreaRatio)
 		all[system] = append(all[system], Plot{f.ID, fieldOption(f, plots.Light), fieldOption(f, plots.Dark)})
 	}
 	return json.Marshal(all)

@@ -8,6 +8,7 @@ import (
 	"finwright/core/document"
 	"finwright/core/drawing"
 	"finwright/core/message"
+	"finwright/core/rating"
 	"finwright/core/report"
 	"finwright/core/units"
 	"finwright/wasm/plots"
@@ -42,7 +43,7 @@ func curves(w report.Writer, in design.Input, h design.Heat, section string) []r
 	case report.MakingSection:
 		return nil
 	}
-	return w.Curves(in)
+	return w.Curves(in, h)
 }
 
 func hasMap(section string) bool {
@@ -53,7 +54,7 @@ func hasMap(section string) bool {
 // where it has one, and for making the shop and the room for its pictures.
 type wanted struct {
 	Section  string          `json:"section,omitempty"`
-	Quantity design.Quantity `json:"quantity,omitempty"`
+	Quantity rating.Quantity `json:"quantity,omitempty"`
 	Shop     string          `json:"shop,omitempty"` // a capability file; empty: the one that ships
 	Room     report.Room     `json:"room"`
 }
@@ -62,14 +63,14 @@ type wanted struct {
 func show(d document.Document, area *sheet, want wanted) (reply, error) {
 	w := writer(d)
 	w.Section = want.Section
-	in, err := design.Read(d)
+	in, h, err := design.ReadAndRate(d)
 	if err != nil {
 		return reply{Document: d, View: page{View: w.View(d, err, nil)}}, nil
 	}
 	if err := shopFor(&in, want); err != nil {
 		return reply{}, err
 	}
-	res := design.Evaluate(in)
+	res := design.Evaluate(in, h)
 	var planned *report.Making
 	if want.Section == report.MakingSection {
 		m := plan(&w, d, in, &res)
@@ -81,13 +82,13 @@ func show(d document.Document, area *sheet, want wanted) (reply, error) {
 	if area == nil {
 		return out, nil
 	}
-	scene := compose(in, res.Heat, d.Units, *area, want.Section)
+	scene := compose(in, h, d.Units, *area, want.Section)
 	out.View.Scene, out.View.Plots = &scene, []plots.Update{}
-	for _, c := range curves(w, in, res.Heat, want.Section) {
+	for _, c := range curves(w, in, h, want.Section) {
 		out.View.Plots = append(out.View.Plots, plots.Patch(c))
 	}
 	if want.Quantity != "" && hasMap(want.Section) {
-		out.View.Plots = append(out.View.Plots, plots.MoveRing(w.MapFrame(in, want.Quantity)))
+		out.View.Plots = append(out.View.Plots, plots.MoveRing(w.MapFrame(in, h, want.Quantity)))
 	}
 	return out, nil
 }
@@ -108,14 +109,14 @@ func compose(in design.Input, h design.Heat, s units.System, area sheet, section
 		o.Hold = *area.Hold
 	}
 	if section == report.HeatSection && h.Absent.None() {
-		o.Heat = metalHeat(in, h.Thermal)
+		o.Heat = metalHeat(in, &h.Thermal)
 	}
 	return drawing.Compose(in.Tube, o)
 }
 
 // metalHeat hands the field to the drawing, which knows no physics; nil where there is none.
-func metalHeat(in design.Input, t design.Thermal) *drawing.Heat {
-	f, err := design.MetalField(in, t)
+func metalHeat(in design.Input, t *rating.Thermal) *drawing.Heat {
+	f, err := in.MetalField(t)
 	if err != nil {
 		return nil
 	}
@@ -157,22 +158,18 @@ func edit(a editArgs) (any, error) {
 
 type mapArgs struct {
 	Document document.Document `json:"document"`
-	Quantity design.Quantity   `json:"quantity"`
+	Quantity rating.Quantity   `json:"quantity"`
 }
 
 func fieldMap(a mapArgs) (any, error) {
-	in, err := a.read()
+	if !slices.Contains(rating.OfSurface, a.Quantity) {
+		return nil, fmt.Errorf("bridge: quantity %q", a.Quantity)
+	}
+	in, h, err := design.ReadAndRate(a.Document)
 	if err != nil {
 		return nil, err
 	}
-	return plots.NewMap(writer(a.Document).Map(in, a.Quantity)), nil
-}
-
-func (a mapArgs) read() (design.Input, error) {
-	if !slices.Contains(design.Quantities, a.Quantity) {
-		return design.Input{}, fmt.Errorf("bridge: quantity %q", a.Quantity)
-	}
-	return design.Read(a.Document)
+	return plots.NewMap(writer(a.Document).Map(in, h, a.Quantity)), nil
 }
 
 type workingArgs struct {
@@ -182,7 +179,7 @@ type workingArgs struct {
 }
 
 func working(a workingArgs) (any, error) {
-	in, err := design.Read(a.Document)
+	in, h, err := design.ReadAndRate(a.Document)
 	if err != nil {
 		return nil, err
 	}
@@ -190,7 +187,7 @@ func working(a workingArgs) (any, error) {
 		return nil, err
 	}
 	w := writer(a.Document)
-	res := design.Evaluate(in)
+	res := design.Evaluate(in, h)
 	if a.Section == report.MakingSection {
 		plan(&w, a.Document, in, &res)
 	}
@@ -208,9 +205,9 @@ type svgArgs struct {
 }
 
 func svg(a svgArgs) (any, error) {
-	in, err := design.Read(a.Document)
+	in, h, err := design.ReadAndRate(a.Document)
 	if err != nil {
 		return nil, err
 	}
-	return map[string]string{"svg": drawing.SVG(compose(in, design.Rate(in), a.Document.Units, a.Sheet, a.Section), drawing.Style{})}, nil
+	return map[string]string{"svg": drawing.SVG(compose(in, h, a.Document.Units, a.Sheet, a.Section), drawing.Style{})}, nil
 }

@@ -322,7 +322,9 @@ func anyShop(t testing.TB, r *rand.Rand) {
 	in.Shop = &c
 	var h design.Heat
 	if !in.Air.FilmGiven {
-		h = design.Rate(in)
+		if h, err = design.Rate(in); err != nil {
+			return
+		}
 	}
 	m := design.Make(in, h)
 	var res design.Result

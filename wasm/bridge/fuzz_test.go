@@ -7,10 +7,10 @@ import (
 	"strings"
 	"testing"
 
-	"finwright/core/design"
 	"finwright/core/document"
 	"finwright/core/message"
 	"finwright/core/proof"
+	"finwright/core/rating"
 )
 
 // figures are the ids of all figures that there are.
@@ -40,7 +40,7 @@ func question(r *rand.Rand) (method string, args map[string]any) {
 			args["sheet"] = drawSheet(r)
 		}
 		if section == "surface" {
-			args["quantity"] = design.Quantities[r.IntN(len(design.Quantities))]
+			args["quantity"] = rating.OfSurface[r.IntN(len(rating.OfSurface))]
 		}
 		return "edit", args
 	}
@@ -63,7 +63,7 @@ func question(r *rand.Rand) (method string, args map[string]any) {
 		text, _ := document.Save([]document.Document{d})
 		return "open", map[string]any{"text": string(text), "sheet": drawSheet(r), "section": section}
 	}
-	return "map", map[string]any{"document": d, "quantity": design.Quantities[r.IntN(len(design.Quantities))]}
+	return "map", map[string]any{"document": d, "quantity": rating.OfSurface[r.IntN(len(rating.OfSurface))]}
 }
 
 // answerable holds a reply to what every reply must be: JSON, no fault of the engine, no figure that is none. A text that is

@@ -7,12 +7,13 @@ import (
 	"finwright/core/bond"
 	"finwright/core/exchanger"
 	"finwright/core/fluid"
+	"finwright/core/rating"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
 
-func (r *reader) air() Air {
-	return Air{
+func (r *reader) air() rating.Air {
+	return rating.Air{
 		FilmGiven: r.choice("film_source") == "given",
 		Film:      units.FilmCoefficient(r.number("film_coefficient")),
 		Metal:     units.Temperature(r.number("metal_temperature")),
@@ -30,12 +31,12 @@ func (r *reader) air() Air {
 	}
 }
 
-func (r *reader) bank() Bank {
+func (r *reader) bank() rating.Bank {
 	layout := airside.Staggered
 	if r.choice("layout") == "in_line" {
 		layout = airside.InLine
 	}
-	return Bank{
+	return rating.Bank{
 		Layout:      layout,
 		Clearance:   units.Length(r.number("tip_clearance")),
 		TubePitch:   units.Length(r.number("tube_pitch")),
@@ -48,9 +49,9 @@ func (r *reader) bank() Bank {
 	}
 }
 
-func (r *reader) process(t tube.FinType) Process {
-	p := Process{
-		Fluid: Fluid(r.choice("inside_fluid")),
+func (r *reader) process(t tube.FinType) rating.Process {
+	p := rating.Process{
+		Fluid: rating.Fluid(r.choice("inside_fluid")),
 		Own: fluid.Properties{
 			Density: r.number("own_fluid_density"), HeatCapacity: r.number("own_fluid_heat"),
 			Viscosity: r.number("own_fluid_viscosity"), Conductivity: r.number("own_fluid_conductivity"),

@@ -1,7 +1,6 @@
-package design
+package rating
 
 import (
-	"errors"
 	"math"
 
 	"finwright/core/airside"
@@ -9,7 +8,6 @@ import (
 	"finwright/core/fin"
 	"finwright/core/fluid"
 	"finwright/core/inside"
-	"finwright/core/message"
 )
 
 const zeroCelsius = 273.15 // [K]
@@ -31,21 +29,13 @@ type Thermal struct {
 	FaceFlow     float64 // [m3/s] at the inlet
 	Condensed    float64 // [kg/s]; 0 where nothing condenses
 	state        means
-	rounds       int // that it took to settle
+	Rounds       int // that it took to settle, of MostRounds at most
 }
 
 // means are the temperatures [C] at which properties are taken.
 type means struct {
 	air, process, wall, root float64
 	condensed                float64 // [kg/s]
-}
-
-// start is where a search begins: what was found before, or cold.
-func (in *Input) start() means {
-	if in.state != nil {
-		return *in.state
-	}
-	return cold(in)
 }
 
 // cold starts the search: no heat has passed yet, and the wall is as hot as what it holds.
@@ -60,51 +50,46 @@ const (
 	coarse = 1e-3
 )
 
-// mostRounds bounds the search: what has not settled by then is going round.
-const mostRounds = 60
+// MostRounds bounds the search: what has not settled by then is going round.
+const MostRounds = 60
 
 // settle finds the temperatures, properties and films that agree with one
-// another, by repeating from start; in remembers the gas stream. It keeps to the
-// correlations held; with nil it chooses. The errors are of fields whose values
-// lead out of a fluid's range.
+// another, by repeating from start. It keeps to the correlations held; with nil it chooses.
 //
 // Source: fixed point of the mean temperatures; each step changes them by a few per cent of the last.
-func settle(in *Input, start means, held *airside.Pair, tolerance float64) (Thermal, FieldErrors) {
+func settle(in *Input, start means, held *airside.Pair, tolerance float64) (Thermal, *Hindrance) {
 	at := start
-	for round := range mostRounds {
-		t, errs := once(in, at, held)
-		if errs != nil {
-			return Thermal{}, errs
+	for round := range MostRounds {
+		t, hindered := once(in, at, held)
+		if hindered != nil {
+			return Thermal{}, hindered
 		}
 		next := t.means(in)
 		change := max(math.Abs(next.air-at.air), math.Abs(next.process-at.process), math.Abs(next.wall-at.wall), math.Abs(next.root-at.root))
-		t.state, t.rounds = next, round+1
+		t.state, t.Rounds = next, round+1
 		if change < tolerance {
-			in.stream, in.method, in.state = t.Flow, t.Film, &next
 			return t, nil
 		}
 		at = next
 	}
-	var errs FieldErrors
-	errs.add("inside_in", "error.not_settled")
-	return Thermal{}, errs
+	return Thermal{}, &Hindrance{Cause: NotSettled}
 }
 
 // once rates the bank with properties at the given mean temperatures.
-func once(in *Input, at means, held *airside.Pair) (Thermal, FieldErrors) {
+func once(in *Input, at means, held *airside.Pair) (Thermal, *Hindrance) {
 	var t Thermal
-	inlet, err := in.gas(float64(in.Air.In))
+	inlet, err := in.GasAt(float64(in.Air.In))
 	if err != nil {
-		return t, outside("air_in", err)
+		return t, beyond(GasBeyond, err)
 	}
-	if t.Gas, err = in.gas(at.air); err != nil {
-		return t, outside("air_in", err)
+	if t.Gas, err = in.GasAt(at.air); err != nil {
+		return t, beyond(GasBeyond, err)
 	}
-	wall, err := in.gas(at.root)
+	wall, err := in.GasAt(at.root)
 	if err != nil {
-		return t, outside("inside_in", err)
+		return t, beyond(StreamBeyond, err)
 	}
-	geometry := in.bank()
+	geometry := in.Pitches()
 	flux := inlet.Density * in.Air.Velocity
 	t.Flow = airside.Flow{
 		Properties: t.Gas, FaceMassVelocity: flux, WallPrandtl: wall.Prandtl(),
@@ -120,14 +105,14 @@ func once(in *Input, at means, held *airside.Pair) (Thermal, FieldErrors) {
 	h := t.film(in)
 	t.Bank = exchanger.Bank{
 		Arrangement: exchanger.Arrangement{Rows: in.Bank.Rows, Passes: in.Bank.Passes},
-		TubesPerRow: in.Bank.TubesPerRow, TransversePitch: float64(in.tubePitch()),
+		TubesPerRow: in.Bank.TubesPerRow, TransversePitch: float64(in.TubePitch()),
 		FinnedLength: float64(in.Tube.FinnedLength()), OD: float64(in.Tube.OD),
 	}
 	face := t.Bank.FaceArea()
 	t.FaceFlow = in.Air.Velocity * face
-	process, errs := t.inside(in, at)
-	if errs != nil {
-		return t, errs
+	process, hindered := t.inside(in, at)
+	if hindered != nil {
+		return t, hindered
 	}
 	k, _ := in.FinMetal.ConductivityAt(in.Air.Metal)
 	kw, _ := in.TubeMetal.ConductivityAt(in.Air.Metal)
@@ -143,13 +128,13 @@ func once(in *Input, at means, held *airside.Pair) (Thermal, FieldErrors) {
 	air := exchanger.Stream{In: float64(in.Air.In), Capacity: flux * face * t.Gas.HeatCapacity}
 	t.Duty = t.Bank.Rate(t.Overall, air, process)
 	if in.Process.Fluid == Steam {
-		t.Condensed = t.Duty.Heat / t.latent(in)
+		t.Condensed = t.Duty.Heat / t.Latent(in)
 	}
 	return t, nil
 }
 
-// gas returns the gas at a temperature [C].
-func (in *Input) gas(celsius float64) (fluid.Properties, error) {
+// GasAt returns the gas at a temperature [C].
+func (in *Input) GasAt(celsius float64) (fluid.Properties, error) {
 	if in.Air.OwnGas {
 		return in.Air.Gas, nil
 	}
@@ -172,8 +157,8 @@ func (in *Input) gas(celsius float64) (fluid.Properties, error) {
 	return fluid.MoistAir(celsius+zeroCelsius, p, w)
 }
 
-// wets reports whether air of the inlet drops water on metal of this temperature [C].
-func (in *Input) wets(metal float64) bool {
+// Wets reports whether air of the inlet drops water on metal of this temperature [C].
+func (in *Input) Wets(metal float64) bool {
 	if in.Air.OwnGas || metal >= float64(in.Air.In) {
 		return false
 	}
@@ -184,19 +169,6 @@ func (in *Input) wets(metal float64) bool {
 	carried, err1 := fluid.HumidityRatio(float64(in.Air.In)+zeroCelsius, p, in.Air.Humidity)
 	most, err2 := fluid.HumidityRatio(metal+zeroCelsius, p, 1)
 	return err1 == nil && err2 == nil && carried > most
-}
-
-// outside turns a property asked for out of its range into an error at a field.
-func outside(field string, err error) FieldErrors {
-	var range_ *fluid.OutOfRange
-	if errors.As(err, &range_) {
-		key := "error.process_beyond"
-		if field == "air_in" {
-			key = "error.air_beyond"
-		}
-		return FieldErrors{{field, message.New(key, "why", range_.Message())}}
-	}
-	panic(err) // no other error is documented
 }
 
 // means returns the temperatures that follow from the duty.

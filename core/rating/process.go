@@ -1,4 +1,4 @@
-package design
+package rating
 
 import (
 	"math"
@@ -6,30 +6,28 @@ import (
 	"finwright/core/exchanger"
 	"finwright/core/fluid"
 	"finwright/core/inside"
-	"finwright/core/message"
-	"finwright/core/units"
 )
 
 // leastSubcooling [K] keeps a condensing film finite where the wall is as hot as the vapour.
 const leastSubcooling = 0.01
 
 // inside rates the stream in the tubes and returns it as the exchanger needs it.
-func (t *Thermal) inside(in *Input, at means) (exchanger.Stream, FieldErrors) {
+func (t *Thermal) inside(in *Input, at means) (exchanger.Stream, *Hindrance) {
 	bore := float64(in.Tube.InsideOD())
 	tube := inside.Tube{Bore: bore, Length: float64(in.Tube.Length)}
-	section := in.passSection()
+	section := in.PassSection()
 	if in.Process.Fluid == Steam {
 		return t.condensing(in, at, bore, section)
 	}
 	p, err := in.liquid(at.process)
 	if err != nil {
-		return exchanger.Stream{}, outside("inside_in", err)
+		return exchanger.Stream{}, beyond(StreamBeyond, err)
 	}
 	flow := inside.Flow{Properties: p, MassVelocity: in.Process.Flow / section}
 	if in.Process.Fluid == Water {
 		wall, err := in.liquid(at.wall)
 		if err != nil {
-			return exchanger.Stream{}, outside("inside_in", err)
+			return exchanger.Stream{}, beyond(StreamBeyond, err)
 		}
 		flow.WallViscosity = wall.Viscosity
 	}
@@ -39,9 +37,9 @@ func (t *Thermal) inside(in *Input, at means) (exchanger.Stream, FieldErrors) {
 	return exchanger.Stream{In: float64(in.Process.In), Capacity: in.Process.Flow * p.HeatCapacity}, nil
 }
 
-// passSection returns the bore area of the tubes side by side in one pass [m2], on
+// PassSection returns the bore area of the tubes side by side in one pass [m2], on
 // average where rows do not divide evenly.
-func (in *Input) passSection() float64 {
+func (in *Input) PassSection() float64 {
 	bore := float64(in.Tube.InsideOD())
 	return float64(in.Bank.Rows*in.Bank.TubesPerRow) / float64(in.Bank.Passes) * math.Pi / 4 * bore * bore
 }
@@ -54,16 +52,13 @@ func (in *Input) liquid(celsius float64) (fluid.Properties, error) {
 }
 
 // condensing takes the flow that the last round condensed: a first guess before there was one.
-func (t *Thermal) condensing(in *Input, at means, bore, section float64) (exchanger.Stream, FieldErrors) {
+func (t *Thermal) condensing(in *Input, at means, bore, section float64) (exchanger.Stream, *Hindrance) {
 	if in.Process.In <= in.Air.In {
-		var errs FieldErrors
-		errs.add("inside_in", "error.no_condensing", "steam", message.Quantity{Kind: units.Temp, SI: float64(in.Process.In)},
-			"air", message.Quantity{Kind: units.Temp, SI: float64(in.Air.In)})
-		return exchanger.Stream{}, errs
+		return exchanger.Stream{}, &Hindrance{Cause: NoCondensing}
 	}
 	s, err := fluid.SaturatedWater(float64(in.Process.In) + zeroCelsius)
 	if err != nil {
-		return exchanger.Stream{}, outside("inside_in", err)
+		return exchanger.Stream{}, beyond(StreamBeyond, err)
 	}
 	subcooling := max(float64(in.Process.In)-at.wall, leastSubcooling)
 	flux := at.condensed / section
@@ -79,8 +74,8 @@ func (t *Thermal) condensing(in *Input, at means, bore, section float64) (exchan
 // firstFlux [kg/(m2 s)] starts the search for the condensing flow.
 const firstFlux = 10
 
-// latent returns the heat of condensation [J/kg] at the inlet temperature, which condensing has found to be in range.
-func (t *Thermal) latent(in *Input) float64 {
+// Latent returns the heat of condensation [J/kg] at the inlet temperature, which condensing has found to be in range.
+func (t *Thermal) Latent(in *Input) float64 {
 	s, err := fluid.SaturatedWater(float64(in.Process.In) + zeroCelsius)
 	if err != nil {
 		panic(err)

@@ -1,4 +1,4 @@
-package design
+package rating
 
 import (
 	"finwright/core/bond"
@@ -6,12 +6,12 @@ import (
 )
 
 // MetalField solves the temperature in one pitch of the tube where its fins
-// are hottest, with the films and dirt of the rated bank.
+// are hottest, with the films and dirt of the bank as rated.
 //
 // Source: package field; the section is the row and place of the hottest root.
-func MetalField(in Input, t Thermal) (field.Field, error) {
+func (in *Input) MetalField(t *Thermal) (field.Field, error) {
 	at := t.Duty.HottestRoot
-	return field.Solve(section(&in, &t), at.Process, at.Air, field.Page)
+	return field.Solve(section(in, t), at.Process, at.Air, field.Page)
 }
 
 // section is one pitch of the tube as the solver needs it; dirt counts with its film.

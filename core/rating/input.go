@@ -1,0 +1,70 @@
+// Package rating computes what a finned tube and a bank of such tubes do: SI in,
+// SI out. It knows no document, no fields and no texts.
+package rating
+
+import (
+	"finwright/core/airside"
+	"finwright/core/fluid"
+	"finwright/core/material"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// Input is a tube, the bank that it stands in, and the streams on both sides.
+type Input struct {
+	Tube      tube.Tube
+	TubeMetal material.Metal
+	FinMetal  material.Metal
+	Air       Air
+	Bank      Bank
+	Process   Process
+}
+
+// Air is the gas outside.
+type Air struct {
+	FilmGiven     bool
+	Film          units.FilmCoefficient // on the whole outside surface, if it is given; else it follows from the bank
+	Metal         units.Temperature     // at which conductivities are read
+	OwnGas        bool
+	Gas           fluid.Properties  // of the user's own gas, constant
+	In            units.Temperature // where it meets the bank
+	Humidity      float64           // relative [-]
+	Altitude      units.Length
+	Velocity      float64 // [m/s] at the face, in the state of the inlet
+	Fouling       float64 // [m2 K/W] on the total area
+	FanEfficiency float64 // [-]
+}
+
+// Bank is how the tubes stand in the stream.
+type Bank struct {
+	Layout      airside.Layout
+	Clearance   units.Length // least gap between fin tips of neighbours
+	TubePitch   units.Length // across the stream; 0: as close as the clearance allows
+	RowPitch    units.Length // along it; 0: equilateral, or square in line
+	Rows        int
+	TubesPerRow int
+	Passes      int
+	DutyWanted  float64 // [W]; 0: none
+	DropAllowed float64 // [Pa]; 0: none
+}
+
+// Fluid is what the process stream is.
+type Fluid string
+
+// Fluids.
+const (
+	Water    Fluid = "water"
+	Steam    Fluid = "steam" // saturated, condensing at the inlet temperature
+	OwnFluid Fluid = "own"
+)
+
+// Process is the stream in the tubes.
+type Process struct {
+	Fluid    Fluid
+	Own      fluid.Properties // constant
+	In       units.Temperature
+	Flow     float64 // [kg/s] in all tubes
+	Pressure float64 // [Pa] absolute
+	Fouling  float64 // [m2 K/W] on the inside area
+	Bond     float64 // [m2 K/W] on the bare area
+}

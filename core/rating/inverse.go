@@ -1,0 +1,44 @@
+package rating
+
+import (
+	"math"
+
+	"finwright/core/exchanger"
+	"finwright/core/message"
+)
+
+// mostTubes bounds the search for tubes in a row.
+const mostTubes = 500
+
+// TubesFor returns how many tubes in a row carry a duty [W], or why none do. near is the bank as rated.
+//
+// Valid: duty > 0; up to 500 tubes in a row.
+// Source: exchanger.TubesForDuty.
+func (in *Input) TubesFor(duty float64, near *Thermal) (n int, why message.Message) {
+	return exchanger.TubesForDuty(duty, mostTubes, func(n int) float64 {
+		at := *in
+		at.Bank.TubesPerRow = n
+		t, hindered := settle(&at, near.state, nil, coarse)
+		if hindered != nil {
+			return 0
+		}
+		return math.Abs(t.Duty.Heat)
+	})
+}
+
+// VelocityFor returns the face velocity [m/s] between low and high at which the bank has a pressure drop [Pa], or why none
+// has. near is the bank as rated.
+//
+// Valid: drop > 0.
+// Source: exchanger.FaceVelocity.
+func (in *Input) VelocityFor(drop, low, high float64, near *Thermal) (v float64, why message.Message) {
+	return exchanger.FaceVelocity(drop, low, high, func(v float64) float64 {
+		at := *in
+		at.Air.Velocity = v
+		t, hindered := settle(&at, near.state, nil, coarse)
+		if hindered != nil {
+			return math.Inf(1)
+		}
+		return t.Drops[t.Drop].Answer.Total
+	})
+}

@@ -1,0 +1,38 @@
+package rating
+
+// Designs gives a sweep its i-th design, or nil where that is impossible. It may give the same Input each time, changed:
+// a copy for each would cost more than its evaluation.
+type Designs func(i int) *Input
+
+// SweepSurface evaluates the surface of n designs about near, and hands each to visit; ok is false where the design is impossible.
+func SweepSurface(n int, at Designs, near *Thermal, visit func(i int, s Surface, ok bool)) {
+	for i := range n {
+		in := at(i)
+		if in == nil {
+			visit(i, Surface{}, false)
+			continue
+		}
+		visit(i, in.Surface(near), true)
+	}
+}
+
+// SweepBank rates n banks, starting from the temperatures of near, a design close by, and with its correlations
+// throughout: a curve on which they changed would step where nothing happens to the tube. Where a design is impossible
+// the answers are nil.
+func SweepBank(n int, at Designs, near *Thermal, visit func(i int, answers map[Quantity]Answer)) {
+	start := near.state
+	for i := range n {
+		in := at(i)
+		if in == nil {
+			visit(i, nil)
+			continue
+		}
+		t, hindered := settle(in, start, &near.Pair, coarse)
+		if hindered != nil {
+			visit(i, nil)
+			continue
+		}
+		start = t.state
+		visit(i, Answers(in, &t))
+	}
+}
