@@ -70,7 +70,7 @@ func Make(in Input, h Heat) Making {
 		l := &c.Lines[i]
 		m.Lines = append(m.Lines, count(l.Name, verdict.Judge(c, l, m.Order)))
 	}
-	m.Plan = making.Make(c, m.Line, m.Order, nil)
+	m.Plan = making.PlanOf(c, m.Line, m.Order, nil)
 	if s, ok := m.Plan.Schedule(c, shiftsShown); ok {
 		m.Schedule = &s
 	}
@@ -170,7 +170,7 @@ func (m *Making) auto() map[string]message.Quantity {
 		"position_tolerance": of(units.Distance, m.Shop.Placing.Tolerance),
 		"margin":             {Kind: units.Percent, SI: m.Shop.Rates.Margin},
 	}
-	if k := m.Plan.Making; k != nil {
+	if k := m.Plan.Practice; k != nil {
 		out["joints_allowed"] = message.Quantity{Kind: units.Count, SI: float64(making.JointsAllowed(&k.Joints, m.Order.Tube.Length))}
 	}
 	return out

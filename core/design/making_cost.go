@@ -73,9 +73,9 @@ func (k maker) costArgs(id string) []figure.Arg {
 	case "scrap":
 		return []figure.Arg{run("S", k.p.Ledger.Scrap()), k.slit(), k.thick(), k.density(), k.finPrice(), share("x_w", r.ScrapShare)}
 	case "set_up":
-		return append(rates, took("τ_u", o.Line[making.SettingUp]), took("τ_c", o.Line[making.Checking]))
+		return append(rates, took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking]))
 	case "finning":
-		return append(rates, took("τ_R", o.Productive()-o.Line[making.SettingUp]-o.Line[making.Checking]))
+		return append(rates, took("τ_R", o.Productive()-o.OnLine[making.SettingUp]-o.OnLine[making.Checking]))
 	case "saw":
 		return append(alone, took("τ_saw", o.Saw))
 	}

@@ -88,7 +88,7 @@ func (k maker) buy() []figure.Figure {
 	return []figure.Figure{
 		fig("slit_width", units.Width, float64(s.Slit), "", "slit", arg("w", units.Width, float64(s.Width))),
 		fig("strip_wound", units.Run, float64(s.PerTube()), figure.PerTube, "strip_wound", turns("N_k", k.p.Programme.Turns()), turns("N_l", k.p.Programme.LostTurns()),
-			k.od(), arg("r_s", units.Factor, k.p.Making.StripRatio)),
+			k.od(), arg("r_s", units.Factor, k.p.Practice.StripRatio)),
 		fig("tubes_made", units.Count, float64(w.Made()), figure.WholeOrder, "tubes_made", k.asked(), number("N_f", w.FirstOff), number("N_j", w.Rejected)),
 		fig("strip_bought", units.Run, float64(l.Bought), figure.WholeOrder, "strip_bought", number("X_c", l.Coils), k.coilRun()),
 		fig("strip_bought_mass", units.Weight, float64(s.Mass(l.Bought)), figure.WholeOrder, "strip_bought_mass", run("L_b", l.Bought), k.slit(), k.thick(), k.density()),
@@ -174,7 +174,7 @@ func (k maker) cutting() []figure.Figure {
 	}
 	for _, z := range g.Zones {
 		if z.Kind == making.Finned {
-			list = append(list, fig("strip_back", units.Distance, float64(z.Stripped.Length()), "", "strip_back", arg("N_d", units.Count, z.Spell.RunDown), arg("n", units.FinCount, float64(t.Fin.Count))))
+			list = append(list, fig("strip_back", units.Distance, float64(z.Stripped.Length()), "", "strip_back", arg("N_d", units.Count, z.Run.RunDown), arg("n", units.FinCount, float64(t.Fin.Count))))
 			break
 		}
 	}
@@ -215,13 +215,13 @@ func (k maker) hours() []figure.Figure {
 	o, w, crew := k.p.Time, k.p.Winding, &k.Shop.Crew
 	productive := share("ε", crew.Efficiency)
 	clock := took("H", o.Clock)
-	running := o.Productive() - o.Line[making.SettingUp] - o.Line[making.Checking]
+	running := o.Productive() - o.OnLine[making.SettingUp] - o.OnLine[making.Checking]
 	return []figure.Figure{
 		fig("tube_time", units.Time, float64(o.Tube.Total()), figure.PerTube, "tube_time", took("τ_w", o.Tube.Wind), took("τ_j", o.Tube.Jog), took("τ_s", o.Tube.Secure), took("τ_l", o.Tube.Load)),
-		fig("set_up_time", units.Time, float64(o.Line[making.SettingUp]+o.Line[making.Checking]), figure.WholeOrder, "set_up_time", took("τ_u", o.Line[making.SettingUp]), took("τ_c", o.Line[making.Checking])),
+		fig("set_up_time", units.Time, float64(o.OnLine[making.SettingUp]+o.OnLine[making.Checking]), figure.WholeOrder, "set_up_time", took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking])),
 		fig("coil_interval", units.Time, float64(o.PerCoil), "", "coil_interval", took("τ_T", o.Tube.Total()), arg("n_c", units.Factor, w.TubesPerCoil()), took("τ_x", w.Coil.Change), productive),
-		fig("line_hours", units.Hours, float64(o.Clock), figure.WholeOrder, "line_hours", took("τ_u", o.Line[making.SettingUp]), took("τ_c", o.Line[making.Checking]),
-			took("τ_f", o.Line[making.Finning]), took("τ_x", o.Line[making.CoilChange]), took("τ_r", o.Line[making.RackChange]), productive),
+		fig("line_hours", units.Hours, float64(o.Clock), figure.WholeOrder, "line_hours", took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking]),
+			took("τ_f", o.OnLine[making.Finning]), took("τ_x", o.OnLine[making.CoilChange]), took("τ_r", o.OnLine[making.RackChange]), productive),
 		fig("shifts", units.Factor, o.Shifts, figure.WholeOrder, "shifts", clock, took("H_s", crew.Shift)),
 		fig("tubes_shift", units.Factor, o.PerShift, "", "tubes_shift", k.made(), took("H_s", crew.Shift), productive, took("τ_R", running)),
 		fig("saw_hours", units.Hours, float64(o.Saw), figure.WholeOrder, "saw_hours", arg("n_cut", units.Count, math.Round(float64(o.Saw/k.Shop.Cutting.Time))), took("τ_1", k.Shop.Cutting.Time)),

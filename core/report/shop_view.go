@@ -37,7 +37,7 @@ type Choice struct {
 // ShopForm lays a capability file open, each value under its path.
 func (w Writer) ShopForm(c shop.Capability) ShopForm {
 	f := form{w, map[string]*ShopItem{"": {}}}
-	for _, field := range c.Fields() {
+	for _, field := range c.Leaves() {
 		steps := strings.Split(field.Path, "/")
 		item := &ShopItem{Path: field.Path, Label: w.itemLabel(steps), Value: true, Text: field.Text, Choices: w.shopChoices(field)}
 		if field.Kind != "" {
@@ -116,7 +116,7 @@ func carriesName(path string) bool {
 	return false
 }
 
-func (w Writer) shopChoices(f shop.Field) []Choice {
+func (w Writer) shopChoices(f shop.Leaf) []Choice {
 	var out []Choice
 	add := func(id, key string) { out = append(out, Choice{id, w.Texts.Text(key)}) }
 	metals := func(list []material.Metal) {

@@ -37,7 +37,7 @@ type Capability struct {
 	Cutting  Cutting    `file:"cutting"`
 	Measured []Measured `file:"measured,optional" most:"1000"`
 	Losses   Losses     `file:"losses"`
-	Bundle   Bundle     `file:"mill_bundle"`
+	Bundle   Opening    `file:"mill_bundle"`
 	Crate    Crate      `file:"crate"`
 	Crew     Crew       `file:"crew"`
 	Rates    Rates      `file:"rates"`
@@ -76,11 +76,11 @@ type Line struct {
 	Times      Times               `file:"times"`
 	ChangeOver ChangeOver          `file:"change_over"`
 	FirstOff   int                 `file:"first_off" range:"0..100"` // tubes spent on each set-up
-	Types      []Making            `file:"types" most:"20"`
+	Types      []Practice          `file:"types" most:"20"`
 }
 
-// Making is what a line does with one fin type.
-type Making struct {
+// Practice is what a line does with one fin type.
+type Practice struct {
 	Type       tube.FinType            `file:"type"`
 	Height     Range[units.Length]     `file:"fin_height,height" range:"0.1 mm..1 m"`
 	HeightByOD []ByOD[units.Length]    `file:"fin_height_by_od,height,optional" range:"0.1 mm..1 m" most:"200"`
@@ -203,8 +203,8 @@ type Losses struct {
 	Rejects   float64      `file:"rejects,percent" range:"0 %..50 %"`
 }
 
-// Bundle is the opening that a bundle of plain tubes must pass.
-type Bundle struct {
+// Opening is what a bundle of plain tubes must pass through.
+type Opening struct {
 	Width  units.Length `file:"width,diameter" range:"1 mm..20 m"`
 	Height units.Length `file:"height,diameter" range:"1 mm..20 m"`
 }
@@ -248,8 +248,8 @@ type Price struct {
 	Price units.MoneyPerMass `file:"price,cost_per_weight" range:"0.000001 /kg..1000000000 /kg"`
 }
 
-// Making returns what the line does with a fin type.
-func (l *Line) Making(t tube.FinType) (*Making, bool) {
+// Practice returns what the line does with a fin type.
+func (l *Line) Practice(t tube.FinType) (*Practice, bool) {
 	for i := range l.Types {
 		if l.Types[i].Type == t {
 			return &l.Types[i], true
@@ -269,12 +269,12 @@ func (c *Capability) FormingOf(k material.Kind) (*Forming, bool) {
 }
 
 // HeightOn returns the fin heights that are wound on a tube of a diameter.
-func (m *Making) HeightOn(od units.Length) Range[units.Length] {
+func (m *Practice) HeightOn(od units.Length) Range[units.Length] {
 	return within(od, m.Height, m.HeightByOD)
 }
 
 // CountOn returns the fin counts that are wound on a tube of a diameter.
-func (m *Making) CountOn(od units.Length) Range[units.PerLength] {
+func (m *Practice) CountOn(od units.Length) Range[units.PerLength] {
 	return within(od, m.Count, m.CountByOD)
 }
 

@@ -225,7 +225,7 @@ func TestRangesSpeakTheUnitOfTheValue(t *testing.T) {
 func TestHouseMakesWoundTypes(t *testing.T) {
 	c := House()
 	for _, typ := range []tube.FinType{tube.Footed, tube.OverlapFooted, tube.KnurledFooted, tube.KnurledOverlap, tube.Embedded, tube.EdgeWound} {
-		if !slices.ContainsFunc(c.Lines, func(l Line) bool { _, ok := l.Making(typ); return ok }) {
+		if !slices.ContainsFunc(c.Lines, func(l Line) bool { _, ok := l.Practice(typ); return ok }) {
 			t.Errorf("no line makes %s", typ)
 		}
 	}
@@ -278,7 +278,7 @@ func readable(t testing.TB, r *rand.Rand, text string) {
 	if r.IntN(4) > 0 {
 		return
 	}
-	fields := c.Fields()
+	fields := c.Leaves()
 	f := fields[r.IntN(len(fields))]
 	if next, faults := c.With(f.Path, proof.Text(r, f.Text, "1 in", "20000 rpm")); faults == nil {
 		ranged(t, reflect.ValueOf(next), tag{}, "")

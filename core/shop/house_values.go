@@ -19,7 +19,7 @@ func houseValues() Capability {
 				Racks:      Racks{Tubes: 40, Change: 480},
 				Times:      Times{Load: 30, Secure: 12, Check: 900},
 				ChangeOver: ChangeOver{Type: 10800, OD: 4800, Tooling: 3600, Pitch: 1500},
-				FirstOff:   1, Types: []Making{
+				FirstOff:   1, Types: []Practice{
 					{
 						Type: "footed", Height: Range[units.Length]{Low: 0.00635, High: 0.019},
 						HeightByOD: []ByOD[units.Length]{
@@ -162,7 +162,7 @@ func houseValues() Capability {
 				Racks:      Racks{Tubes: 40, Change: 480},
 				Times:      Times{Load: 30, Secure: 12, Check: 900},
 				ChangeOver: ChangeOver{Type: 10800, OD: 6000, Tooling: 4500, Pitch: 1800},
-				FirstOff:   2, Types: []Making{{
+				FirstOff:   2, Types: []Practice{{
 					Type: "embedded", Height: Range[units.Length]{Low: 0.00635, High: 0.019},
 					HeightByOD: []ByOD[units.Length]{
 						{OD: 0.016, Low: 0.00635, High: 0.01},
@@ -200,7 +200,7 @@ func houseValues() Capability {
 		},
 		Measured: []Measured{},
 		Losses:   Losses{CoilStart: 1.5, CoilEnd: 1, Joint: 0.1, Rejects: 0.01},
-		Bundle:   Bundle{Width: 0.3937, Height: 0.3302},
+		Bundle:   Opening{Width: 0.3937, Height: 0.3302},
 		Crate: Crate{
 			Width: 1.1, Height: 0.9, Length: 15.6, Clearance: 0.15, Separator: 0.004, Mass: 2500, Crane: 3000, Tare: 0.12, Slings: Range[float64]{Low: 0.21, High: 0.25},
 			Payload: 24000, Time: 5400, Cost: 280,

@@ -23,9 +23,9 @@ type Fault struct {
 	System units.System // in which the value was typed; empty: no matter
 }
 
-// Field is one value of a capability file, for a page to show and edit. Its
+// Leaf is one value of a capability file, for a page to show and edit. Its
 // label is the text "shop.field.<Key>".
-type Field struct {
+type Leaf struct {
 	Path string
 	Key  string
 	Kind units.Kind // of a quantity; empty for names, Count for whole numbers
@@ -80,8 +80,8 @@ func (c Capability) file() map[string]any {
 	return c.tree
 }
 
-// Fields lists every value, in the order of the structs.
-func (c Capability) Fields() []Field {
+// Leaves lists every value, in the order of the structs.
+func (c Capability) Leaves() []Leaf {
 	r := reader{lists: true}
 	r.object(c.file(), reflect.ValueOf(&Capability{}).Elem(), tag{}, "", "format", "version")
 	return r.fields
@@ -217,12 +217,12 @@ func put(node any, steps []string, value any) bool {
 type reader struct {
 	lists  bool // the fields are wanted
 	faults []Fault
-	fields []Field
+	fields []Leaf
 }
 
 func (r *reader) field(path string, t tag, text string) {
 	if r.lists {
-		r.fields = append(r.fields, Field{path, t.key, t.kind, text})
+		r.fields = append(r.fields, Leaf{path, t.key, t.kind, text})
 	}
 }
 

@@ -380,7 +380,7 @@ func finite(t testing.TB, path string, v reflect.Value) {
 		}
 	case reflect.Struct:
 		for i := range v.NumField() {
-			if f := v.Type().Field(i); f.IsExported() && f.Type != reflect.TypeFor[*shop.Line]() && f.Type != reflect.TypeFor[*making.Order]() && f.Type != reflect.TypeFor[*shop.Making]() {
+			if f := v.Type().Field(i); f.IsExported() && f.Type != reflect.TypeFor[*shop.Line]() && f.Type != reflect.TypeFor[*making.Order]() && f.Type != reflect.TypeFor[*shop.Practice]() {
 				finite(t, path+"."+f.Name, v.Field(i))
 			}
 		}

@@ -29,13 +29,13 @@ func Hexagon(od units.Length, k int) HexBundle {
 }
 
 // Fits reports whether the bundle passes an opening.
-func (b HexBundle) Fits(in shop.Bundle) bool {
+func (b HexBundle) Fits(in shop.Opening) bool {
 	return b.Width <= in.Width*(1+shop.Slack) && b.Height <= in.Height*(1+shop.Slack)
 }
 
 // LargestHexagon returns the largest hexagonal bundle that passes an opening; ok
 // is false if not even one tube does.
-func LargestHexagon(od units.Length, in shop.Bundle) (HexBundle, bool) {
+func LargestHexagon(od units.Length, in shop.Opening) (HexBundle, bool) {
 	width, height := float64(in.Width/od)*(1+shop.Slack), float64(in.Height/od)*(1+shop.Slack)
 	if min(width, height) < 1 {
 		return HexBundle{}, false

@@ -41,8 +41,8 @@ func StripMass(length, width, thickness units.Length, density units.Density) uni
 	return units.Mass(float64(length) * float64(width) * float64(thickness) * float64(density))
 }
 
-// Filled is a coil of one strip, filled up to the first of its limits.
-type Filled struct {
+// FilledCoil is a coil of one strip, filled up to the first of its limits.
+type FilledCoil struct {
 	Form   shop.CoilForm
 	Length units.Length
 	Mass   units.Mass
@@ -56,8 +56,8 @@ type Filled struct {
 //
 // Valid: width, thickness, density > 0.
 // Source: CoilLength and MassLength, the lesser.
-func FillCoil(k *shop.Coil, width, thickness units.Length, density units.Density) Filled {
-	f := Filled{Form: k.Form, Length: CoilLength(k, width, thickness), OD: k.OD, Width: width, Change: k.Change}
+func FillCoil(k *shop.Coil, width, thickness units.Length, density units.Density) FilledCoil {
+	f := FilledCoil{Form: k.Form, Length: CoilLength(k, width, thickness), OD: k.OD, Width: width, Change: k.Change}
 	if k.Form == shop.Traverse {
 		f.Width = k.Width
 	}
@@ -72,4 +72,4 @@ func FillCoil(k *shop.Coil, width, thickness units.Length, density units.Density
 //
 // Valid: both of the same strip.
 // Source: ratio of lengths.
-func (f Filled) Replaces(other Filled) float64 { return float64(f.Length / other.Length) }
+func (f FilledCoil) Replaces(other FilledCoil) float64 { return float64(f.Length / other.Length) }

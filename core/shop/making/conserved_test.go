@@ -70,7 +70,7 @@ func TestOrdersAreConserved(t *testing.T) {
 			s := making.SetupOf(&o)
 			now = &s
 		}
-		p := making.Make(&c, l, &o, now)
+		p := making.PlanOf(&c, l, &o, now)
 		if len(p.Absent) > 0 && !(o.FreeIssue && len(p.Absent) == 1) {
 			t.Fatalf("%+v: absent %v", o.Tube, p.Absent)
 		}

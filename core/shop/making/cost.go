@@ -67,7 +67,7 @@ func (p *Plan) cost(c *shop.Capability) {
 	add("strip", float64(s.Mass(l.Bought-l.Remainder))*float64(strip))
 	add("scrap", -float64(s.Mass(l.Scrap()))*float64(strip)*r.ScrapShare)
 	crewed := (float64(r.Line) + float64(r.Person)*float64(c.Crew.People)) / c.Crew.Efficiency
-	setUp := float64(p.Time.Line[SettingUp]+p.Time.Line[Checking]) * crewed
+	setUp := float64(p.Time.OnLine[SettingUp]+p.Time.OnLine[Checking]) * crewed
 	add("set_up", setUp)
 	add("finning", float64(p.Time.Productive())*crewed-setUp)
 	add("saw", float64(p.Time.Saw)*float64(r.Person)/c.Crew.Efficiency)

@@ -28,7 +28,7 @@ const leastSamples = 3
 //
 // Valid: L, LL: none expected; knurled: small; embedded: 0 to 0.5 %.
 // Source: guess: 0.1 % embedded, engineering judgement, editable; learned: see FitGrowth.
-func LearnGrowth(c *shop.Capability, m *shop.Making) Growth {
+func LearnGrowth(c *shop.Capability, m *shop.Practice) Growth {
 	n := 0
 	for i := range c.Measured {
 		if c.Measured[i].Type == m.Type {

@@ -26,7 +26,7 @@ func TestTolerableErrorByHand(t *testing.T) {
 
 func TestGuessUntilMeasured(t *testing.T) {
 	c := shop.House()
-	m, _ := c.Lines[1].Making(tube.Embedded)
+	m, _ := c.Lines[1].Practice(tube.Embedded)
 	if g := LearnGrowth(&c, m); g.Learned || g.Share != 0.001 || g.Note.None() {
 		t.Errorf("without tubes: %+v", g)
 	}

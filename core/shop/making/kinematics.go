@@ -53,12 +53,12 @@ type Speeds struct {
 	Note    message.Message
 }
 
-// Run returns the speeds of an order: the lowest of what spindle, strip speed
+// SpeedsOf returns the speeds of an order: the lowest of what spindle, strip speed
 // and drive allow, the first two cut back for a metal that winds slower.
 //
 // Valid: the line makes the type.
 // Source: common practice, no source, for the kinds of limit; their figures are the capability's.
-func Run(c *shop.Capability, l *shop.Line, m *shop.Making, o *Order) Speeds {
+func SpeedsOf(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order) Speeds {
 	t := &o.Tube
 	turn := math.Pi * float64(t.OD)
 	share := 1.0
@@ -94,8 +94,8 @@ func Run(c *shop.Capability, l *shop.Line, m *shop.Making, o *Order) Speeds {
 	return s
 }
 
-// Spell is one zone: how the spindle runs up, winds and runs down.
-type Spell struct {
+// ZoneRun is how the spindle runs up, winds one zone and runs down.
+type ZoneRun struct {
 	Peak    units.Rotation // reached
 	Time    units.Duration
 	RunDown float64 // [turns] wound after the zone's end and stripped back
@@ -108,10 +108,10 @@ type Spell struct {
 //
 // Valid: turns > 0.
 // Source: uniform acceleration.
-func (s *Speeds) Wind(turns float64) Spell {
+func (s *Speeds) Wind(turns float64) ZoneRun {
 	peak := min(float64(s.Spindle), math.Sqrt(2*s.RunUp*turns))
 	steady := max(0, turns-peak*peak/(2*s.RunUp))
-	return Spell{
+	return ZoneRun{
 		Peak:    units.Rotation(peak),
 		Time:    units.Duration(peak/s.RunUp + steady/peak + peak/s.RunDown),
 		RunDown: peak * peak / (2 * s.RunDown),

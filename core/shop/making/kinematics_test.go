@@ -34,8 +34,8 @@ func TestLowestLimitBinds(t *testing.T) {
 		c := shop.House()
 		l := &c.Lines[0]
 		k.change(l)
-		m, _ := l.Making(o.Tube.Fin.Type)
-		s := Run(&c, l, m, &o)
+		m, _ := l.Practice(o.Tube.Fin.Type)
+		s := SpeedsOf(&c, l, m, &o)
 		if s.Binding != k.binding {
 			t.Errorf("%s binds, want %s", s.Binding, k.binding)
 		}
@@ -57,11 +57,11 @@ func TestLowestLimitBinds(t *testing.T) {
 // Steel strip runs at about half of aluminium's speed: engineering judgement, the house's file.
 func TestSteelRunsSlower(t *testing.T) {
 	c, o := shop.House(), embedded()
-	m, _ := c.Lines[1].Making(o.Tube.Fin.Type)
-	soft := Run(&c, &c.Lines[1], m, &o)
+	m, _ := c.Lines[1].Practice(o.Tube.Fin.Type)
+	soft := SpeedsOf(&c, &c.Lines[1], m, &o)
 	o.FinMetal, _ = material.FinMetal("cs1010")
 	o.Tube.Fin.Density = units.Density(o.FinMetal.Density.SI)
-	hard := Run(&c, &c.Lines[1], m, &o)
+	hard := SpeedsOf(&c, &c.Lines[1], m, &o)
 	for i := range 2 {
 		near(t, soft.Limits[i].ID, float64(hard.Limits[i].Spindle), float64(soft.Limits[i].Spindle)/2, 1e-12)
 	}

@@ -12,7 +12,7 @@ import (
 // Common practice, no source: a hexagonal mill bundle of 91 tubes of 1 or 1.25 in
 // OD, 11 across, fits 15.5 in wide by 13 in high.
 func TestMillBundle(t *testing.T) {
-	opening := shop.Bundle{Width: 15.5 * units.Inch, Height: 13 * units.Inch}
+	opening := shop.Opening{Width: 15.5 * units.Inch, Height: 13 * units.Inch}
 	for _, od := range []units.Length{1 * units.Inch, 1.25 * units.Inch} {
 		b := Hexagon(od, 5)
 		if b.Tubes != 91 || b.Across != 11 || !b.Fits(opening) {
@@ -130,7 +130,7 @@ func TestLayersAreCounted(t *testing.T) {
 	if n := len(fill(&k, 0.008)); n != 1+int((20-0.008)/(0.008*math.Sqrt(3)/2)) {
 		t.Errorf("%d layers", n)
 	}
-	if b, ok := LargestHexagon(0.006, shop.Bundle{Width: 20, Height: 20}); !ok || !b.Fits(shop.Bundle{Width: 20, Height: 20}) || Hexagon(0.006, b.Across/2+1).Fits(shop.Bundle{Width: 20, Height: 20}) {
+	if b, ok := LargestHexagon(0.006, shop.Opening{Width: 20, Height: 20}); !ok || !b.Fits(shop.Opening{Width: 20, Height: 20}) || Hexagon(0.006, b.Across/2+1).Fits(shop.Opening{Width: 20, Height: 20}) {
 		t.Errorf("%+v", b)
 	}
 }

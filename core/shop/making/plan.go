@@ -15,7 +15,7 @@ import (
 type Plan struct {
 	Order     *Order
 	Line      *shop.Line
-	Making    *shop.Making
+	Practice  *shop.Practice
 	Speeds    *Speeds
 	Programme *Programme
 	Winding   *Winding // with the coil in use
@@ -43,20 +43,20 @@ const (
 	TheCost      Part = "cost"
 )
 
-// Make plans an order on a line. now is the setup on the line, nil if nothing is
+// PlanOf plans an order on a line. now is the setup on the line, nil if nothing is
 // known: then a change of diameter is charged.
-func Make(c *shop.Capability, l *shop.Line, o *Order, now *Setup) Plan {
+func PlanOf(c *shop.Capability, l *shop.Line, o *Order, now *Setup) Plan {
 	p := Plan{Order: o, Line: l, Absent: map[Part]message.Message{}}
 	p.bundle(c)
-	m, ok := l.Making(o.Tube.Fin.Type)
+	m, ok := l.Practice(o.Tube.Fin.Type)
 	if !ok {
 		p.Absent[TheProgramme] = message.New("shop.why.type", "line", l.Name, "type", message.Key("choice.fin_type."+string(o.Tube.Fin.Type)))
 		return p
 	}
-	p.Making = m
-	s := Run(c, l, m, o)
+	p.Practice = m
+	s := SpeedsOf(c, l, m, o)
 	p.Speeds = &s
-	programme, ok := Zones(c, m, &s, o)
+	programme, ok := ProgrammeOf(c, m, &s, o)
 	if !ok {
 		p.Absent[TheProgramme] = message.New("shop.why.zones")
 		return p
@@ -102,7 +102,7 @@ func Expected(c *shop.Capability, l *shop.Line, quantity int) (firstOff, rejecte
 // winding returns the order's winding from one form of coil.
 func (p *Plan) winding(c *shop.Capability, k *shop.Coil) Winding {
 	t := &p.Order.Tube
-	strip := Take(t, p.Making, p.Programme)
+	strip := StripOf(t, p.Practice, p.Programme)
 	turns := units.Length(float64(strip.Kept) / float64(p.Programme.Finned()))
 	firstOff, rejected := Expected(c, p.Line, p.Order.Quantity)
 	if p.SetUp == 0 {
@@ -110,20 +110,20 @@ func (p *Plan) winding(c *shop.Capability, k *shop.Coil) Winding {
 	}
 	return Winding{
 		Strip: strip, Coil: FillCoil(k, strip.Slit, strip.Thickness, strip.Density), Losses: c.Losses,
-		Joints: JointsAllowed(&p.Making.Joints, t.Length), Apart: p.Making.Joints.Apart * turns,
+		Joints: JointsAllowed(&p.Practice.Joints, t.Length), Apart: p.Practice.Joints.Apart * turns,
 		Good: p.Order.Quantity, FirstOff: firstOff, Rejected: rejected,
 	}
 }
 
 // LongestWinding returns the order's winding from the coil that gives one tube the most
 // strip; ok is false without a programme.
-func LongestWinding(c *shop.Capability, l *shop.Line, m *shop.Making, o *Order) (best Winding, ok bool) {
-	s := Run(c, l, m, o)
-	programme, ok := Zones(c, m, &s, o)
+func LongestWinding(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order) (best Winding, ok bool) {
+	s := SpeedsOf(c, l, m, o)
+	programme, ok := ProgrammeOf(c, m, &s, o)
 	if !ok {
 		return best, false
 	}
-	p := Plan{Order: o, Line: l, Making: m, Programme: &programme}
+	p := Plan{Order: o, Line: l, Practice: m, Programme: &programme}
 	for i := range l.Coils {
 		if w := p.winding(c, &l.Coils[i]); i == 0 || w.Capacity() > best.Capacity() {
 			best = w
@@ -177,7 +177,7 @@ func (p *Plan) Schedule(c *shop.Capability, shifts int) (s Schedule, ok bool) {
 	if p.Winding == nil {
 		return s, false
 	}
-	return Lay(c, p.Line, p.Winding, p.Time.Tube, p.SetUp, shifts), true
+	return ScheduleOf(c, p.Line, p.Winding, p.Time.Tube, p.SetUp, shifts), true
 }
 
 // CoilOption is an order wound from one form of coil. Without Possible, ledger

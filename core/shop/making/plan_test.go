@@ -14,16 +14,16 @@ import (
 func TestBreakEven(t *testing.T) {
 	c, o := shop.House(), footed()
 	c.Rates.Margin = 0
-	if p := Make(&c, &c.Lines[0], &o, nil); p.Cost.BreakEven != o.Quantity {
+	if p := PlanOf(&c, &c.Lines[0], &o, nil); p.Cost.BreakEven != o.Quantity {
 		t.Errorf("breaks even at %d of %d", p.Cost.BreakEven, o.Quantity)
 	}
 	c.Rates.Margin = 0.18
-	p := Make(&c, &c.Lines[0], &o, nil)
+	p := PlanOf(&c, &c.Lines[0], &o, nil)
 	n := units.Money(p.Cost.BreakEven)
 	if p.Cost.BreakEven >= o.Quantity || p.Cost.Fixed+n*p.Cost.Variable > n*p.Cost.PerTube || p.Cost.Fixed+(n-1)*p.Cost.Variable < (n-1)*p.Cost.PerTube {
 		t.Errorf("break-even at %d: %+v", p.Cost.BreakEven, p.Cost)
 	}
-	if now := SetupOf(&o); Make(&c, &c.Lines[0], &o, &now).Cost.Fixed != 0 {
+	if now := SetupOf(&o); PlanOf(&c, &c.Lines[0], &o, &now).Cost.Fixed != 0 {
 		t.Error("an order that follows its like has a fixed cost")
 	}
 }
@@ -33,17 +33,17 @@ func TestCostByHand(t *testing.T) {
 	c, o := shop.House(), footed()
 	c.Rates = shop.Rates{Line: 3600.0 / 3600, Person: 0, FinMetals: []shop.Price{{Metal: "al1060", Price: 0}}, TubeMetals: []shop.Price{{Metal: "cs", Price: 0}}}
 	c.Crate.Cost = 0
-	p := Make(&c, &c.Lines[0], &o, nil)
+	p := PlanOf(&c, &c.Lines[0], &o, nil)
 	near(t, "line at 1 a second", float64(p.Cost.Total), float64(p.Time.Clock), 1e-12)
 	c.Rates.Line, c.Rates.Person, c.Rates.Margin = 0, 1, 0.18
-	p = Make(&c, &c.Lines[0], &o, nil)
+	p = PlanOf(&c, &c.Lines[0], &o, nil)
 	near(t, "people at 1 a second", float64(p.Cost.Total), 2*float64(p.Time.Clock)+float64(p.Time.Saw+p.Time.Pack)/0.8, 1e-12)
 	near(t, "price", float64(p.Cost.Price), 1.18*float64(p.Cost.Total), 1e-12)
 	near(t, "per metre", float64(p.Cost.PerMetre)*6.096*120, float64(p.Cost.Price), 1e-12)
 	near(t, "slings", float64(p.Packing.Slings.From), 0.21*6.096, 1e-12)
 	near(t, "slings", float64(p.Packing.Slings.To), 0.25*6.096, 1e-12)
 	c.Rates = shop.Rates{FinMetals: []shop.Price{{Metal: "al1060", Price: 0}}, TubeMetals: []shop.Price{{Metal: "cs", Price: 1}}}
-	p = Make(&c, &c.Lines[0], &o, nil)
+	p = PlanOf(&c, &c.Lines[0], &o, nil)
 	// Each 20 ft tube needs 25 mm of trim, so it is cut from a longer mill tube: 50 ft
 	// give two, 40 ft only one; 123 pieces take 62 mill tubes.
 	if p.Winding.Made() != 120+1+2 || p.Sawing.PerTube != 2 || p.Sawing.Stock != 15.24 || p.Sawing.Tubes != 62 {
@@ -58,7 +58,7 @@ func TestStripCostByHand(t *testing.T) {
 	c, o := shop.House(), footed()
 	c.Rates = shop.Rates{FinMetals: []shop.Price{{Metal: "al1060", Price: 1}}, TubeMetals: []shop.Price{{Metal: "cs", Price: 0}}, ScrapShare: 0.5}
 	c.Crate.Cost = 0
-	p := Make(&c, &c.Lines[0], &o, nil)
+	p := PlanOf(&c, &c.Lines[0], &o, nil)
 	perMetre := 0.0178 * 0.0004 * 2705
 	want := (float64(p.Ledger.OnGood) + float64(p.Ledger.Scrap())/2) * perMetre
 	near(t, "strip", float64(p.Cost.Total), want, 1e-9)
@@ -73,12 +73,12 @@ func TestCostIsAbsentWithoutAPrice(t *testing.T) {
 		t.Fatal(faults)
 	}
 	o.FinMetal = own
-	p := Make(&c, &c.Lines[0], &o, nil)
+	p := PlanOf(&c, &c.Lines[0], &o, nil)
 	if p.Cost != nil || p.Absent[TheCost].None() || p.Ledger == nil || p.Speeds.Power != nil || p.Speeds.Note.None() {
 		t.Errorf("own metal: cost %v, absent %v", p.Cost, p.Absent)
 	}
 	o = embedded()
-	p = Make(&c, &c.Lines[0], &o, nil)
+	p = PlanOf(&c, &c.Lines[0], &o, nil)
 	if p.Programme != nil || p.Absent[TheProgramme].None() || p.Packing != nil {
 		t.Error("a line plans a type that it does not make")
 	}
@@ -90,7 +90,7 @@ func TestCostIsAbsentWithoutAPrice(t *testing.T) {
 // One traverse-wound coil saves changes and hours over pancakes of the same order.
 func TestTraverseSavesChanges(t *testing.T) {
 	c, o := shop.House(), footed()
-	p := Make(&c, &c.Lines[0], &o, nil)
+	p := PlanOf(&c, &c.Lines[0], &o, nil)
 	if len(p.Coils) != 2 || !p.Coils[0].Possible || !p.Coils[1].Possible {
 		t.Fatalf("coils %+v", p.Coils)
 	}
@@ -106,7 +106,7 @@ func TestTraverseSavesChanges(t *testing.T) {
 // What must cost more costs more.
 func TestSensitivity(t *testing.T) {
 	c, o := shop.House(), footed()
-	price := Make(&c, &c.Lines[0], &o, nil).Cost.PerTube
+	price := PlanOf(&c, &c.Lines[0], &o, nil).Cost.PerTube
 	before := c.Save()
 	swings := Sensitivity(&c, &c.Lines[0], &o, nil, 0.1)
 	if len(swings) != len(drivers) {
@@ -121,7 +121,7 @@ func TestSensitivity(t *testing.T) {
 			t.Errorf("no name for %s", s.ID)
 		}
 	}
-	if string(c.Save()) != string(before) || Make(&c, &c.Lines[0], &o, nil).Cost.PerTube != price {
+	if string(c.Save()) != string(before) || PlanOf(&c, &c.Lines[0], &o, nil).Cost.PerTube != price {
 		t.Error("the drivers changed the capability itself")
 	}
 }
@@ -150,6 +150,6 @@ func TestEveryNameHasAText(t *testing.T) {
 func BenchmarkMake(b *testing.B) {
 	c, o := shop.House(), footed()
 	for b.Loop() {
-		Make(&c, &c.Lines[0], &o, nil)
+		PlanOf(&c, &c.Lines[0], &o, nil)
 	}
 }

@@ -31,7 +31,7 @@ type Zone struct {
 	Finished Interval // on the drawing, from finished end A
 	Cut      Interval // on the tube as cut, from its end A: where the head starts and stops
 	Turns    float64  // that stay; need not be whole
-	Spell    Spell    // of a finned zone
+	Run      ZoneRun  // of a finned zone
 	Stripped Interval // finished tube beyond a finned zone from which the turns of the run-down are stripped back
 }
 
@@ -61,7 +61,7 @@ func (p *Programme) Finned() units.Length {
 	return sum
 }
 
-// Zones plans the zones of an order's tube.
+// ProgrammeOf plans the zones of an order's tube.
 //
 // The tube grows where fins are wound, the turns of each run-down included, and
 // nowhere else. So a stretch b of bare tube becomes b (1 + g) under fins, and
@@ -70,7 +70,7 @@ func (p *Programme) Finned() units.Length {
 //
 // Valid: bare spans in order from end A.
 // Source: own derivation; growth as Growth says.
-func Zones(c *shop.Capability, m *shop.Making, s *Speeds, o *Order) (p Programme, ok bool) {
+func ProgrammeOf(c *shop.Capability, m *shop.Practice, s *Speeds, o *Order) (p Programme, ok bool) {
 	p = Programme{Zones: drawn(c, o), Growth: LearnGrowth(c, m), TrimA: c.Cutting.TrimA}
 	for i := range p.Zones {
 		z := &p.Zones[i]
@@ -83,7 +83,7 @@ func Zones(c *shop.Capability, m *shop.Making, s *Speeds, o *Order) (p Programme
 			if z.Turns < 1 {
 				return Programme{}, false
 			}
-			z.Spell = s.Wind(z.Turns)
+			z.Run = s.Wind(z.Turns)
 		}
 	}
 	p.leadBack(o.Tube.Pitch(), c.Cutting.Step)
@@ -137,7 +137,7 @@ func (p *Programme) leadBack(pitch, step units.Length) {
 		wound := min(lost, length)
 		lost -= wound
 		if z.Kind == Finned {
-			wound, lost = length, pitch*units.Length(z.Spell.RunDown)
+			wound, lost = length, pitch*units.Length(z.Run.RunDown)
 			z.Stripped = Interval{z.Finished.To, z.Finished.To + lost}
 		}
 		z.Cut = Interval{at, at + wound/grow + length - wound}
@@ -155,7 +155,7 @@ func (p *Programme) leadBack(pitch, step units.Length) {
 func (p *Programme) LostTurns() float64 {
 	var sum float64
 	for _, z := range p.Zones {
-		sum += z.Spell.RunDown
+		sum += z.Run.RunDown
 	}
 	return sum
 }

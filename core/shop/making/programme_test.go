@@ -12,10 +12,10 @@ import (
 )
 
 // lineFor returns the first line that makes a type, and how.
-func lineFor(t testing.TB, c *shop.Capability, typ tube.FinType) (*shop.Line, *shop.Making) {
+func lineFor(t testing.TB, c *shop.Capability, typ tube.FinType) (*shop.Line, *shop.Practice) {
 	t.Helper()
 	for i := range c.Lines {
-		if m, ok := c.Lines[i].Making(typ); ok {
+		if m, ok := c.Lines[i].Practice(typ); ok {
 			return &c.Lines[i], m
 		}
 	}
@@ -26,8 +26,8 @@ func lineFor(t testing.TB, c *shop.Capability, typ tube.FinType) (*shop.Line, *s
 func zones(t testing.TB, c *shop.Capability, o *Order) Programme {
 	t.Helper()
 	l, m := lineFor(t, c, o.Tube.Fin.Type)
-	s := Run(c, l, m, o)
-	p, ok := Zones(c, m, &s, o)
+	s := SpeedsOf(c, l, m, o)
+	p, ok := ProgrammeOf(c, m, &s, o)
 	if !ok {
 		t.Fatal("no programme")
 	}
@@ -60,7 +60,7 @@ func wind(p *Programme, pitch, share float64) (edges []float64, turns []int, len
 		}
 		edges = append(edges, finished)
 		turns = append(turns, n)
-		for range int(math.Round(z.Spell.RunDown)) {
+		for range int(math.Round(z.Run.RunDown)) {
 			turn()
 		}
 	}

@@ -67,12 +67,12 @@ const (
 	mostBlocks = 1000
 )
 
-// Lay lays the order over shifts, at most so many. The clock runs slower than
+// ScheduleOf lays the order over shifts, at most so many. The clock runs slower than
 // the work by the crew's efficiency; neighbours of one activity are one block.
 //
 // Valid: shifts > 0.
 // Source: addition.
-func Lay(c *shop.Capability, l *shop.Line, w *Winding, tubeTime TubeTime, setUp units.Duration, shifts int) Schedule {
+func ScheduleOf(c *shop.Capability, l *shop.Line, w *Winding, tubeTime TubeTime, setUp units.Duration, shifts int) Schedule {
 	var s Schedule
 	length := c.Crew.Shift
 	var at units.Duration

@@ -18,28 +18,30 @@ type Swing struct {
 // drivers scale one thing of a capability that is the caller's own copy.
 var drivers = []struct {
 	id    string
-	scale func(c *shop.Capability, l *shop.Line, m *shop.Making, by float64)
+	scale func(c *shop.Capability, l *shop.Line, m *shop.Practice, by float64)
 }{
-	{"tube_price", func(c *shop.Capability, _ *shop.Line, _ *shop.Making, by float64) {
+	{"tube_price", func(c *shop.Capability, _ *shop.Line, _ *shop.Practice, by float64) {
 		scalePrices(c.Rates.TubeMetals, by)
 	}},
-	{"strip_price", func(c *shop.Capability, _ *shop.Line, _ *shop.Making, by float64) { scalePrices(c.Rates.FinMetals, by) }},
-	{"line_rate", func(c *shop.Capability, _ *shop.Line, _ *shop.Making, by float64) {
+	{"strip_price", func(c *shop.Capability, _ *shop.Line, _ *shop.Practice, by float64) {
+		scalePrices(c.Rates.FinMetals, by)
+	}},
+	{"line_rate", func(c *shop.Capability, _ *shop.Line, _ *shop.Practice, by float64) {
 		c.Rates.Line *= units.MoneyPerTime(by)
 	}},
-	{"person_rate", func(c *shop.Capability, _ *shop.Line, _ *shop.Making, by float64) {
+	{"person_rate", func(c *shop.Capability, _ *shop.Line, _ *shop.Practice, by float64) {
 		c.Rates.Person *= units.MoneyPerTime(by)
 	}},
-	{"speed", func(_ *shop.Capability, l *shop.Line, m *shop.Making, by float64) {
+	{"speed", func(_ *shop.Capability, l *shop.Line, m *shop.Practice, by float64) {
 		m.Spindle *= units.Rotation(by)
 		l.StripSpeed *= units.Speed(by)
 		l.Drive = l.Idle + (l.Drive-l.Idle)*units.Power(by)
 	}},
-	{"efficiency", func(c *shop.Capability, _ *shop.Line, _ *shop.Making, by float64) {
+	{"efficiency", func(c *shop.Capability, _ *shop.Line, _ *shop.Practice, by float64) {
 		c.Crew.Efficiency = min(1, c.Crew.Efficiency*by)
 	}},
-	{"rejects", func(c *shop.Capability, _ *shop.Line, _ *shop.Making, by float64) { c.Losses.Rejects *= by }},
-	{"set_up", func(_ *shop.Capability, l *shop.Line, _ *shop.Making, by float64) {
+	{"rejects", func(c *shop.Capability, _ *shop.Line, _ *shop.Practice, by float64) { c.Losses.Rejects *= by }},
+	{"set_up", func(_ *shop.Capability, l *shop.Line, _ *shop.Practice, by float64) {
 		o, k := &l.ChangeOver, units.Duration(by)
 		o.Type, o.OD, o.Tooling, o.Pitch = o.Type*k, o.OD*k, o.Tooling*k, o.Pitch*k
 	}},
@@ -55,21 +57,21 @@ func scalePrices(list []shop.Price, by float64) {
 // is empty if the order has no price.
 //
 // Valid: 0 < share < 1.
-// Source: evaluation of Make.
+// Source: evaluation of PlanOf.
 func Sensitivity(c *shop.Capability, l *shop.Line, o *Order, now *Setup, share float64) []Swing {
 	at := slices.IndexFunc(c.Lines, func(x shop.Line) bool { return x.Name == l.Name })
 	if at < 0 {
 		return nil
 	}
-	perTube := func(scale func(*shop.Capability, *shop.Line, *shop.Making, float64), by float64) (units.Money, bool) {
+	perTube := func(scale func(*shop.Capability, *shop.Line, *shop.Practice, float64), by float64) (units.Money, bool) {
 		own := clone(*c)
 		line := &own.Lines[at]
-		m, ok := line.Making(o.Tube.Fin.Type)
+		m, ok := line.Practice(o.Tube.Fin.Type)
 		if !ok {
 			return 0, false
 		}
 		scale(&own, line, m, by)
-		p := Make(&own, line, o, now)
+		p := PlanOf(&own, line, o, now)
 		if p.Cost == nil {
 			return 0, false
 		}

@@ -26,7 +26,7 @@ func TimeTube(l *shop.Line, p *Programme) TubeTime {
 	var bare units.Length
 	for _, z := range p.Zones {
 		if z.Kind == Finned {
-			t.Wind += z.Spell.Time
+			t.Wind += z.Run.Time
 			t.Secure += 2 * l.Times.Secure
 		} else {
 			bare += z.Cut.Length()
@@ -89,7 +89,7 @@ var Activities = []Activity{SettingUp, Checking, Finning, CoilChange, RackChange
 // OrderTime is what an order takes.
 type OrderTime struct {
 	Tube   TubeTime
-	Line   map[Activity]units.Duration // productive
+	OnLine map[Activity]units.Duration // productive
 	Clock  units.Duration              // on the line, by the crew's efficiency
 	Saw    units.Duration              // beside the line
 	Pack   units.Duration              // beside the line
@@ -104,7 +104,7 @@ type OrderTime struct {
 func (o *OrderTime) Productive() units.Duration {
 	var sum units.Duration
 	for _, a := range Activities {
-		sum += o.Line[a]
+		sum += o.OnLine[a]
 	}
 	return sum
 }
@@ -117,7 +117,7 @@ func (o *OrderTime) Productive() units.Duration {
 func TimeOrder(c *shop.Capability, l *shop.Line, w *Winding, tubeTime TubeTime, setUp units.Duration, changes, cuts, crates int) OrderTime {
 	o := OrderTime{
 		Tube: tubeTime,
-		Line: map[Activity]units.Duration{
+		OnLine: map[Activity]units.Duration{
 			SettingUp:  setUp,
 			Finning:    units.Duration(w.Made()) * tubeTime.Total(),
 			CoilChange: units.Duration(changes) * w.Coil.Change,
@@ -127,14 +127,14 @@ func TimeOrder(c *shop.Capability, l *shop.Line, w *Winding, tubeTime TubeTime, 
 		Pack: units.Duration(crates) * c.Crate.Time,
 	}
 	if setUp > 0 && w.FirstOff > 0 {
-		o.Line[Checking] = l.Times.Check
+		o.OnLine[Checking] = l.Times.Check
 	}
 	e := units.Duration(c.Crew.Efficiency)
 	o.Clock = o.Productive() / e
 	o.Person = o.Clock*units.Duration(c.Crew.People) + (o.Saw+o.Pack)/e
 	o.Shifts = float64(o.Clock / c.Crew.Shift)
 	o.PerCoil = (tubeTime.Total()*units.Duration(w.TubesPerCoil()) + w.Coil.Change) / e
-	running := (o.Productive() - o.Line[SettingUp] - o.Line[Checking]) / e
+	running := (o.Productive() - o.OnLine[SettingUp] - o.OnLine[Checking]) / e
 	o.PerShift = float64(w.Made()) * float64(c.Crew.Shift/running)
 	return o
 }

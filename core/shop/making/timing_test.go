@@ -70,13 +70,13 @@ func TestHoursAddUp(t *testing.T) {
 		setUp := units.Duration(r.IntN(3)) * 3600
 		ledger := w.Account()
 		o := TimeOrder(&c, l, &w, tt, setUp, ledger.Changes, 3*w.Made(), 2)
-		near(t, "finning", float64(o.Line[Finning]), float64(w.Made())*float64(tt.Total()), 1e-12)
-		near(t, "coils", float64(o.Line[CoilChange]), float64(ledger.Changes)*300, 1e-12)
-		near(t, "racks", float64(o.Line[RackChange]), math.Ceil(float64(w.Made())/40)*480, 1e-12)
-		near(t, "set-up", float64(o.Line[SettingUp]), float64(setUp), 1e-12)
+		near(t, "finning", float64(o.OnLine[Finning]), float64(w.Made())*float64(tt.Total()), 1e-12)
+		near(t, "coils", float64(o.OnLine[CoilChange]), float64(ledger.Changes)*300, 1e-12)
+		near(t, "racks", float64(o.OnLine[RackChange]), math.Ceil(float64(w.Made())/40)*480, 1e-12)
+		near(t, "set-up", float64(o.OnLine[SettingUp]), float64(setUp), 1e-12)
 		near(t, "people", float64(o.Person), 2*float64(o.Clock)+(40*3*float64(w.Made())+2*90*60)/0.8, 1e-12)
 
-		s := Lay(&c, l, &w, tt, setUp, math.MaxInt)
+		s := ScheduleOf(&c, l, &w, tt, setUp, math.MaxInt)
 		sum := map[Activity]units.Duration{}
 		tubes := 0
 		var at Block
@@ -92,12 +92,12 @@ func TestHoursAddUp(t *testing.T) {
 			at = b
 		}
 		for _, a := range Activities {
-			near(t, "schedule of "+string(a), float64(sum[a]), float64(o.Line[a])/0.8, 1e-6)
+			near(t, "schedule of "+string(a), float64(sum[a]), float64(o.OnLine[a])/0.8, 1e-6)
 		}
 		if tubes != w.Made() || s.Shifts != int(math.Ceil(o.Shifts*(1-1e-9))) || s.More {
 			t.Fatalf("%d of %d tubes in %d shifts of %.3f", tubes, w.Made(), s.Shifts, o.Shifts)
 		}
-		if short := Lay(&c, l, &w, tt, setUp, 1); (o.Shifts > 1) != short.More && math.Abs(o.Shifts-1) > 1e-6 || len(short.Blocks) > len(s.Blocks) {
+		if short := ScheduleOf(&c, l, &w, tt, setUp, 1); (o.Shifts > 1) != short.More && math.Abs(o.Shifts-1) > 1e-6 || len(short.Blocks) > len(s.Blocks) {
 			t.Fatalf("one shift of %.3f: more %v", o.Shifts, short.More)
 		}
 	})

@@ -13,7 +13,7 @@ import (
 // Winding is the strip and the tubes of an order, coil by coil.
 type Winding struct {
 	Strip    Strip
-	Coil     Filled
+	Coil     FilledCoil
 	Losses   shop.Losses
 	Joints   int          // allowed on one tube
 	Apart    units.Length // of strip, between two joints

@@ -13,10 +13,10 @@ import (
 func TestStripByHand(t *testing.T) {
 	c, o := shop.House(), footed()
 	p := zones(t, &c, &o)
-	m, _ := c.Lines[0].Making(o.Tube.Fin.Type)
+	m, _ := c.Lines[0].Practice(o.Tube.Fin.Type)
 	plain := *m
 	plain.StripRatio = 1
-	s := Take(&o.Tube, &plain, &p)
+	s := StripOf(&o.Tube, &plain, &p)
 	near(t, "width", s.Width.Millimetres(), 17.843, 3e-5)
 	near(t, "slit", s.Slit.Millimetres(), 17.8, 1e-12)
 	finned := float64(o.Tube.FinnedLength())
@@ -27,14 +27,14 @@ func TestStripByHand(t *testing.T) {
 	end := p.Zones[2].Stripped
 	near(t, "stripped back from", float64(end.From), 6.096-0.038, 1e-12)
 	near(t, "stripped back", end.Length().Millimetres(), 5*2.54, 1e-9)
-	w := Make(&c, &c.Lines[0], &o, nil).Winding
+	w := PlanOf(&c, &c.Lines[0], &o, nil).Winding
 	near(t, "strip between joints", float64(w.Apart), 3*31.4159*1.01, 1e-5)
-	near(t, "with the shop's ratio", float64(Take(&o.Tube, m, &p).Kept/s.Kept), 1.01, 1e-12)
+	near(t, "with the shop's ratio", float64(StripOf(&o.Tube, m, &p).Kept/s.Kept), 1.01, 1e-12)
 
 	o = embedded()
 	p = zones(t, &c, &o)
-	m, _ = c.Lines[1].Making(o.Tube.Fin.Type)
-	s = Take(&o.Tube, m, &p)
+	m, _ = c.Lines[1].Practice(o.Tube.Fin.Type)
+	s = StripOf(&o.Tube, m, &p)
 	near(t, "embedded width", s.Width.Millimetres(), 16.125, 1e-9)
 	near(t, "embedded mass", float64(StripMass(s.Kept, s.Width, s.Thickness, s.Density))/float64(p.Finned()), 0.54812, 1e-5)
 }
@@ -52,7 +52,7 @@ func TestJointRule(t *testing.T) {
 // work is a winding in round numbers: 1 + 1 m lost at a coil's ends, half a metre at a joint.
 func work(coil, kept, lost units.Length, good, joints int) Winding {
 	return Winding{
-		Strip: Strip{Kept: kept, Lost: lost, Slit: 0.018, Thickness: 0.0004, Density: 2705}, Coil: Filled{Form: shop.Pancake, Length: coil},
+		Strip: Strip{Kept: kept, Lost: lost, Slit: 0.018, Thickness: 0.0004, Density: 2705}, Coil: FilledCoil{Form: shop.Pancake, Length: coil},
 		Losses: shop.Losses{CoilStart: 1, CoilEnd: 1, Joint: 0.5}, Joints: joints, Apart: 10, Good: good,
 	}
 }
@@ -194,12 +194,12 @@ func TestLargeOrdersTakeNoMoreWork(t *testing.T) {
 	c, o := shop.House(), footed()
 	allocated := func(quantity int) float64 {
 		o.Quantity = quantity
-		return testing.AllocsPerRun(5, func() { Make(&c, &c.Lines[0], &o, nil) })
+		return testing.AllocsPerRun(5, func() { PlanOf(&c, &c.Lines[0], &o, nil) })
 	}
 	if small, large := allocated(100), allocated(1e6); large > small+2 {
 		t.Errorf("%v allocations for a hundred tubes, %v for a million", small, large)
 	}
-	p := Make(&c, &c.Lines[0], &o, nil)
+	p := PlanOf(&c, &c.Lines[0], &o, nil)
 	if p.Winding.Made() != 1e6+1e4+1 || p.Ledger.Coils < 1e5 || p.Cost == nil {
 		t.Errorf("%+v", p.Ledger)
 	}

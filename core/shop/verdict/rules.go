@@ -14,15 +14,15 @@ import (
 
 // judgeType asks whether the line makes the fin type. The change offered is the
 // first of the line's types that refuses nothing else of the order, if there is one.
-func judgeType(j *job) Verdict {
-	if j.m != nil {
+func judgeType(p *pair) Verdict {
+	if p.m != nil {
 		return Verdict{State: figure.Good}
 	}
-	v := Verdict{State: figure.No, Why: message.New("shop.why.type", "line", j.l.Name, "type", message.Key("choice.fin_type."+string(j.o.Tube.Fin.Type)))}
-	for i := range j.l.Types {
-		change := Setting{Field: "fin_type", Choice: string(j.l.Types[i].Type)}
-		o := With(*j.o, change)
-		other := &job{j.c, j.l, &j.l.Types[i], &o}
+	v := Verdict{State: figure.No, Why: message.New("shop.why.type", "line", p.l.Name, "type", message.Key("choice.fin_type."+string(p.o.Tube.Fin.Type)))}
+	for i := range p.l.Types {
+		change := Setting{Field: "fin_type", Choice: string(p.l.Types[i].Type)}
+		o := With(*p.o, change)
+		other := &pair{p.c, p.l, &p.l.Types[i], &o}
 		if !slices.ContainsFunc(typeRules, func(r rule) bool { return r.judge(other).State == figure.No }) {
 			v.Change = []Setting{change}
 			break
@@ -31,18 +31,18 @@ func judgeType(j *job) Verdict {
 	return v
 }
 
-func judgeOD(j *job) Verdict {
-	return between("tube_od", units.Diameter, j.o.Tube.OD, j.l.TubeOD)
+func judgeOD(p *pair) Verdict {
+	return between("tube_od", units.Diameter, p.o.Tube.OD, p.l.TubeOD)
 }
 
 // judgeSize asks whether tooling for the tube's diameter is in stock; if not, it
 // can be made, so that is a watch.
-func judgeSize(j *job) Verdict {
-	od := j.o.Tube.OD
-	if len(j.l.Sizes) == 0 {
+func judgeSize(p *pair) Verdict {
+	od := p.o.Tube.OD
+	if len(p.l.Sizes) == 0 {
 		return unknown("shop.why.no_sizes")
 	}
-	nearest := slices.MinFunc(j.l.Sizes, func(a, b units.Length) int {
+	nearest := slices.MinFunc(p.l.Sizes, func(a, b units.Length) int {
 		return cmp.Compare(abs(a-od), abs(b-od))
 	})
 	if abs(nearest-od) <= od*shop.Slack {
@@ -56,20 +56,20 @@ func judgeSize(j *job) Verdict {
 
 func abs[T ~float64](x T) T { return max(x, -x) }
 
-func judgeLength(j *job) Verdict {
-	return between("tube_length", units.Distance, j.o.Tube.Length, j.l.TubeLength)
+func judgeLength(p *pair) Verdict {
+	return between("tube_length", units.Distance, p.o.Tube.Length, p.l.TubeLength)
 }
 
 // judgeWidth holds the strip's width to what the line's guides take. Height
 // and width go together for every type.
-func judgeWidth(j *job) Verdict {
-	if !j.o.Tube.Fin.Type.Wound() {
+func judgeWidth(p *pair) Verdict {
+	if !p.o.Tube.Fin.Type.Wound() {
 		return unknown("shop.why.not_wound")
 	}
-	w := j.o.Tube.StripWidth()
-	v := between("fin_height", units.Width, w, j.l.StripWidth)
+	w := p.o.Tube.StripWidth()
+	v := between("fin_height", units.Width, w, p.l.StripWidth)
 	if v.Change != nil {
-		h := j.o.Tube.Fin.Height + units.Length(v.Measure.Limit) - w
+		h := p.o.Tube.Fin.Height + units.Length(v.Measure.Limit) - w
 		if v.Measure.Limit < float64(w) {
 			h = roundDown(h)
 		} else {
@@ -83,26 +83,26 @@ func judgeWidth(j *job) Verdict {
 	return v
 }
 
-func judgeHeight(j *job) Verdict {
-	t := &j.o.Tube
-	return between("fin_height", units.Height, t.Fin.Height, j.m.HeightOn(t.OD))
+func judgeHeight(p *pair) Verdict {
+	t := &p.o.Tube
+	return between("fin_height", units.Height, t.Fin.Height, p.m.HeightOn(t.OD))
 }
 
-func judgeCount(j *job) Verdict {
-	t := &j.o.Tube
-	return between("fin_pitch", units.FinCount, t.Fin.Count, j.m.CountOn(t.OD))
+func judgeCount(p *pair) Verdict {
+	t := &p.o.Tube
+	return between("fin_pitch", units.FinCount, t.Fin.Count, p.m.CountOn(t.OD))
 }
 
-func judgeStrip(j *job) Verdict {
-	return between("strip_thickness", units.Thickness, j.o.Tube.Fin.Strip, j.m.Strip)
+func judgeStrip(p *pair) Verdict {
+	return between("strip_thickness", units.Thickness, p.o.Tube.Fin.Strip, p.m.Strip)
 }
 
-func judgeTubeMetal(j *job) Verdict {
-	return listed("tube_metal", j.o.TubeMetal, j.m.TubeMetals, material.TubeMetal)
+func judgeTubeMetal(p *pair) Verdict {
+	return listed("tube_metal", p.o.TubeMetal, p.m.TubeMetals, material.TubeMetal)
 }
 
-func judgeFinMetal(j *job) Verdict {
-	return listed("fin_metal", j.o.FinMetal, j.m.FinMetals, material.FinMetal)
+func judgeFinMetal(p *pair) Verdict {
+	return listed("fin_metal", p.o.FinMetal, p.m.FinMetals, material.FinMetal)
 }
 
 // listed asks whether a metal is among those that the line works. Of a user's

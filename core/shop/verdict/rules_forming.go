@@ -17,18 +17,18 @@ import (
 // be made, so that is a watch; the change is to the nearest set in stock.
 //
 // Source: common practice, no source: each height, thickness and pitch has its own tooling.
-func judgeTool(j *job) Verdict {
-	f := &j.o.Tube.Fin
+func judgeTool(p *pair) Verdict {
+	f := &p.o.Tube.Fin
 	v := Verdict{State: figure.Watch, Why: message.New("shop.why.no_tool")}
 	least := math.Inf(1)
-	for _, t := range j.m.Tools {
+	for _, t := range p.m.Tools {
 		var change []Setting
 		far := 0.0
-		if off := abs(f.Height - t.Height); off > j.c.Placing.ToolHeight*(1+shop.Slack) {
+		if off := abs(f.Height - t.Height); off > p.c.Placing.ToolHeight*(1+shop.Slack) {
 			change = append(change, Setting{Field: "fin_height", Kind: units.Height, SI: float64(t.Height)})
 			far += float64(off / t.Height)
 		}
-		if off := abs(f.Strip - t.Strip); off > j.c.Placing.ToolStrip*(1+shop.Slack) {
+		if off := abs(f.Strip - t.Strip); off > p.c.Placing.ToolStrip*(1+shop.Slack) {
 			change = append(change, Setting{Field: "strip_thickness", Kind: units.Thickness, SI: float64(t.Strip)})
 			far += float64(off / t.Strip)
 		}
@@ -49,12 +49,12 @@ func judgeTool(j *job) Verdict {
 // JudgeForming holds a fin against what its metal bears in a shop, on whichever line: the
 // verdicts of the rules "stretch" and "tip", without their changes.
 func JudgeForming(c *shop.Capability, o *making.Order) (stretch, tip Verdict) {
-	j := &job{c: c, o: o}
+	p := &pair{c: c, o: o}
 	if !o.Tube.Fin.Type.Wound() {
 		v := unknown("shop.why.not_wound")
 		return v, v
 	}
-	stretch, tip = judgeStretch(j), judgeTip(j)
+	stretch, tip = judgeStretch(p), judgeTip(p)
 	stretch.Change, tip.Change = nil, nil
 	return stretch, tip
 }
@@ -63,16 +63,16 @@ func JudgeForming(c *shop.Capability, o *making.Order) (stretch, tip Verdict) {
 // is compression, so passing it is a watch.
 //
 // Source: engineering judgement from common combinations of height and diameter, editable.
-func judgeStretch(j *job) Verdict {
-	f, ok := j.c.FormingOf(j.o.FinMetal.Kind)
+func judgeStretch(p *pair) Verdict {
+	f, ok := p.c.FormingOf(p.o.FinMetal.Kind)
 	if !ok {
-		return unknown("shop.why.no_forming", "metal", j.o.FinMetal.Name())
+		return unknown("shop.why.no_forming", "metal", p.o.FinMetal.Name())
 	}
-	t := &j.o.Tube
+	t := &p.o.Tube
 	v := atMost(units.Factor, t.Stretch(), f.Stretch)
 	if v.State == figure.No {
 		v.State = figure.Watch
-		v.Why = message.New("shop.why.stretch", "stretch", message.Of(units.Factor, t.Stretch()), "limit", message.Of(units.Factor, f.Stretch), "metal", j.o.FinMetal.Name())
+		v.Why = message.New("shop.why.stretch", "stretch", message.Of(units.Factor, t.Stretch()), "limit", message.Of(units.Factor, f.Stretch), "metal", p.o.FinMetal.Name())
 		if h := roundDown(t.OD * units.Length(f.Stretch-1) / 2); h > 0 {
 			v.Change = []Setting{{Field: "fin_height", Kind: units.Height, SI: float64(h)}}
 		}
@@ -83,12 +83,12 @@ func judgeStretch(j *job) Verdict {
 // judgeTip compares the fin's tip with the thinnest that the metal bears.
 //
 // Source: engineering judgement, editable.
-func judgeTip(j *job) Verdict {
-	f, ok := j.c.FormingOf(j.o.FinMetal.Kind)
+func judgeTip(p *pair) Verdict {
+	f, ok := p.c.FormingOf(p.o.FinMetal.Kind)
 	if !ok {
-		return unknown("shop.why.no_forming", "metal", j.o.FinMetal.Name())
+		return unknown("shop.why.no_forming", "metal", p.o.FinMetal.Name())
 	}
-	t := &j.o.Tube
+	t := &p.o.Tube
 	v := atLeast(units.Thickness, t.TipThickness(), f.Tip)
 	switch {
 	case v.State == figure.Good:
@@ -96,9 +96,9 @@ func judgeTip(j *job) Verdict {
 		v.State = figure.Good
 	default:
 		v.State = figure.Watch
-		v.Why = message.New("shop.why.tip", "tip", message.Of(units.Thickness, t.TipThickness()), "limit", message.Of(units.Thickness, f.Tip), "metal", j.o.FinMetal.Name())
-		if j.m != nil {
-			v.Change = thickerTip(j, f.Tip-tipMargin)
+		v.Why = message.New("shop.why.tip", "tip", message.Of(units.Thickness, t.TipThickness()), "limit", message.Of(units.Thickness, f.Tip), "metal", p.o.FinMetal.Name())
+		if p.m != nil {
+			v.Change = thickerTip(p, f.Tip-tipMargin)
 		}
 	}
 	return v
@@ -109,8 +109,8 @@ const tipMargin = 0.5e-6 // m
 
 // thickerTip takes thicker strip if the line has it, else a lower fin. A tip
 // that was measured cannot be changed.
-func thickerTip(j *job, tip units.Length) []Setting {
-	t := &j.o.Tube
+func thickerTip(p *pair, tip units.Length) []Setting {
+	t := &p.o.Tube
 	strip := tip
 	switch t.Profile() {
 	case tube.Linear:
@@ -118,7 +118,7 @@ func thickerTip(j *job, tip units.Length) []Setting {
 	case tube.Rolled:
 		strip = tip * t.FinOD() / t.OD
 	}
-	if strip = roundUp(strip); strip <= j.m.Strip.High*(1+shop.Slack) {
+	if strip = roundUp(strip); strip <= p.m.Strip.High*(1+shop.Slack) {
 		return []Setting{{Field: "strip_thickness", Kind: units.Thickness, SI: float64(strip)}}
 	}
 	h := roundDown(t.OD * (t.Fin.Strip/tip - 1) / 2)
@@ -136,13 +136,13 @@ const expansionAt = units.Temperature(100)
 //
 // Source: welded: within 20 %, agreed industry standard for HF-welded fins, 1990;
 // wound: bond.Winding, an order of magnitude.
-func judgeExpansion(j *job) Verdict {
+func judgeExpansion(p *pair) Verdict {
 	var v Verdict
-	switch typ := j.o.Tube.Fin.Type; {
+	switch typ := p.o.Tube.Fin.Type; {
 	case typ == tube.Welded:
-		v = j.mismatch(j.o.FinMetal)
+		v = p.mismatch(p.o.FinMetal)
 	case bond.HeldByTension(typ):
-		v = j.loosening(j.o.FinMetal)
+		v = p.loosening(p.o.FinMetal)
 	default:
 		return unknown("shop.why.keyed")
 	}
@@ -150,11 +150,11 @@ func judgeExpansion(j *job) Verdict {
 		return v
 	}
 	best := v.Measure.Margin
-	for _, id := range j.m.FinMetals {
+	for _, id := range p.m.FinMetals {
 		metal, _ := material.FinMetal(id)
-		other := j.loosening
-		if j.o.Tube.Fin.Type == tube.Welded {
-			other = j.mismatch
+		other := p.loosening
+		if p.o.Tube.Fin.Type == tube.Welded {
+			other = p.mismatch
 		}
 		w := other(metal)
 		margin := math.Inf(1)
@@ -168,19 +168,19 @@ func judgeExpansion(j *job) Verdict {
 	return v
 }
 
-func (j *job) expansions(fin material.Metal) (finMean, tubeMean float64) {
+func (p *pair) expansions(fin material.Metal) (finMean, tubeMean float64) {
 	at := expansionAt
-	if j.o.Hottest != nil {
-		at = *j.o.Hottest
+	if p.o.Hottest != nil {
+		at = *p.o.Hottest
 	}
 	f, _ := fin.ExpansionTo(at)
-	t, _ := j.o.TubeMetal.ExpansionTo(at)
+	t, _ := p.o.TubeMetal.ExpansionTo(at)
 	return float64(f), float64(t)
 }
 
-func (j *job) mismatch(fin material.Metal) Verdict {
-	f, t := j.expansions(fin)
-	v := atMost(units.Percent, math.Abs(f-t)/t, j.c.Placing.Mismatch)
+func (p *pair) mismatch(fin material.Metal) Verdict {
+	f, t := p.expansions(fin)
+	v := atMost(units.Percent, math.Abs(f-t)/t, p.c.Placing.Mismatch)
 	if v.State == figure.No {
 		v.State = figure.Watch
 		v.Why = message.New("shop.why.mismatch", "value", message.Of(units.Percent, v.Measure.Value), "limit", message.Of(units.Percent, v.Measure.Limit))
@@ -188,16 +188,16 @@ func (j *job) mismatch(fin material.Metal) Verdict {
 	return v
 }
 
-func (j *job) loosening(fin material.Metal) Verdict {
-	f, t := j.expansions(fin)
-	loss, ok := bond.Winding{OD: float64(j.o.Tube.OD), Strain: j.c.Placing.Strain, FinExpansion: f, TubeExpansion: t}.LossTemperature()
+func (p *pair) loosening(fin material.Metal) Verdict {
+	f, t := p.expansions(fin)
+	loss, ok := bond.Winding{OD: float64(p.o.Tube.OD), Strain: p.c.Placing.Strain, FinExpansion: f, TubeExpansion: t}.LossTemperature()
 	switch {
 	case !ok:
 		return Verdict{State: figure.Good, Why: message.New("shop.why.tightens")}
-	case j.o.Hottest == nil:
+	case p.o.Hottest == nil:
 		return unknown("shop.why.no_hottest", "loss", message.Of(units.Temp, loss))
 	}
-	hottest := float64(*j.o.Hottest)
+	hottest := float64(*p.o.Hottest)
 	v := Verdict{State: figure.Good, Measure: &Measure{units.Temp, hottest, loss, (loss - hottest) / (loss - 20)}}
 	if hottest > loss {
 		v.State = figure.Watch

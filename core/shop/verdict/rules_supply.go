@@ -12,8 +12,8 @@ import (
 // fewer joints.
 //
 // Source: Joints.Allowed.
-func judgeCoil(j *job) Verdict {
-	w, ok := making.LongestWinding(j.c, j.l, j.m, j.o)
+func judgeCoil(p *pair) Verdict {
+	w, ok := making.LongestWinding(p.c, p.l, p.m, p.o)
 	if !ok {
 		return unknown("shop.why.zones")
 	}
@@ -26,10 +26,10 @@ func judgeCoil(j *job) Verdict {
 		return v
 	}
 	v.Why = w.TooLittle()
-	perMetre := w.Strip.Kept / j.o.Tube.FinnedLength()
-	change := Setting{Field: "tube_length", Kind: units.Distance, SI: float64(roundDown(j.o.Tube.Length - (need-capacity)/perMetre))}
-	shorter := With(*j.o, change)
-	if w, ok := making.LongestWinding(j.c, j.l, j.m, &shorter); ok && w.Possible() {
+	perMetre := w.Strip.Kept / p.o.Tube.FinnedLength()
+	change := Setting{Field: "tube_length", Kind: units.Distance, SI: float64(roundDown(p.o.Tube.Length - (need-capacity)/perMetre))}
+	shorter := With(*p.o, change)
+	if w, ok := making.LongestWinding(p.c, p.l, p.m, &shorter); ok && w.Possible() {
 		v.Change = []Setting{change}
 	}
 	return v
@@ -39,20 +39,20 @@ func judgeCoil(j *job) Verdict {
 // an embedded tube that fails cannot be used again.
 //
 // Source: common practice, no source.
-func judgeSpares(j *job) Verdict {
-	if !j.o.FreeIssue {
+func judgeSpares(p *pair) Verdict {
+	if !p.o.FreeIssue {
 		return unknown("shop.why.our_tubes")
 	}
-	firstOff, rejected := making.Expected(j.c, j.l, j.o.Quantity)
+	firstOff, rejected := making.Expected(p.c, p.l, p.o.Quantity)
 	need := float64(firstOff + rejected)
 	v := Verdict{State: figure.Good}
 	if need == 0 {
 		return v
 	}
-	v = atLeast(units.Count, float64(j.o.Spares), need)
+	v = atLeast(units.Count, float64(p.o.Spares), need)
 	if v.State == figure.No {
 		v.State = figure.Watch
-		v.Why = message.New("shop.why.spares", "spares", j.o.Spares, "need", int(need))
+		v.Why = message.New("shop.why.spares", "spares", p.o.Spares, "need", int(need))
 		v.Change = []Setting{{Field: "spares", Kind: units.Count, SI: need}}
 	}
 	return v
@@ -60,14 +60,14 @@ func judgeSpares(j *job) Verdict {
 
 // judgeCrate asks whether a crate takes the tubes at all. Nothing short of
 // another tube or another crate helps, so there is no change.
-func judgeCrate(j *job) Verdict {
-	if making.ShortestFinned(j.c, j.o) <= 0 {
+func judgeCrate(p *pair) Verdict {
+	if making.ShortestFinned(p.c, p.o) <= 0 {
 		return unknown("shop.why.zones")
 	}
-	p, why := making.Pack(&j.c.Crate, &j.o.Tube, max(1, j.o.Quantity))
+	packing, why := making.Pack(&p.c.Crate, &p.o.Tube, max(1, p.o.Quantity))
 	if !why.None() {
 		return Verdict{State: figure.Watch, Why: why}
 	}
-	limit := min(j.c.Crate.Mass, j.c.Crate.Crane, j.c.Crate.Payload)
-	return atMost(units.Weight, p.Gross, limit)
+	limit := min(p.c.Crate.Mass, p.c.Crate.Crane, p.c.Crate.Payload)
+	return atMost(units.Weight, packing.Gross, limit)
 }

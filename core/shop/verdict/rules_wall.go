@@ -11,12 +11,12 @@ import (
 // judgeWall holds the stated wall to the least that bears the rolls.
 //
 // Source: engineering judgement, editable.
-func judgeWall(j *job) Verdict {
-	w := j.o.Tube.Wall
-	v := atLeast(units.Wall, w, j.m.LeastWall)
+func judgeWall(p *pair) Verdict {
+	w := p.o.Tube.Wall
+	v := atLeast(units.Wall, w, p.m.LeastWall)
 	if v.State == figure.No {
-		v.Why = message.New("shop.why.wall", "wall", message.Of(units.Wall, w), "least", message.Of(units.Wall, j.m.LeastWall))
-		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(j.m.LeastWall)}}
+		v.Why = message.New("shop.why.wall", "wall", message.Of(units.Wall, w), "least", message.Of(units.Wall, p.m.LeastWall))
+		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(p.m.LeastWall)}}
 	}
 	return v
 }
@@ -32,7 +32,7 @@ const averageUnder = 0.10
 const grooveOver = 0.05e-3
 
 // taken returns how deep groove or knurl cut into the wall.
-func taken(m *shop.Making, t *tube.Tube) units.Length {
+func taken(m *shop.Practice, t *tube.Tube) units.Length {
 	switch {
 	case t.Fin.Type == tube.Embedded:
 		return t.Fin.Groove + grooveOver
@@ -47,7 +47,7 @@ func taken(m *shop.Making, t *tube.Tube) units.Length {
 //	left = w (1 - minus tolerance) - taken
 //
 // Source: ISO 13706 measures the wall of an embedded tube from the bottom of the groove, from memory.
-func wallLeft(m *shop.Making, t *tube.Tube) units.Length {
+func wallLeft(m *shop.Practice, t *tube.Tube) units.Length {
 	w := t.Wall
 	if t.Basis == tube.AverageWall {
 		w *= 1 - averageUnder
@@ -57,16 +57,16 @@ func wallLeft(m *shop.Making, t *tube.Tube) units.Length {
 
 // judgeWallLeft holds what is left of the wall to the least that the user
 // enters; the wall for pressure is not designed here.
-func judgeWallLeft(j *job) Verdict {
-	least := j.o.LeastWall
+func judgeWallLeft(p *pair) Verdict {
+	least := p.o.LeastWall
 	if least <= 0 {
 		return unknown("shop.why.no_least_wall")
 	}
-	left := wallLeft(j.m, &j.o.Tube)
+	left := wallLeft(p.m, &p.o.Tube)
 	v := atLeast(units.Wall, left, least)
 	if v.State == figure.No {
-		wall := least + taken(j.m, &j.o.Tube)
-		if j.o.Tube.Basis == tube.AverageWall {
+		wall := least + taken(p.m, &p.o.Tube)
+		if p.o.Tube.Basis == tube.AverageWall {
 			wall /= 1 - averageUnder
 		}
 		v.Why = message.New("shop.why.wall_left", "left", message.Of(units.Wall, left), "least", message.Of(units.Wall, least))

@@ -14,17 +14,17 @@ import (
 // towards the end where the moves add up to less.
 //
 // Source: engineering judgement, editable.
-func judgePlace(j *job) Verdict {
-	t := &j.o.Tube
-	least := j.c.Placing.LeastFinned
-	shortest := making.ShortestFinned(j.c, j.o)
+func judgePlace(p *pair) Verdict {
+	t := &p.o.Tube
+	least := p.c.Placing.LeastFinned
+	shortest := making.ShortestFinned(p.c, p.o)
 	v := atLeast(units.Distance, shortest, least)
 	if v.State == figure.Good {
 		return v
 	}
 	v.Why = message.New("shop.why.place", "shortest", message.Of(units.Distance, shortest), "least", message.Of(units.Distance, least))
-	right, movedRight, okRight := push(j, 1)
-	left, movedLeft, okLeft := push(j, -1)
+	right, movedRight, okRight := push(p, 1)
+	left, movedLeft, okLeft := push(p, -1)
 	switch {
 	case okRight && (!okLeft || movedRight <= movedLeft):
 		v.Change = right
@@ -39,9 +39,9 @@ func judgePlace(j *job) Verdict {
 
 // push moves spans one after the other in a direction, no farther than needed,
 // and says whether the last of them still leaves enough to fin.
-func push(j *job, direction units.Length) (moves []Setting, moved units.Length, ok bool) {
-	t := &j.o.Tube
-	least := j.c.Placing.LeastFinned
+func push(p *pair, direction units.Length) (moves []Setting, moved units.Length, ok bool) {
+	t := &p.o.Tube
+	least := p.c.Placing.LeastFinned
 	n := len(t.Spans)
 	if n == 0 {
 		return nil, 0, false
@@ -79,14 +79,14 @@ func push(j *job, direction units.Length) (moves []Setting, moved units.Length, 
 // the turns of the run-down before it.
 //
 // Source: engineering judgement, editable; run-down by uniform deceleration.
-func judgeSpans(j *job) Verdict {
-	t := &j.o.Tube
+func judgeSpans(p *pair) Verdict {
+	t := &p.o.Tube
 	if len(t.Spans) == 0 {
 		return unknown("shop.why.no_spans")
 	}
 	v := Verdict{State: figure.Good}
 	for i, s := range t.Spans {
-		need := max(j.c.Placing.LeastBare, j.runDown())
+		need := max(p.c.Placing.LeastBare, p.runDown())
 		w := atLeast(units.Distance, s.Width, need)
 		if v.Measure == nil || w.Measure.Margin < v.Measure.Margin {
 			v.Measure = w.Measure
@@ -104,16 +104,16 @@ func judgeSpans(j *job) Verdict {
 }
 
 // runDown returns the length that is wound while the spindle stops from full speed.
-func (j *job) runDown() units.Length {
-	s := making.Run(j.c, j.l, j.m, j.o)
+func (p *pair) runDown() units.Length {
+	s := making.SpeedsOf(p.c, p.l, p.m, p.o)
 	turns := float64(s.Spindle*s.Spindle) / (2 * s.RunDown)
-	return j.o.Tube.Pitch() * units.Length(turns)
+	return p.o.Tube.Pitch() * units.Length(turns)
 }
 
 // judgeEnd asks that plain end B and its trim hold the turns of the last run-down.
-func judgeEnd(j *job) Verdict {
-	t := &j.o.Tube
-	need, trim := j.runDown(), j.c.Cutting.TrimB
+func judgeEnd(p *pair) Verdict {
+	t := &p.o.Tube
+	need, trim := p.runDown(), p.c.Cutting.TrimB
 	v := atLeast(units.Distance, t.PlainB+trim, need)
 	if v.State == figure.No {
 		v.Why = message.New("shop.why.end", "end", message.Of(units.Distance, t.PlainB+trim), "need", message.Of(units.Distance, need))
@@ -126,10 +126,10 @@ func judgeEnd(j *job) Verdict {
 // tolerance of the farthest edge bears.
 //
 // Source: TolerableGrowthError.
-func judgePosition(j *job) Verdict {
-	t := &j.o.Tube
-	g := making.LearnGrowth(j.c, j.m)
-	tolerable := making.TolerableGrowthError(j.c.Placing.Tolerance, t.Length-t.PlainB)
+func judgePosition(p *pair) Verdict {
+	t := &p.o.Tube
+	g := making.LearnGrowth(p.c, p.m)
+	tolerable := making.TolerableGrowthError(p.c.Placing.Tolerance, t.Length-t.PlainB)
 	v := atMost(units.Percent, g.Scatter, tolerable)
 	if v.State == figure.No {
 		v.State = figure.Watch
@@ -142,11 +142,11 @@ func judgePosition(j *job) Verdict {
 // displaced metal allows; above it a measured tube was misread.
 //
 // Source: GrowthBound.
-func judgeGrowth(j *job) Verdict {
-	if j.o.Tube.Fin.Type != tube.Embedded {
+func judgeGrowth(p *pair) Verdict {
+	if p.o.Tube.Fin.Type != tube.Embedded {
 		return unknown("shop.why.no_bound")
 	}
-	g, bound := making.LearnGrowth(j.c, j.m), making.GrowthBound(&j.o.Tube)
+	g, bound := making.LearnGrowth(p.c, p.m), making.GrowthBound(&p.o.Tube)
 	v := atMost(units.Percent, g.Share, bound)
 	if v.State == figure.No {
 		v.State = figure.Watch
@@ -156,24 +156,24 @@ func judgeGrowth(j *job) Verdict {
 }
 
 // judgeStock asks for a tube from the mill that is long enough to cut from.
-func judgeStock(j *job) Verdict {
-	if j.o.FreeIssue {
+func judgeStock(p *pair) Verdict {
+	if p.o.FreeIssue {
 		return unknown("shop.why.free_issue")
 	}
-	speeds := making.Run(j.c, j.l, j.m, j.o)
-	p, ok := making.Zones(j.c, j.m, &speeds, j.o)
-	if !ok || len(j.c.Cutting.Stock) == 0 {
+	speeds := making.SpeedsOf(p.c, p.l, p.m, p.o)
+	programme, ok := making.ProgrammeOf(p.c, p.m, &speeds, p.o)
+	if !ok || len(p.c.Cutting.Stock) == 0 {
 		return unknown("shop.why.no_cut")
 	}
-	longest := j.c.Cutting.Stock[0]
-	for _, s := range j.c.Cutting.Stock {
+	longest := p.c.Cutting.Stock[0]
+	for _, s := range p.c.Cutting.Stock {
 		longest = max(longest, s)
 	}
-	v := atMost(units.Distance, p.CutLength, longest)
+	v := atMost(units.Distance, programme.CutLength, longest)
 	if v.State == figure.No {
-		v.Why = message.New("shop.why.stock", "cut", message.Of(units.Distance, p.CutLength), "longest", message.Of(units.Distance, longest))
-		over := (p.CutLength - longest) * units.Length(1+p.Growth.Share)
-		length := roundDown(j.o.Tube.Length - over - j.c.Cutting.Step)
+		v.Why = message.New("shop.why.stock", "cut", message.Of(units.Distance, programme.CutLength), "longest", message.Of(units.Distance, longest))
+		over := (programme.CutLength - longest) * units.Length(1+programme.Growth.Share)
+		length := roundDown(p.o.Tube.Length - over - p.c.Cutting.Step)
 		v.Change = []Setting{{Field: "tube_length", Kind: units.Distance, SI: float64(length)}}
 	}
 	return v

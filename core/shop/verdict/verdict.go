@@ -30,31 +30,31 @@ type Measure struct {
 	Margin float64 // [-] distance inside the limit as a share of it, negative outside
 }
 
-// job is an order on a line, as the rules see it.
-type job struct {
+// pair is an order and the line that it is held against, as the rules see it.
+type pair struct {
 	c *shop.Capability
 	l *shop.Line
-	m *shop.Making // nil if the line does not make the type
+	m *shop.Practice // nil if the line does not make the type
 	o *making.Order
 }
 
-// rule holds a job against one limit.
+// rule holds an order against one limit.
 type rule struct {
 	id    string
-	judge func(*job) Verdict
+	judge func(*pair) Verdict
 }
 
 // Judge holds an order against every rule of a line.
 func Judge(c *shop.Capability, l *shop.Line, o *making.Order) []Verdict {
-	m, _ := l.Making(o.Tube.Fin.Type)
-	j := &job{c, l, m, o}
+	m, _ := l.Practice(o.Tube.Fin.Type)
+	p := &pair{c, l, m, o}
 	list := lineRules
 	if m != nil {
 		list = append(list[:len(list):len(list)], typeRules...)
 	}
 	out := make([]Verdict, 0, len(list))
 	for _, r := range list {
-		v := r.judge(j)
+		v := r.judge(p)
 		v.Rule = r.id
 		out = append(out, v)
 	}

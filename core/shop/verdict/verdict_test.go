@@ -128,7 +128,7 @@ func TestCoilLostAtItsEnds(t *testing.T) {
 	if v := verdict(t, Judge(&c, &c.Lines[0], &o), "coil"); v.State != figure.No || v.Why.Key != "shop.why.coil_lost" {
 		t.Errorf("%+v", v)
 	}
-	if p := making.Make(&c, &c.Lines[0], &o, nil); p.Ledger != nil || p.Absent[making.TheStrip].Key != "shop.why.coil_lost" {
+	if p := making.PlanOf(&c, &c.Lines[0], &o, nil); p.Ledger != nil || p.Absent[making.TheStrip].Key != "shop.why.coil_lost" {
 		t.Errorf("strip from coils that are lost at their ends: %v", p.Absent[making.TheStrip])
 	}
 }
@@ -140,7 +140,7 @@ func TestCoilTooShortIsOneReason(t *testing.T) {
 		c.Lines[0].Coils[i].Mass = 0.8 // about forty metres, and a tube takes a hundred and ninety
 	}
 	v := verdict(t, Judge(&c, &c.Lines[0], &o), "coil")
-	p := making.Make(&c, &c.Lines[0], &o, nil)
+	p := making.PlanOf(&c, &c.Lines[0], &o, nil)
 	if v.State != figure.No || !reflect.DeepEqual(p.Absent[making.TheStrip], v.Why) || p.Absent[making.TheStrip].Args["coil"] != message.Of(units.Run, v.Measure.Limit) {
 		t.Errorf("%+v, %+v", v, p.Absent[making.TheStrip])
 	}
@@ -354,9 +354,9 @@ func TestOverlapHasNoProgramme(t *testing.T) {
 	c, o := shop.House(), supported()
 	o.Tube.Spans[1].Centre = o.Tube.Spans[0].Centre
 	l := &c.Lines[1]
-	m, _ := l.Making(o.Tube.Fin.Type)
-	s := making.Run(&c, l, m, &o)
-	if _, ok := making.Zones(&c, m, &s, &o); ok {
+	m, _ := l.Practice(o.Tube.Fin.Type)
+	s := making.SpeedsOf(&c, l, m, &o)
+	if _, ok := making.ProgrammeOf(&c, m, &s, &o); ok {
 		t.Error("overlapping spans have a programme")
 	}
 	v := verdict(t, Judge(&c, l, &o), "span_place")
@@ -368,14 +368,14 @@ func TestOverlapHasNoProgramme(t *testing.T) {
 	if v := verdict(t, Judge(&c, l, &changed), "span_width"); v.Change != nil {
 		changed = With(changed, v.Change...)
 	}
-	if _, ok := making.Zones(&c, m, &s, &changed); !ok {
+	if _, ok := making.ProgrammeOf(&c, m, &s, &changed); !ok {
 		t.Error("the proposed changes give no programme")
 	}
 }
 
 func TestFootedNeedsNoGroove(t *testing.T) {
 	o := footed()
-	if taken(&shop.Making{Type: tube.Footed}, &o.Tube) != 0 {
+	if taken(&shop.Practice{Type: tube.Footed}, &o.Tube) != 0 {
 		t.Error("a plain foot takes nothing from the wall")
 	}
 }
