@@ -1,7 +1,6 @@
 package core
 
 import (
-	"maps"
 	"math"
 	"slices"
 	"strings"
@@ -35,11 +34,11 @@ func evaluated(t *testing.T, pairs ...string) (document.Document, design.Input, 
 
 // with returns the catalogue with texts of the given keys.
 func with(keys ...string) message.Catalogue {
-	texts := maps.Clone(message.English())
+	texts := map[string]string{}
 	for _, key := range keys {
 		texts[key] = "Invented " + key
 	}
-	return texts
+	return message.English().With(texts)
 }
 
 func TestInventedMethod(t *testing.T) {

@@ -39,7 +39,7 @@ func exact(k units.Kind, si float64, s units.System) string {
 			return text
 		}
 	}
-	return units.Full(k, si, s) + " " + k.Unit(s)
+	return units.Plain.Full(k, si, s) + " " + k.Unit(s)
 }
 
 // TryChanges keeps, of the changes that the rules propose, those that hold when the document d, which the making is of,

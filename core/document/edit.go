@@ -42,6 +42,25 @@ type Value struct {
 	Steps  int      `json:"steps,omitempty"`
 }
 
+// Written returns the command with every text of a number as write gives it: a reader's language has its own decimal sign.
+func (c Command) Written(write func(text string) string) Command {
+	if c.Op == "span" {
+		c.Text = write(c.Text)
+	}
+	c.Values = slices.Clone(c.Values)
+	for i, v := range c.Values {
+		if spec, ok := Find(v.Field); ok && spec.Number() && v.Text != nil {
+			text := write(*v.Text)
+			c.Values[i].Text = &text
+		}
+	}
+	c.Commands = slices.Clone(c.Commands)
+	for i, one := range c.Commands {
+		c.Commands[i] = one.Written(write)
+	}
+	return c
+}
+
 // Limits on what a document holds, against pasted floods.
 const (
 	maxText  = 200 // bytes

@@ -66,6 +66,6 @@ func (c composer) dimensionWall(m ink.Point, r, bore, tip float64) {
 func (c composer) grip(g Grip, k units.Kind, l units.Length) {
 	g.Unit = "mm"
 	g.Label = c.Text.Text("drawing.grip." + g.ID)
-	g.ValueText = units.Figure(k, float64(l), c.System).String()
+	g.ValueText = c.Text.Numbers.Figure(k, float64(l), c.System).String()
 	c.scene.Grips = append(c.scene.Grips, g)
 }

@@ -59,7 +59,7 @@ func (c composer) drawAlong() {
 		}, units.Gap, c.tube.Pitch())
 		g := &c.scene.Grips[len(c.scene.Grips)-1]
 		g.ValueText = c.Text.Render(message.New("drawing.pitch", "pitch", g.ValueText,
-			"count", units.Figure(units.FinCount, float64(c.tube.Fin.Count), c.System).String()), c.System)
+			"count", c.Text.Numbers.Figure(units.FinCount, float64(c.tube.Fin.Count), c.System).String()), c.System)
 	}
 }
 
@@ -113,6 +113,6 @@ func (c composer) drawScaleBar() {
 	c.line(ink.Thick, ink.At(x, y), ink.At(end, y))
 	c.line(ink.Thin, ink.At(x, y-1.2), ink.At(x, y+1.2))
 	c.line(ink.Thin, ink.At(end, y-1.2), ink.At(end, y+1.2))
-	c.text("scale-bar", "scale", end+1.2, c.layout.footY, Start, units.Text{Value: shortest(n), Unit: units.Distance.Unit(c.System)}.String())
+	c.text("scale-bar", "scale", end+1.2, c.layout.footY, Start, units.Text{Value: c.Text.Numbers.Write(shortest(n)), Unit: units.Distance.Unit(c.System)}.String())
 	c.text("unit", "scale", c.scene.Width-margin, c.layout.footY, End, c.Text.Text(note))
 }

@@ -76,7 +76,7 @@ type composer struct {
 
 // print writes a length for a dimension: the number alone, since the sheet states the unit once.
 func (c composer) print(k units.Kind, mm float64) string {
-	return units.Figure(k, mm/1e3, c.System).Value
+	return c.Text.Numbers.Figure(k, mm/1e3, c.System).Value
 }
 
 func (c composer) diameter(mm float64) string {

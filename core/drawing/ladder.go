@@ -51,7 +51,7 @@ func scaleText(c message.Catalogue, s float64) string {
 	if s < 1 {
 		n, key = 1/s, "drawing.reduced"
 	}
-	return c.Render(message.New(key, "n", strconv.FormatFloat(n, 'g', 3, 64)), "")
+	return c.Render(message.New(key, "n", c.Numbers.Write(strconv.FormatFloat(n, 'g', 3, 64))), "")
 }
 
 // roundBelow returns the greatest of 1, 2, 5, 10... not above x, for a scale bar.

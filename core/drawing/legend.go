@@ -20,7 +20,7 @@ const (
 
 // drawLegend sets the temperatures' scale over the scale bar: its ends beside it, round temperatures on it.
 func (c composer) drawLegend() {
-	low, high := units.Figure(units.Temp, c.Heat.Low, c.System), units.Figure(units.Temp, c.Heat.High, c.System)
+	low, high := c.Text.Numbers.Figure(units.Temp, c.Heat.Low, c.System), c.Text.Numbers.Figure(units.Temp, c.Heat.High, c.System)
 	title := c.Text.Render(message.New("drawing.metal_temperature", "unit", low.Unit), c.System)
 	x, y := margin, c.layout.footY-footHeight
 	c.text("heat-title", "scale", x, y, Start, title)
@@ -38,7 +38,7 @@ func (c composer) drawLegend() {
 	c.frame(ink.Thin, x, top, x+bar, y)
 	for _, t := range c.ticks(bar) {
 		at := x + bar*(t-c.Heat.Low)/(c.Heat.High-c.Heat.Low)
-		value := units.Figure(units.Temp, t, c.System).Value
+		value := c.Text.Numbers.Figure(units.Temp, t, c.System).Value
 		c.line(ink.Thin, ink.At(at, top), ink.At(at, top-tickLength))
 		c.text("heat-"+value, "scale", at, top-tickLength-0.3, Middle, value)
 	}
@@ -53,7 +53,7 @@ func (c composer) ticks(bar float64) []float64 {
 		for n := math.Ceil(low / step); n*step <= high; n++ {
 			t := units.Out(units.Temp, n*step, c.System)
 			out = append(out, t)
-			widest = max(widest, textWidth(units.Figure(units.Temp, t, c.System).Value))
+			widest = max(widest, textWidth(c.Text.Numbers.Figure(units.Temp, t, c.System).Value))
 			if len(out) > 4 {
 				break
 			}

@@ -43,7 +43,7 @@ func text(t testing.TB, s Scene, id string) string {
 func TestDimensionsSayWhatTheTubeSays(t *testing.T) {
 	each(t, func(t testing.TB, d drawn) {
 		tb, s, system := d.tube, d.Scene, d.system
-		say := func(k units.Kind, l units.Length) string { return units.Figure(k, float64(l), system).Value }
+		say := func(k units.Kind, l units.Length) string { return units.Plain.Figure(k, float64(l), system).Value }
 		for id, want := range map[string]string{
 			"dim-tube_od": "Ø" + say(units.Diameter, tb.OD), "dim-fin_od": "Ø" + say(units.Diameter, tb.FinOD()),
 			"dim-tube_wall": say(units.Wall, tb.Wall), "dim-fin_height": say(units.Height, tb.Fin.Height),

@@ -21,7 +21,7 @@ type Quantity struct {
 func Of[T ~float64](k units.Kind, x T) Quantity { return Quantity{Kind: k, SI: float64(x)} }
 
 // Message is a key and the arguments that fill its {places}: Quantity, string,
-// int, or another key as Key.
+// int, Typed, another Message, or another key as Key.
 type Message struct {
 	Key  string
 	Args map[string]any
@@ -29,6 +29,9 @@ type Message struct {
 
 // Key is an argument that is itself the key of a text.
 type Key string
+
+// Typed is an argument that was typed as a number, as the document holds it.
+type Typed string
 
 // New makes a message from a key and name, value pairs.
 func New(key string, pairs ...any) Message {
@@ -45,8 +48,12 @@ func New(key string, pairs ...any) Message {
 // None reports whether there is no message.
 func (m Message) None() bool { return m.Key == "" }
 
-// Catalogue is one language's texts.
-type Catalogue map[string]string
+// Catalogue is one language: its texts, and how it writes numbers.
+type Catalogue struct {
+	Numbers units.Style
+	texts   map[string]string
+	plurals []rule // of the categories that the language has, but for the last, which takes what they leave
+}
 
 // Missing is told of each text that is not there: a key without one, or a place that nothing fills. That is a programmer's
 // error, and panics. The program that people use has it noted instead, and shows the key: a bare word is better than no page.
@@ -54,7 +61,7 @@ var Missing = func(what string) { panic("message: no text for " + what) }
 
 // Text returns the text of key; the key itself where there is none.
 func (c Catalogue) Text(key string) string {
-	text, ok := c[key]
+	text, ok := c.texts[key]
 	if !ok {
 		Missing(key)
 		return key
@@ -63,10 +70,10 @@ func (c Catalogue) Text(key string) string {
 }
 
 // Has reports whether key has a text.
-func (c Catalogue) Has(key string) bool { _, ok := c[key]; return ok }
+func (c Catalogue) Has(key string) bool { _, ok := c.texts[key]; return ok }
 
 // Render fills m's text in the units of system s. A place is {name}, or {name|one|more} for the words that go with a
-// number.
+// number, as many as the language has plurals, in CLDR's order; # in them is the number.
 func (c Catalogue) Render(m Message, s units.System) string {
 	if m.None() {
 		return ""
@@ -82,10 +89,8 @@ func (c Catalogue) Render(m Message, s units.System) string {
 		out.WriteString(before)
 		name, words, choice := strings.Cut(place, "|")
 		filled := c.argument(m, name, s)
-		if one, more, _ := strings.Cut(words, "|"); choice && filled == "1" {
-			filled = one
-		} else if choice {
-			filled = more
+		if choice {
+			filled = strings.ReplaceAll(c.plural(m, name, strings.Split(words, "|"), s), "#", filled)
 		}
 		out.WriteString(filled)
 		rest = tail
@@ -93,15 +98,31 @@ func (c Catalogue) Render(m Message, s units.System) string {
 	return out.String() + rest
 }
 
+// plural chooses among words by the number that fills a place. The last are for "other"; a text that is said in English has
+// fewer than a language with more plurals.
+func (c Catalogue) plural(m Message, name string, words []string, s units.System) string {
+	plain := c
+	plain.Numbers = units.Style{}
+	number, _, _ := strings.Cut(plain.argument(m, name, s), " ")
+	for i, r := range c.plurals {
+		if i < len(words)-1 && r.holds(number) {
+			return words[i]
+		}
+	}
+	return words[len(words)-1]
+}
+
 // argument prints what fills a place of m.
 func (c Catalogue) argument(m Message, name string, s units.System) string {
 	switch a := m.Args[name].(type) {
 	case Quantity:
-		return units.Echo(a.Kind, a.SI, s)
+		return c.Numbers.Echo(a.Kind, a.SI, s)
 	case Message:
 		return c.Render(a, s)
 	case Key:
 		return c.Text(string(a))
+	case Typed:
+		return c.Numbers.Typed(string(a))
 	case string:
 		return a
 	case int:
@@ -113,8 +134,8 @@ func (c Catalogue) argument(m Message, name string, s units.System) string {
 
 // Keys returns every key, sorted.
 func (c Catalogue) Keys() []string {
-	keys := make([]string, 0, len(c))
-	for k := range c {
+	keys := make([]string, 0, len(c.texts))
+	for k := range c.texts {
 		keys = append(keys, k)
 	}
 	sort.Strings(keys)

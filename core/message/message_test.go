@@ -7,8 +7,15 @@ import (
 	"finwright/core/units"
 )
 
+// with returns a catalogue of other texts in English.
+func with(texts map[string]string) Catalogue {
+	c := English()
+	c.texts = texts
+	return c
+}
+
 func TestRender(t *testing.T) {
-	c := Catalogue{"too_small": "{name}: at least {limit}, {n} times", "name.od": "Tube outside diameter"}
+	c := with(map[string]string{"too_small": "{name}: at least {limit}, {n} times", "name.od": "Tube outside diameter"})
 	m := New("too_small", "name", Key("name.od"), "limit", Quantity{units.Diameter, 0.03175}, "n", 2)
 	for sys, want := range map[units.System]string{
 		units.SI: "Tube outside diameter: at least 31.75 mm, 2 times",
@@ -25,7 +32,7 @@ func TestRender(t *testing.T) {
 
 // Words go with their number, a text typed is not read as places, and each is filled once.
 func TestRenderFillsPlaces(t *testing.T) {
-	c := Catalogue{"left": "{n} {n|entry needs|entries need} {what}", "typed": "“{text}” is not {accepts}", "open": "a { b", "nought": "{n|one|more}"}
+	c := with(map[string]string{"left": "{n} {n|entry needs|entries need} {what}", "typed": "“{text}” is not {accepts}", "open": "a { b", "nought": "{n|one|more}"})
 	for want, m := range map[string]Message{
 		"1 entry needs care":            New("left", "n", 1, "what", "care"),
 		"0 entries need care":           New("left", "n", 0, "what", "care"),
@@ -46,7 +53,7 @@ func TestMissingShowsItsName(t *testing.T) {
 	defer func() { Missing = old }()
 	var told []string
 	Missing = func(what string) { told = append(told, what) }
-	c := Catalogue{"said": "{a} and {b}"}
+	c := with(map[string]string{"said": "{a} and {b}"})
 	for want, m := range map[string]Message{"never_said": New("never_said"), "a and b": New("said", "b", Key("b"))} {
 		if got := c.Render(m, units.SI); got != want {
 			t.Errorf("%q, want %q", got, want)
@@ -59,7 +66,7 @@ func TestMissingShowsItsName(t *testing.T) {
 
 func TestEnglishIsClean(t *testing.T) {
 	for _, k := range English().Keys() {
-		text := English()[k]
+		text := English().Text(k)
 		if text == "" || strings.TrimSpace(text) != text || strings.Contains(text, "  ") {
 			t.Errorf("%s: %q is empty or has loose spaces", k, text)
 		}
@@ -81,14 +88,79 @@ func TestEnglishIsInOrder(t *testing.T) {
 }
 
 func TestLoadRefuses(t *testing.T) {
-	for name, texts := range map[string]string{"a key alone": "a one\nb\n", "an empty line": "a one\n\nb two\n", "a key twice": "a one\na two\n"} {
-		func() {
-			defer func() {
-				if recover() == nil {
-					t.Errorf("%s is loaded", name)
-				}
-			}()
-			mustLoad(texts)
-		}()
+	for name, texts := range map[string]string{"a key alone": "page.title one\nb\n", "an empty line": "page.title one\n\npage.name two\n", "a key twice": "page.title one\npage.title two\n"} {
+		if _, err := read(texts); err == nil {
+			t.Errorf("%s is loaded", name)
+		}
+	}
+}
+
+// Samples are those that CLDR gives with its rules.
+func TestPluralRules(t *testing.T) {
+	for _, c := range []struct {
+		rule    string
+		in, out string
+	}{
+		{"i = 1 and v = 0", "1 -1", "0 2 1.0 1.5 11"},                                               // English, one
+		{"i = 0,1", "0 1 0.0 1.5", "2 17 100"},                                                      // French, one, but for millions
+		{"n % 10 = 1 and n % 100 != 11 or v = 2 and f % 100 = 11", "1 21 101 0.11", "11 2 0"},       // as in Latvian
+		{"v = 0 and i % 10 = 2..4 and i % 100 != 12..14", "2 3 4 22 104", "0 1 5 12 13 14 112 2.0"}, // Polish, few
+		{"n = 3..10,13..19", "3 10 13 19 3.0", "2 11 12 20 3.5"},                                    // Slovenian and Scottish sorts
+		{"n % 100 = 11..99", "11 99 111", "10 100 1.1"},                                             // Arabic, many
+		{"t != 0", "0.5 1.50", "1 1.0"},
+	} {
+		r, err := readRule(c.rule)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, number := range strings.Fields(c.in) {
+			if !r.holds(number) {
+				t.Errorf("%s: not of %s", c.rule, number)
+			}
+		}
+		for _, number := range strings.Fields(c.out) {
+			if r.holds(number) {
+				t.Errorf("%s: of %s", c.rule, number)
+			}
+		}
+	}
+	for _, bad := range []string{"", "one", "n = ", "n == 1", "x = 1", "n % 0 = 1", "n = 1 und v = 0", "n = a..b"} {
+		if _, err := readRule(bad); err == nil {
+			t.Errorf("%q is a rule", bad)
+		}
+	}
+}
+
+// What another language leaves out is English; its numbers and plurals are its own.
+func TestAnotherLanguage(t *testing.T) {
+	c, err := Load("language.number.long 12.345,6\nlanguage.number.short 1.234,5\nlanguage.plural.few n = 2..4\nlanguage.plural.one n = 1\n" +
+		"making.turns {turns} {turns|wen|weny|wens}\nerror.range {value}: {low} … {high}\n")
+	if err != nil {
+		t.Fatal(err)
+	}
+	turns := func(n float64) Message { return New("making.turns", "turns", Quantity{units.Count, n}) }
+	layers := func(n int) Message { return New("making.crate", "tubes", n, "layers", n) }
+	long := Quantity{units.Distance, 1.2345}
+	for _, one := range []struct {
+		m    Message
+		want string
+	}{
+		{turns(1), "1 wen"},
+		{turns(3), "3 weny"},
+		{turns(5), "5 wens"},
+		{layers(1), "Crate: 1 tube in 1 layer"},
+		{layers(3), "Crate: 3 tubes in 3 layers"},
+		{New("error.range", "value", Typed("2.5 mm"), "low", long, "high", Quantity{units.Weight, 1234.5}), "2,5 mm: 1234,5 mm … 1234 kg"},
+	} {
+		if got := c.Render(one.m, units.SI); got != one.want {
+			t.Errorf("%q, want %q", got, one.want)
+		}
+	}
+	for name, text := range map[string]string{
+		"an unknown text": "page.weather fine\n", "no numbers": "language.number.long many\n", "no rule": "language.plural.one once\n", "no text": "page.title\n",
+	} {
+		if _, err := Load(text); err == nil {
+			t.Errorf("%s is loaded", name)
+		}
 	}
 }

@@ -8,9 +8,9 @@ import (
 
 // Unread says why a text was not read as a quantity, and what would be: a number that can be read two ways is shown in both.
 func Unread(e *units.ParseError) Message {
-	m := New("error."+string(e.Reason), "text", e.Text, "part", e.Part, "accepts", Accepts(e.Kind))
+	m := New("error."+string(e.Reason), "text", Typed(e.Text), "part", Typed(e.Part), "accepts", Accepts(e.Kind))
 	if e.Reason == units.TwoWays {
-		m.Args["point"], m.Args["plain"] = strings.Replace(e.Part, ",", ".", 1), strings.Replace(e.Part, ",", "", 1)
+		m.Args["point"], m.Args["plain"] = Typed(strings.Replace(e.Part, ",", ".", 1)), Typed(strings.Replace(e.Part, ",", "", 1))
 	}
 	return m
 }

@@ -96,7 +96,7 @@ func (w Writer) curves(in design.Input, h design.Heat, a axis, at float64) Curve
 		})
 		for p := range panels {
 			out.Panels[p].Lines = append(out.Panels[p].Lines, Line{
-				Label: units.Figure(units.Thickness, strip, w.System).String(), Main: times == 1, X: shown, Y: ys[p],
+				Label: w.Texts.Numbers.Figure(units.Thickness, strip, w.System).String(), Main: times == 1, X: shown, Y: ys[p],
 			})
 		}
 	}
@@ -163,7 +163,7 @@ func (w Writer) Map(in design.Input, h design.Heat, q rating.Quantity) Field {
 	for i, v := range values {
 		values[i] = units.In(q.Kind(), v, w.System)
 	}
-	f.Fill(values, plainLevel)
+	f.Fill(values, w.level)
 	return f
 }
 
@@ -175,5 +175,7 @@ func toSI(s Span, sys units.System) []float64 {
 	return out
 }
 
-// plainLevel prints a level of a contour: it is round, so that four digits say all.
-func plainLevel(level float64) string { return units.Echo(units.Factor, level, units.SI) }
+// level prints a level of a contour: it is round, so that four digits say all.
+func (w Writer) level(level float64) string {
+	return w.Texts.Numbers.Echo(units.Factor, level, units.SI)
+}

@@ -23,7 +23,7 @@ type Method struct {
 func (w Writer) methods(h design.Heat) []Method {
 	out := make([]Method, 0, len(h.Methods))
 	for _, m := range h.Methods {
-		text := units.Figure(m.Kind, m.SI, w.System)
+		text := w.Texts.Numbers.Figure(m.Kind, m.SI, w.System)
 		of := "figure.film"
 		if m.Kind == units.Drop {
 			of = "figure.air_drop"
@@ -65,7 +65,7 @@ func (w Writer) bars(h design.Heat) []Bar {
 	out := make([]Bar, 0, len(h.Thermal.Overall.Resistances))
 	for _, r := range h.Thermal.Overall.Resistances {
 		id := "share_" + string(r.Layer)
-		out = append(out, Bar{id, w.Texts.Text("figure." + id), units.Figure(units.Percent, r.Share, w.System).String(), r.Share})
+		out = append(out, Bar{id, w.Texts.Text("figure." + id), w.Texts.Numbers.Figure(units.Percent, r.Share, w.System).String(), r.Share})
 	}
 	return out
 }

@@ -144,7 +144,7 @@ func (w Writer) swings(m *design.Making, width float64) (drawing.Scene, bool) {
 		by := max(math.Abs(float64(s.High)-base), math.Abs(float64(s.Low)-base))
 		c.Rows = append(c.Rows, drawing.Swing{
 			Label: w.Texts.Text("shop.driver." + s.ID), Low: float64(s.Low), High: float64(s.High),
-			Text: w.say(message.New("making.by", "by", units.Figure(units.Cost, by, w.System).String())),
+			Text: w.say(message.New("making.by", "by", w.Texts.Numbers.Figure(units.Cost, by, w.System).String())),
 		})
 	}
 	return drawing.ComposeSwings(c, width), len(c.Rows) > 0

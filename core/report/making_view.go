@@ -110,9 +110,9 @@ func (w Writer) verdicts(list []verdict.Verdict) []Verdict {
 			row.Mark = w.Texts.Text("making.not_judged")
 		}
 		if m := v.Measure; m != nil {
-			row.Value, row.Limit = units.Figure(m.Kind, m.Value, w.System).String(), units.Figure(m.Kind, m.Limit, w.System).String()
+			row.Value, row.Limit = w.Texts.Numbers.Figure(m.Kind, m.Value, w.System).String(), w.Texts.Numbers.Figure(m.Kind, m.Limit, w.System).String()
 			if !math.IsInf(m.Margin, 0) && !math.IsNaN(m.Margin) {
-				row.Margin = units.Figure(units.Percent, m.Margin, w.System).String()
+				row.Margin = w.Texts.Numbers.Figure(units.Percent, m.Margin, w.System).String()
 			}
 		}
 		out = append(out, row)
@@ -128,7 +128,7 @@ func (w Writer) change(settings []verdict.Setting) *Change {
 	}
 	var said []string
 	for _, s := range settings {
-		value := units.Echo(s.Kind, s.SI, w.System)
+		value := w.Texts.Numbers.Echo(s.Kind, s.SI, w.System)
 		if spec, _ := document.Find(s.Field); s.Choice != "" {
 			value = w.Texts.Text(spec.ChoiceKey(s.Choice))
 		}
@@ -138,7 +138,7 @@ func (w Writer) change(settings []verdict.Setting) *Change {
 		}
 		said = append(said, w.say(message.New("making.change", "field", name, "value", value)))
 	}
-	return &Change{strings.Join(said, ", "), design.Command(settings, w.System)}
+	return &Change{strings.Join(said, ", "), design.Command(settings, w.System).Written(w.Texts.Numbers.Typed)}
 }
 
 // cautions are the plan's own remarks beside the rules, and why a part of it is absent.
@@ -166,7 +166,7 @@ func (w Writer) cautions(m *design.Making) []string {
 }
 
 func (w Writer) along(l units.Length) string {
-	return units.Figure(units.Distance, float64(l), w.System).Value
+	return w.Texts.Numbers.Figure(units.Distance, float64(l), w.System).Value
 }
 
 func (w Writer) pictures(m *design.Making, room Room) []Picture {

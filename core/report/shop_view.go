@@ -41,6 +41,7 @@ func (w Writer) ShopForm(c shop.Capability) ShopForm {
 		steps := strings.Split(field.Path, "/")
 		item := &ShopItem{Path: field.Path, Label: w.itemLabel(steps), Value: true, Text: field.Text, Choices: w.shopChoices(field)}
 		if field.Kind != "" {
+			item.Text = w.Texts.Numbers.Typed(field.Text)
 			item.Hint = w.Texts.Text(string(message.Accepts(field.Kind)))
 		}
 		f.put(steps, item)

@@ -87,7 +87,8 @@ type Notice struct {
 	Figure string       `json:"figure"`
 }
 
-// Writer renders in one language and one system of units.
+// Writer renders in one language and one system of units. Both are its own: the page's has those of the page, a paper's
+// those of its reader.
 type Writer struct {
 	Texts    message.Catalogue
 	System   units.System
@@ -144,7 +145,7 @@ func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[
 	for _, spec := range document.Specs {
 		f := d.Fields[spec.ID]
 		field := FormField{
-			ID: spec.ID, Typed: f.Text, Text: w.shown(spec, f.Text), Origin: f.Origin,
+			ID: spec.ID, Typed: w.typed(spec, f.Text), Text: w.shown(spec, f.Text), Origin: f.Origin,
 			Used: design.Used(d, spec.ID), Watch: strings.Join(watch[spec.ID], " "), Error: w.wrong(wrong, spec.ID),
 		}
 		if spec.Number() {
@@ -152,7 +153,7 @@ func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[
 		}
 		if res != nil {
 			if q, ok := res.Auto[spec.ID]; ok {
-				field.Auto = units.Echo(q.Kind, q.SI, w.System)
+				field.Auto = w.Texts.Numbers.Echo(q.Kind, q.SI, w.System)
 			}
 			if spec.ID == "line" {
 				field.Auto = res.Line
@@ -167,13 +168,21 @@ func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[
 // same quantity in that system: millimetres and inches never mix in one view.
 func (w Writer) shown(spec document.Spec, text string) string {
 	if !spec.Number() || units.WrittenIn(spec.Kind, text, w.System) {
-		return text
+		return w.typed(spec, text)
 	}
 	p, err := units.Parse(spec.Kind, text, w.System)
 	if err != nil {
+		return w.typed(spec, text)
+	}
+	return w.Texts.Numbers.Echo(spec.Kind, p.SI, w.System)
+}
+
+// typed is a text of a document as it was typed in this language.
+func (w Writer) typed(spec document.Spec, text string) string {
+	if !spec.Number() {
 		return text
 	}
-	return units.Echo(spec.Kind, p.SI, w.System)
+	return w.Texts.Numbers.Typed(text)
 }
 
 func (w Writer) wrong(errs design.FieldErrors, field string) string {
@@ -191,8 +200,8 @@ func (w Writer) spans(d document.Document, errs design.FieldErrors) []FormSpan {
 	out := make([]FormSpan, len(d.Spans))
 	for i, s := range d.Spans {
 		out[i] = FormSpan{
-			Centre: Entry{w.shown(spec, s.Centre.Text), s.Centre.Text, w.wrong(errs, fmt.Sprintf("span_centre_%d", i+1))},
-			Width:  Entry{w.shown(spec, s.Width.Text), s.Width.Text, w.wrong(errs, fmt.Sprintf("span_width_%d", i+1))},
+			Centre: Entry{w.shown(spec, s.Centre.Text), w.typed(spec, s.Centre.Text), w.wrong(errs, fmt.Sprintf("span_centre_%d", i+1))},
+			Width:  Entry{w.shown(spec, s.Width.Text), w.typed(spec, s.Width.Text), w.wrong(errs, fmt.Sprintf("span_width_%d", i+1))},
 		}
 	}
 	return out
@@ -223,8 +232,8 @@ func (w Writer) Figure(f figure.Figure) Figure {
 		out.Absent = w.say(f.Absent)
 		return out
 	}
-	text := units.Figure(f.Kind, f.SI, w.System)
-	out.Value, out.Unit, out.Full = text.Value, text.Unit, units.Full(f.Kind, f.SI, w.System)
+	text := w.Texts.Numbers.Figure(f.Kind, f.SI, w.System)
+	out.Value, out.Unit, out.Full = text.Value, text.Unit, w.Texts.Numbers.Full(f.Kind, f.SI, w.System)
 	if f.Kind.Money() {
 		out.Unit = strings.TrimSpace(w.Currency + " " + text.Unit)
 	}

@@ -45,18 +45,24 @@ func (w Writer) Working(f figure.Figure) Working {
 		numbers[a.Symbol] = si
 		out.Where = append(out.Where, Where{
 			Symbol: a.Symbol, Name: w.Texts.Text("symbol." + a.Symbol),
-			Value: units.Figure(a.Kind, a.SI, w.System).String(), SI: si,
+			Value: w.Texts.Numbers.Figure(a.Kind, a.SI, w.System).String(), SI: w.Texts.Numbers.Write(si),
 		})
 	}
 	// A function that has no name in mathematics is told in words.
-	words := func(s string) (string, bool) { return w.Texts["function."+s] + " ", w.Texts.Has("function." + s) }
-	out.Symbols = form.Result + " = " + form.Fill(words)
-	out.Numbers = form.Result + " = " + form.Fill(func(s string) (string, bool) {
+	words := func(s string) (string, bool) {
+		key := "function." + s
+		if !w.Texts.Has(key) {
+			return "", false
+		}
+		return w.Texts.Text(key) + " ", true
+	}
+	out.Symbols = w.Texts.Numbers.Write(form.Result + " = " + form.Fill(words))
+	out.Numbers = w.Texts.Numbers.Write(form.Result + " = " + form.Fill(func(s string) (string, bool) {
 		if n, ok := numbers[s]; ok {
 			return n, true
 		}
 		return words(s)
-	})
+	}))
 	out.Result = form.Result + " = " + units.Text{Value: shown.Value, Unit: shown.Unit}.String()
 	out.Source, out.Valid = w.Texts.Text(form.Source), w.Texts.Text(form.Valid)
 	for _, m := range f.Why {

@@ -86,7 +86,7 @@ func TestWideLineIsExpressible(t *testing.T) {
 		"cutting/stock/1", "40 ft", "cutting/stock/2", "50 ft", "cutting/stock/3", "60 ft")
 	l := c.Lines[0]
 	near(t, "9/16 in", l.TubeOD.Low.Millimetres(), 14.2875, 1e-12)
-	if got := units.Figure(units.Diameter, float64(l.TubeOD.Low), units.SI).String(); got != "14.29 mm" {
+	if got := units.Plain.Figure(units.Diameter, float64(l.TubeOD.Low), units.SI).String(); got != "14.29 mm" {
 		t.Errorf("9/16 in shows as %s", got)
 	}
 	near(t, "4 m/s in ft/s", units.In(units.Running, float64(l.StripSpeed), units.US), 13, 0.5/13)

@@ -103,7 +103,7 @@ func (t tag) holds(x float64) bool {
 
 // outside says what is allowed of a number that the range does not hold.
 func (t tag) outside(typed string) message.Message {
-	return message.New("error.range", "value", typed, "low", message.Of(t.kind, t.low), "high", message.Of(t.kind, t.high))
+	return message.New("error.range", "value", message.Typed(typed), "low", message.Of(t.kind, t.low), "high", message.Of(t.kind, t.high))
 }
 
 // tooLong reports whether a text has more letters than allowed.

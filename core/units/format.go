@@ -20,59 +20,62 @@ func (t Text) String() string {
 }
 
 // Figure prints a result: fixed or significant digits as the kind asks.
-func Figure(k Kind, si float64, s System) Text {
+func (n Style) Figure(k Kind, si float64, s System) Text {
 	sh := k.shown(s)
 	x := In(k, si, s)
 	if math.Abs(x) >= astronomic {
-		return Text{strconv.FormatFloat(x, 'g', 6, 64), k.Unit(s)}
+		return Text{n.Write(strconv.FormatFloat(x, 'g', 6, 64)), k.Unit(s)}
 	}
 	if sh.feet {
-		return feetText(x)
+		return n.feet(x)
 	}
 	if sh.significant > 0 {
-		return Text{group(significant(x, sh.significant)), sh.unit}
+		return Text{n.grouped(significant(x, sh.significant)), sh.unit}
 	}
-	return Text{group(strconv.FormatFloat(x, 'f', sh.decimals, 64)), sh.unit}
+	return Text{n.grouped(strconv.FormatFloat(x, 'f', sh.decimals, 64)), sh.unit}
 }
 
 // astronomic numbers are printed with an exponent: no one means them, and all their digits would fill the page.
 const astronomic = 1e12
 
+// Echo prints an input as documents hold it.
+func Echo(k Kind, si float64, s System) string { return Plain.Echo(k, si, s) }
+
 // Echo prints an input in the other system: short, no trailing noughts, fractions where the trade writes them.
-func Echo(k Kind, si float64, s System) string {
+func (n Style) Echo(k Kind, si float64, s System) string {
 	sh := k.shown(s)
 	x := In(k, si, s)
 	if math.Abs(x) >= astronomic {
-		return Text{strconv.FormatFloat(x, 'g', 6, 64), k.Unit(s)}.String()
+		return Text{n.Write(strconv.FormatFloat(x, 'g', 6, 64)), k.Unit(s)}.String()
 	}
 	if sh.feet {
-		return feetText(x).String()
+		return n.feet(x).String()
 	}
 	if sh.fractions {
 		if f, ok := inchFraction(x); ok {
 			return f + " in"
 		}
 	}
-	n := sh.decimals + 1
+	decimals := sh.decimals + 1
 	if sh.unit == "mm" {
-		n = 3
+		decimals = 3
 	}
 	if k == Count {
-		n = 0
+		decimals = 0
 	}
-	v := strconv.FormatFloat(x, 'f', n, 64)
+	v := strconv.FormatFloat(x, 'f', decimals, 64)
 	if sh.significant > 0 {
 		v = significant(x, sh.significant)
 	}
 	if strings.Contains(v, ".") && !strings.Contains(v, "e") {
 		v = strings.TrimRight(strings.TrimRight(v, "0"), ".")
 	}
-	return Text{v, sh.unit}.String()
+	return Text{n.Write(v), sh.unit}.String()
 }
 
 // Full prints every digit that the number holds, in the unit that system s shows.
-func Full(k Kind, si float64, s System) string {
-	return strconv.FormatFloat(In(k, si, s), 'g', 15, 64)
+func (n Style) Full(k Kind, si float64, s System) string {
+	return n.Write(strconv.FormatFloat(In(k, si, s), 'g', 15, 64))
 }
 
 // significant prints x to n significant digits without an exponent for everyday sizes.
@@ -87,32 +90,6 @@ func significant(x float64, n int) string {
 	rounded, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'e', n-1, 64), 64)
 	e = int(math.Floor(math.Log10(math.Abs(rounded)) + 1e-12))
 	return strconv.FormatFloat(rounded, 'f', max(0, n-1-e), 64)
-}
-
-// group parts thousands with a thin space from five digits on, as ISO 80000-1 does.
-func group(v string) string {
-	sign := ""
-	if strings.HasPrefix(v, "-") {
-		sign, v = "-", v[1:]
-		if strings.Trim(v, "0.") == "" {
-			sign = ""
-		}
-	}
-	whole, frac, dot := strings.Cut(v, ".")
-	if len(whole) < 5 || strings.ContainsAny(v, "eE") {
-		return sign + v
-	}
-	var b strings.Builder
-	for i, r := range whole {
-		if i > 0 && (len(whole)-i)%3 == 0 {
-			b.WriteRune('\u202f')
-		}
-		b.WriteRune(r)
-	}
-	if dot {
-		b.WriteString("." + frac)
-	}
-	return sign + b.String()
 }
 
 // inchFraction writes x inches as a whole and a fraction in 1/64 or coarser, where that is exact.
@@ -135,8 +112,8 @@ func inchFraction(x float64) (string, bool) {
 	return strconv.Itoa(whole) + " " + strconv.Itoa(num) + "/" + strconv.Itoa(den), true
 }
 
-// feetText writes x inches as feet and inches to the nearest 1/16 in.
-func feetText(x float64) Text {
+// feet writes x inches as feet and inches to the nearest 1/16 in.
+func (n Style) feet(x float64) Text {
 	sign := ""
 	if x < 0 {
 		sign, x = "-", -x
@@ -147,11 +124,11 @@ func feetText(x float64) Text {
 	f, ok := inchFraction(in)
 	switch {
 	case in == 0 && feet > 0:
-		return Text{sign + group(strconv.Itoa(int(feet))), "ft"}
+		return Text{sign + n.grouped(strconv.Itoa(int(feet))), "ft"}
 	case !ok:
 		return Text{"0", "in"}
 	case feet == 0:
 		return Text{sign + f, "in"}
 	}
-	return Text{sign + group(strconv.Itoa(int(feet))) + " ft " + f, "in"}
+	return Text{sign + n.grouped(strconv.Itoa(int(feet))) + " ft " + f, "in"}
 }

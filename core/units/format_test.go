@@ -29,7 +29,7 @@ func TestFigure(t *testing.T) {
 		{Spin, 1000.0 / 60, SI, "1000 rpm"},
 		{Cost, 12345.5, SI, "12\u202f345.50"},
 	} {
-		if got := Figure(c.kind, c.si, c.sys).String(); got != c.want {
+		if got := Plain.Figure(c.kind, c.si, c.sys).String(); got != c.want {
 			t.Errorf("Figure(%s, %v, %s) = %q, want %q", c.kind, c.si, c.sys, got, c.want)
 		}
 	}

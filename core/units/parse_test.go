@@ -177,7 +177,7 @@ func readable(t testing.TB, k Kind, text string, s System) {
 		if again, err := parse(k, p.Text, other); err != nil || again.SI != p.SI {
 			t.Errorf("Parse(%s, %q) = %g is kept as %q, which reads as %g: %v", k, text, p.SI, p.Text, again.SI, err)
 		}
-		for _, out := range []string{Echo(k, p.SI, other), Figure(k, p.SI, other).String(), Full(k, p.SI, other)} {
+		for _, out := range []string{Echo(k, p.SI, other), Plain.Figure(k, p.SI, other).String(), Plain.Full(k, p.SI, other)} {
 			if strings.Contains(out, "NaN") || strings.Contains(out, "Inf") {
 				t.Errorf("Parse(%s, %q) = %g prints as %q", k, text, p.SI, out)
 			}

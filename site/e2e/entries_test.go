@@ -38,11 +38,11 @@ func TestTypedTubeIsMeasured(t *testing.T) {
 		Fin: tube.Fin{Type: tube.Footed, Height: 0.0127, Strip: 0.016 * 0.0254, Count: units.PerLength(9 / 0.0254), Profile: tube.AsMade, Root: tube.FromTube},
 	}
 	for figure, text := range map[string]units.Text{
-		"fin_od":      units.Figure(units.Diameter, float64(want.FinOD()), units.SI),
-		"area_ratio":  units.Figure(units.Factor, want.Areas().Ratio(), units.SI),
-		"total_area":  units.Figure(units.SurfacePerMetre, float64(want.Areas().Total()), units.SI),
-		"inside_area": units.Figure(units.SurfacePerMetre, float64(want.InsideArea()), units.SI),
-		"gap":         units.Figure(units.Gap, float64(want.Gap()), units.SI),
+		"fin_od":      units.Plain.Figure(units.Diameter, float64(want.FinOD()), units.SI),
+		"area_ratio":  units.Plain.Figure(units.Factor, want.Areas().Ratio(), units.SI),
+		"total_area":  units.Plain.Figure(units.SurfacePerMetre, float64(want.Areas().Total()), units.SI),
+		"inside_area": units.Plain.Figure(units.SurfacePerMetre, float64(want.InsideArea()), units.SI),
+		"gap":         units.Plain.Figure(units.Gap, float64(want.Gap()), units.SI),
 	} {
 		page.WaitText(figureOf(figure), text.Value)
 	}

@@ -90,7 +90,7 @@ func failure(err error) []byte {
 	} else if errors.As(err, &design.FieldErrors{}) {
 		text = message.New("error.entries")
 	}
-	reply, err := json.Marshal(map[string]any{"error": map[string]any{"message": message.English().Render(text, "si"), "key": text.Key, "fields": t.fields}})
+	reply, err := json.Marshal(map[string]any{"error": map[string]any{"message": texts().Render(text, "si"), "key": text.Key, "fields": t.fields}})
 	if err != nil {
 		panic(err) // texts always marshal
 	}

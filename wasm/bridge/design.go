@@ -93,17 +93,15 @@ func show(d document.Document, area *sheet, want wanted) (reply, error) {
 	return out, nil
 }
 
-func writer(d document.Document) report.Writer {
-	return report.Writer{Texts: message.English(), System: d.Units}
-}
+func writer(d document.Document) report.Writer { return writerIn(d.Units) }
 
 // compose draws the tube; in the section Heat with the temperature of its metal.
 func compose(in design.Input, h design.Heat, s units.System, area sheet, section string) drawing.Scene {
 	o := drawing.Options{
-		System: s, WidthPx: area.Width, HeightPx: area.Height, Text: message.English(),
+		System: s, WidthPx: area.Width, HeightPx: area.Height, Text: texts(),
 		Tube:  drawing.HatchingOf(string(in.TubeMetal.Kind), false),
 		Fin:   drawing.HatchingOf(string(in.FinMetal.Kind), true),
-		Alarm: report.Writer{Texts: message.English(), System: s}.Alarm(h),
+		Alarm: writerIn(s).Alarm(h),
 	}
 	if area.Hold != nil {
 		o.Hold = *area.Hold
@@ -147,7 +145,7 @@ func edit(a editArgs) (any, error) {
 			steps = append(steps, d)
 		}
 		var err error
-		if d, err = document.Edit(d, c); err != nil {
+		if d, err = entered(d, c); err != nil {
 			return nil, err
 		}
 	}

@@ -47,7 +47,7 @@ func showFile(f document.File, pending []document.Command, area *sheet, want wan
 	d := f.Designs[f.Hand]
 	for _, c := range pending {
 		var err error
-		if d, err = document.Edit(d, c); err != nil {
+		if d, err = entered(d, c); err != nil {
 			return opened{}, err
 		}
 	}
@@ -67,9 +67,9 @@ func cut(err error) error {
 func said(err error) string {
 	var oe *document.OpenError
 	if errors.As(err, &oe) {
-		return message.English().Render(oe.Message, "si")
+		return texts().Render(oe.Message, "si")
 	}
-	return message.English().Render(message.New("error.fault", "detail", err.Error()), "si")
+	return texts().Render(message.New("error.fault", "detail", err.Error()), "si")
 }
 
 type saveArgs struct {
@@ -98,10 +98,10 @@ type filenameArgs struct {
 // filename names what is saved as a file.
 func filename(a filenameArgs) (any, error) {
 	other := "file." + a.Kind
-	if !message.English().Has(other) {
+	if !texts().Has(other) {
 		return nil, fmt.Errorf("bridge: files of %q", a.Kind)
 	}
-	name, ok := document.FileName(a.Name, message.English().Text(other), a.Date, "."+a.Kind+".json")
+	name, ok := document.FileName(a.Name, texts().Text(other), a.Date, "."+a.Kind+".json")
 	if !ok {
 		return nil, fmt.Errorf("bridge: date %q", a.Date)
 	}

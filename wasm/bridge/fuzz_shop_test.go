@@ -185,7 +185,7 @@ func drawShop(t testing.TB, r *rand.Rand) (text []byte, c shop.Capability, fault
 			if limit.Kind == units.Count {
 				at.put(limit.SI)
 			} else {
-				at.put(strings.TrimSpace(units.Full(limit.Kind, limit.SI, units.SI) + " " + limit.Kind.Unit(units.SI)))
+				at.put(strings.TrimSpace(units.Plain.Full(limit.Kind, limit.SI, units.SI) + " " + limit.Kind.Unit(units.SI)))
 			}
 		}
 	}
@@ -299,11 +299,11 @@ var measuring sync.RWMutex
 // planned, now and then as the page asks for it.
 func anyShop(t testing.TB, r *rand.Rand) {
 	text, c, faults := drawShop(t, r)
-	for _, f := range english(units.SI).Faults(faults) {
+	for _, f := range writerIn(units.SI).Faults(faults) {
 		if f.Message == "" || strings.Contains(f.Message, "{") || len(f.Message) > 500 {
 			t.Fatalf("%s: %q", f.Field, f.Message)
 		}
-		english(units.SI).Place(f.Field)
+		writerIn(units.SI).Place(f.Field)
 	}
 	if faults != nil {
 		return

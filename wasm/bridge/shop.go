@@ -67,15 +67,13 @@ func refused(faults []shop.Fault) error {
 	if len(faults) == 0 {
 		return nil
 	}
-	w := english(units.SI)
+	w := writerIn(units.SI)
 	said := w.Faults(faults)
 	if faults[0].Path == "" {
 		return told{message.New("shop.file.fault", "why", said[0].Message), said}
 	}
 	return told{message.New("shop.file.faults", "place", w.Place(faults[0].Path), "why", said[0].Message), said}
 }
-
-func english(s units.System) report.Writer { return report.Writer{Texts: message.English(), System: s} }
 
 type shopArgs struct {
 	Shop string `json:"shop"`
@@ -99,7 +97,7 @@ func shopForm(a shopArgs) (any, error) {
 func answerShop(c shop.Capability) shopReply {
 	text := string(c.Save())
 	lately.Store(&openedShop{text, c})
-	return shopReply{text, english(units.SI).ShopForm(c)}
+	return shopReply{text, writerIn(units.SI).ShopForm(c)}
 }
 
 // shopCommand is one change of a capability file. Op says which members count:
@@ -125,7 +123,7 @@ func editShop(a editShopArgs) (any, error) {
 	var faults []shop.Fault
 	switch a.Command.Op {
 	case "set":
-		c, faults = c.With(a.Command.Path, a.Command.Text)
+		c, faults = c.With(a.Command.Path, typedAt(c, a.Command.Path, a.Command.Text))
 	case "add":
 		c, faults = c.More(a.Command.Path)
 	case "remove":
@@ -137,4 +135,14 @@ func editShop(a editShopArgs) (any, error) {
 		return nil, err
 	}
 	return answerShop(c), nil
+}
+
+// typedAt is a text as the file holds it, which was typed at path in the page's language.
+func typedAt(c shop.Capability, path, text string) string {
+	for _, f := range c.Leaves() {
+		if f.Path == path && f.Kind != "" {
+			return texts().Numbers.Typed(text)
+		}
+	}
+	return text
 }

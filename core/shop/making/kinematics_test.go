@@ -16,7 +16,7 @@ func TestSpeedsByHand(t *testing.T) {
 	near(t, "feed", float64(TubeFeed(rpm, 10*fpi))*60, 2.54, 1e-12)
 	near(t, "strip", float64(StripSpeed(rpm, 0.0254))*60, 79.8, 0.05/79.8)
 	near(t, "time", 5.9/float64(TubeFeed(rpm, 10*fpi))/60, 2.32, 0.005/2.32)
-	if got := units.Figure(units.Feed, float64(TubeFeed(rpm, 10*fpi)), units.SI).String(); got != "2.54 m/min" {
+	if got := units.Plain.Figure(units.Feed, float64(TubeFeed(rpm, 10*fpi)), units.SI).String(); got != "2.54 m/min" {
 		t.Errorf("feed shows as %s", got)
 	}
 }

@@ -1,0 +1,38 @@
+package bridge
+
+import (
+	"sync/atomic"
+
+	"finwright/core/document"
+	"finwright/core/message"
+	"finwright/core/report"
+	"finwright/core/units"
+)
+
+// spoken is the language of the page where that is not English. It is set before the first call, if at all, and then stays.
+var spoken atomic.Pointer[message.Catalogue]
+
+// Speak takes the file of another language.
+func Speak(file string) error {
+	c, err := message.Load(file)
+	if err == nil {
+		spoken.Store(&c)
+	}
+	return err
+}
+
+// texts is the catalogue of the page's language.
+func texts() message.Catalogue {
+	if c := spoken.Load(); c != nil {
+		return *c
+	}
+	return message.English()
+}
+
+// writerIn writes for the page in one system of units.
+func writerIn(s units.System) report.Writer { return report.Writer{Texts: texts(), System: s} }
+
+// entered is a document changed by a command of the page, whose numbers are written in its language.
+func entered(d document.Document, c document.Command) (document.Document, error) {
+	return document.Edit(d, c.Written(texts().Numbers.Typed))
+}
