@@ -1,15 +1,21 @@
 package core
 
 import (
+	"fmt"
+	"maps"
 	"math"
 	"slices"
 	"strings"
 	"testing"
 
 	"finwright/core/airside"
+	"finwright/core/bond"
+	"finwright/core/drawing"
 	"finwright/core/figure"
 	"finwright/core/fluid"
+	"finwright/core/material"
 	"finwright/core/message"
+	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -98,5 +104,66 @@ func TestMethodsAreComplete(t *testing.T) {
 	}
 	for _, fault := range append(faults, textFaults(message.English(), "airside.edwards_chaddock_1963", airside.StillFormula.Source, airside.StillFormula.Valid)...) {
 		t.Errorf("edwards_chaddock_1963: %s", fault)
+	}
+}
+
+// finned is a common tube with fins of one type.
+func finned(typ tube.FinType) tube.Tube {
+	mm := units.Millimetre
+	return tube.Tube{
+		OD: 25.4 * mm, Wall: 2.108 * mm, Basis: tube.AverageWall, Length: 6, Density: 7850,
+		Fin: tube.Fin{
+			Type: typ, Height: 15.875 * mm, Strip: 0.4 * mm, Count: 10 / 0.0254, Profile: tube.AsMade,
+			Groove: 0.25 * mm, Sleeve: 0.5 * mm, Root: tube.FromTube, Density: 2705,
+		},
+	}
+}
+
+// fixingFaults says what a fin type lacks.
+func fixingFaults(texts message.Catalogue, f *tube.Fixing) []string {
+	faults := textFaults(texts, "choice.fin_type."+string(f.Type))
+	values := map[string]material.Value{"bond": f.Bond, "standard limit": f.Limits.Standard, "lower reading of its limit": f.Limits.Unclear, "house limit": f.Limits.House}
+	for _, name := range slices.Sorted(maps.Keys(values)) {
+		if v := values[name]; v.Known() {
+			faults = append(faults, textFaults(texts, v.Key)...)
+		} else if name == "bond" {
+			faults = append(faults, "no "+name)
+		}
+	}
+	if !slices.ContainsFunc(material.FinMetals, func(m material.Metal) bool { return m.Kind.Suits(f.Forming) == material.Usual }) {
+		faults = append(faults, "no metal bears forming "+string(f.Forming))
+	}
+	t := finned(f.Type)
+	if f.Type.Wound() != (t.StripWidth() > 0) || !(t.FinMass() > 0) {
+		faults = append(faults, "no width of strip or mass of fin")
+	}
+	if f.Type.Grooved() && f.Layers > 0 || f.Layers == 0 && f.Knurled || (f.Layers > 0) != (f.Section == tube.FootSection) {
+		faults = append(faults, "a foot in a groove, a knurl without a foot or a foot that is not drawn")
+	}
+	attempt := func(what string, try func() bool) {
+		defer func() {
+			if problem := recover(); problem != nil {
+				faults = append(faults, fmt.Sprint("no ", what, ": ", problem))
+			}
+		}()
+		if !try() {
+			faults = append(faults, "no "+what)
+		}
+	}
+	attempt("contact", func() bool { return bond.ContactArea(f.Contact, 0.0254, 400, 0.0004, 0.00025) > 0 })
+	attempt("drawing", func() bool {
+		return len(drawing.Compose(t, drawing.Options{System: units.SI, WidthPx: 760, HeightPx: 470, Text: message.English()}).Shapes) > 1
+	})
+	return faults
+}
+
+func TestFinTypesAreComplete(t *testing.T) {
+	for i, f := range tube.Fixings {
+		for _, fault := range fixingFaults(message.English(), f) {
+			t.Errorf("%s: %s", f.Type, fault)
+		}
+		if slices.Index(tube.FinTypes(), f.Type) != i {
+			t.Errorf("%s is listed twice", f.Type)
+		}
 	}
 }

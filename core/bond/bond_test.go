@@ -21,10 +21,10 @@ func TestDefaults(t *testing.T) {
 	for fin, want := range map[tube.FinType]float64{
 		tube.Footed: 5e-5, tube.OverlapFooted: 5e-5, tube.KnurledFooted: 2e-5, tube.Embedded: 1e-5, tube.Welded: 0,
 	} {
-		near(t, string(fin), Default(fin).SI, want, 0)
+		near(t, string(fin), fin.Fixing().Bond.SI, want, 0)
 	}
-	for _, fin := range tube.FinTypes {
-		v := Default(fin)
+	for _, fin := range tube.FinTypes() {
+		v := fin.Fixing().Bond
 		if !v.Known() || v.Status != material.Judgement || !message.English().Has(v.Key) {
 			t.Errorf("%s: default %+v needs a source with a text", fin, v)
 		}
@@ -32,7 +32,7 @@ func TestDefaults(t *testing.T) {
 	// Best bond to worst when hot: trade practice and judgement, from memory.
 	rank := []tube.FinType{tube.Welded, tube.Embedded, tube.Extruded, tube.Footed, tube.EdgeWound}
 	for i := 1; i < len(rank); i++ {
-		if Default(rank[i]).SI <= Default(rank[i-1]).SI {
+		if rank[i].Fixing().Bond.SI <= rank[i-1].Fixing().Bond.SI {
 			t.Errorf("%s resists no more than %s", rank[i], rank[i-1])
 		}
 	}
@@ -42,15 +42,15 @@ func TestDefaults(t *testing.T) {
 // per inch on 25.4 mm, touches 0.0283 m2/m or 0.354 of the bare area.
 func TestContactArea(t *testing.T) {
 	bare := math.Pi * 0.0254
-	got := ContactArea(tube.Embedded, 0.0254, 1/0.00254, 0.0004, 0.00025)
+	got := ContactArea(tube.Embedded.Fixing().Contact, 0.0254, 1/0.00254, 0.0004, 0.00025)
 	near(t, "groove contact", got, 0.0283, 5e-5)
 	near(t, "groove contact over bare", got/bare, 0.354, 5e-4)
-	near(t, "foot contact over bare", ContactArea(tube.Footed, 0.0254, 1/0.00254, 0.0004, 0)/bare, 1, 1e-15)
-	near(t, "edge contact over bare", ContactArea(tube.EdgeWound, 0.0254, 1/0.00254, 0.0004, 0)/bare, 0.0004/0.00254, 1e-15)
+	near(t, "foot contact over bare", ContactArea(tube.Footed.Fixing().Contact, 0.0254, 1/0.00254, 0.0004, 0)/bare, 1, 1e-15)
+	near(t, "edge contact over bare", ContactArea(tube.EdgeWound.Fixing().Contact, 0.0254, 1/0.00254, 0.0004, 0)/bare, 0.0004/0.00254, 1e-15)
 }
 
 func TestRefer(t *testing.T) {
-	contact := ContactArea(tube.Embedded, 0.0254, 400, 0.0004, 0.00025)
+	contact := ContactArea(tube.Embedded.Fixing().Contact, 0.0254, 400, 0.0004, 0.00025)
 	r := OnContact(1e-5, 0.0254, contact)
 	near(t, "heat resistance kept", r/contact, 1e-5/(math.Pi*0.0254), 1e-15)
 	near(t, "there and back", Refer(r, contact, math.Pi*0.0254), 1e-5, 1e-20)
@@ -91,9 +91,9 @@ func TestTightening(t *testing.T) {
 }
 
 func TestHeldByTension(t *testing.T) {
-	for _, fin := range tube.FinTypes {
+	for _, fin := range tube.FinTypes() {
 		want := fin == tube.Footed || fin == tube.OverlapFooted || fin == tube.EdgeWound
-		if HeldByTension(fin) != want {
+		if fin.Fixing().Tension != want {
 			t.Errorf("%s: held by tension %v", fin, !want)
 		}
 	}

@@ -1,21 +1,9 @@
 package bond
 
-import (
-	"math"
-
-	"finwright/core/tube"
-)
+import "math"
 
 // windingTemperature is the temperature at which strip is wound [C].
 const windingTemperature = 20
-
-// HeldByTension reports whether winding tension alone keeps the joint closed.
-// Knurled feet are also keyed to the tube and last longer than Winding says.
-//
-// Source: common practice, no source.
-func HeldByTension(t tube.FinType) bool {
-	return t == tube.Footed || t == tube.OverlapFooted || t == tube.EdgeWound
-}
 
 // DefaultStrain is the elastic strain [-] left in soft strip after winding.
 //
@@ -27,7 +15,7 @@ const DefaultStrain = 1.0e-3
 // are an order of magnitude: it leaves out creep, cycling, the helix and the
 // stiffness of the tube.
 //
-// Valid: HeldByTension types.
+// Valid: fin types with tube.Fixing.Tension.
 // Source: own derivation, engineering judgement; the mechanism is that of Gardner & Carnavos,
 // J. Heat Transfer 82 (1960) 279, abstract read.
 type Winding struct {

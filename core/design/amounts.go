@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"finwright/core/figure"
-	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -39,7 +38,7 @@ func (b *builder) width() figure.Figure {
 	switch {
 	case b.t.Fin.Type.FootLayers() > 0:
 		return fig("strip_width", units.Width, w, "", "width_foot", arg("b", units.Gap, float64(b.t.FootReach())), b.hf(), b.strp())
-	case b.t.Fin.Type == tube.Embedded:
+	case b.t.Fin.Type.Grooved():
 		return fig("strip_width", units.Width, w, "", "width_groove", b.hf(), arg("g", units.Height, float64(b.t.Fin.Groove)))
 	}
 	return fig("strip_width", units.Width, w, "", "width_edge", b.hf())

@@ -1,10 +1,7 @@
 package design
 
 import (
-	"finwright/core/bond"
-	"finwright/core/exchanger"
 	"finwright/core/message"
-	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -13,14 +10,14 @@ func Auto(in Input) map[string]message.Quantity {
 	out := map[string]message.Quantity{
 		"tube_pitch":      of(units.Diameter, in.TubePitch()),
 		"row_pitch":       of(units.Diameter, in.RowPitch()),
-		"bond_resistance": {Kind: units.Resist, SI: bond.Default(in.Tube.Fin.Type).SI},
+		"bond_resistance": {Kind: units.Resist, SI: in.Tube.Fin.Type.Fixing().Bond.SI},
 	}
-	if t := &in.Tube; t.Fin.Type == tube.OverlapFooted || t.Fin.Type == tube.KnurledOverlap {
+	if t := &in.Tube; t.Fin.Type.Lapped() {
 		lapless := *t
 		lapless.Fin.Lap = 0
 		out["foot_lap"] = of(units.Height, lapless.FootReach()-lapless.Pitch())
 	}
-	if house := exchanger.ProcessLimits(in.Tube.Fin.Type).House; house.Known() {
+	if house := in.Tube.Fin.Type.Fixing().Limits.House; house.Known() {
 		out["house_limit"] = message.Quantity{Kind: units.Temp, SI: house.SI}
 	}
 	return out

@@ -51,7 +51,7 @@ func Rate(in Input) (Heat, error) {
 	}
 	h := Heat{Thermal: t, Case: Case{t.Roots(&in.Input, in.Limits.Cases)}, Wet: in.Wets(t.Duty.Coldest.Celsius)}
 	h.Methods = append(methods(units.Film, t.Films, t.Film, in.Air.FilmGiven), methods(units.Drop, t.Drops, t.Drop, false)...)
-	limits := exchanger.ProcessLimits(in.Tube.Fin.Type)
+	limits := in.Tube.Fin.Type.Fixing().Limits
 	if in.Limits.House != nil {
 		limits.House.SI = *in.Limits.House
 		if !limits.House.Known() {
@@ -100,7 +100,7 @@ func hotter(a, b map[exchanger.Case]float64) map[exchanger.Case]float64 {
 // which the shop's rule judges it.
 func winding(in *Input, h *Heat) (bond.Winding, bool) {
 	hottest := h.hottest()
-	if !bond.HeldByTension(in.Tube.Fin.Type) || hottest == nil {
+	if !in.Tube.Fin.Type.Fixing().Tension || hottest == nil {
 		return bond.Winding{}, false
 	}
 	strain := bond.DefaultStrain

@@ -354,7 +354,7 @@ func BenchmarkRate(b *testing.B) {
 // The field of every example carries within 4 % the heat that the resistances in
 // series say: those know no constriction at the fin's root.
 func TestMetalFieldAgreesWithTheSeries(t *testing.T) {
-	for _, typ := range tube.FinTypes {
+	for _, typ := range tube.FinTypes() {
 		in := read(t, "fin_type", string(typ), "film_source", "computed")
 		th := rate(t, in).Thermal
 		f, err := in.MetalField(&th)

@@ -29,7 +29,7 @@ func anyOrder(r *rand.Rand) document.Document {
 	}
 	set := func(id, text string) { d.Fields[id] = document.Field{Text: text, Origin: document.House} }
 	draw := map[string]func() string{
-		"fin_type":        func() string { return string(tube.FinTypes[r.IntN(len(tube.FinTypes))]) },
+		"fin_type":        func() string { return string(tube.FinTypes()[r.IntN(len(tube.FinTypes()))]) },
 		"fin_metal":       func() string { return material.FinMetals[r.IntN(len(material.FinMetals))].ID },
 		"tube_metal":      func() string { return material.TubeMetals[r.IntN(len(material.TubeMetals))].ID },
 		"tube_od":         func() string { return between("mm", 10, 90) },

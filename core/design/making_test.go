@@ -133,7 +133,7 @@ func TestJointLoosensAtOneTemperature(t *testing.T) {
 // A tube of any type is judged on every line, what cannot be planned says why, and
 // every remark leads to a field.
 func TestEveryTypeIsJudged(t *testing.T) {
-	for _, typ := range tube.FinTypes {
+	for _, typ := range tube.FinTypes() {
 		r, m := planned(t, document.New(), "fin_type", string(typ), "tube_wall", "12 BWG", "quantity", "50")
 		if len(m.Lines) != len(m.Shop.Lines) || len(m.Verdicts) == 0 {
 			t.Errorf("%s: %d lines, %d verdicts", typ, len(m.Lines), len(m.Verdicts))

@@ -6,7 +6,6 @@ import (
 	"finwright/core/message"
 	"finwright/core/rating"
 	"finwright/core/shop/verdict"
-	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -27,7 +26,7 @@ func notices(in *Input, s *rating.Surface, judged []formed) []Notice {
 		out = append(out, Notice{state, field, fig, message.New(key, pairs...)})
 	}
 	quantity := func(k units.Kind, si float64) message.Quantity { return message.Quantity{Kind: k, SI: si} }
-	switch in.FinMetal.Kind.Suits(forming(t.Fin.Type)) {
+	switch in.FinMetal.Kind.Suits(t.Fin.Type.Fixing().Forming) {
 	case material.Unsuitable:
 		add(figure.No, "fin_metal", "strip_width", "notice.metal_unsuitable", "metal", in.FinMetal.Name(), "type", message.Key("choice.fin_type."+string(t.Fin.Type)))
 	case material.Special:
@@ -52,21 +51,6 @@ func notices(in *Input, s *rating.Surface, judged []formed) []Notice {
 			"metal", in.FinMetal.Name(), "low", quantity(units.Temp, float64(low)), "high", quantity(units.Temp, float64(high)))
 	}
 	return out
-}
-
-// forming says what the fin's metal must bear.
-func forming(t tube.FinType) material.Forming {
-	switch {
-	case t.FootLayers() > 0:
-		return material.Foot
-	case t == tube.Embedded:
-		return material.Groove
-	case t == tube.Welded:
-		return material.Weld
-	case t == tube.Extruded:
-		return material.Muff
-	}
-	return material.Edge
 }
 
 // formed is what the shop says of one measure of the fin's shape.

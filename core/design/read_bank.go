@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"finwright/core/airside"
-	"finwright/core/bond"
 	"finwright/core/exchanger"
 	"finwright/core/fluid"
 	"finwright/core/rating"
@@ -63,7 +62,7 @@ func (r *reader) process(t tube.FinType) rating.Process {
 		Bond:     r.number("bond_resistance"),
 	}
 	if r.empty("bond_resistance") && t != "" {
-		p.Bond = bond.Default(t).SI
+		p.Bond = t.Fixing().Bond.SI
 	}
 	return p
 }

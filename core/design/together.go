@@ -26,7 +26,7 @@ func checkTogether(in *Input, errs *FieldErrors) {
 	case t.Profile() == tube.Linear && t.Fin.TipGiven > t.Fin.Strip:
 		errs.add("tip_thickness", "error.tip_thicker", "tip", of(units.Thickness, t.Fin.TipGiven), "strip", of(units.Thickness, t.Fin.Strip))
 	}
-	if t.Fin.Type == tube.Embedded && t.Fin.Groove >= t.Wall {
+	if t.Fin.Type.Grooved() && t.Fin.Groove >= t.Wall {
 		errs.add("groove_depth", "error.groove_through", "groove", of(units.Height, t.Fin.Groove), "wall", of(units.Wall, t.Wall))
 	}
 	checkWidth(t, errs)
@@ -53,16 +53,13 @@ func of(k units.Kind, l units.Length) message.Quantity {
 
 // checkWidth holds the width rules of knurled and lapped feet to fin counts for which they have a meaning.
 func checkWidth(t *tube.Tube, errs *FieldErrors) {
-	least := 1.5 / 0.0254
-	switch {
-	case t.Fin.Type == tube.KnurledOverlap && t.Fin.Lap == 0:
-		least = 2.5 / 0.0254
-	case !t.Fin.Type.Knurled() && (t.Fin.Type != tube.OverlapFooted || t.Fin.Lap > 0):
-		least = 0
+	least := 0.0 // half a fin more than those by which the foot is cut for fewer
+	if fewer := t.FewerFins(); fewer > 0 {
+		least = (float64(fewer) + 0.5) / 0.0254
 	}
 	if t.Fin.Count.PerMetre() < least {
 		key := "error.too_open_for_foot"
-		if t.Fin.Type == tube.KnurledFooted || t.Fin.Lap > 0 { // a lap does not help
+		if !t.Fin.Type.Lapped() || t.Fin.Lap > 0 { // a lap does not help
 			key = "error.too_open_for_knurl"
 		}
 		errs.add("fin_pitch", key, "least", message.Quantity{Kind: units.FinCount, SI: least})

@@ -39,11 +39,11 @@ func Used(d document.Document, id string) bool {
 	case "tip_thickness":
 		return text("fin_profile") == string(tube.Linear)
 	case "groove_depth":
-		return typ == tube.Embedded
+		return typ.Grooved()
 	case "foot_lap":
-		return typ == tube.OverlapFooted || typ == tube.KnurledOverlap
+		return typ.Lapped()
 	case "sleeve_thickness":
-		return typ == tube.Extruded
+		return !typ.Wound()
 	case "root_basis":
 		return typ.FootLayers() > 0
 	}

@@ -148,8 +148,8 @@ func ids(metals []material.Metal) []string {
 }
 
 func finTypes() []string {
-	out := make([]string, len(tube.FinTypes))
-	for i, t := range tube.FinTypes {
+	out := make([]string, len(tube.FinTypes()))
+	for i, t := range tube.FinTypes() {
 		out[i] = string(t)
 	}
 	return out

@@ -14,7 +14,7 @@ import (
 func anyTube(c *proof.Case) tube.Tube {
 	between := func(low, high float64) float64 { return low * math.Pow(high/low, c.Rand.Float64()) }
 	pick := func(list ...float64) float64 { return list[c.Rand.IntN(len(list))] }
-	typ := tube.FinTypes[c.Rand.IntN(len(tube.FinTypes))]
+	typ := tube.FinTypes()[c.Rand.IntN(len(tube.FinTypes()))]
 	od := between(6, 330)
 	wall := max(0.3, min(30, od*between(0.01, 0.49)))
 	strip := between(0.1, 6)

@@ -63,7 +63,7 @@ type drawn struct {
 // each tries a property on every fin type, size, sheet and system, and on every other sheet once with a field and an alarm.
 func each(t *testing.T, check func(testing.TB, drawn)) {
 	var all []func() drawn
-	for j, typ := range tube.FinTypes {
+	for j, typ := range tube.FinTypes() {
 		named := sizes(typ)
 		for _, size := range slices.Sorted(maps.Keys(named)) {
 			tb := named[size]

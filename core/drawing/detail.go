@@ -189,11 +189,11 @@ func (c composer) dimensionRoot(d detail) {
 		groove := measured{"groove_depth", c.print(units.Height, c.tube.Fin.Groove.Millimetres()), true}
 		c.upright(groove, d.surface+c.groove*d.scale, d.surface, rank, d.x(last+c.strip/2), d.x1)
 	}
-	if c.tube.Fin.Type == tube.Extruded {
+	if !c.tube.Fin.Type.Wound() {
 		sleeve := measured{"sleeve_thickness", c.print(units.Height, c.foot), true}
 		c.upright(sleeve, d.surface, d.surface-c.foot*d.scale, rank, d.x1, d.x1)
 	}
-	if c.tube.Fin.Type.FootLayers() == 2 {
+	if c.tube.Fin.Type.Lapped() {
 		foot := measured{"foot", c.print(units.Thickness, c.foot), false}
 		c.upright(foot, d.surface, d.surface-c.foot*d.scale, rank, d.x1, d.x(last+c.strip/2+c.radius))
 	}

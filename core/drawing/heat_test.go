@@ -88,7 +88,7 @@ func tintedShapes(s Scene) (loops [][]ink.Point) {
 
 // Tints fill the sections and nothing else: all their corners lie in a shape, and their areas add up to the shapes'.
 func TestTintsFillTheMetal(t *testing.T) {
-	types := tube.FinTypes
+	types := tube.FinTypes()
 	names := slices.Sorted(maps.Keys(sizes(types[0])))
 	proof.Proof{Share: 4, Full: len(types) * len(names)}.Run(t, func(c *proof.Case) {
 		typ, size := types[c.Index%len(types)], names[c.Index/len(types)]
@@ -126,7 +126,7 @@ func TestTintsFillTheMetal(t *testing.T) {
 // A tint's step is that of the temperature at the place it lies: here the field is a function of radius, so in the detail
 // the height over the tube says which.
 func TestTintsShowTheTemperature(t *testing.T) {
-	for _, typ := range tube.FinTypes {
+	for _, typ := range tube.FinTypes() {
 		tb := example(typ)
 		o := warmed(tb, units.SI, 760, 470)
 		s := Compose(tb, o)

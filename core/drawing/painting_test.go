@@ -16,7 +16,7 @@ func screen(k, ratio float64) ink.Screen {
 }
 
 func TestMeshIsSound(t *testing.T) {
-	for _, typ := range tube.FinTypes {
+	for _, typ := range tube.FinTypes() {
 		s := Compose(example(typ), options(units.SI, 760, 470))
 		for _, k := range []float64{1, 5, 12} {
 			var m ink.Mesh

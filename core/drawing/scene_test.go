@@ -71,7 +71,7 @@ func TestDimensionsSayWhatTheTubeSays(t *testing.T) {
 
 // The usual 1 in tube shows every dimension of the views at every size of sheet.
 func TestUsualTubeIsFullyDimensioned(t *testing.T) {
-	for _, typ := range tube.FinTypes {
+	for _, typ := range tube.FinTypes() {
 		for _, wh := range sheets {
 			s := Compose(example(typ), options(units.SI, wh[0], wh[1]))
 			text(t, s, "dim-fin_pitch")
@@ -103,7 +103,7 @@ func changed(tb tube.Tube, field string, mm float64) tube.Tube {
 
 // Where a grip is pulled to, it is found again in the drawing of the tube that results, at the scales it was taken at.
 func TestGripsFollowThePointer(t *testing.T) {
-	for _, typ := range tube.FinTypes {
+	for _, typ := range tube.FinTypes() {
 		for size, tb := range sizes(typ) {
 			tb.Basis = tube.MinimumWall // drawn with its mean wall, pulled by its stated one
 			o := options(units.SI, 760, 470)

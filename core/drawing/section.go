@@ -12,6 +12,7 @@ import (
 // x along the tube from the middle of fin 0, y outwards from the bare tube surface.
 type section struct {
 	tube                                   tube.Tube
+	shape                                  tube.Section
 	od, wall, height, pitch, strip, foot   float64
 	groove, lap, tooth, toothPitch, radius float64
 }
@@ -28,36 +29,22 @@ const (
 
 func newSection(t tube.Tube) section {
 	s := section{
-		tube: t, od: t.OD.Millimetres(), wall: t.MeanWall().Millimetres(), height: t.Fin.Height.Millimetres(),
+		tube: t, shape: t.Fin.Type.Fixing().Section, od: t.OD.Millimetres(), wall: t.MeanWall().Millimetres(), height: t.Fin.Height.Millimetres(),
 		pitch: t.Pitch().Millimetres(), strip: t.Fin.Strip.Millimetres(), foot: t.FootThickness().Millimetres(),
 	}
 	// The inner bend of a foot: half a thickness, less where there is no room.
 	s.radius = s.strip / 2 * min(1, (s.pitch-s.strip)/(2*s.strip), s.height/(6*s.strip))
-	if t.Fin.Type == tube.Embedded {
+	if t.Fin.Type.Grooved() {
 		s.groove = min(t.Fin.Groove.Millimetres(), s.wall*0.9)
 	}
 	if t.Fin.Type.Knurled() {
 		s.tooth = min(toothDepth, s.strip/3)
 		s.toothPitch = s.pitch / max(2, math.Round(s.pitch/toothLength))
 	}
-	if t.Fin.Type.FootLayers() == 2 {
-		s.lap = max(0, min(lap(t).Millimetres(), s.pitch-3*s.strip))
+	if t.Fin.Type.Lapped() {
+		s.lap = max(0, min(t.FootLap().Millimetres(), s.pitch-3*s.strip))
 	}
 	return s
-}
-
-// lap returns by how much a foot lies under its neighbour: what its reach adds to the pitch that the width is cut for.
-func lap(t tube.Tube) units.Length {
-	single := t
-	single.Fin.Type, single.Fin.Lap = tube.Footed, 0
-	if t.Fin.Type == tube.KnurledOverlap {
-		single.Fin.Type = tube.KnurledFooted
-	}
-	l := t.FootReach() - single.FootReach()
-	if math.IsNaN(float64(l)) || l < 0 {
-		return 0
-	}
-	return l
 }
 
 // half returns half the fin's thickness at y.
@@ -98,15 +85,17 @@ func mirror(p []ink.Point) []ink.Point {
 	return out
 }
 
-// fin returns the strip of one turn: the blade and, as far as the type has one, its foot.
+// fin returns the outline of one turn: the blade and, as far as there is one, its foot.
 func (s section) fin() []ink.Point {
-	switch {
-	case s.tube.Fin.Type == tube.Embedded:
+	switch s.shape {
+	case tube.FootSection:
+		return s.footed()
+	case tube.GrooveSection:
 		return s.blade(-s.groove)
-	case s.tube.Fin.Type.FootLayers() == 0:
+	case tube.EdgeSection, tube.WeldSection, tube.MuffSection:
 		return s.blade(s.foot)
 	}
-	return s.footed()
+	panic("drawing: no section " + string(s.shape))
 }
 
 // footed returns an L: up the right face, over the tip, down the left, round the heel and along the foot to its toe.
@@ -114,7 +103,7 @@ func (s section) fin() []ink.Point {
 func (s section) footed() []ink.Point {
 	t, r := s.strip, s.radius
 	raised := 0.0
-	if s.tube.Fin.Type.FootLayers() == 2 {
+	if s.tube.Fin.Type.Lapped() {
 		raised = t
 	}
 	top, bend, outer := raised+t, raised+t+r, t+r
@@ -192,7 +181,7 @@ type part struct {
 func (s section) parts(a, b float64) []part {
 	wall := append(s.surface(a, b), ink.At(b, -s.wall), ink.At(a, -s.wall))
 	out := []part{{ink.TubeMetal, wall, s.wall}}
-	if s.tube.Fin.Type == tube.Extruded {
+	if s.shape == tube.MuffSection {
 		return append(out, part{ink.FinMetal, s.muff(a, b), s.strip})
 	}
 	for _, k := range s.reaching(a, b) {
@@ -206,7 +195,7 @@ func (s section) parts(a, b float64) []part {
 // reaching lists the fins of which something lies between a and b.
 func (s section) reaching(a, b float64) []int {
 	first := int(math.Ceil(a / s.pitch))
-	if s.tube.Fin.Type.FootLayers() > 0 {
+	if s.shape == tube.FootSection {
 		first -= 2 // the foot of the turn before reaches in, and under a lap that of the turn before it
 	}
 	return s.from(first, b)
@@ -215,7 +204,7 @@ func (s section) reaching(a, b float64) []int {
 // turn returns what is wound or welded on in one turn.
 func (s section) turn() []part {
 	out := []part{{ink.FinMetal, s.fin(), s.strip}}
-	if s.tube.Fin.Type == tube.Welded {
+	if s.shape == tube.WeldSection {
 		for _, f := range s.fillets() {
 			out = append(out, part{ink.WeldMetal, f, 0})
 		}
@@ -231,7 +220,7 @@ func (s section) lining() []part {
 	}
 	b := a + s.pitch
 	out := []part{{ink.TubeMetal, append(s.surface(a, b), ink.At(b, -s.wall), ink.At(a, -s.wall)), s.wall}}
-	if s.tube.Fin.Type == tube.Extruded {
+	if s.shape == tube.MuffSection {
 		out = append(out, part{ink.FinMetal, []ink.Point{ink.At(b, 0), ink.At(a, 0), ink.At(a, s.foot), ink.At(b, s.foot)}, s.strip})
 	}
 	return out

@@ -49,7 +49,7 @@ func TestFootHasTheStripsArea(t *testing.T) {
 
 // The trapezoids that a fin is filled by are all of it, to the last corner of its foot.
 func TestFillHasTheFinsArea(t *testing.T) {
-	for _, typ := range tube.FinTypes {
+	for _, typ := range tube.FinTypes() {
 		for name, tb := range sizes(typ) {
 			fin := newSection(tb).fin()
 			sum := 0.0
@@ -63,7 +63,7 @@ func TestFillHasTheFinsArea(t *testing.T) {
 }
 
 func TestRootsOfEveryType(t *testing.T) {
-	for _, typ := range tube.FinTypes {
+	for _, typ := range tube.FinTypes() {
 		s := newSection(example(typ))
 		low, high := math.Inf(1), math.Inf(-1)
 		for _, p := range s.fin() {
@@ -75,23 +75,8 @@ func TestRootsOfEveryType(t *testing.T) {
 	}
 }
 
-// The plain lapped foot reaches one pitch at one fin per inch fewer: 25.4/9 - 25.4/10 mm more than the pitch.
-// Source: engineering judgement; knurled: common practice, no source.
-func TestLap(t *testing.T) {
-	near(t, "lapped", lap(example(tube.OverlapFooted)).Millimetres(), 25.4/9-2.54, 1e-9)
-	near(t, "knurled and lapped", lap(example(tube.KnurledOverlap)).Millimetres(), 25.4/8-25.4/9, 1e-9)
-	near(t, "not lapped", lap(example(tube.Footed)).Millimetres(), 0, 0)
-	given := example(tube.OverlapFooted)
-	given.Fin.Lap = 0.7 * units.Millimetre
-	near(t, "given", lap(given).Millimetres(), 0.7, 1e-9)
-	sparse := sized(tube.OverlapFooted, 60, 4, 19, 1, 1)
-	if l := lap(sparse); math.IsNaN(float64(l)) || l < 0 {
-		t.Errorf("one fin per inch: lap %g", float64(l))
-	}
-}
-
 func TestClipKeepsTheAreaOfBothSides(t *testing.T) {
-	for _, typ := range tube.FinTypes {
+	for _, typ := range tube.FinTypes() {
 		loop := newSection(example(typ)).fin()
 		for _, x := range []float64{-0.1, 0, 0.15, 1, 2.4} {
 			left, right := halfPlane{1, 0, x}.clip(loop), halfPlane{-1, 0, -x}.clip(loop)
@@ -119,7 +104,7 @@ func TestEdgesLeaveOutTheCut(t *testing.T) {
 
 // Fins so far apart that none stands in the window still have feet in it.
 func TestCoarsePitch(t *testing.T) {
-	for _, typ := range tube.FinTypes {
+	for _, typ := range tube.FinTypes() {
 		for _, fpi := range []float64{0.508, 1, 2} {
 			for _, od := range []float64{16, 25.4, 100} {
 				s := Compose(sized(typ, od, 1.5, 16, 0.4, fpi), options(units.SI, 760, 470))

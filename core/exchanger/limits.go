@@ -22,51 +22,6 @@ const (
 // Cases lists the cases that are always asked for.
 var Cases = []Case{Normal, StartUp, Upset}
 
-// Limits are the highest process temperatures [C] for a fin type. The house's
-// may be edited; either may be unknown.
-type Limits struct {
-	Standard material.Value
-	Unclear  material.Value // a lower reading of the standard's limit, where recollections differ
-	House    material.Value
-}
-
-var (
-	standard = material.Source{Key: "limit.source.standard", Status: material.FromMemory}
-	unclear  = material.Source{Key: "limit.source.unclear", Status: material.FromMemory}
-	trade    = material.Source{Key: "limit.source.trade", Status: material.FoundInText}
-	judged   = material.Source{Key: "limit.source.judged", Status: material.Judgement}
-)
-
-// ProcessLimits returns the limits [C] that ship for a fin type.
-//
-// Valid: process temperatures in normal running of new tubes; what is not known is not given.
-// Source: standard: ISO 13706 (= API 661), from memory; it gives none for strip
-// wound on edge, and puts welded fins above 400 C, where the fin metal governs.
-// House: the lowest figure of trade pages; edge-wound: engineering judgement, editable.
-func ProcessLimits(t tube.FinType) Limits {
-	switch t {
-	case tube.Footed:
-		return Limits{Standard: value(130, standard), House: value(130, trade)}
-	case tube.OverlapFooted:
-		return Limits{Standard: value(165, unclear), Unclear: value(130, unclear), House: value(165, trade)}
-	case tube.KnurledFooted, tube.KnurledOverlap:
-		return Limits{Standard: value(200, standard), House: value(250, trade)}
-	case tube.Embedded:
-		return Limits{Standard: value(400, standard), House: value(400, trade)}
-	case tube.Extruded:
-		return Limits{Standard: value(300, standard), House: value(285, trade)}
-	case tube.EdgeWound:
-		return Limits{House: value(100, judged)}
-	case tube.Welded:
-		return Limits{}
-	}
-	panic("exchanger: unknown fin type " + string(t))
-}
-
-func value(celsius float64, s material.Source) material.Value {
-	return material.Value{SI: celsius, Source: s}
-}
-
 // Finding is what one check says; Case is empty where it holds for all.
 type Finding struct {
 	Case  Case
@@ -77,7 +32,7 @@ type Finding struct {
 // CheckProcess holds the process temperature [C] of every case, or its hottest root in
 // gas that is hotter, against the limits of the fin type. Above the standard's is a no, above the house's or a
 // reading of the standard's a watch; so is a case that nobody stated.
-func CheckProcess(l Limits, process map[Case]float64) []Finding {
+func CheckProcess(l tube.Limits, process map[Case]float64) []Finding {
 	var found []Finding
 	for _, c := range Cases {
 		t, stated := process[c]

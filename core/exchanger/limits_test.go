@@ -16,12 +16,12 @@ func TestStandardLimits(t *testing.T) {
 	for fin, want := range map[tube.FinType]float64{
 		tube.Footed: 130, tube.KnurledFooted: 200, tube.KnurledOverlap: 200, tube.Embedded: 400, tube.Extruded: 300,
 	} {
-		if got := ProcessLimits(fin).Standard; got.SI != want || got.Status != material.FromMemory {
+		if got := fin.Fixing().Limits.Standard; got.SI != want || got.Status != material.FromMemory {
 			t.Errorf("%s: %+v, want %g from memory", fin, got, want)
 		}
 	}
-	for _, fin := range tube.FinTypes {
-		l := ProcessLimits(fin)
+	for _, fin := range tube.FinTypes() {
+		l := fin.Fixing().Limits
 		for _, v := range []material.Value{l.Standard, l.Unclear, l.House} {
 			if v.Known() && (v.SI <= 0 || !message.English().Has(v.Key)) {
 				t.Errorf("%s: %+v needs a value and a source", fin, v)
@@ -29,7 +29,7 @@ func TestStandardLimits(t *testing.T) {
 		}
 	}
 	// Two recollections of the lapped foot's limit differ: both are kept.
-	if l := ProcessLimits(tube.OverlapFooted); l.Unclear.SI != 130 || l.Standard.SI != 165 {
+	if l := tube.OverlapFooted.Fixing().Limits; l.Unclear.SI != 130 || l.Standard.SI != 165 {
 		t.Errorf("lapped foot: %+v", l)
 	}
 }
@@ -76,7 +76,7 @@ func TestCheckProcess(t *testing.T) {
 		{"welded", tube.Welded, map[Case]float64{Normal: 500, StartUp: 500, Upset: 500}, "none limit.no_standard", figure.Good},
 		{"edge-wound", tube.EdgeWound, within, "watch limit.above_house, watch limit.above_house, watch limit.above_house, none limit.no_standard", figure.Watch},
 	} {
-		found := CheckProcess(ProcessLimits(c.fin), c.process)
+		found := CheckProcess(c.fin.Fixing().Limits, c.process)
 		if got := strings.Join(keys(t, found), ", "); got != c.want {
 			t.Errorf("%s: %q, want %q", c.name, got, c.want)
 		}
@@ -87,7 +87,7 @@ func TestCheckProcess(t *testing.T) {
 }
 
 func TestHouseLimitIsEdited(t *testing.T) {
-	l := ProcessLimits(tube.Footed)
+	l := tube.Footed.Fixing().Limits
 	l.House.SI = 90
 	found := CheckProcess(l, map[Case]float64{Normal: 100, StartUp: 20, Upset: 20})
 	if len(found) != 1 || found[0].Why.Key != "limit.above_house" {

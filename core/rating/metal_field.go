@@ -24,7 +24,7 @@ func section(in *Input, t *Thermal) field.Section {
 	if tb.Fin.Type.Grooved() {
 		groove = float64(tb.Fin.Groove)
 	}
-	contact := bond.ContactArea(tb.Fin.Type, od, float64(tb.Fin.Count), float64(tb.Fin.Strip), groove)
+	contact := bond.ContactArea(tb.Fin.Type.Fixing().Contact, od, float64(tb.Fin.Count), float64(tb.Fin.Strip), groove)
 	return field.Section{
 		BoreRadius: float64(tb.InsideOD()) / 2, TubeRadius: od / 2, FinRadius: float64(tb.FinOD()) / 2, Pitch: float64(tb.Pitch()),
 		Profile: profiles[tb.Profile()], Thickness: float64(tb.Fin.Strip), TipThickness: float64(tb.TipThickness()),

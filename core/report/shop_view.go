@@ -128,7 +128,7 @@ func (w Writer) shopChoices(f shop.Leaf) []Choice {
 	switch {
 	case f.Kind != "":
 	case f.Key == "type":
-		for _, t := range tube.FinTypes {
+		for _, t := range tube.FinTypes() {
 			if t.Wound() {
 				add(string(t), "choice.fin_type."+string(t))
 			}

@@ -105,7 +105,7 @@ func TestWrongFieldShowsWhatIsAccepted(t *testing.T) {
 // their figures, opens its working.
 func TestEveryFigureShowsItsWorking(t *testing.T) {
 	var designs [][]string
-	for _, typ := range tube.FinTypes {
+	for _, typ := range tube.FinTypes() {
 		for _, profile := range []tube.Profile{tube.AsMade, tube.Uniform, tube.Linear} {
 			designs = append(designs, []string{"fin_type", string(typ), "fin_profile", string(profile)})
 		}

@@ -27,7 +27,7 @@ func check(c *Capability) []Fault {
 	}
 	for i, m := range c.Measured {
 		at := "measured/" + strconv.Itoa(i)
-		k.unless(slices.Contains(tube.FinTypes, m.Type), at+"/type", "shop.file.fin_type")
+		k.unless(slices.Contains(tube.FinTypes(), m.Type), at+"/type", "shop.file.fin_type")
 		k.unless(m.Finned <= m.Finished && max(m.Finished-m.Cut, m.Cut-m.Finished) < m.Finned/2, at+"/finished", "shop.file.measured")
 	}
 	return k
@@ -46,7 +46,7 @@ func checkLine(l *Line, at string, k *checker) {
 	k.unless(o.Type >= o.OD && o.OD >= o.Tooling && o.Tooling >= o.Pitch, at+"/change_over", "shop.file.change_over")
 	for i := range l.Types {
 		m, p := &l.Types[i], at+"/types/"+strconv.Itoa(i)
-		k.unless(m.Type.Wound() && slices.Contains(tube.FinTypes, m.Type), p+"/type", "shop.file.fin_type")
+		k.unless(m.Type.Wound() && slices.Contains(tube.FinTypes(), m.Type), p+"/type", "shop.file.fin_type")
 		for j, id := range m.FinMetals {
 			_, known := material.FinMetal(id)
 			k.unless(known, p+"/fin_metals/"+strconv.Itoa(j), "shop.file.metal")

@@ -9,28 +9,50 @@ import (
 // finPerInch is one fin per inch, by which the width rules of knurled and lapped feet step.
 const finPerInch = units.PerLength(1 / 0.0254)
 
-// FootReach returns the length of strip [m] that a foot needs along the tube: the
-// pitch, and what the lap or the knurl adds. The knurled foot is cut for one
-// fin per inch fewer and the knurled lapped foot for two fewer; a plain lapped
-// foot for one fewer unless the lap is given. It is 0 for types without a foot.
+// FewerFins returns by how many fins per inch [-] fewer a foot is cut than wound: one for a
+// knurl, and one for a lap unless the lap is given.
 //
-// Valid: more than two fins per inch.
+// Valid: fin types with a foot.
 // Source: common practice, no source; the plain lapped rule is engineering judgement.
+func (t *Tube) FewerFins() int {
+	fewer := 0
+	if t.Fin.Type.Knurled() {
+		fewer++
+	}
+	if t.Fin.Type.Lapped() && t.Fin.Lap == 0 {
+		fewer++
+	}
+	return fewer
+}
+
+// FootReach returns the length of strip [m] that a foot needs along the tube: the
+// pitch for which it is cut, and a lap that is given. It is 0 for types without a foot.
+//
+// Valid: more fins per inch than FewerFins.
+// Source: FewerFins.
 func (t *Tube) FootReach() units.Length {
-	n := t.Fin.Count
-	switch {
-	case t.Fin.Type == Footed:
-		return t.Pitch()
-	case t.Fin.Type == KnurledFooted:
-		return (n - finPerInch).Spacing()
-	case t.Fin.Type == OverlapFooted && t.Fin.Lap > 0:
-		return t.Pitch() + t.Fin.Lap
-	case t.Fin.Type == OverlapFooted:
-		return (n - finPerInch).Spacing()
-	case t.Fin.Type == KnurledOverlap && t.Fin.Lap > 0:
-		return (n - finPerInch).Spacing() + t.Fin.Lap
-	case t.Fin.Type == KnurledOverlap:
-		return (n - 2*finPerInch).Spacing()
+	if t.Fin.Type.FootLayers() == 0 {
+		return 0
+	}
+	reach := (t.Fin.Count - units.PerLength(t.FewerFins())*finPerInch).Spacing()
+	if t.Fin.Type.Lapped() {
+		reach += t.Fin.Lap
+	}
+	return reach
+}
+
+// FootLap returns by how much [m] a foot lies under its neighbour: what its reach adds to
+// that of one that does not lap. It is 0 where the width rule has no meaning.
+//
+// Valid: as FootReach.
+// Source: FewerFins.
+func (t *Tube) FootLap() units.Length {
+	single := t.Fin.Count
+	if t.Fin.Type.Knurled() {
+		single -= finPerInch
+	}
+	if lap := t.FootReach() - single.Spacing(); t.Fin.Type.Lapped() && lap > 0 {
+		return lap
 	}
 	return 0
 }
@@ -43,12 +65,12 @@ func (t *Tube) FootReach() units.Length {
 // Source: common practice, no source.
 func (t *Tube) StripWidth() units.Length {
 	s := t.Fin.Strip
-	switch {
-	case !t.Fin.Type.Wound():
+	switch t.Fin.Type.Fixing().Section {
+	case MuffSection:
 		return 0
-	case t.Fin.Type.FootLayers() > 0:
+	case FootSection:
 		return t.FootReach() + t.Fin.Height - 3*s + s*(math.Pi/2)
-	case t.Fin.Type == Embedded:
+	case GrooveSection:
 		return t.Fin.Height + t.Fin.Groove
 	}
 	return t.Fin.Height

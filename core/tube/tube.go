@@ -33,9 +33,9 @@ type Fin struct {
 	Count    units.PerLength // fins per metre
 	Profile  Profile
 	TipGiven units.Length // measured tip thickness, for Linear
-	Groove   units.Length // depth, for Embedded
+	Groove   units.Length // depth, where there is one
 	Lap      units.Length // foot lap, for the lapped types; 0 means by rule
-	Sleeve   units.Length // muff thickness between fins, for Extruded
+	Sleeve   units.Length // muff thickness between fins, where there is one
 	Root     RootBasis
 	Density  units.Density
 }
@@ -63,7 +63,7 @@ func (t *Tube) Gap() units.Length { return t.Pitch() - t.Fin.Strip }
 // Valid: feet as thick as the strip bought.
 // Source: as FinType.FootLayers.
 func (t *Tube) FootThickness() units.Length {
-	if t.Fin.Type == Extruded {
+	if !t.Fin.Type.Wound() {
 		return t.Fin.Sleeve
 	}
 	return units.Length(t.Fin.Type.FootLayers()) * t.Fin.Strip
@@ -75,7 +75,7 @@ func (t *Tube) FootThickness() units.Length {
 // Valid: as FootThickness.
 // Source: plane geometry. Handbooks' tables count from the bare tube (from memory).
 func (t *Tube) RootOD() units.Length {
-	if t.Fin.Type == Extruded || t.Fin.Root == FromFoot {
+	if !t.Fin.Type.Wound() || t.Fin.Root == FromFoot {
 		return t.OD + 2*t.FootThickness()
 	}
 	return t.OD

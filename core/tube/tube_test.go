@@ -196,3 +196,28 @@ func TestExtrudedMuff(t *testing.T) {
 	fins := 393.7007874 * math.Pi / 4 * (0.05715*0.05715 - 0.0264*0.0264) * 0.0004 * 2705
 	near(t, "muff and fins", float64(tb.FinMass()), muff+fins, 1e-9)
 }
+
+// The plain lapped foot reaches one pitch at one fin per inch fewer: 25.4/9 - 25.4/10 mm more than the pitch.
+// Source: engineering judgement; knurled: common practice, no source.
+func TestFootLap(t *testing.T) {
+	of := func(typ FinType) Tube { return *with(func(t *Tube) { t.Fin.Type = typ }) }
+	within := func(name string, tb Tube, want float64) {
+		if got := tb.FootLap().Millimetres(); math.Abs(got-want) > 1e-9 {
+			t.Errorf("%s: lap %g mm, want %g", name, got, want)
+		}
+	}
+	within("lapped", of(OverlapFooted), 25.4/9-2.54)
+	within("knurled and lapped", of(KnurledOverlap), 25.4/8-25.4/9)
+	within("not lapped", of(Footed), 0)
+	within("knurled alone", of(KnurledFooted), 0)
+	given := of(OverlapFooted)
+	given.Fin.Lap = 0.7 * units.Millimetre
+	within("given", given, 0.7)
+	given.Fin.Type = KnurledOverlap
+	within("given to a knurled one", given, 0.7)
+	sparse := of(OverlapFooted)
+	sparse.Fin.Count = finPerInch
+	if l := sparse.FootLap(); math.IsNaN(float64(l)) || l < 0 {
+		t.Errorf("one fin per inch: lap %g", float64(l))
+	}
+}

@@ -1,5 +1,6 @@
 // Package tube is the finned tube itself: fin types, lengths, areas and masses.
-// It knows no physics and no money.
+// It knows no physics and no money, but says
+// of each fin type all that the packages above take from it.
 //
 // Conventions, the same everywhere: fin height is measured from the bare tube
 // surface, so the fin outside diameter is d + 2 hf for every type; the bare
@@ -10,7 +11,7 @@ package tube
 // FinType is how the fin is held on the tube.
 type FinType string
 
-// Fin types. All but Extruded are wound from strip.
+// Fin types; Fixings has all that depends on them.
 const (
 	Footed         FinType = "footed"          // L: the strip's foot lies on the tube up to the next turn
 	OverlapFooted  FinType = "overlap_footed"  // LL: each foot laps the next
@@ -21,31 +22,6 @@ const (
 	Welded         FinType = "welded"          // on edge, continuously welded
 	Extruded       FinType = "extruded"        // raised from a muff over the tube; not wound
 )
-
-// FinTypes lists the types in the order a page offers them.
-var FinTypes = []FinType{Footed, OverlapFooted, KnurledFooted, KnurledOverlap, Embedded, EdgeWound, Welded, Extruded}
-
-// Wound reports whether the fin is wound from strip.
-func (t FinType) Wound() bool { return t != Extruded }
-
-// FootLayers is how many strip thicknesses lie on the tube between fins.
-//
-// Source: common practice, no source: a lapped foot's heel sits on its neighbour's toe.
-func (t FinType) FootLayers() int {
-	switch t {
-	case Footed, KnurledFooted:
-		return 1
-	case OverlapFooted, KnurledOverlap:
-		return 2
-	}
-	return 0
-}
-
-// Grooved reports whether the fin is let into the tube.
-func (t FinType) Grooved() bool { return t == Embedded }
-
-// Knurled reports whether foot and tube are knurled together.
-func (t FinType) Knurled() bool { return t == KnurledFooted || t == KnurledOverlap }
 
 // Profile is the fin's thickness along its height.
 type Profile string

@@ -261,7 +261,7 @@ func drawOrder(r *rand.Rand) document.Document {
 		number("fin_pitch", units.FinCount, 20, min(1700, 0.9/strip))
 	}
 	if r.IntN(2) == 0 {
-		set("fin_type", string(tube.FinTypes[r.IntN(len(tube.FinTypes))]))
+		set("fin_type", string(tube.FinTypes()[r.IntN(len(tube.FinTypes()))]))
 	}
 	if r.IntN(2) == 0 {
 		set("fin_metal", material.FinMetals[r.IntN(len(material.FinMetals))].ID)

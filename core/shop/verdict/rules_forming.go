@@ -137,26 +137,21 @@ const expansionAt = units.Temperature(100)
 // Source: welded: within 20 %, agreed industry standard for HF-welded fins, 1990;
 // wound: bond.Winding, an order of magnitude.
 func judgeExpansion(p *pair) Verdict {
-	var v Verdict
-	switch typ := p.o.Tube.Fin.Type; {
-	case typ == tube.Welded:
-		v = p.mismatch(p.o.FinMetal)
-	case bond.HeldByTension(typ):
-		v = p.loosening(p.o.FinMetal)
-	default:
+	compare := p.loosening
+	switch held := p.o.Tube.Fin.Type.Fixing(); {
+	case held.Section == tube.WeldSection:
+		compare = p.mismatch
+	case !held.Tension:
 		return unknown("shop.why.keyed")
 	}
+	v := compare(p.o.FinMetal)
 	if v.State != figure.Watch {
 		return v
 	}
 	best := v.Measure.Margin
 	for _, id := range p.m.FinMetals {
 		metal, _ := material.FinMetal(id)
-		other := p.loosening
-		if p.o.Tube.Fin.Type == tube.Welded {
-			other = p.mismatch
-		}
-		w := other(metal)
+		w := compare(metal)
 		margin := math.Inf(1)
 		if w.Measure != nil {
 			margin = w.Measure.Margin

@@ -34,7 +34,7 @@ const grooveOver = 0.05e-3
 // taken returns how deep groove or knurl cut into the wall.
 func taken(m *shop.Practice, t *tube.Tube) units.Length {
 	switch {
-	case t.Fin.Type == tube.Embedded:
+	case t.Fin.Type.Grooved():
 		return t.Fin.Groove + grooveOver
 	case t.Fin.Type.Knurled():
 		return m.Knurl

@@ -5,7 +5,6 @@ import (
 	"finwright/core/message"
 	"finwright/core/shop"
 	"finwright/core/shop/making"
-	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -143,7 +142,7 @@ func judgePosition(p *pair) Verdict {
 //
 // Source: GrowthBound.
 func judgeGrowth(p *pair) Verdict {
-	if p.o.Tube.Fin.Type != tube.Embedded {
+	if !p.o.Tube.Fin.Type.Grooved() {
 		return unknown("shop.why.no_bound")
 	}
 	g, bound := making.LearnGrowth(p.c, p.m), making.GrowthBound(&p.o.Tube)

@@ -211,7 +211,7 @@ func random(r *rand.Rand) making.Order {
 	t.OD = units.Length(between(0.012, 0.06))
 	t.Wall = units.Length(between(0.0008, 0.004))
 	t.Length = units.Length(between(0.5, 20))
-	t.Fin.Type = tube.FinTypes[r.IntN(len(tube.FinTypes))]
+	t.Fin.Type = tube.FinTypes()[r.IntN(len(tube.FinTypes()))]
 	t.Fin.Height = units.Length(between(0.004, 0.028))
 	t.Fin.Strip = units.Length(between(0.00015, 0.0008))
 	t.Fin.Count = units.PerLength(between(100, 560))

@@ -1,0 +1,85 @@
+package tube
+
+import "finwright/core/material"
+
+// Fixing is how a fin is held on its tube, with all that depends on it. What it does not
+// name is none: the zero value is a fin wound on edge that nothing more is known of.
+type Fixing struct {
+	Type    FinType
+	Layers  int              // thicknesses of strip that lie on the tube between fins: the foot
+	Knurled bool             // foot and tube are knurled together
+	Tension bool             // winding tension alone keeps the joint closed
+	Contact Contact          // where fin and tube meet
+	Forming material.Forming // what the fin's metal must bear
+	Section Section          // what a cut along the tube shows
+	Bond    material.Value   // [m2 K/W] resistance of a new tube's joint below its limit, on the bare area
+	Limits  Limits
+}
+
+// Contact is where fin and tube meet; bond.ContactArea has the area of each.
+type Contact string
+
+// Contacts.
+const (
+	WholeTube  Contact = "whole_tube"  // under a foot or a muff
+	GrooveWall Contact = "groove_wall" // both walls and the floor of a groove
+	StripEdge  Contact = "strip_edge"
+)
+
+// Section is the shape that a cut along the tube shows.
+type Section string
+
+// Sections.
+const (
+	FootSection   Section = "foot"   // strip bent to a foot, which may lap the next
+	GrooveSection Section = "groove" // let into the tube
+	EdgeSection   Section = "edge"   // strip on edge
+	WeldSection   Section = "weld"   // on edge, a fillet on either side
+	MuffSection   Section = "muff"   // fins and sleeve of one piece
+)
+
+// Limits are the highest process temperatures [C] for a fin type. The house's
+// may be edited; either may be unknown.
+//
+// Valid: process temperatures in normal running of new tubes; what is not known is not given.
+type Limits struct {
+	Standard material.Value
+	Unclear  material.Value // a lower reading of the standard's limit, where recollections differ
+	House    material.Value
+}
+
+// FinTypes lists the types in the order a page offers them.
+func FinTypes() []FinType {
+	types := make([]FinType, len(Fixings))
+	for i, f := range Fixings {
+		types[i] = f.Type
+	}
+	return types
+}
+
+// Fixing returns how a fin of this type is held; the zero value for a type that is not listed.
+func (t FinType) Fixing() *Fixing {
+	for _, f := range Fixings {
+		if f.Type == t {
+			return f
+		}
+	}
+	return &unlisted
+}
+
+var unlisted Fixing
+
+// Wound reports whether the fin is wound from strip.
+func (t FinType) Wound() bool { return t.Fixing().Section != MuffSection }
+
+// FootLayers is how many strip thicknesses lie on the tube between fins.
+func (t FinType) FootLayers() int { return t.Fixing().Layers }
+
+// Lapped reports whether each foot laps the next.
+func (t FinType) Lapped() bool { return t.Fixing().Layers > 1 }
+
+// Knurled reports whether foot and tube are knurled together.
+func (t FinType) Knurled() bool { return t.Fixing().Knurled }
+
+// Grooved reports whether the fin is let into the tube.
+func (t FinType) Grooved() bool { return t.Fixing().Section == GrooveSection }

@@ -1,0 +1,84 @@
+package tube
+
+import "finwright/core/material"
+
+// Where bonds and limits come from.
+var (
+	bondJudged = material.Source{Key: "bond.source.judged", Status: material.Judgement}
+	bondRanked = material.Source{Key: "bond.source.ranked", Status: material.Judgement}
+	fused      = material.Source{Key: "bond.source.fused", Status: material.Judgement}
+	standard   = material.Source{Key: "limit.source.standard", Status: material.FromMemory}
+	unclear    = material.Source{Key: "limit.source.unclear", Status: material.FromMemory}
+	trade      = material.Source{Key: "limit.source.trade", Status: material.FoundInText}
+	judged     = material.Source{Key: "limit.source.judged", Status: material.Judgement}
+)
+
+// Fixings lists the fin types, in the order a page offers them, with all that depends on each.
+//
+// Source: layers: common practice, no source: a lapped foot's heel sits on its neighbour's toe.
+// Tension: common practice, no source; knurled feet are also keyed to the tube and last longer.
+// Bond: engineering judgement, editable; edge-wound and extruded have no figure of their
+// own: they are set by their rank among the others.
+// Standard limits: ISO 13706 (= API 661), from memory; it gives none for strip wound on
+// edge, and puts welded fins above 400 C, where the fin metal governs. House limits: the
+// lowest figure of trade pages; edge-wound: engineering judgement, editable.
+var Fixings = []*Fixing{
+	{
+		Type: Footed, Layers: 1, Tension: true, Contact: WholeTube, Forming: material.Foot, Section: FootSection,
+		Bond: material.Value{SI: 5e-5, Source: bondJudged},
+		Limits: Limits{
+			Standard: material.Value{SI: 130, Source: standard},
+			House:    material.Value{SI: 130, Source: trade},
+		},
+	},
+	{
+		Type: OverlapFooted, Layers: 2, Tension: true, Contact: WholeTube, Forming: material.Foot, Section: FootSection,
+		Bond: material.Value{SI: 5e-5, Source: bondJudged},
+		Limits: Limits{
+			Standard: material.Value{SI: 165, Source: unclear},
+			Unclear:  material.Value{SI: 130, Source: unclear},
+			House:    material.Value{SI: 165, Source: trade},
+		},
+	},
+	{
+		Type: KnurledFooted, Layers: 1, Knurled: true, Contact: WholeTube, Forming: material.Foot, Section: FootSection,
+		Bond: material.Value{SI: 2e-5, Source: bondJudged},
+		Limits: Limits{
+			Standard: material.Value{SI: 200, Source: standard},
+			House:    material.Value{SI: 250, Source: trade},
+		},
+	},
+	{
+		Type: KnurledOverlap, Layers: 2, Knurled: true, Contact: WholeTube, Forming: material.Foot, Section: FootSection,
+		Bond: material.Value{SI: 2e-5, Source: bondJudged},
+		Limits: Limits{
+			Standard: material.Value{SI: 200, Source: standard},
+			House:    material.Value{SI: 250, Source: trade},
+		},
+	},
+	{
+		Type: Embedded, Contact: GrooveWall, Forming: material.Groove, Section: GrooveSection,
+		Bond: material.Value{SI: 1e-5, Source: bondJudged},
+		Limits: Limits{
+			Standard: material.Value{SI: 400, Source: standard},
+			House:    material.Value{SI: 400, Source: trade},
+		},
+	},
+	{
+		Type: EdgeWound, Tension: true, Contact: StripEdge, Forming: material.Edge, Section: EdgeSection,
+		Bond:   material.Value{SI: 1e-4, Source: bondRanked},
+		Limits: Limits{House: material.Value{SI: 100, Source: judged}},
+	},
+	{
+		Type: Welded, Contact: StripEdge, Forming: material.Weld, Section: WeldSection,
+		Bond: material.Value{SI: 0, Source: fused},
+	},
+	{
+		Type: Extruded, Contact: WholeTube, Forming: material.Muff, Section: MuffSection,
+		Bond: material.Value{SI: 2e-5, Source: bondRanked},
+		Limits: Limits{
+			Standard: material.Value{SI: 300, Source: standard},
+			House:    material.Value{SI: 285, Source: trade},
+		},
+	},
+}
