@@ -58,10 +58,10 @@ const (
 // Valid: air capacity positive and finite, process capacity positive.
 // Source: exact row-by-row solution, see respond.
 func (b Bank) Rate(u Overall, air, process Stream) Duty {
-	return b.rate(u, air, process, func(int, int, local) {})
+	return b.rate(u, air, process, nil)
 }
 
-// rate shows each place of each row on its way.
+// rate shows each place of each row on its way to whom it concerns.
 func (b Bank) rate(u Overall, air, process Stream, show func(row, place int, t local)) Duty {
 	if !(air.Capacity > 0) || math.IsInf(air.Capacity, 1) || !(process.Capacity > 0) {
 		panic("exchanger: capacities must be positive, the air's finite")
@@ -90,33 +90,45 @@ func (b Bank) rate(u Overall, air, process Stream, show func(row, place int, t l
 	perRow := ntu / float64(b.Rows)
 	toMean := -math.Expm1(-perRow) / perRow // mean difference over that where the air enters
 	toWall, toRoot := u.shareUpTo(InsideFouling), u.shareUpTo(Joint)
-	d.Hottest.Celsius, d.Coldest.Celsius = math.Inf(-1), math.Inf(1)
-	d.HottestRoot.Celsius = math.Inf(-1)
+	hottest, coldest, hottestRoot := extreme{celsius: math.Inf(-1)}, extreme{celsius: math.Inf(1)}, extreme{celsius: math.Inf(-1)}
 	for k, row := range r.rows {
-		for i, place := range r.places {
+		for i := range r.places {
 			drop := toMean * (row.Process[i] - row.AirIn[i])
-			t := local{
-				process: celsius(row.Process[i]), airIn: celsius(row.AirIn[i]), airOut: celsius(row.AirOut[i]),
-				wall: celsius(row.Process[i] - toWall*drop), root: celsius(row.Process[i] - toRoot*drop),
+			wall, root := celsius(row.Process[i]-toWall*drop), celsius(row.Process[i]-toRoot*drop)
+			if show != nil {
+				show(k, i, local{celsius(row.Process[i]), celsius(row.AirIn[i]), celsius(row.AirOut[i]), wall, root})
 			}
-			show(k, i, t)
 			share := r.weights[i] / float64(b.Rows)
-			d.MeanWall += share * t.wall
-			d.MeanRoot += share * t.root
-			mean := celsius(row.Process[i] - drop)
-			root := Corner{t.root, k, place, true, t.process, mean, toRoot}
-			if root.Celsius > d.HottestRoot.Celsius {
-				d.HottestRoot = root
+			d.MeanWall += share * wall
+			d.MeanRoot += share * root
+			if root > hottestRoot.celsius {
+				hottestRoot = extreme{root, k, i, true}
 			}
-			for _, at := range []Corner{{t.wall, k, place, false, t.process, mean, toWall}, root} {
-				if at.Celsius > d.Hottest.Celsius {
-					d.Hottest = at
+			for _, at := range [...]extreme{{wall, k, i, false}, {root, k, i, true}} {
+				if at.celsius > hottest.celsius {
+					hottest = at
 				}
-				if at.Celsius < d.Coldest.Celsius {
-					d.Coldest = at
+				if at.celsius < coldest.celsius {
+					coldest = at
 				}
 			}
 		}
 	}
+	corner := func(e extreme) Corner {
+		row, share := &r.rows[e.row], toWall
+		if e.atRoot {
+			share = toRoot
+		}
+		drop := toMean * (row.Process[e.place] - row.AirIn[e.place])
+		return Corner{e.celsius, e.row, r.places[e.place], e.atRoot, celsius(row.Process[e.place]), celsius(row.Process[e.place] - drop), share}
+	}
+	d.Hottest, d.Coldest, d.HottestRoot = corner(hottest), corner(coldest), corner(hottestRoot)
 	return d
+}
+
+// extreme is where a corner is, of which the rest is asked once.
+type extreme struct {
+	celsius    float64
+	row, place int
+	atRoot     bool
 }

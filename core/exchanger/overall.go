@@ -46,10 +46,10 @@ type Resistance struct {
 
 // Overall is the coefficient of a path, with what holds the heat back.
 type Overall struct {
-	OnBare      float64      // [W/(m2 K)] on the bare area
-	OnTotal     float64      // [W/(m2 K)] on the total area
-	OnInside    float64      // [W/(m2 K)] on the inside area
-	Resistances []Resistance // from the inside fluid outwards
+	OnBare      float64       // [W/(m2 K)] on the bare area
+	OnTotal     float64       // [W/(m2 K)] on the total area
+	OnInside    float64       // [W/(m2 K)] on the inside area
+	Resistances [6]Resistance // from the inside fluid outwards
 }
 
 // OverallU returns the overall coefficient [W/(m2 K)] on each area, and the layers' resistances [m2 K/W].
@@ -62,7 +62,7 @@ type Overall struct {
 func OverallU(p Path) Overall {
 	inward := p.OD / p.ID
 	used := p.AreaRatio * p.SurfaceEfficiency
-	parts := []Resistance{
+	parts := [...]Resistance{
 		{Layer: InsideFilm, OnBare: inward / p.InsideFilm},
 		{Layer: InsideFouling, OnBare: inward * p.InsideFouling},
 		{Layer: TubeWall, OnBare: p.OD * math.Log(inward) / (2 * p.WallConductivity)},

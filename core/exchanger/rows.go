@@ -23,26 +23,17 @@ type Arrangement struct {
 func (a Arrangement) PassRows() []int {
 	rows := make([]int, a.Passes)
 	for p := range rows {
-		rows[p] = a.Rows / a.Passes
-		if p < a.Rows%a.Passes {
-			rows[p]++
-		}
+		rows[p] = a.passRows(p)
 	}
 	return rows
 }
 
-// passOf returns the pass, from 0, of each row, counted from the air inlet.
-func (a Arrangement) passOf() []int {
-	var passes []int
-	for p, rows := range a.PassRows() {
-		for range rows {
-			passes = append(passes, p)
-		}
+// passRows returns how many rows a pass has, counted from 0 in the order of the tube stream.
+func (a Arrangement) passRows(pass int) int {
+	if pass < a.Rows%a.Passes {
+		return a.Rows/a.Passes + 1
 	}
-	for i, j := 0, len(passes)-1; i < j; i, j = i+1, j-1 {
-		passes[i], passes[j] = passes[j], passes[i]
-	}
-	return passes
+	return a.Rows / a.Passes
 }
 
 // rowParts is one row's temperatures along it, at the places of the bank, as parts
@@ -83,9 +74,8 @@ func (a Arrangement) respond(w *workspace, ntu, ratio float64) response {
 		panic("exchanger: rows, passes, ntu or ratio out of range")
 	}
 	g, kept := -math.Expm1(-ntu/float64(a.Rows)), math.Exp(-ntu/float64(a.Rows))
-	passRows, passOf := a.PassRows(), a.passOf()
-	rate := func(pass int) float64 { return ratio * g * float64(passRows[pass]) }
-	w.taken = 0
+	rate := func(pass int) float64 { return ratio * g * float64(a.passRows(pass)) }
+	w.clear()
 	w.mesh.Divide(rate(0), a.Rows)
 	places, weights := w.take(w.mesh.Places()), w.take(w.mesh.Places())
 	w.mesh.Fill(places, weights)
@@ -94,50 +84,47 @@ func (a Arrangement) respond(w *workspace, ntu, ratio float64) response {
 		w.relax[1].Prepare(rate(a.Passes-1), w.mesh)
 	}
 	relax := func(pass int) *numeric.Relaxation {
-		if passRows[pass] == passRows[0] {
+		if a.passRows(pass) == a.passRows(0) {
 			return &w.relax[0]
 		}
 		return &w.relax[1]
 	}
 
 	// Basis 0 has air at one and every pass at nought; basis q has pass q-1 at one.
-	air := make([][]float64, a.Passes+1)
-	for q := range air {
-		air[q] = w.take(len(places))
-	}
+	air := w.table(a.Passes+1, len(places))
 	fill(air[0], 1)
-	leaving := make([][]float64, a.Passes) // of each pass, by basis
-	for p := range leaving {
-		leaving[p] = w.take(a.Passes + 1)
-	}
+	leaving := w.table(a.Passes, a.Passes+1) // of each pass, by basis
 	t := w.take(len(places))
-	for _, pass := range passOf {
-		for q, in := range air {
-			if q > 0 && q <= pass {
-				continue // the air has not met that pass yet
-			}
-			start := 0.0
-			if q == pass+1 {
-				start = 1
-			}
-			leaving[pass][q] += relax(pass).Run(start, in, t, pass%2 == 1)
-			for i, v := range t {
-				in[i] = kept*in[i] + g*v
-			}
-			if a.Mixed {
-				fill(in, mean(in, weights))
+	for pass := a.Passes - 1; pass >= 0; pass-- {
+		for range a.passRows(pass) {
+			for q, in := range air {
+				if q > 0 && q <= pass {
+					continue // the air has not met that pass yet
+				}
+				start := 0.0
+				if q == pass+1 {
+					start = 1
+				}
+				leaving[pass][q] += relax(pass).Run(start, in, t, pass%2 == 1)
+				for i, v := range t {
+					in[i] = kept*in[i] + g*v
+				}
+				if a.Mixed {
+					fill(in, mean(in, weights))
+				}
 			}
 		}
 	}
 	for p, sums := range leaving {
 		for q := range sums {
-			sums[q] /= float64(passRows[p])
+			sums[q] /= float64(a.passRows(p))
 		}
 	}
-	inlet := passInlets(leaving)
+	inlet := w.take(a.Passes)
+	passInlets(leaving, w.take(a.Passes), inlet)
 
 	n := len(places) + 2
-	out := response{places: w.take(n), weights: w.take(n), rows: make([]rowParts, 0, a.Rows), exact: rate(0) <= numeric.MostEven}
+	out := response{places: w.take(n), weights: w.take(n), rows: w.rows[:0], exact: rate(0) <= numeric.MostEven}
 	copy(out.places[1:], places)
 	copy(out.weights[1:], weights)
 	out.places[n-1] = 1
@@ -150,23 +137,26 @@ func (a Arrangement) respond(w *workspace, ntu, ratio float64) response {
 	out.process = leaving[a.Passes-1][a.Passes] * inlet[a.Passes-1]
 
 	now := w.take(n)
-	for _, pass := range passOf {
-		row := rowParts{w.take(n), now, w.take(n)}
-		last := n - 1
-		end := relax(pass).Run(inlet[pass], now[1:last], row.Process[1:last], pass%2 == 1)
-		row.Process[0], row.Process[last] = inlet[pass], end
-		if pass%2 == 1 {
-			row.Process[0], row.Process[last] = end, inlet[pass]
-		}
-		for i, v := range row.Process {
-			row.AirOut[i] = kept*now[i] + g*v
-		}
-		out.rows = append(out.rows, row)
-		if now = row.AirOut; a.Mixed {
-			now = w.take(n)
-			fill(now, mean(row.AirOut, out.weights))
+	for pass := a.Passes - 1; pass >= 0; pass-- {
+		for range a.passRows(pass) {
+			row := rowParts{w.take(n), now, w.take(n)}
+			last := n - 1
+			end := relax(pass).Run(inlet[pass], now[1:last], row.Process[1:last], pass%2 == 1)
+			row.Process[0], row.Process[last] = inlet[pass], end
+			if pass%2 == 1 {
+				row.Process[0], row.Process[last] = end, inlet[pass]
+			}
+			for i, v := range row.Process {
+				row.AirOut[i] = kept*now[i] + g*v
+			}
+			out.rows = append(out.rows, row)
+			if now = row.AirOut; a.Mixed {
+				now = w.take(n)
+				fill(now, mean(row.AirOut, out.weights))
+			}
 		}
 	}
+	w.rows = out.rows
 	return out
 }
 
@@ -184,14 +174,13 @@ func mean(x, weights []float64) float64 {
 	return sum
 }
 
-// passInlets returns the temperature at which each pass begins, the first at
+// passInlets fills inlet with the temperature at which each pass begins, the first at
 // one and the air at nought. leaving[p][0] is what pass p takes from the air,
 // leaving[p][q+1] from the inlet of pass q; they add up to one, and only later
 // passes q, which the air meets first, and p itself count. Each inlet is found
-// as a part of the one before, from the last pass back, in sums of positive terms alone.
-func passInlets(leaving [][]float64) []float64 {
+// as a part of the one before, which fills fall, from the last pass back, in sums of positive terms alone.
+func passInlets(leaving [][]float64, fall, inlet []float64) {
 	last := len(leaving) - 1
-	fall := make([]float64, last+1) // inlet q over inlet q-1
 	for p := last - 1; p >= 0; p-- {
 		own := leaving[p][p+1]
 		lost, of := leaving[p][0], 1.0
@@ -201,9 +190,8 @@ func passInlets(leaving [][]float64) []float64 {
 		}
 		fall[p+1] = own / (own + lost)
 	}
-	inlet := []float64{1}
+	inlet[0] = 1
 	for p := 1; p <= last; p++ {
-		inlet = append(inlet, inlet[p-1]*fall[p])
+		inlet[p] = inlet[p-1] * fall[p]
 	}
-	return inlet
 }

@@ -13,9 +13,28 @@ type workspace struct {
 	relax   [2]numeric.Relaxation // of passes with one row more, and of the others
 	numbers []float64
 	taken   int
+	lines   [][]float64
+	lined   int
+	rows    []rowParts
 }
 
 var workspaces = sync.Pool{New: func() any { return new(workspace) }}
+
+// clear gives all that was taken back.
+func (w *workspace) clear() { w.taken, w.lined = 0, 0 }
+
+// table returns so many lines of n noughts, which hold as long.
+func (w *workspace) table(lines, n int) [][]float64 {
+	if w.lined+lines > len(w.lines) {
+		w.lines, w.lined = make([][]float64, max(lines, 2*len(w.lines))), 0
+	}
+	out := w.lines[w.lined : w.lined+lines : w.lined+lines]
+	w.lined += lines
+	for i := range out {
+		out[i] = w.take(n)
+	}
+	return out
+}
 
 // take returns n noughts, which hold until the workspace is used again.
 func (w *workspace) take(n int) []float64 {

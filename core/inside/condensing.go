@@ -24,11 +24,8 @@ type Condensing struct {
 // asLiquid returns the Reynolds number [-] if all of the stream were liquid.
 func (c Condensing) asLiquid() float64 { return c.MassVelocity * c.Bore / c.Liquid.Viscosity }
 
-func (c Condensing) film(method string, h float64, limits ...figure.Limit) Film {
-	return Film{
-		Method: method, Coefficient: h, Nusselt: h * c.Bore / c.Liquid.Conductivity,
-		Reynolds: c.asLiquid(), Limits: limits,
-	}
+func (c Condensing) film(method string, h float64) Film {
+	return Film{Method: method, Coefficient: h, Nusselt: h * c.Bore / c.Liquid.Conductivity, Reynolds: c.asLiquid()}
 }
 
 // Chato1962 returns the film coefficient [W/(m2 K)] of slow vapour in a horizontal tube,
@@ -41,12 +38,22 @@ func (c Condensing) film(method string, h float64, limits ...figure.Limit) Film 
 // falling a little along the flow, and drained.
 // Source: Chato, ASHRAE J. 4 (1962) 52, after Nusselt (1916), from memory.
 func Chato1962(c Condensing) Film {
+	f := chato(&c)
+	f.Limits = []figure.Limit{chatoLimit(&c)}
+	return f
+}
+
+func chatoLimit(c *Condensing) figure.Limit {
+	return figure.Limit{Variable: "vapour_reynolds", Kind: units.Count, Value: c.MassVelocity * c.Bore / c.Vapour.Viscosity, Low: 0, High: 35e3}
+}
+
+// chato is Chato1962 without its Limits.
+func chato(c *Condensing) Film {
 	l := c.Liquid
 	latent := c.LatentHeat + 0.375*l.HeatCapacity*c.Subcooling
 	h := 0.555 * math.Pow(gravity*l.Density*(l.Density-c.Vapour.Density)*math.Pow(l.Conductivity, 3)*latent/
 		(l.Viscosity*c.Subcooling*c.Bore), 0.25)
-	return c.film("chato_1962", h,
-		figure.Limit{Variable: "vapour_reynolds", Kind: units.Count, Value: c.MassVelocity * c.Bore / c.Vapour.Viscosity, Low: 0, High: 35e3})
+	return c.film("chato_1962", h)
 }
 
 // shahLiquid returns the film coefficient [W/(m2 K)] if all of the stream were liquid.
@@ -68,8 +75,7 @@ func shahLiquid(c Condensing) float64 {
 // Valid: as Shah1979, 0 <= x <= 1.
 // Source: as Shah1979.
 func Shah1979At(c Condensing, x float64) float64 {
-	reduced := c.Pressure / c.CriticalPressure
-	return shahLiquid(c) * (math.Pow(1-x, 0.8) + 3.8*math.Pow(x, 0.76)*math.Pow(1-x, 0.04)/math.Pow(reduced, 0.38))
+	return shahLiquid(c) * (math.Pow(1-x, 0.8) + 3.8*math.Pow(x, 0.76)*math.Pow(1-x, 0.04)/math.Pow(c.reduced(), 0.38))
 }
 
 // Shah1979 returns the film coefficient [W/(m2 K)] of fast vapour, which drives its condensate
@@ -82,15 +88,28 @@ func Shah1979At(c Condensing, x float64) float64 {
 // Source: Shah, Int. J. Heat Mass Transfer 22 (1979) 547; local form as the open
 // library ht carries it, mean from memory.
 func Shah1979(c Condensing) Film {
-	reduced := c.Pressure / c.CriticalPressure
-	h := shahLiquid(c) * (0.55 + 2.09/math.Pow(reduced, 0.38))
-	return c.film("shah_1979", h,
-		number("reduced_pressure", reduced, 0.002, 0.44),
-		number("mass_velocity", c.MassVelocity, 10.8, 1600),
-		figure.Limit{Variable: "liquid_reynolds", Kind: units.Count, Value: c.asLiquid(), Low: 350, High: math.Inf(1)},
-		number("prandtl", c.Liquid.Prandtl(), 0.5, math.Inf(1)),
-		figure.Limit{Variable: "bore", Kind: units.Diameter, Value: c.Bore, Low: 7e-3, High: 40e-3})
+	f, limits := shah(&c), shahLimits(&c)
+	f.Limits = limits[:]
+	return f
 }
+
+// shah is Shah1979 without its Limits.
+func shah(c *Condensing) Film {
+	return c.film("shah_1979", shahLiquid(*c)*(0.55+2.09/math.Pow(c.reduced(), 0.38)))
+}
+
+func shahLimits(c *Condensing) [5]figure.Limit {
+	return [...]figure.Limit{
+		number("reduced_pressure", c.reduced(), 0.002, 0.44),
+		number("mass_velocity", c.MassVelocity, 10.8, 1600),
+		{Variable: "liquid_reynolds", Kind: units.Count, Value: c.asLiquid(), Low: 350, High: math.Inf(1)},
+		number("prandtl", c.Liquid.Prandtl(), 0.5, math.Inf(1)),
+		{Variable: "bore", Kind: units.Diameter, Value: c.Bore, Low: 7e-3, High: 40e-3},
+	}
+}
+
+// reduced returns the pressure over the critical one [-].
+func (c *Condensing) reduced() float64 { return c.Pressure / c.CriticalPressure }
 
 // Condense returns both films [W/(m2 K)], the one to use first: Chato1962 where it holds, Shah1979
 // where only that holds, and if neither does the one whose worst limit is passed by
@@ -100,8 +119,25 @@ func Shah1979(c Condensing) Film {
 // Source: as named.
 func Condense(c Condensing) [2]Film {
 	slow, fast := Chato1962(c), Shah1979(c)
-	if figure.Worst(fast.Limits) < figure.Worst(slow.Limits) {
+	if c.drives() {
 		return [2]Film{fast, slow}
 	}
 	return [2]Film{slow, fast}
+}
+
+// Condensation is the first film of Condense [W/(m2 K)] without its Limits, for a search that asks many times.
+//
+// Valid: as Condense.
+// Source: as Condense.
+func Condensation(c Condensing) Film {
+	if c.drives() {
+		return shah(&c)
+	}
+	return chato(&c)
+}
+
+// drives reports whether the vapour is fast enough for Shah1979 to come first.
+func (c *Condensing) drives() bool {
+	limits := shahLimits(c)
+	return figure.Worst(limits[:]) < chatoLimit(c).Passed()
 }

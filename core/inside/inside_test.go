@@ -173,6 +173,9 @@ func TestCondense(t *testing.T) {
 		in           bool
 	}{{5, "chato_1962", true}, {200, "shah_1979", true}, {2000, "shah_1979", false}} {
 		films := Condense(steam(t, 150, c.massVelocity))
+		if first := Condensation(steam(t, 150, c.massVelocity)); first.Method != films[0].Method || first.Coefficient != films[0].Coefficient {
+			t.Errorf("G %g: a search is told %+v, of %+v", c.massVelocity, first, films[0])
+		}
 		if films[0].Method != c.want || films[0].InRange() != c.in || films[0].Method == films[1].Method {
 			t.Errorf("G %g: %s in range %v, want %s %v", c.massVelocity, films[0].Method, films[0].InRange(), c.want, c.in)
 		}

@@ -53,24 +53,31 @@ const (
 // Source: as named; straight line: Gnielinski, Int. J. Heat Mass Transfer 63 (2013)
 // 134, from memory.
 func SinglePhase(t Tube, f Flow) Film {
-	re, pr, rough := f.Reynolds(t), f.Prandtl(), t.Roughness/t.Bore
-	ratio := 1.0
-	if f.WallViscosity > 0 {
-		ratio = f.Viscosity / f.WallViscosity
+	answer := Convection(t, f)
+	rough := t.Roughness / t.Bore
+	answer.Limits = append(make([]figure.Limit, 0, 4),
+		figure.Limit{Variable: "reynolds", Kind: units.Count, Value: answer.Reynolds, Low: 0, High: 5e6},
+		number("viscosity_ratio", f.viscosityRatio(), 0.0044, 9.75),
+		number("roughness", rough, 0, 0.05))
+	if answer.Reynolds > laminarEnd {
+		answer.Limits = append(answer.Limits, number("prandtl", f.Prandtl(), 0.5, 2000))
 	}
+	return answer
+}
+
+// Convection is SinglePhase [W/(m2 K)] without its Limits, for a search that asks many times.
+//
+// Valid: as SinglePhase.
+// Source: as SinglePhase.
+func Convection(t Tube, f Flow) Film {
+	re, pr, rough, ratio := f.Reynolds(t), f.Prandtl(), t.Roughness/t.Bore, f.viscosityRatio()
 	laminar := func(re float64) float64 {
 		return Hausen1943(re*pr*t.Bore/t.Length) * math.Pow(ratio, laminarWall)
 	}
 	turbulent := func(re float64) float64 {
 		return Gnielinski1976(re, pr, Friction(re, rough)) * math.Pow(ratio, turbulentWall)
 	}
-	answer := Film{Reynolds: re, Limits: append(make([]figure.Limit, 0, 4),
-		figure.Limit{Variable: "reynolds", Kind: units.Count, Value: re, Low: 0, High: 5e6},
-		number("viscosity_ratio", ratio, 0.0044, 9.75),
-		number("roughness", rough, 0, 0.05))}
-	if re > laminarEnd {
-		answer.Limits = append(answer.Limits, number("prandtl", pr, 0.5, 2000))
-	}
+	answer := Film{Reynolds: re}
 	switch {
 	case re <= laminarEnd:
 		answer.Method, answer.Nusselt = "hausen_1943", laminar(re)
@@ -82,4 +89,12 @@ func SinglePhase(t Tube, f Flow) Film {
 	}
 	answer.Coefficient = answer.Nusselt * f.Conductivity / t.Bore
 	return answer
+}
+
+// viscosityRatio returns the viscosity in the stream over that at the wall [-]; 1 where the latter is not known.
+func (f *Flow) viscosityRatio() float64 {
+	if f.WallViscosity > 0 {
+		return f.Viscosity / f.WallViscosity
+	}
+	return 1
 }

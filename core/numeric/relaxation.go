@@ -104,14 +104,17 @@ func collocate(step float64) collocated {
 				pivot = i
 			}
 		}
-		m[k], m[pivot] = m[pivot], m[k]
+		if pivot != k {
+			m[k], m[pivot] = m[pivot], m[k]
+		}
 		for i := range stages {
 			if i == k {
 				continue
 			}
 			factor := m[i][k] / m[k][k]
-			for j := k; j < len(m[i]); j++ {
-				m[i][j] -= factor * m[k][j]
+			rest, from := m[i][k+1:], m[k][k+1:]
+			for j, v := range from {
+				rest[j] -= factor * v
 			}
 		}
 	}
@@ -128,24 +131,24 @@ func collocate(step float64) collocated {
 // T(1). Backward runs from s = 1 to 0 instead: start is T(1) and T(0) is returned.
 func (r *Relaxation) Run(start float64, f, t []float64, backward bool) float64 {
 	panels := len(r.kind)
-	at := func(n, i int) int {
-		if backward {
-			return (panels-n)*stages - 1 - i
-		}
-		return n*stages + i
-	}
 	for n, kind := range r.kind { // a mesh is the same from both ends
 		k := &r.kinds[kind]
+		first, next := n*stages, 1
+		if backward {
+			first, next = (panels-n)*stages-1, -1
+		}
+		var drive [stages]float64 // f at the panel's points
+		for j := range drive {
+			drive[j] = f[first+j*next]
+		}
 		gain := 0.0
 		for i := range stages {
-			v := k.carry[i] * start
-			for j := range stages {
-				v += k.reply[i][j] * f[at(n, j)]
+			v, reply := k.carry[i]*start, &k.reply[i]
+			for j := range drive {
+				v += reply[j] * drive[j]
 			}
-			t[at(n, i)] = v
-		}
-		for i := range stages {
-			gain += collocation.weights[i] * (f[at(n, i)] - t[at(n, i)])
+			t[first+i*next] = v
+			gain += collocation.weights[i] * (drive[i] - v)
 		}
 		start += k.step * gain
 	}

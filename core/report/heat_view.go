@@ -63,6 +63,9 @@ type Bar struct {
 
 func (w Writer) bars(h design.Heat) []Bar {
 	out := make([]Bar, 0, len(h.Thermal.Overall.Resistances))
+	if !h.Absent.None() {
+		return out
+	}
 	for _, r := range h.Thermal.Overall.Resistances {
 		id := "share_" + string(r.Layer)
 		out = append(out, Bar{id, w.Texts.Text("figure." + id), w.Texts.Numbers.Figure(units.Percent, r.Share, w.System).String(), r.Share})
