@@ -55,8 +55,8 @@ func TestInventedMethod(t *testing.T) {
 		Args: func(_ airside.Bank, f airside.Flow, a airside.Film) []figure.Arg {
 			return []figure.Arg{{Symbol: "Re_half", Kind: units.Count, SI: a.Reynolds / 200}, {Symbol: "Pr", Kind: units.Factor, SI: f.Prandtl()}}
 		},
-		Limits: func(b airside.Bank, _ airside.Flow) []figure.Limit {
-			return []figure.Limit{{Variable: "invented", Kind: units.Count, Value: float64(b.Rows), Low: 1, High: 99}}
+		Limits: func(to []figure.Limit, b airside.Bank, _ airside.Flow) []figure.Limit {
+			return append(to, figure.Limit{Variable: "invented", Kind: units.Count, Value: float64(b.Rows), Low: 1, High: 99})
 		},
 	}
 	airside.FilmMethods = append([]airside.Method[airside.Film]{invented}, listed...)

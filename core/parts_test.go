@@ -38,7 +38,7 @@ func bank(t *testing.T) (airside.Bank, airside.Flow) {
 // methodFaults says what a correlation lacks.
 func methodFaults[A airside.Answer](texts message.Catalogue, m airside.Method[A], b airside.Bank, f airside.Flow) []string {
 	faults := textFaults(texts, "airside."+m.ID, m.Formula.Source, m.Formula.Valid)
-	answer, limits := m.Compute(b, f), m.Limits(b, f)
+	answer, limits := m.Compute(b, f), m.Limits(nil, b, f)
 	if x := answer.Measure(); !(x > 0) || math.IsInf(x, 1) {
 		faults = append(faults, "no answer")
 	}

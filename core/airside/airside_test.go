@@ -2,6 +2,7 @@ package airside
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"finwright/core/figure"
@@ -42,7 +43,7 @@ func TestVectorsRange(t *testing.T) {
 			t.Errorf("%s passes%s, want%s", id, got, want)
 		}
 	}
-	if got := films[Choose(films)].ID; got != "esdu_86022" {
+	if got := films[Choose(FilmMethods, b, f, nil)].ID; got != "esdu_86022" {
 		t.Errorf("chosen film %s", got)
 	}
 	low, high, n := Spread(films)
@@ -56,7 +57,7 @@ func TestVectorsRange(t *testing.T) {
 	if got := passed(verdict(t, drops, "robinson_briggs_1966").Limits); got != " fin_height" {
 		t.Errorf("Robinson and Briggs pass%s", got)
 	}
-	if got := drops[Choose(drops)].ID; got != "esdu_86022_drop" {
+	if got := drops[Choose(DropMethods, b, f, nil)].ID; got != "esdu_86022_drop" {
 		t.Errorf("chosen drop %s", got)
 	}
 }
@@ -68,7 +69,7 @@ func TestChooseWithoutAnyInRange(t *testing.T) {
 	if _, _, n := Spread(drops); n != 0 {
 		t.Errorf("%d pressure drops in range for rows in line", n)
 	}
-	chosen := drops[Choose(drops)]
+	chosen := drops[Choose(DropMethods, b, f, nil)]
 	if chosen.InRange {
 		t.Error("a pressure drop claims rows in line")
 	}
@@ -142,9 +143,13 @@ func TestEveryMethodBehaves(t *testing.T) {
 		films, quick := Evaluate(FilmMethods, b, f), Evaluate(FilmMethods, b, faster)
 		drops, quickDrops := Evaluate(DropMethods, b, f), Evaluate(DropMethods, b, faster)
 		check := func(id string, x, more float64, limits []figure.Limit) {
-			if !(x > 0) || math.IsInf(x, 1) || !(more > x) || len(limits) == 0 {
+			if !(x > 0) || math.IsInf(x, 1) || !(more > x) || len(limits) == 0 || len(limits) > MostLimits {
 				t.Fatalf("%s gives %g, faster %g, %d limits for %+v", id, x, more, len(limits), b)
 			}
+		}
+		room := make([]figure.Limit, 0, MostLimits)
+		if got, want := Choose(FilmMethods, b, f, room), slices.IndexFunc(films, func(v Verdict[Film]) bool { return v.InRange }); want >= 0 && got != want {
+			t.Fatalf("film %d is chosen, %d is the first in range for %+v", got, want, b)
 		}
 		for i, v := range films {
 			check(v.ID, v.Answer.Measure(), quick[i].Answer.Measure(), v.Limits)

@@ -3,6 +3,7 @@ package airside
 import (
 	"testing"
 
+	"finwright/core/figure"
 	"finwright/core/fin"
 )
 
@@ -51,7 +52,17 @@ func BenchmarkEvaluate(b *testing.B) {
 	bank, flow := vector()
 	b.ReportAllocs()
 	for b.Loop() {
-		Choose(Evaluate(FilmMethods, bank, flow))
-		Choose(Evaluate(DropMethods, bank, flow))
+		Evaluate(FilmMethods, bank, flow)
+		Evaluate(DropMethods, bank, flow)
+	}
+}
+
+// BenchmarkChoose finds the correlations to use and asks them alone, as a round of settling does.
+func BenchmarkChoose(b *testing.B) {
+	bank, flow := vector()
+	room := make([]figure.Limit, 0, MostLimits)
+	b.ReportAllocs()
+	for b.Loop() {
+		FilmMethods[Choose(FilmMethods, bank, flow, room)].Compute(bank, flow)
 	}
 }

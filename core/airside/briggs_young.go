@@ -38,9 +38,9 @@ var briggsYoung1963 = Method[Film]{
 
 // briggsYoungLimits is the range of the data behind both forms. Five per cent about the
 // equilateral pitch ratio is engineering judgement.
-func briggsYoungLimits(b Bank, f Flow) []figure.Limit {
+func briggsYoungLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
 	equilateral := math.Sqrt(3) / 2
-	return []figure.Limit{
+	return append(to,
 		reynoldsLimit(&b, &f, 1000, 8000),
 		staggeredOnly(&b),
 		number("pitch_ratio", b.RowPitch/b.TransversePitch, 0.95*equilateral, 1.05*equilateral),
@@ -49,6 +49,5 @@ func briggsYoungLimits(b Bank, f Flow) []figure.Limit {
 		heightLimit(&b, 1.42e-3, 16.57e-3),
 		thicknessLimit(&b, 0.33e-3, 2.02e-3),
 		pitchLimit(&b, 1.30e-3, 4.06e-3),
-		transverseLimit(&b, 24.49e-3, 111e-3),
-	}
+		transverseLimit(&b, 24.49e-3, 111e-3))
 }

@@ -29,6 +29,6 @@ var briggsYoung1963HighFin = Method[Film]{
 	Limits: briggsYoungHighFinLimits,
 }
 
-func briggsYoungHighFinLimits(b Bank, f Flow) []figure.Limit {
-	return append(briggsYoungLimits(b, f), diameterRatioLimit(&b, 1.7, 2.4))
+func briggsYoungHighFinLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
+	return append(briggsYoungLimits(to, b, f), diameterRatioLimit(&b, 1.7, 2.4))
 }

@@ -48,11 +48,10 @@ func ganguliRows(layout Layout, rows int) float64 {
 	return 0.38
 }
 
-func ganguliLimits(b Bank, f Flow) []figure.Limit {
-	return []figure.Limit{
+func ganguliLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
+	return append(to,
 		reynoldsLimit(&b, &f, 1e3, 1e5),
-		number("area_ratio", b.AreaRatio, 5, 30),
-	}
+		number("area_ratio", b.AreaRatio, 5, 30))
 }
 
 // Ganguli1985Drop returns the pressure drop [Pa] of staggered banks.
@@ -81,14 +80,13 @@ var ganguli1985Drop = Method[Drop]{
 	Limits:  ganguliDropLimits,
 }
 
-func ganguliDropLimits(b Bank, f Flow) []figure.Limit {
-	return []figure.Limit{
+func ganguliDropLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
+	return append(to,
 		reynoldsLimit(&b, &f, 1.8e3, 1e5),
 		staggeredOnly(&b),
 		odLimit(&b, 0.44*inch, 2*inch),
 		heightLimit(&b, 0.23*inch, 0.75*inch),
 		thicknessLimit(&b, 0.010*inch, 0.022*inch),
 		transverseLimit(&b, 1.08*inch, 3.88*inch),
-		countLimit(&b, 7, 11),
-	}
+		countLimit(&b, 7, 11))
 }

@@ -28,7 +28,8 @@ type Method[A Answer] struct {
 	Formula figure.Formula // of the Nusselt number or of the pressure drop
 	Compute func(Bank, Flow) A
 	Args    func(Bank, Flow, A) []figure.Arg // the numbers that Formula names, of the answer of Compute
-	Limits  func(Bank, Flow) []figure.Limit  // the published range beside the values met
+	// Limits appends the published range, beside the values met, to a list.
+	Limits func(to []figure.Limit, b Bank, f Flow) []figure.Limit
 }
 
 // FilmMethods lists the film correlations in the order in which Choose takes them:
@@ -47,11 +48,17 @@ type Verdict[A Answer] struct {
 	InRange bool
 }
 
+// MostLimits is how many limits a method states at most.
+const MostLimits = 10
+
 // Evaluate asks every method.
 func Evaluate[A Answer](methods []Method[A], b Bank, f Flow) []Verdict[A] {
 	verdicts := make([]Verdict[A], len(methods))
-	for i, m := range methods {
-		limits := m.Limits(b, f)
+	all := make([]figure.Limit, 0, MostLimits*len(methods))
+	for i := range methods {
+		m, from := &methods[i], len(all)
+		all = m.Limits(all, b, f)
+		limits := all[from:len(all):len(all)]
 		verdicts[i] = Verdict[A]{m.ID, m.Compute(b, f), limits, figure.AllIn(limits)}
 	}
 	return verdicts
@@ -60,16 +67,18 @@ func Evaluate[A Answer](methods []Method[A], b Bank, f Flow) []Verdict[A] {
 // Pair is a film and a pressure drop correlation: their places in lists of verdicts.
 type Pair struct{ Film, Drop int }
 
-// Choose returns the index of the verdict to use: the first in range, in the order
+// Choose returns the index of the method to use: the first in range, in the order
 // of the list; where none is, the one whose worst limit is passed by the least share,
-// and the caller must say so.
-func Choose[A Answer](verdicts []Verdict[A]) int {
+// and the caller must say so. It computes no answer and asks for no more ranges than
+// it takes; room, with space for MostLimits, saves a list for each.
+func Choose[A Answer](methods []Method[A], b Bank, f Flow, room []figure.Limit) int {
 	best, least := 0, 0.0
-	for i, v := range verdicts {
-		if v.InRange {
+	for i := range methods {
+		limits := methods[i].Limits(room[:0], b, f)
+		if figure.AllIn(limits) {
 			return i
 		}
-		if worst := figure.Worst(v.Limits); i == 0 || worst < least {
+		if worst := figure.Worst(limits); i == 0 || worst < least {
 			best, least = i, worst
 		}
 	}

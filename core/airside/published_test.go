@@ -89,13 +89,13 @@ func TestDropsPublished(t *testing.T) {
 // The tables say which rows lie in the stated range of Reynolds number and tube; the
 // paper's equilateral six rows are further limits of ours.
 func TestStatedRange(t *testing.T) {
-	for name, limits := range map[string]func(Bank, Flow) []figure.Limit{
+	for name, limits := range map[string]func([]figure.Limit, Bank, Flow) []figure.Limit{
 		"briggs_young": briggsYoungLimits, "esdu_high_fin": esduLimits, "dp_esdu_high_fin": esduLimits,
 	} {
 		for _, row := range published.Read(t, name) {
 			b, f := bankOf(row)
 			in := true
-			for _, l := range limits(b, f) {
+			for _, l := range limits(nil, b, f) {
 				if l.Variable != "rows" && l.Variable != "pitch_ratio" {
 					in = in && l.In()
 				}

@@ -72,10 +72,9 @@ var weierman1976Drop = Method[Drop]{
 	Limits:  weiermanLimits,
 }
 
-func weiermanLimits(b Bank, _ Flow) []figure.Limit {
-	return []figure.Limit{
+func weiermanLimits(to []figure.Limit, b Bank, _ Flow) []figure.Limit {
+	return append(to,
 		staggeredOnly(&b),
 		countLimit(&b, 1, 7),
-		thicknessLimit(&b, 0.9e-3, 2.8e-3),
-	}
+		thicknessLimit(&b, 0.9e-3, 2.8e-3))
 }

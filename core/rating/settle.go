@@ -100,7 +100,7 @@ func once(in *Input, at means, held *airside.Pair) (Thermal, *Hindrance) {
 	if held != nil {
 		t.Pair = *held
 	} else {
-		t.Pair = airside.Pair{Film: airside.Choose(t.Films), Drop: airside.Choose(t.Drops)}
+		t.Pair = airside.Pair{Film: airside.Choose(airside.FilmMethods, geometry, t.Flow, nil), Drop: airside.Choose(airside.DropMethods, geometry, t.Flow, nil)}
 	}
 	h := t.film(in)
 	t.Bank = exchanger.Bank{
