@@ -169,7 +169,7 @@ func (b *builder) efficiency() []figure.Figure {
 		b.finEfficiency(),
 		fig("surface_efficiency", units.Factor, s.SurfaceEta, figure.TotalArea, "surface_eta", arg("A_fin", units.SurfacePerMetre, float64(s.Areas.Fin())), b.total(), b.eta()),
 		fig("used_area", units.SurfacePerMetre, float64(s.Used), figure.FinnedMetre, "used_area", b.total(), arg("η_o", units.Factor, s.SurfaceEta)),
-		fig("tip_ratio", units.Factor, s.Fin.TipRatio, "", "tip_ratio", append(b.finArgs(), b.tt())...),
+		fig("tip_ratio", units.Factor, s.Fin.TipRatio, "", tipFormula[b.t.Profile()], append(b.finArgs(), b.tt())...),
 		fig("fin_parameter", units.Factor, s.Fin.ML, "", "fin_parameter", b.film(), b.k(), b.rootThickness(), b.tip(), b.root()),
 		fig("conductivity", units.Conduct, float64(s.Conductivity), "", "conductivity", arg("T", units.Temp, float64(b.in.Air.Metal))),
 		b.taperCost(),
@@ -186,6 +186,9 @@ func (b *builder) finArgs() []figure.Arg {
 		b.film(), b.k(), b.rootThickness(), arg("r_o", units.Diameter, float64(b.t.RootOD())/2), arg("r_e", units.Diameter, float64(b.t.FinOD())/2),
 	}
 }
+
+// tipFormula says along which taper the tip's temperature is found.
+var tipFormula = map[tube.Profile]string{tube.Rolled: "ratio_rolled", tube.Uniform: "ratio_uniform", tube.Linear: "ratio_linear"}
 
 // finEfficiency shows the closed form of the profile in force with its own intermediate numbers.
 func (b *builder) finEfficiency() figure.Figure {

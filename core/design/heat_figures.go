@@ -54,10 +54,20 @@ func (b *builder) filmFigures(h Heat) []figure.Figure {
 	return append(list,
 		stated(&used.Formula, fig("nusselt", units.Factor, v.Answer.Nusselt, "", "", used.Args(bank, t.Flow, v.Answer)...)),
 		fig("reynolds", units.Count, v.Answer.Reynolds, "", "reynolds", arg("G", units.MassFlux, g), arg("σ", units.Factor, sigma), b.root(), arg("μ", units.Viscous, t.Gas.Viscosity)),
-		fig("free_ratio", units.Factor, sigma, "", "free_ratio", arg("P_T", units.Diameter, bank.TransversePitch), arg("a_o", units.Gap, bank.Obstruction())),
+		freeRatio(bank),
 		b.still(t),
 		fig("prandtl", units.Factor, t.Gas.Prandtl(), "", "prandtl", arg("c_p", units.SpecificHeat, t.Gas.HeatCapacity), arg("μ", units.Viscous, t.Gas.Viscosity), arg("k_g", units.Conduct, t.Gas.Conductivity)),
 	)
+}
+
+// freeRatio tells of staggered rows the gap of the diagonal too, which governs where rows stand close.
+func freeRatio(bank airside.Bank) figure.Figure {
+	args := []figure.Arg{arg("P_T", units.Diameter, bank.TransversePitch), arg("a_o", units.Gap, bank.Obstruction())}
+	formula := "free_in_line"
+	if bank.Layout == airside.Staggered {
+		formula, args = "free_staggered", append(args, arg("P_D", units.Diameter, bank.DiagonalPitch()))
+	}
+	return fig("free_ratio", units.Factor, bank.FreeRatio(), "", formula, args...)
 }
 
 // still is the film about one tube without a fan, for what it is worth.

@@ -48,6 +48,9 @@ var costSymbol = map[string]string{
 
 func (k maker) totalArgs() []figure.Arg {
 	var args []figure.Arg
+	if k.Order.FreeIssue {
+		args = append(args, money(costSymbol["tube"], 0))
+	}
 	for _, item := range k.p.Cost.Items {
 		args = append(args, money(costSymbol[item.ID], item.Amount))
 	}

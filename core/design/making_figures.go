@@ -86,7 +86,7 @@ func (k maker) buy() []figure.Figure {
 	turns := func(symbol string, n float64) figure.Arg { return arg(symbol, units.Count, n) }
 	scrap := l.Scrap()
 	return []figure.Figure{
-		fig("slit_width", units.Width, float64(s.Slit), "", "slit", arg("w", units.Width, float64(s.Width))),
+		fig("slit_width", units.Width, float64(s.Slit), "", "slit", arg("w", units.Width, float64(s.Width)), arg("δ_s", units.Width, float64(making.SlitStep))),
 		fig("strip_wound", units.Run, float64(s.PerTube()), figure.PerTube, "strip_wound", turns("N_k", k.p.Programme.Turns()), turns("N_l", k.p.Programme.LostTurns()),
 			k.od(), arg("r_s", units.Factor, k.p.Practice.StripRatio)),
 		fig("tubes_made", units.Count, float64(w.Made()), figure.WholeOrder, "tubes_made", k.asked(), number("N_f", w.FirstOff), number("N_j", w.Rejected)),
@@ -197,7 +197,11 @@ func (k maker) speeds() []figure.Figure {
 		limits = append(limits, arg(speedSymbol[l.ID], units.Spin, float64(l.Spindle)))
 	}
 	turning := arg("Ω", units.Spin, float64(s.Spindle))
-	spindle := fig("spindle", units.Spin, float64(s.Spindle), "", "spindle", limits...)
+	formula := "spindle"
+	if s.Power == nil {
+		formula = "spindle_undriven" // what the drive allows is not known
+	}
+	spindle := fig("spindle", units.Spin, float64(s.Spindle), "", formula, limits...)
 	spindle.Why = []message.Message{message.New("making.bound", "limit", message.Key("shop.speed."+s.Binding))}
 	list := []figure.Figure{
 		spindle,

@@ -8,10 +8,10 @@ import (
 	"finwright/core/units"
 )
 
-// slit is the step to which strip is slit.
+// SlitStep is the step to which strip is slit.
 //
 // Source: slitting tolerance +/- 0.1 mm, from memory.
-const slit = 0.1 * units.Millimetre
+const SlitStep = 0.1 * units.Millimetre
 
 // Strip is what is ordered from the strip mill, and what one tube takes of it.
 type Strip struct {
@@ -40,7 +40,7 @@ func StripOf(t *tube.Tube, m *shop.Practice, p *Programme) Strip {
 	turn := math.Pi * float64(t.OD) * m.StripRatio
 	width := t.StripWidth()
 	return Strip{
-		Width: width, Slit: slit * units.Length(math.Round(float64(width/slit))),
+		Width: width, Slit: SlitStep * units.Length(math.Round(float64(width/SlitStep))),
 		Thickness: t.Fin.Strip, Density: t.Fin.Density,
 		Kept: units.Length(p.Turns() * turn), Lost: units.Length(p.LostTurns() * turn),
 	}

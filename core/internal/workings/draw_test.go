@@ -1,0 +1,117 @@
+package workings
+
+import (
+	"fmt"
+	"maps"
+	"math"
+	"math/rand/v2"
+
+	"finwright/core/document"
+	"finwright/core/material"
+	"finwright/core/tube"
+	"finwright/testdata/cases"
+)
+
+// draw returns a design as a shop might be asked for: an example or the house's own, of any fin, metal, stream and bank.
+func draw(r *rand.Rand) document.Document {
+	d := document.New()
+	if i := r.IntN(6); i < len(cases.List()) {
+		d = cases.List()[i].Document()
+		d.Fields = maps.Clone(d.Fields)
+	}
+	set := func(field, text string) { d.Fields[field] = document.Field{Text: text, Origin: document.Customer} }
+	between := func(low, high float64) float64 { return low * math.Pow(high/low, r.Float64()) }
+	number := func(field string, low, high float64, unit string) {
+		set(field, fmt.Sprintf("%.4g %s", between(low, high), unit))
+	}
+	whole := func(field string, low, high float64) { set(field, fmt.Sprint(math.Round(between(low, high)))) }
+	one := func(in int) bool { return r.IntN(in) == 0 }
+
+	set("fin_type", string(tube.FinTypes[r.IntN(len(tube.FinTypes))]))
+	if one(2) {
+		set("fin_profile", string([]tube.Profile{tube.Rolled, tube.Uniform, tube.Linear}[r.IntN(3)]))
+		number("tip_thickness", 0.1, 0.25, "mm")
+	}
+	if one(3) {
+		set("root_basis", string(tube.FromFoot))
+	}
+	if one(3) {
+		number("foot_lap", 0.5, 3, "mm")
+	}
+	number("tube_od", 15, 60, "mm")
+	number("tube_wall", 1.2, 3, "mm")
+	if one(3) {
+		set("wall_basis", string(tube.MinimumWall))
+	}
+	number("fin_height", 5, 18, "mm")
+	number("strip_thickness", 0.3, 1.2, "mm")
+	number("fin_pitch", 100, 430, "/m")
+	set("fin_metal", append(ids(material.FinMetals), material.Own)[r.IntN(len(material.FinMetals)+1)])
+	set("tube_metal", append(ids(material.TubeMetals), material.Own)[r.IntN(len(material.TubeMetals)+1)])
+	number("metal_temperature", 20, 400, "°C")
+	number("tube_length", 1.5, 14, "m")
+	whole("quantity", 1, 4000)
+	if one(2) {
+		set("supply", "free_issue")
+		whole("spares", 1, 200)
+	}
+	if one(3) {
+		d.Spans = []document.Span{{Centre: document.Field{Text: "700 mm"}, Width: document.Field{Text: "60 mm"}}}
+	}
+
+	if one(4) {
+		set("film_source", "given")
+		number("film_coefficient", 10, 300, "W/m²K")
+	}
+	number("face_velocity", 0.5, 8, "m/s")
+	number("air_in", 5, 60, "°C")
+	whole("rows", 1, 10)
+	whole("tubes_per_row", 2, 120)
+	if one(2) {
+		set("passes", "1")
+	}
+	if one(4) {
+		set("layout", "in_line")
+	}
+	if one(3) {
+		number("row_pitch", 40, 150, "mm")
+	}
+	if one(3) {
+		number("tube_pitch", 45, 150, "mm")
+	}
+	if one(5) {
+		set("gas", "own")
+	}
+	number("inside_flow", 2, 200, "kg/s")
+	switch r.IntN(4) {
+	case 0:
+		set("inside_fluid", "own")
+		number("inside_in", 70, 250, "°C")
+	case 1:
+		set("inside_fluid", "steam")
+		number("inside_in", 105, 200, "°C")
+	default:
+		set("inside_fluid", "water")
+		set("inside_pressure", "2500 kPa")
+		number("inside_in", 70, 200, "°C")
+	}
+	if one(2) {
+		number("start_up", 60, 250, "°C")
+		number("upset", 10, 300, "°C")
+	}
+	if one(3) {
+		number("duty_wanted", 20, 3000, "kW")
+	}
+	if one(3) {
+		number("drop_allowed", 30, 500, "Pa")
+	}
+	return d
+}
+
+func ids(list []material.Metal) []string {
+	out := make([]string, 0, len(list))
+	for _, m := range list {
+		out = append(out, m.ID)
+	}
+	return out
+}
