@@ -31,12 +31,12 @@ export function createDrawing(root, page) {
   /** @type {any} */ let scene = null;
   /** @type {ReturnType<typeof createPicture> | null} */ let picture = createPicture(root, page.requestSVG);
   const showWords = createWords(words);
-  const grips = createGrips(handles, { ...page, onChange: lay });
+  const grips = createGrips(handles, { ...page, onChange: placeOverlay });
   const painter = createPainter(root);
   const pan = createPan(overlay, (transform) => {
-    lay();
+    placeOverlay();
     painter.send({ transform });
-    picture?.turn(scene, transform);
+    picture?.zoomTo(scene, transform);
     page.onTransform?.(transform);
   });
 
@@ -48,7 +48,7 @@ export function createDrawing(root, page) {
   });
 
   /** Places what lies over the sheet. */
-  function lay() {
+  function placeOverlay() {
     if (!scene) return;
     showWords(scene, pan.transform(), grips.pulled());
     grips.show(scene, pan.transform());
@@ -62,10 +62,10 @@ export function createDrawing(root, page) {
       painter.send({ ink: scene.ink });
       picture?.show(scene, pan.transform()).catch(page.onFailure);
       if (resized) pan.keep();
-      else lay();
+      else placeOverlay();
     },
     /** Loads the program that paints; true when it has taken over from the picture. */
-    async quicken() {
+    async loadPainter() {
       if (!(await painter.start())) return false;
       picture?.end();
       picture = null;

@@ -75,7 +75,7 @@ const working = createWorking(
 const openWorking = (/** @type {string} */ id, /** @type {HTMLElement} */ opener) => working.open(id, opener, sheet.section);
 const figures = createFigures(at("headline"), at("groups"), at("cards"), openWorking, (full) => tools.marked(full));
 const heat = createHeat(at("resistances"), at("methods"), at("methods-used"), openWorking);
-const sections = createSections(at("sections"), (section) => turn(section).catch(failed));
+const sections = createSections(at("sections"), (section) => showSection(section).catch(failed));
 const status = createStatus(at("status"), {
   label: form.label,
   focus(field) {
@@ -109,7 +109,7 @@ const earlier = createEarlier(at("earlier"), {
   save: (text, { kind, name }) => saveFile(engine, kind, name, text),
 });
 at("earlier-open").addEventListener("click", () => earlier.open("design", goBack));
-at("shop-earlier").addEventListener("click", () => earlier.open("shop", shop.lay));
+at("shop-earlier").addEventListener("click", () => earlier.open("shop", shop.use));
 
 /** Goes back to earlier work: what was entered and not answered is taken too, if it can be. @param {string} text */
 async function goBack(text) {
@@ -165,7 +165,7 @@ function measured(view) {
   if (view.bars) heat.show(view);
   making.show(view.making);
   if (view.making) shop.name(view.making.shop);
-  sections.sort(at("groups"));
+  sections.hideOthers(at("groups"));
 }
 
 /** What the engine did not take stays where it was typed. @param {import("./form.js").Asides} now */
@@ -192,10 +192,10 @@ function reason(error) {
   return error instanceof EngineError ? error.message : at("status").dataset.lost;
 }
 
-/** Shows another section. @param {string} section */
-function turn(section) {
+/** @param {string} section */
+function showSection(section) {
   document.body.dataset.section = section;
-  return laidOut(sheet.turn(section));
+  return laidOut(sheet.showSection(section));
 }
 
 /** While an entry cannot be used, the last tube that could be measured is shown as well. @param {Promise<void> | undefined} refreshed */
@@ -270,7 +270,7 @@ async function start() {
     console.error(error);
   });
   performance.mark("finwright:drawn");
-  if (await sheet.quicken()) performance.mark("finwright:painted");
+  if (await sheet.loadPainter()) performance.mark("finwright:painted");
   await offline.keep();
 }
 

@@ -12,14 +12,14 @@ export function createPicture(root, requestSVG) {
   let ended = false;
 
   /** @param {any} scene @param {import("./overlay.js").Transform} t */
-  function turn(scene, { k, x, y }) {
+  function zoomTo(scene, { k, x, y }) {
     if (!picture) return;
     const perPixel = scene.width / (root.clientWidth * k);
     picture.setAttribute("viewBox", `${-x * perPixel} ${-y * perPixel} ${scene.width / k} ${scene.height / k}`);
   }
 
   return {
-    turn,
+    zoomTo,
     /** @param {any} scene @param {import("./overlay.js").Transform} transform */
     async show(scene, transform) {
       const text = await requestSVG();
@@ -32,7 +32,7 @@ export function createPicture(root, requestSVG) {
       next.setAttribute("aria-hidden", "true");
       root.prepend(next);
       picture = next;
-      turn(scene, transform);
+      zoomTo(scene, transform);
       root.dispatchEvent(new CustomEvent("painted"));
     },
     end() {

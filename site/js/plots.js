@@ -204,8 +204,8 @@ class Figure {
       this.show();
     }
     this.note(title, option);
-    const news = this.news(option);
-    if (news || !lazyUpdate) this.chart.setOption(news ?? {}, { lazyUpdate, silent: true });
+    const undrawn = this.undrawn(option);
+    if (undrawn || !lazyUpdate) this.chart.setOption(undrawn ?? {}, { lazyUpdate, silent: true });
   }
 
   /**
@@ -213,7 +213,7 @@ class Figure {
    * chart library spends more on a line that has not changed than it costs to find that out.
    * @param {any} option
    */
-  news({ series, ...axes }) {
+  undrawn({ series, ...axes }) {
     const scale = JSON.stringify(axes);
     const changed = series.filter((/** @type {any} */ { id, data }) => {
       const text = JSON.stringify(data);

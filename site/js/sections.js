@@ -10,7 +10,7 @@ export function createSections(nav, onShow) {
   let current = buttons[0].dataset.section ?? "";
 
   /** Hides what belongs to other sections. @param {ParentNode} [root] */
-  function sort(root = document) {
+  function hideOthers(root = document) {
     for (const part of /** @type {NodeListOf<HTMLElement>} */ (root.querySelectorAll("[data-of]"))) {
       part.hidden = part.dataset.of !== current;
     }
@@ -21,7 +21,7 @@ export function createSections(nav, onShow) {
     if (section === current) return;
     current = section;
     for (const button of buttons) button.setAttribute("aria-pressed", String(button.dataset.section === section));
-    sort();
+    hideOthers();
     onShow(section);
   }
 
@@ -33,12 +33,12 @@ export function createSections(nav, onShow) {
       scrollBy({ top: button.getBoundingClientRect().top - top, behavior: "instant" });
     });
   }
-  sort();
+  hideOthers();
   return {
     get current() {
       return current;
     },
-    sort,
+    hideOthers,
     show,
     /** Brings forward the section that an element belongs to. @param {Element} element */
     reveal: (element) => {

@@ -144,10 +144,10 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     },
 
     /** Has the drawing painted instead of pictured: sharper to pull at, and too large to load before anything shows. */
-    quicken: () => drawing?.quicken(),
+    loadPainter: () => drawing?.loadPainter(),
 
-    /** Another section is shown. @param {string} name */
-    turn(name) {
+    /** @param {string} name */
+    showSection(name) {
       section = name;
       return plots ? design.refresh() : undefined;
     },

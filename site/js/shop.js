@@ -135,8 +135,8 @@ export function createShop(dialog, opener, engine, onChange, tell) {
     return row;
   }
 
-  /** @param {string} file from the browser, from a file, or empty: the one that ships */
-  async function lay(file) {
+  /** Takes another file into use. @param {string} file from the browser, from a file, or empty: the one that ships */
+  async function use(file) {
     take(await engine.call("shop", { shop: file }), { own: file !== "", whole: true });
     render();
   }
@@ -145,7 +145,7 @@ export function createShop(dialog, opener, engine, onChange, tell) {
   async function load(file) {
     said.textContent = "";
     try {
-      await lay(file);
+      await use(file);
     } catch (error) {
       if (!(error instanceof EngineError)) throw error;
       said.textContent = error.message;
@@ -171,10 +171,10 @@ export function createShop(dialog, opener, engine, onChange, tell) {
   /** A file that stops the engine is put aside for the shop that ships. @param {string} [why] @returns {boolean} whether there was one */
   function giveWay(why = "") {
     if (!text) return false;
-    const told = quarantine("shop", text);
+    const note = quarantine("shop", text);
     text = "";
-    if (told === "setAside") keepShop("", false);
-    tell(told === "setAside" ? "shopAside" : told, why);
+    if (note === "setAside") keepShop("", false);
+    tell(note === "setAside" ? "shopAside" : note, why);
     return true;
   }
 
@@ -182,8 +182,7 @@ export function createShop(dialog, opener, engine, onChange, tell) {
     get text() {
       return text;
     },
-    /** Goes back to an earlier file. @param {string} file */
-    lay,
+    use,
     /** A kept file that cannot be used gives way to the shop that ships, and is put aside. */
     async start() {
       try {

@@ -54,7 +54,7 @@ async function isKept(left) {
  * Writes one piece of work over what was kept of it before. When another tab has gone on with the same, both are kept.
  * @param {Left} left
  * @param {string} picture an SVG, or empty
- * @returns {Promise<string>} empty, or what is to be told
+ * @returns {Promise<string>} empty, or the name of a note
  */
 async function keepEarlier({ text, ...left }, picture) {
   const transaction = (await database()).transaction(["heads", "texts"], "readwrite");
@@ -86,17 +86,17 @@ export const earlierText = async (id) => (await (await database()).get("texts", 
  * @param {(left: Left) => Promise<string>} keep
  */
 async function gather(keep) {
-  const told = [];
+  const notes = [];
   const next = last();
   for (const left of allLeft()) {
-    told.push(await keep(left));
+    notes.push(await keep(left));
     if (left.id !== next.left) forget(left);
   }
   for (const [i, { id, left }] of (await orphans()).entries()) {
-    if (left) told.push(await keep(left));
+    if (left) notes.push(await keep(left));
     if (i >= SLOTS && id !== next.id) dropSlot(id);
   }
-  return told;
+  return notes;
 }
 
 /** Once, when there is something to lose. */
@@ -120,14 +120,14 @@ export function keepAtRest(picture, tell) {
     };
     try {
       const [design, shop] = [worked(), workedShop()];
-      const told = await gather(one);
+      const notes = await gather(one);
       for (const now of [design, shop]) {
-        const said = now && (await one(now));
-        if (said) told.push(said);
-        if (said && now === design) fork();
+        const note = now && (await one(now));
+        if (note) notes.push(note);
+        if (note && now === design) fork();
       }
       if (design) persist();
-      tell(told.find(Boolean) ?? "");
+      tell(notes.find(Boolean) ?? "");
     } catch (error) {
       tell(/** @type {DOMException} */ (error).name === "QuotaExceededError" ? FULL : "earlierFailed");
     }

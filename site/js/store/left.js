@@ -33,14 +33,14 @@ export function parsed(text) {
  * @returns {Left}
  */
 export function described(kind, text, more) {
-  const said = parsed(text);
+  const record = parsed(text);
   return {
     id: newId(),
     kind,
-    name: String(said.name ?? said.designs?.[0]?.title ?? ""),
-    time: Date.parse(said.time) ? said.time : new Date().toISOString(),
-    version: Number(said.version) || 0,
-    revision: Number(said.revision) || 0,
+    name: String(record.name ?? record.designs?.[0]?.title ?? ""),
+    time: Date.parse(record.time) ? record.time : new Date().toISOString(),
+    version: Number(record.version) || 0,
+    revision: Number(record.revision) || 0,
     text,
     unread: false,
     ...more,
@@ -49,7 +49,7 @@ export function described(kind, text, more) {
 
 /**
  * @param {Left} left
- * @returns {string} empty, or what is to be told
+ * @returns {string} empty, or the name of a note
  */
 export const leave = (left) => write(LEFT + left.id, JSON.stringify(left));
 

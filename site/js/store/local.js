@@ -4,7 +4,7 @@
 
 /** @typedef {"localStorage" | "sessionStorage"} Store */
 
-/** What is told of a text that was not kept: names of texts in the page. */
+/** Notes on a text that was not kept, by their names in the page. */
 export const BARRED = "notKept";
 export const FULL = "storageFull";
 
@@ -24,7 +24,7 @@ export function read(key, store = "localStorage") {
  * @param {string} key
  * @param {string} text
  * @param {Store} [store]
- * @returns {string} empty, or what is to be told
+ * @returns {string} empty, or the name of a note
  */
 export function write(key, text, store = "localStorage") {
   try {

@@ -23,7 +23,7 @@ export const savedShop = () => opened(written).shop;
 /**
  * @param {string} shop the file; empty: the one that ships
  * @param {boolean} whole it takes the place of the one before; else it is that one, changed
- * @returns {string} empty, or what is to be told
+ * @returns {string} empty, or the name of a note
  */
 export function keepShop(shop, whole) {
   const found = read(SHOP);

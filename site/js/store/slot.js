@@ -11,7 +11,7 @@ const SLOT = "finwright.slot.";
 const LOCK = "finwright.slot ";
 const TRIES = 9; // a page that is being reloaded gives up its lock; a tab that this one is a copy of does not
 const PAUSE = 50; // ms between them
-const FORKED = "forked"; // told: another tab writes to this slot
+const FORKED = "forked"; // a note: another tab writes to this slot
 
 /**
  * @typedef {import("../history.js").Entry} Entry
@@ -40,11 +40,11 @@ async function hold(id) {
 /** Whether the lock was to be had; that is no matter of how long the browser takes to say so. @param {string} id @returns {Promise<boolean>} */
 const lock = (id) =>
   new Promise((resolve) => {
-    const told = (/** @type {Lock | null} */ had) => {
+    const answer = (/** @type {Lock | null} */ had) => {
       resolve(had !== null);
       return had && new Promise(() => {}); // never settled: the lock ends with the page
     };
-    navigator.locks.request(LOCK + id, { ifAvailable: true }, told).catch(() => resolve(true)); // barred: as if there were none
+    navigator.locks.request(LOCK + id, { ifAvailable: true }, answer).catch(() => resolve(true)); // barred: as if there were none
   });
 
 /** Once: what earlier versions of the page kept. */
@@ -124,16 +124,16 @@ function textOf(document) {
 /**
  * Writes the working copy, at once.
  * @param {Entry & {pending: import("../design.js").Pending[]}} state what the history holds, and the commands entered since that were not answered
- * @returns {string} empty, or the name of a text to tell
+ * @returns {string} empty, or the name of a note
  */
 export function keepWorking({ document, before, after, work, looked, pending }) {
-  let told = "";
+  let note = "";
   const found = read(SLOT + slot);
   if (found && found !== written) {
     slot = newId();
     branch = slot;
     written = "";
-    told = FORKED;
+    note = FORKED;
   }
   const designs = [...before, document, ...after].map(textOf).join();
   const head = JSON.stringify({ format, version: Number(version), hand: before.length, work: work + branch, revision: ++revision, looked: looked && pending.length === 0 });
@@ -144,10 +144,10 @@ export function keepWorking({ document, before, after, work, looked, pending }) 
   if (failed) return failed;
   written = text;
   kept();
-  return named() || told;
+  return named() || note;
 }
 
-/** The tab has to find its slot again. @returns {string} empty, or the name of a text to tell */
+/** The tab has to find its slot again. @returns {string} empty, or the name of a note */
 const named = () => (read(MINE, "sessionStorage") === slot ? "" : write(MINE, slot, "sessionStorage"));
 
 let kept = () => {};
@@ -186,16 +186,16 @@ export const dropSlot = (id) => remove(SLOT + id);
  * What could not be read, or stopped the engine, goes to Earlier work as it is, so that it stops nothing again.
  * @param {"design" | "shop"} kind
  * @param {string} text
- * @returns {string} the name of a text to tell
+ * @returns {string} the name of a note
  */
 export const quarantine = (kind, text) => leave(described(kind, text, { unread: true })) || "setAside";
 
-/** The same for what this tab went on with. @returns {string} the name of a text to tell */
+/** The same for what this tab went on with. @returns {string} the name of a note */
 export function quarantineSaved() {
   const { id, left, text } = source;
-  const told = leave(described("design", text, { unread: true, ...(left && { id: left }) }));
-  if (told) hold((slot = newId())); // it stays where it is
+  const note = leave(described("design", text, { unread: true, ...(left && { id: left }) }));
+  if (note) hold((slot = newId())); // it stays where it is
   else remove(SLOT + id);
   written = read(SLOT + slot);
-  return told || write(MINE, slot, "sessionStorage") || "setAside";
+  return note || write(MINE, slot, "sessionStorage") || "setAside";
 }
