@@ -92,15 +92,9 @@ type Notice struct {
 type Writer struct {
 	Texts    message.Catalogue
 	System   units.System
-	Section  string // whose figures are wanted, beside the headline; empty: all
-	Currency string // of a shop, where money is printed
+	Section  Section // whose figures are wanted, beside the headline; zero: all of them
+	Currency string  // of a shop, where money is printed
 }
-
-// Sections of the page beside the surface.
-const (
-	HeatSection   = "heat"   // shows the bank at work
-	MakingSection = "making" // shows how the order is made
-)
 
 func (w Writer) say(m message.Message) string { return w.Texts.Render(m, w.System) }
 
@@ -127,11 +121,11 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 			v.Headline = append(v.Headline, w.Figure(f))
 		}
 		for _, g := range res.Groups {
-			if w.Section == "" || w.Section == g.Section {
+			if w.Section.holds(g) {
 				v.Groups = append(v.Groups, w.group(g))
 			}
 		}
-		if w.Section == "" || w.Section == HeatSection {
+		if w.Section.ID == "" || w.Section.Methods {
 			v.Methods, v.Bars = w.methods(res.Heat), w.bars(res.Heat)
 		}
 	}

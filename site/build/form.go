@@ -5,17 +5,19 @@ import (
 
 	"finwright/core/document"
 	"finwright/core/message"
+	"finwright/core/report"
 	"finwright/testdata/cases"
 )
 
 // pageFunctions gives the pages their words: msg is the English text of a key.
 var pageFunctions = template.FuncMap{"msg": message.English().Text}
 
-// form is what the pages are rendered with: the document's fields in words, the examples, and what marks a saved design.
+// form is what the pages are rendered with: the document's fields in words, the sections, the examples, and what marks a saved design.
 type form struct {
 	Format   string
 	Version  int
 	Groups   []group
+	Sections []report.Section
 	Examples []cases.Case
 }
 
@@ -34,7 +36,7 @@ type field struct {
 type choice struct{ ID, Text string }
 
 func pageData() form {
-	f := form{Format: document.Format, Version: document.Version, Examples: cases.List()}
+	f := form{Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List()}
 	for _, id := range document.Groups {
 		g := group{ID: id, Section: document.Section(id)}
 		for _, spec := range document.Specs {

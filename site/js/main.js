@@ -43,10 +43,10 @@ const notes = createNotes(at("notes"));
 const design = createDesign(engine, (live) => sheet.area(live), { show, aside, answer: answered, keep, reason, failed });
 const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
 const shop = createShop(at("shop"), at("shop-open"), engine, () => design.refresh(), (name, why) => notes.tell("shop", name, why));
-const inShop = (/** @type {string} */ section) => ({ shop: shop.text, ...(section === "making" ? { section } : {}) });
-const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, (section, live) => ({
+const sections = createSections(at("sections"), (section) => showSection(section).catch(failed));
+const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, sections, (live) => ({
   shop: shop.text,
-  ...(section === "making" ? { room: making.room(live) } : {}),
+  ...(sections.asks("making") ? { room: making.room(live) } : {}),
 }), { onFailure: notDrawn, onResize: () => laidOut(design.refresh()).catch(failed) });
 
 const form = createForm(at("entries"), {
@@ -68,14 +68,13 @@ at("add-span").addEventListener("click", () => design.commit({ op: "add_span" })
 
 const working = createWorking(
   at("working"),
-  (figure, section) => engine.callLatest("working", "working", { document: sheet.lastGood(), figure, ...inShop(section) }),
+  (figure, section) => engine.callLatest("working", "working", { document: sheet.lastGood(), figure, section, shop: shop.text }),
   (figure) => tools.copyFigure(figure),
   reason,
 );
-const openWorking = (/** @type {string} */ id, /** @type {HTMLElement} */ opener) => working.open(id, opener, sheet.section);
+const openWorking = (/** @type {string} */ id, /** @type {HTMLElement} */ opener) => working.open(id, opener, sections.current);
 const figures = createFigures(at("headline"), at("groups"), at("cards"), openWorking, (full) => tools.marked(full));
 const heat = createHeat(at("resistances"), at("methods"), at("methods-used"), openWorking);
-const sections = createSections(at("sections"), (section) => showSection(section).catch(failed));
 const status = createStatus(at("status"), {
   label: form.label,
   focus(field) {
@@ -195,7 +194,7 @@ function reason(error) {
 /** @param {string} section */
 function showSection(section) {
   document.body.dataset.section = section;
-  return laidOut(sheet.showSection(section));
+  return laidOut(sheet.loaded ? design.refresh() : undefined);
 }
 
 /** While an entry cannot be used, the last tube that could be measured is shown as well. @param {Promise<void> | undefined} refreshed */

@@ -1,5 +1,6 @@
 // @ts-check
-// One section at a time beside and below the drawing. A later section adds a button and its parts, nothing here.
+// One section at a time beside and below the drawing. Their table is the engine's (core/report): the page is built with a
+// button for each, which bears what it asks for. A later section adds an entry there and its parts to the page, nothing here.
 
 /**
  * @param {HTMLElement} nav
@@ -38,6 +39,8 @@ export function createSections(nav, onShow) {
     get current() {
       return current;
     },
+    /** Whether the section in sight asks for it. @param {"map" | "making"} what */
+    asks: (what) => buttons.some(({ dataset }) => dataset.section === current && what in dataset),
     hideOthers,
     show,
     /** Brings forward the section that an element belongs to. @param {Element} element */

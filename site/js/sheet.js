@@ -11,16 +11,16 @@ const PAPER = { width: 700, height: 360 }; // px of the printer's drawing: as wi
  * @param {HTMLSelectElement} mapQuantity
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
- * @param {(section: string, live: boolean) => object} more what else a section asks of the engine
+ * @param {ReturnType<typeof import("./sections.js").createSections>} sections
+ * @param {(live: boolean) => object} more what else is asked of the engine
  * @param {{onFailure: (error: Error) => void, onResize: () => void}} tell a picture could not be drawn; there is another room for it
  */
-export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, more, { onFailure, onResize }) {
+export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, sections, more, { onFailure, onResize }) {
   const scripts = Promise.all([import("./drawing.js"), import("./plots.js")]); // they come while the engine starts
   scripts.catch(() => {}); // told when they are needed
   /** @type {any} */ let drawing = null;
   /** @type {any} */ let plots = null;
   /** @type {any} */ let good = null; // the last document that could be measured, with its view
-  let section = "surface"; // whose plots are shown
   let idle = 0;
   let timing = false;
   /** @type {Promise<void> | null} */ let plotted = null;
@@ -52,7 +52,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   /** The bands cost more than one frame: they follow when a pull has ended. */
   async function loadMap() {
-    if (section !== "surface") return;
+    if (!sections.asks("map")) return;
     const now = JSON.stringify([good.document, mapQuantity.value]); // the units are the document's
     if (now === mapOf) return;
     mapOf = now;
@@ -68,7 +68,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot @param {object} sheet */
   async function picture(slot, sheet) {
-    const reply = await engine.callLatest(slot, "svg", { document: good.document, section, sheet });
+    const reply = await engine.callLatest(slot, "svg", { document: good.document, section: sections.current, sheet });
     return reply?.svg ?? null;
   }
 
@@ -97,10 +97,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   }).observe(drawingRoot);
 
   return {
-    area: (live = false) => ({ sheet: plots ? size() : null, section, quantity: mapQuantity.value, ...more(section, live) }),
-    get section() {
-      return section;
-    },
+    area: (live = false) => ({ sheet: plots ? size() : null, section: sections.current, quantity: mapQuantity.value, ...more(live) }),
     /** Whether there is something to draw on. */
     get loaded() {
       return plots !== null;
@@ -145,12 +142,6 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
     /** Has the drawing painted instead of pictured: sharper to pull at, and too large to load before anything shows. */
     loadPainter: () => drawing?.loadPainter(),
-
-    /** @param {string} name */
-    showSection(name) {
-      section = name;
-      return plots ? design.refresh() : undefined;
-    },
 
     /** @param {string} how "zoomIn", "zoomOut" or "fit" */
     zoom: (how) => drawing?.[how](),

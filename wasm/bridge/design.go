@@ -36,20 +36,6 @@ type reply struct {
 	View     page                `json:"view"`
 }
 
-func curves(w report.Writer, in design.Input, h design.Heat, section string) []report.Curves {
-	switch section {
-	case report.HeatSection:
-		return w.HeatCurves(in, h)
-	case report.MakingSection:
-		return nil
-	}
-	return w.Curves(in, h)
-}
-
-func hasMap(section string) bool {
-	return section != report.HeatSection && section != report.MakingSection
-}
-
 // wanted says what the page shows: one section, with the quantity of its map
 // where it has one, and for making the shop and the room for its pictures.
 type wanted struct {
@@ -61,18 +47,22 @@ type wanted struct {
 
 // show evaluates d, with the contents of one section.
 func show(d document.Document, area *sheet, want wanted) (reply, error) {
+	section, err := report.SectionOf(want.Section)
+	if err != nil {
+		return reply{}, err
+	}
 	w := writer(d)
-	w.Section = want.Section
+	w.Section = section
 	in, h, err := design.ReadAndRate(d)
 	if err != nil {
 		return reply{Document: d, View: page{View: w.View(d, err, nil)}}, nil
 	}
-	if err := shopFor(&in, want); err != nil {
+	if err := shopFor(&in, section, want.Shop); err != nil {
 		return reply{}, err
 	}
 	res := design.Evaluate(in, h)
 	var planned *report.Making
-	if want.Section == report.MakingSection {
+	if section.Making {
 		m := plan(&w, d, in, &res)
 		shown := w.Making(&m, want.Room)
 		planned = &shown
@@ -82,12 +72,14 @@ func show(d document.Document, area *sheet, want wanted) (reply, error) {
 	if area == nil {
 		return out, nil
 	}
-	scene := compose(in, h, d.Units, *area, want.Section)
+	scene := compose(in, h, d.Units, *area, section.Heated)
 	out.View.Scene, out.View.Plots = &scene, []plots.Update{}
-	for _, c := range curves(w, in, h, want.Section) {
-		out.View.Plots = append(out.View.Plots, plots.Patch(c))
+	if section.Curves != nil {
+		for _, c := range section.Curves(w, in, h) {
+			out.View.Plots = append(out.View.Plots, plots.Patch(c))
+		}
 	}
-	if want.Quantity != "" && hasMap(want.Section) {
+	if want.Quantity != "" && section.Map {
 		out.View.Plots = append(out.View.Plots, plots.MoveRing(w.MapFrame(in, h, want.Quantity)))
 	}
 	return out, nil
@@ -95,8 +87,8 @@ func show(d document.Document, area *sheet, want wanted) (reply, error) {
 
 func writer(d document.Document) report.Writer { return writerIn(d.Units) }
 
-// compose draws the tube; in the section Heat with the temperature of its metal.
-func compose(in design.Input, h design.Heat, s units.System, area sheet, section string) drawing.Scene {
+// compose draws the tube, if heated with the temperature of its metal.
+func compose(in design.Input, h design.Heat, s units.System, area sheet, heated bool) drawing.Scene {
 	o := drawing.Options{
 		System: s, WidthPx: area.Width, HeightPx: area.Height, Text: texts(),
 		Tube:  drawing.HatchingOf(string(in.TubeMetal.Kind), false),
@@ -106,7 +98,7 @@ func compose(in design.Input, h design.Heat, s units.System, area sheet, section
 	if area.Hold != nil {
 		o.Hold = *area.Hold
 	}
-	if section == report.HeatSection && h.Absent.None() {
+	if heated && h.Absent.None() {
 		o.Heat = metalHeat(in, &h.Thermal)
 	}
 	return drawing.Compose(in.Tube, o)
@@ -177,16 +169,20 @@ type workingArgs struct {
 }
 
 func working(a workingArgs) (any, error) {
+	section, err := report.SectionOf(a.Section)
+	if err != nil {
+		return nil, err
+	}
 	in, h, err := design.ReadAndRate(a.Document)
 	if err != nil {
 		return nil, err
 	}
-	if err := shopFor(&in, a.wanted); err != nil {
+	if err := shopFor(&in, section, a.Shop); err != nil {
 		return nil, err
 	}
 	w := writer(a.Document)
 	res := design.Evaluate(in, h)
-	if a.Section == report.MakingSection {
+	if section.Making {
 		plan(&w, a.Document, in, &res)
 	}
 	f, ok := res.Find(a.Figure)
@@ -203,9 +199,13 @@ type svgArgs struct {
 }
 
 func svg(a svgArgs) (any, error) {
+	section, err := report.SectionOf(a.Section)
+	if err != nil {
+		return nil, err
+	}
 	in, h, err := design.ReadAndRate(a.Document)
 	if err != nil {
 		return nil, err
 	}
-	return map[string]string{"svg": drawing.SVG(compose(in, h, a.Document.Units, a.Sheet, a.Section), drawing.Style{})}, nil
+	return map[string]string{"svg": drawing.SVG(compose(in, h, a.Document.Units, a.Sheet, section.Heated), drawing.Style{})}, nil
 }

@@ -52,11 +52,11 @@ func plan(w *report.Writer, d document.Document, in design.Input, res *design.Re
 
 // shopFor gives a design the shop that is to make it. Making needs one; elsewhere, of one that cannot be read, only
 // what it says is missing.
-func shopFor(in *design.Input, want wanted) error {
-	c, err := openShop(want.Shop)
+func shopFor(in *design.Input, section report.Section, text string) error {
+	c, err := openShop(text)
 	if err == nil {
 		in.Shop = &c
-	} else if want.Section == report.MakingSection {
+	} else if section.Making {
 		return err
 	}
 	return nil

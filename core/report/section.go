@@ -1,0 +1,44 @@
+package report
+
+import (
+	"fmt"
+	"slices"
+
+	"finwright/core/design"
+)
+
+// Section is a question that the page helps to answer: what it asks of a design beside the headline and the groups of
+// figures that bear its name.
+type Section struct {
+	ID      string
+	Curves  func(Writer, design.Input, design.Heat) []Curves // nil: it has no plots
+	Map     bool                                             // the field of a quantity that the user chooses
+	Methods bool                                             // the correlations, and what holds the heat back
+	Heated  bool                                             // the drawing bears the temperatures of the metal
+	Making  bool                                             // what the shop can do and how, with pictures
+}
+
+// Sections are the page's, in its order: it opens with the first.
+var Sections = []Section{
+	{ID: "surface", Curves: Writer.Curves, Map: true},
+	{ID: "heat", Curves: Writer.HeatCurves, Methods: true, Heated: true},
+	{ID: "making", Making: true},
+}
+
+// noSection is a design shown by itself, with all its figures.
+var noSection = Section{Curves: Writer.Curves, Map: true, Methods: true}
+
+// SectionOf finds a section by its ID; without one, all figures are asked for.
+func SectionOf(id string) (Section, error) {
+	if id == "" {
+		return noSection, nil
+	}
+	i := slices.IndexFunc(Sections, func(s Section) bool { return s.ID == id })
+	if i < 0 {
+		return Section{}, fmt.Errorf("report: no section %q", id)
+	}
+	return Sections[i], nil
+}
+
+// holds tells whether a group of figures is shown in the section.
+func (s Section) holds(g design.Group) bool { return s.ID == "" || s.ID == g.Section }
