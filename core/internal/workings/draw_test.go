@@ -27,7 +27,8 @@ func draw(r *rand.Rand) document.Document {
 	whole := func(field string, low, high float64) { set(field, fmt.Sprint(math.Round(between(low, high)))) }
 	one := func(in int) bool { return r.IntN(in) == 0 }
 
-	set("fin_type", string(tube.FinTypes[r.IntN(len(tube.FinTypes))]))
+	types := tube.FinTypes()
+	set("fin_type", string(types[r.IntN(len(types))]))
 	if one(2) {
 		set("fin_profile", string([]tube.Profile{tube.Rolled, tube.Uniform, tube.Linear}[r.IntN(3)]))
 		number("tip_thickness", 0.1, 0.25, "mm")
