@@ -10,17 +10,36 @@ import (
 
 	"finwright/core/airside"
 	"finwright/core/bond"
+	"finwright/core/design"
+	"finwright/core/document"
 	"finwright/core/drawing"
 	"finwright/core/figure"
 	"finwright/core/fluid"
+	"finwright/core/internal/sample"
 	"finwright/core/material"
 	"finwright/core/message"
+	"finwright/core/shop"
+	"finwright/core/shop/making"
+	"finwright/core/shop/verdict"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
 
 // A part is complete when all that is said of it is there, chosen or not. The tests of
 // this file walk the lists of parts and name what is missing.
+
+// attempt says that there is no such thing where try fails or panics.
+func attempt(what string, try func() bool) (faults []string) {
+	defer func() {
+		if problem := recover(); problem != nil {
+			faults = []string{fmt.Sprint("no ", what, ": ", problem)}
+		}
+	}()
+	if !try() {
+		return []string{"no " + what}
+	}
+	return nil
+}
 
 // bank is a common bank in a stream, for methods to be asked about.
 func bank(t *testing.T) (airside.Bank, airside.Flow) {
@@ -109,14 +128,9 @@ func TestMethodsAreComplete(t *testing.T) {
 
 // finned is a common tube with fins of one type.
 func finned(typ tube.FinType) tube.Tube {
-	mm := units.Millimetre
-	return tube.Tube{
-		OD: 25.4 * mm, Wall: 2.108 * mm, Basis: tube.AverageWall, Length: 6, Density: 7850,
-		Fin: tube.Fin{
-			Type: typ, Height: 15.875 * mm, Strip: 0.4 * mm, Count: 10 / 0.0254, Profile: tube.AsMade,
-			Groove: 0.25 * mm, Sleeve: 0.5 * mm, Root: tube.FromTube, Density: 2705,
-		},
-	}
+	t := sample.Footed()
+	t.Fin.Type, t.Fin.Groove, t.Fin.Sleeve = typ, 0.25*units.Millimetre, 0.5*units.Millimetre
+	return t
 }
 
 // fixingFaults says what a fin type lacks.
@@ -140,21 +154,10 @@ func fixingFaults(texts message.Catalogue, f *tube.Fixing) []string {
 	if f.Type.Grooved() && f.Layers > 0 || f.Layers == 0 && f.Knurled || (f.Layers > 0) != (f.Section == tube.FootSection) {
 		faults = append(faults, "a foot in a groove, a knurl without a foot or a foot that is not drawn")
 	}
-	attempt := func(what string, try func() bool) {
-		defer func() {
-			if problem := recover(); problem != nil {
-				faults = append(faults, fmt.Sprint("no ", what, ": ", problem))
-			}
-		}()
-		if !try() {
-			faults = append(faults, "no "+what)
-		}
-	}
-	attempt("contact", func() bool { return bond.ContactArea(f.Contact, 0.0254, 400, 0.0004, 0.00025) > 0 })
-	attempt("drawing", func() bool {
+	faults = append(faults, attempt("contact", func() bool { return bond.ContactArea(f.Contact, 0.0254, 400, 0.0004, 0.00025) > 0 })...)
+	return append(faults, attempt("drawing", func() bool {
 		return len(drawing.Compose(t, drawing.Options{System: units.SI, WidthPx: 760, HeightPx: 470, Text: message.English()}).Shapes) > 1
-	})
-	return faults
+	})...)
 }
 
 func TestFinTypesAreComplete(t *testing.T) {
@@ -166,4 +169,65 @@ func TestFinTypesAreComplete(t *testing.T) {
 			t.Errorf("%s is listed twice", f.Type)
 		}
 	}
+}
+
+// ruleFaults says what a rule of the line lacks. figures are those that the page shows of an order.
+func ruleFaults(texts message.Catalogue, r *verdict.Rule, figures []string) []string {
+	faults := textFaults(texts, "shop.rule."+r.ID)
+	fields := append([]string{r.Field}, r.Changes...)
+	for _, id := range fields {
+		_, known := document.Find(id)
+		if span := id == "span_centre" || id == "span_width"; !known && !span {
+			faults = append(faults, "no field "+id)
+		}
+	}
+	if r.Figure != "" && !slices.Contains(figures, r.Figure) {
+		faults = append(faults, "no figure "+r.Figure)
+	}
+	hot := units.Temperature(300)
+	for _, t := range []tube.Tube{sample.Footed(), sample.Supported()} {
+		ofTube, ofFin := sample.Metals()
+		order := making.Order{Tube: t, TubeMetal: ofTube, FinMetal: ofFin, Quantity: 100, FreeIssue: true, LeastWall: 0.01, Hottest: &hot}
+		for _, id := range r.Changes {
+			if strings.HasPrefix(id, "span_") && len(t.Spans) == 0 {
+				continue
+			}
+			faults = append(faults, attempt("setting of "+id, func() bool {
+				verdict.With(order, verdict.Setting{Field: id, SI: 1})
+				return true
+			})...)
+		}
+		house := shop.House()
+		for i := range house.Lines {
+			l := &house.Lines[i]
+			practice, made := l.Practice(t.Fin.Type)
+			if !made && slices.Contains(verdict.TypeRules, r) {
+				continue
+			}
+			faults = append(faults, attempt("verdict", func() bool {
+				v := r.Judge(&verdict.Pair{Shop: &house, Line: l, Practice: practice, Order: &order})
+				return v.State == figure.Good || texts.Render(v.Why, units.SI) != ""
+			})...)
+		}
+	}
+	return faults
+}
+
+func TestRulesAreComplete(t *testing.T) {
+	_, _, result := evaluated(t)
+	for _, r := range slices.Concat(verdict.LineRules, verdict.TypeRules) {
+		for _, fault := range ruleFaults(message.English(), r, ids(result)) {
+			t.Errorf("%s: %s", r.ID, fault)
+		}
+	}
+}
+
+// ids lists the figures of a result.
+func ids(r design.Result) (out []string) {
+	for _, g := range r.Groups {
+		for _, f := range g.Figures {
+			out = append(out, f.ID)
+		}
+	}
+	return out
 }

@@ -254,7 +254,7 @@ func TestFormingIsJudgedByTheShop(t *testing.T) {
 		}
 		m := Make(in, rate(t, in))
 		for _, v := range m.Verdicts {
-			if v.Rule == "stretch" && (v.State != want || v.Measure.Limit != stretch) {
+			if v.Rule.ID == "stretch" && (v.State != want || v.Measure.Limit != stretch) {
 				t.Errorf("Making says %s of %g", v.State, v.Measure.Limit)
 			}
 		}

@@ -176,32 +176,16 @@ func (m *Making) auto() map[string]message.Quantity {
 	return out
 }
 
-// ruleField is where each rule's matter is entered, and ruleFigure what shows it.
-var (
-	ruleField = map[string]string{
-		"fin_type": "fin_type", "tube_od": "tube_od", "tube_size": "tube_od", "tube_length": "tube_length", "strip_width": "fin_height",
-		"crate": "tube_length", "tube_metal": "tube_metal", "wall": "tube_wall", "wall_left": "least_wall", "fin_height": "fin_height",
-		"fin_count": "fin_pitch", "strip": "strip_thickness", "fin_metal": "fin_metal", "tool": "fin_height", "stretch": "fin_height",
-		"tip": "strip_thickness", "expansion": "fin_metal", "span_place": "tube_length", "span_width": "tube_length",
-		"plain_end_b": "plain_end_b", "growth": "fin_type", "position": "position_tolerance", "stock": "tube_length",
-		"coil": "joints_allowed", "spares": "spares",
-	}
-	ruleFigure = map[string]string{
-		"strip_width": "slit_width", "position": "growth_scatter", "coil": "coil_length", "crate": "crate_mass",
-	}
-)
-
-// notices remarks on every rule that is not kept, and on the price of a tube that is refused. Stretch and tip are remarked
-// on with the shape already.
+// notices remarks on every rule that is not kept, and on the price of a tube that is refused. The rules
+// of shape are remarked on with it already.
 func (m *Making) notices() []Notice {
 	var out []Notice
 	if !m.NoLine.None() {
 		out = append(out, Notice{figure.Watch, "line", "", m.NoLine})
 	}
 	for _, v := range m.Verdicts {
-		remarked := v.Rule == "stretch" || v.Rule == "tip"
-		if v.State == figure.No || v.State == figure.Watch && !remarked {
-			out = append(out, Notice{v.State, ruleField[v.Rule], ruleFigure[v.Rule], message.New("making.rule", "rule", message.Key("shop.rule."+v.Rule), "why", v.Why)})
+		if v.State == figure.No || v.State == figure.Watch && !v.Rule.Shape {
+			out = append(out, Notice{v.State, v.Rule.Field, v.Rule.Figure, message.New("making.rule", "rule", message.Key("shop.rule."+v.Rule.ID), "why", v.Why)})
 		}
 	}
 	if m.Plan.Cost != nil && verdict.Worst(m.Verdicts) == figure.No {

@@ -84,7 +84,7 @@ func (m *Making) refusals(verdicts []verdict.Verdict) map[string]bool {
 	out := map[string]bool{}
 	for _, v := range verdicts {
 		if v.State == figure.No {
-			out["rule "+v.Rule] = true
+			out["rule "+v.Rule.ID] = true
 		}
 	}
 	s := m.in.Surface(&m.heat.Thermal)

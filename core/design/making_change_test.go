@@ -126,30 +126,30 @@ func TestOfferedChangesHold(t *testing.T) {
 		lock.Lock()
 		withdrawn += proposed - len(changes(m))
 		for _, v := range changes(m) {
-			offered[v.Rule]++
+			offered[v.Rule.ID]++
 		}
 		lock.Unlock()
 		for _, v := range changes(m) {
 			next, err := document.Edit(d, Command(v.Change, d.Units))
 			if err != nil {
-				c.Fatalf("%s: %v", v.Rule, err)
+				c.Fatalf("%s: %v", v.Rule.ID, err)
 			}
 			res2, m2, ok := made(next)
 			if !ok {
 				_, err := Read(next)
-				c.Fatalf("%s offers %+v, which no entry takes: %v", v.Rule, v.Change, err)
+				c.Fatalf("%s offers %+v, which no entry takes: %v", v.Rule.ID, v.Change, err)
 			}
 			for _, now := range m2.Verdicts {
-				before := find(m.Verdicts, now.Rule)
+				before := find(m.Verdicts, now.Rule.ID)
 				if now.State == figure.No && before.State != figure.No {
-					c.Errorf("%s offers %+v; then %s refuses", v.Rule, v.Change, now.Rule)
+					c.Errorf("%s offers %+v; then %s refuses", v.Rule.ID, v.Change, now.Rule.ID)
 				}
 				if now.Rule == v.Rule && now.State != figure.Good {
-					c.Errorf("%s offers %+v and is then %s", v.Rule, v.Change, now.State)
+					c.Errorf("%s offers %+v and is then %s", v.Rule.ID, v.Change, now.State)
 				}
 			}
 			if got, had := refused(res2), refused(res); got > had {
-				c.Errorf("%s offers %+v; then %d things are refused beside the line, %d before", v.Rule, v.Change, got, had)
+				c.Errorf("%s offers %+v; then %d things are refused beside the line, %d before", v.Rule.ID, v.Change, got, had)
 			}
 		}
 	})
@@ -179,7 +179,7 @@ func changes(m Making) []verdict.Verdict {
 
 func find(list []verdict.Verdict, rule string) verdict.Verdict {
 	for _, v := range list {
-		if v.Rule == rule {
+		if v.Rule.ID == rule {
 			return v
 		}
 	}

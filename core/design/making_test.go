@@ -123,7 +123,7 @@ func TestJointLoosensAtOneTemperature(t *testing.T) {
 		res := evaluate(t, in)
 		m := Make(in, res.Heat)
 		for _, v := range m.Verdicts {
-			if v.Rule == "expansion" && (v.Measure == nil || math.Abs(v.Measure.Limit-value(t, res, "bond_loss")) > 1e-9) {
+			if v.Rule.ID == "expansion" && (v.Measure == nil || math.Abs(v.Measure.Limit-value(t, res, "bond_loss")) > 1e-9) {
 				t.Errorf("strain %g: the rule says %+v, Heat %v", strain, v.Measure, value(t, res, "bond_loss"))
 			}
 		}

@@ -19,7 +19,7 @@ const (
 var watched = map[string]bool{"fin_efficiency": true, "gap": true, "conductivity": true, "strip_width": true, "film": true, "air_drop": true, "hottest_root": true, "root_start_up": true, "root_upset": true}
 
 // notices remarks on a design that can be evaluated.
-func notices(in *Input, s *rating.Surface, judged []formed) []Notice {
+func notices(in *Input, s *rating.Surface, judged []verdict.Verdict) []Notice {
 	var out []Notice
 	t := &in.Tube
 	add := func(state figure.State, field, fig, key string, pairs ...any) {
@@ -32,9 +32,9 @@ func notices(in *Input, s *rating.Surface, judged []formed) []Notice {
 	case material.Special:
 		add(figure.Watch, "fin_metal", "strip_width", "notice.metal_special", "metal", in.FinMetal.Name(), "type", message.Key("choice.fin_type."+string(t.Fin.Type)))
 	}
-	for _, f := range judged {
-		if f.verdict.State == figure.Watch {
-			out = append(out, Notice{figure.Watch, f.field, f.figure, f.verdict.Why})
+	for _, v := range judged {
+		if v.State == figure.Watch {
+			out = append(out, Notice{v.State, v.Rule.Field, v.Rule.Figure, v.Why})
 		}
 	}
 	if gap := float64(t.Gap()); gap < narrowestGap {
@@ -53,26 +53,19 @@ func notices(in *Input, s *rating.Surface, judged []formed) []Notice {
 	return out
 }
 
-// formed is what the shop says of one measure of the fin's shape.
-type formed struct {
-	field, figure string
-	verdict       verdict.Verdict
-}
-
 // forming holds the fin against what its metal bears in the shop; nothing is judged without one. Making says the same of it.
-func (in *Input) forming() []formed {
+func (in *Input) forming() []verdict.Verdict {
 	if in.Shop == nil {
 		return nil
 	}
-	stretch, tip := verdict.JudgeForming(in.Shop, in.order(nil))
-	return []formed{{"fin_height", "stretch", stretch}, {"strip_thickness", "tip_thickness", tip}}
+	return verdict.JudgeShape(in.Shop, in.order(nil))
 }
 
 // good reports whether a figure is fine unless something is remarked of it.
-func good(id string, judged []formed) bool {
-	for _, f := range judged {
-		if f.figure == id {
-			return f.verdict.State == figure.Good
+func good(id string, judged []verdict.Verdict) bool {
+	for _, v := range judged {
+		if v.Rule.Figure == id {
+			return v.State == figure.Good
 		}
 	}
 	return watched[id]

@@ -105,7 +105,7 @@ var gravity = map[figure.State]int{figure.No: 0, figure.Watch: 1, figure.Good: 2
 func (w Writer) verdicts(list []verdict.Verdict) []Verdict {
 	out := make([]Verdict, 0, len(list))
 	for _, v := range list {
-		row := Verdict{Rule: v.Rule, Label: w.Texts.Text("shop.rule." + v.Rule), State: v.State, Mark: w.mark(v.State), Why: w.say(v.Why), Change: w.change(v.Change)}
+		row := Verdict{Rule: v.Rule.ID, Label: w.Texts.Text("shop.rule." + v.Rule.ID), State: v.State, Mark: w.mark(v.State), Why: w.say(v.Why), Change: w.change(v.Change)}
 		if v.State == figure.Plain {
 			row.Mark = w.Texts.Text("making.not_judged")
 		}

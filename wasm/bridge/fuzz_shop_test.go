@@ -342,7 +342,7 @@ func anyShop(t testing.TB, r *rand.Rand) {
 	}
 	for _, v := range m.Verdicts {
 		if v.State != figure.Good && v.Why.None() {
-			t.Fatalf("%s: %s without a reason", v.Rule, v.State)
+			t.Fatalf("%s: %s without a reason", v.Rule.ID, v.State)
 		}
 	}
 }

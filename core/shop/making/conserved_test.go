@@ -50,7 +50,7 @@ func possible(r *rand.Rand, c *shop.Capability) (making.Order, *shop.Line) {
 func refused(list []verdict.Verdict) string {
 	for _, v := range list {
 		if v.State == "no" {
-			return v.Rule
+			return v.Rule.ID
 		}
 	}
 	return ""

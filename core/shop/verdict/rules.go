@@ -12,18 +12,20 @@ import (
 	"finwright/core/units"
 )
 
+var madeRule = &Rule{ID: "fin_type", Field: "fin_type", Changes: []string{"fin_type"}, Judge: judgeType}
+
 // judgeType asks whether the line makes the fin type. The change offered is the
 // first of the line's types that refuses nothing else of the order, if there is one.
-func judgeType(p *pair) Verdict {
-	if p.m != nil {
+func judgeType(p *Pair) Verdict {
+	if p.Practice != nil {
 		return Verdict{State: figure.Good}
 	}
-	v := Verdict{State: figure.No, Why: message.New("shop.why.type", "line", p.l.Name, "type", message.Key("choice.fin_type."+string(p.o.Tube.Fin.Type)))}
-	for i := range p.l.Types {
-		change := Setting{Field: "fin_type", Choice: string(p.l.Types[i].Type)}
-		o := With(*p.o, change)
-		other := &pair{p.c, p.l, &p.l.Types[i], &o}
-		if !slices.ContainsFunc(typeRules, func(r rule) bool { return r.judge(other).State == figure.No }) {
+	v := Verdict{State: figure.No, Why: message.New("shop.why.type", "line", p.Line.Name, "type", message.Key("choice.fin_type."+string(p.Order.Tube.Fin.Type)))}
+	for i := range p.Line.Types {
+		change := Setting{Field: "fin_type", Choice: string(p.Line.Types[i].Type)}
+		o := With(*p.Order, change)
+		other := &Pair{p.Shop, p.Line, &p.Line.Types[i], &o}
+		if !slices.ContainsFunc(TypeRules, func(r *Rule) bool { return r.Judge(other).State == figure.No }) {
 			v.Change = []Setting{change}
 			break
 		}
@@ -31,18 +33,22 @@ func judgeType(p *pair) Verdict {
 	return v
 }
 
-func judgeOD(p *pair) Verdict {
-	return between("tube_od", units.Diameter, p.o.Tube.OD, p.l.TubeOD)
+var odRule = &Rule{ID: "tube_od", Field: "tube_od", Changes: []string{"tube_od"}, Judge: judgeOD}
+
+func judgeOD(p *Pair) Verdict {
+	return between("tube_od", units.Diameter, p.Order.Tube.OD, p.Line.TubeOD)
 }
+
+var sizeRule = &Rule{ID: "tube_size", Field: "tube_od", Changes: []string{"tube_od"}, Judge: judgeSize}
 
 // judgeSize asks whether tooling for the tube's diameter is in stock; if not, it
 // can be made, so that is a watch.
-func judgeSize(p *pair) Verdict {
-	od := p.o.Tube.OD
-	if len(p.l.Sizes) == 0 {
+func judgeSize(p *Pair) Verdict {
+	od := p.Order.Tube.OD
+	if len(p.Line.Sizes) == 0 {
 		return unknown("shop.why.no_sizes")
 	}
-	nearest := slices.MinFunc(p.l.Sizes, func(a, b units.Length) int {
+	nearest := slices.MinFunc(p.Line.Sizes, func(a, b units.Length) int {
 		return cmp.Compare(abs(a-od), abs(b-od))
 	})
 	if abs(nearest-od) <= od*shop.Slack {
@@ -56,20 +62,24 @@ func judgeSize(p *pair) Verdict {
 
 func abs[T ~float64](x T) T { return max(x, -x) }
 
-func judgeLength(p *pair) Verdict {
-	return between("tube_length", units.Distance, p.o.Tube.Length, p.l.TubeLength)
+var lengthRule = &Rule{ID: "tube_length", Field: "tube_length", Changes: []string{"tube_length"}, Judge: judgeLength}
+
+func judgeLength(p *Pair) Verdict {
+	return between("tube_length", units.Distance, p.Order.Tube.Length, p.Line.TubeLength)
 }
+
+var widthRule = &Rule{ID: "strip_width", Field: "fin_height", Figure: "slit_width", Changes: []string{"fin_height"}, Judge: judgeWidth}
 
 // judgeWidth holds the strip's width to what the line's guides take. Height
 // and width go together for every type.
-func judgeWidth(p *pair) Verdict {
-	if !p.o.Tube.Fin.Type.Wound() {
+func judgeWidth(p *Pair) Verdict {
+	if !p.Order.Tube.Fin.Type.Wound() {
 		return unknown("shop.why.not_wound")
 	}
-	w := p.o.Tube.StripWidth()
-	v := between("fin_height", units.Width, w, p.l.StripWidth)
+	w := p.Order.Tube.StripWidth()
+	v := between("fin_height", units.Width, w, p.Line.StripWidth)
 	if v.Change != nil {
-		h := p.o.Tube.Fin.Height + units.Length(v.Measure.Limit) - w
+		h := p.Order.Tube.Fin.Height + units.Length(v.Measure.Limit) - w
 		if v.Measure.Limit < float64(w) {
 			h = roundDown(h)
 		} else {
@@ -83,26 +93,36 @@ func judgeWidth(p *pair) Verdict {
 	return v
 }
 
-func judgeHeight(p *pair) Verdict {
-	t := &p.o.Tube
-	return between("fin_height", units.Height, t.Fin.Height, p.m.HeightOn(t.OD))
+var heightRule = &Rule{ID: "fin_height", Field: "fin_height", Changes: []string{"fin_height"}, Judge: judgeHeight}
+
+func judgeHeight(p *Pair) Verdict {
+	t := &p.Order.Tube
+	return between("fin_height", units.Height, t.Fin.Height, p.Practice.HeightOn(t.OD))
 }
 
-func judgeCount(p *pair) Verdict {
-	t := &p.o.Tube
-	return between("fin_pitch", units.FinCount, t.Fin.Count, p.m.CountOn(t.OD))
+var countRule = &Rule{ID: "fin_count", Field: "fin_pitch", Changes: []string{"fin_pitch"}, Judge: judgeCount}
+
+func judgeCount(p *Pair) Verdict {
+	t := &p.Order.Tube
+	return between("fin_pitch", units.FinCount, t.Fin.Count, p.Practice.CountOn(t.OD))
 }
 
-func judgeStrip(p *pair) Verdict {
-	return between("strip_thickness", units.Thickness, p.o.Tube.Fin.Strip, p.m.Strip)
+var stripRule = &Rule{ID: "strip", Field: "strip_thickness", Changes: []string{"strip_thickness"}, Judge: judgeStrip}
+
+func judgeStrip(p *Pair) Verdict {
+	return between("strip_thickness", units.Thickness, p.Order.Tube.Fin.Strip, p.Practice.Strip)
 }
 
-func judgeTubeMetal(p *pair) Verdict {
-	return listed("tube_metal", p.o.TubeMetal, p.m.TubeMetals, material.TubeMetal)
+var tubeMetalRule = &Rule{ID: "tube_metal", Field: "tube_metal", Changes: []string{"tube_metal"}, Judge: judgeTubeMetal}
+
+func judgeTubeMetal(p *Pair) Verdict {
+	return listed("tube_metal", p.Order.TubeMetal, p.Practice.TubeMetals, material.TubeMetal)
 }
 
-func judgeFinMetal(p *pair) Verdict {
-	return listed("fin_metal", p.o.FinMetal, p.m.FinMetals, material.FinMetal)
+var finMetalRule = &Rule{ID: "fin_metal", Field: "fin_metal", Changes: []string{"fin_metal"}, Judge: judgeFinMetal}
+
+func judgeFinMetal(p *Pair) Verdict {
+	return listed("fin_metal", p.Order.FinMetal, p.Practice.FinMetals, material.FinMetal)
 }
 
 // listed asks whether a metal is among those that the line works. Of a user's

@@ -8,27 +8,28 @@ import (
 	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/shop"
-	"finwright/core/shop/making"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
+
+var toolRule = &Rule{ID: "tool", Field: "fin_height", Changes: []string{"fin_height", "strip_thickness", "fin_pitch"}, Judge: judgeTool}
 
 // judgeTool looks for rolls that fit height, strip and pitch. Missing rolls can
 // be made, so that is a watch; the change is to the nearest set in stock.
 //
 // Source: common practice, no source: each height, thickness and pitch has its own tooling.
-func judgeTool(p *pair) Verdict {
-	f := &p.o.Tube.Fin
+func judgeTool(p *Pair) Verdict {
+	f := &p.Order.Tube.Fin
 	v := Verdict{State: figure.Watch, Why: message.New("shop.why.no_tool")}
 	least := math.Inf(1)
-	for _, t := range p.m.Tools {
+	for _, t := range p.Practice.Tools {
 		var change []Setting
 		far := 0.0
-		if off := abs(f.Height - t.Height); off > p.c.Placing.ToolHeight*(1+shop.Slack) {
+		if off := abs(f.Height - t.Height); off > p.Shop.Placing.ToolHeight*(1+shop.Slack) {
 			change = append(change, Setting{Field: "fin_height", Kind: units.Height, SI: float64(t.Height)})
 			far += float64(off / t.Height)
 		}
-		if off := abs(f.Strip - t.Strip); off > p.c.Placing.ToolStrip*(1+shop.Slack) {
+		if off := abs(f.Strip - t.Strip); off > p.Shop.Placing.ToolStrip*(1+shop.Slack) {
 			change = append(change, Setting{Field: "strip_thickness", Kind: units.Thickness, SI: float64(t.Strip)})
 			far += float64(off / t.Strip)
 		}
@@ -46,33 +47,22 @@ func judgeTool(p *pair) Verdict {
 	return v
 }
 
-// JudgeForming holds a fin against what its metal bears in a shop, on whichever line: the
-// verdicts of the rules "stretch" and "tip", without their changes.
-func JudgeForming(c *shop.Capability, o *making.Order) (stretch, tip Verdict) {
-	p := &pair{c: c, o: o}
-	if !o.Tube.Fin.Type.Wound() {
-		v := unknown("shop.why.not_wound")
-		return v, v
-	}
-	stretch, tip = judgeStretch(p), judgeTip(p)
-	stretch.Change, tip.Change = nil, nil
-	return stretch, tip
-}
+var stretchRule = &Rule{ID: "stretch", Field: "fin_height", Figure: "stretch", Shape: true, Changes: []string{"fin_height"}, Judge: judgeStretch}
 
 // judgeStretch compares Df/d with the greatest usual for the fin metal. Rolling
 // is compression, so passing it is a watch.
 //
 // Source: engineering judgement from common combinations of height and diameter, editable.
-func judgeStretch(p *pair) Verdict {
-	f, ok := p.c.FormingOf(p.o.FinMetal.Kind)
+func judgeStretch(p *Pair) Verdict {
+	f, ok := p.Shop.FormingOf(p.Order.FinMetal.Kind)
 	if !ok {
-		return unknown("shop.why.no_forming", "metal", p.o.FinMetal.Name())
+		return unknown("shop.why.no_forming", "metal", p.Order.FinMetal.Name())
 	}
-	t := &p.o.Tube
+	t := &p.Order.Tube
 	v := atMost(units.Factor, t.Stretch(), f.Stretch)
 	if v.State == figure.No {
 		v.State = figure.Watch
-		v.Why = message.New("shop.why.stretch", "stretch", message.Of(units.Factor, t.Stretch()), "limit", message.Of(units.Factor, f.Stretch), "metal", p.o.FinMetal.Name())
+		v.Why = message.New("shop.why.stretch", "stretch", message.Of(units.Factor, t.Stretch()), "limit", message.Of(units.Factor, f.Stretch), "metal", p.Order.FinMetal.Name())
 		if h := roundDown(t.OD * units.Length(f.Stretch-1) / 2); h > 0 {
 			v.Change = []Setting{{Field: "fin_height", Kind: units.Height, SI: float64(h)}}
 		}
@@ -80,15 +70,17 @@ func judgeStretch(p *pair) Verdict {
 	return v
 }
 
+var tipRule = &Rule{ID: "tip", Field: "strip_thickness", Figure: "tip_thickness", Shape: true, Changes: []string{"strip_thickness", "fin_height"}, Judge: judgeTip}
+
 // judgeTip compares the fin's tip with the thinnest that the metal bears.
 //
 // Source: engineering judgement, editable.
-func judgeTip(p *pair) Verdict {
-	f, ok := p.c.FormingOf(p.o.FinMetal.Kind)
+func judgeTip(p *Pair) Verdict {
+	f, ok := p.Shop.FormingOf(p.Order.FinMetal.Kind)
 	if !ok {
-		return unknown("shop.why.no_forming", "metal", p.o.FinMetal.Name())
+		return unknown("shop.why.no_forming", "metal", p.Order.FinMetal.Name())
 	}
-	t := &p.o.Tube
+	t := &p.Order.Tube
 	v := atLeast(units.Thickness, t.TipThickness(), f.Tip)
 	switch {
 	case v.State == figure.Good:
@@ -96,8 +88,8 @@ func judgeTip(p *pair) Verdict {
 		v.State = figure.Good
 	default:
 		v.State = figure.Watch
-		v.Why = message.New("shop.why.tip", "tip", message.Of(units.Thickness, t.TipThickness()), "limit", message.Of(units.Thickness, f.Tip), "metal", p.o.FinMetal.Name())
-		if p.m != nil {
+		v.Why = message.New("shop.why.tip", "tip", message.Of(units.Thickness, t.TipThickness()), "limit", message.Of(units.Thickness, f.Tip), "metal", p.Order.FinMetal.Name())
+		if p.Practice != nil {
 			v.Change = thickerTip(p, f.Tip-tipMargin)
 		}
 	}
@@ -109,8 +101,8 @@ const tipMargin = 0.5e-6 // m
 
 // thickerTip takes thicker strip if the line has it, else a lower fin. A tip
 // that was measured cannot be changed.
-func thickerTip(p *pair, tip units.Length) []Setting {
-	t := &p.o.Tube
+func thickerTip(p *Pair, tip units.Length) []Setting {
+	t := &p.Order.Tube
 	strip := tip
 	switch t.Profile() {
 	case tube.Linear:
@@ -118,7 +110,7 @@ func thickerTip(p *pair, tip units.Length) []Setting {
 	case tube.Rolled:
 		strip = tip * t.FinOD() / t.OD
 	}
-	if strip = roundUp(strip); strip <= p.m.Strip.High*(1+shop.Slack) {
+	if strip = roundUp(strip); strip <= p.Practice.Strip.High*(1+shop.Slack) {
 		return []Setting{{Field: "strip_thickness", Kind: units.Thickness, SI: float64(strip)}}
 	}
 	h := roundDown(t.OD * (t.Fin.Strip/tip - 1) / 2)
@@ -131,25 +123,27 @@ func thickerTip(p *pair, tip units.Length) []Setting {
 // expansionAt is where expansions are compared if no temperature is stated.
 const expansionAt = units.Temperature(100)
 
+var expansionRule = &Rule{ID: "expansion", Field: "fin_metal", Changes: []string{"fin_metal"}, Judge: judgeExpansion}
+
 // judgeExpansion compares the expansions of fin and tube: of a welded fin by
 // their mismatch, of one that tension holds by the temperature at which it loosens.
 //
 // Source: welded: within 20 %, agreed industry standard for HF-welded fins, 1990;
 // wound: bond.Winding, an order of magnitude.
-func judgeExpansion(p *pair) Verdict {
+func judgeExpansion(p *Pair) Verdict {
 	compare := p.loosening
-	switch held := p.o.Tube.Fin.Type.Fixing(); {
+	switch held := p.Order.Tube.Fin.Type.Fixing(); {
 	case held.Section == tube.WeldSection:
 		compare = p.mismatch
 	case !held.Tension:
 		return unknown("shop.why.keyed")
 	}
-	v := compare(p.o.FinMetal)
+	v := compare(p.Order.FinMetal)
 	if v.State != figure.Watch {
 		return v
 	}
 	best := v.Measure.Margin
-	for _, id := range p.m.FinMetals {
+	for _, id := range p.Practice.FinMetals {
 		metal, _ := material.FinMetal(id)
 		w := compare(metal)
 		margin := math.Inf(1)
@@ -163,19 +157,19 @@ func judgeExpansion(p *pair) Verdict {
 	return v
 }
 
-func (p *pair) expansions(fin material.Metal) (finMean, tubeMean float64) {
+func (p *Pair) expansions(fin material.Metal) (finMean, tubeMean float64) {
 	at := expansionAt
-	if p.o.Hottest != nil {
-		at = *p.o.Hottest
+	if p.Order.Hottest != nil {
+		at = *p.Order.Hottest
 	}
 	f, _ := fin.ExpansionTo(at)
-	t, _ := p.o.TubeMetal.ExpansionTo(at)
+	t, _ := p.Order.TubeMetal.ExpansionTo(at)
 	return float64(f), float64(t)
 }
 
-func (p *pair) mismatch(fin material.Metal) Verdict {
+func (p *Pair) mismatch(fin material.Metal) Verdict {
 	f, t := p.expansions(fin)
-	v := atMost(units.Percent, math.Abs(f-t)/t, p.c.Placing.Mismatch)
+	v := atMost(units.Percent, math.Abs(f-t)/t, p.Shop.Placing.Mismatch)
 	if v.State == figure.No {
 		v.State = figure.Watch
 		v.Why = message.New("shop.why.mismatch", "value", message.Of(units.Percent, v.Measure.Value), "limit", message.Of(units.Percent, v.Measure.Limit))
@@ -183,16 +177,16 @@ func (p *pair) mismatch(fin material.Metal) Verdict {
 	return v
 }
 
-func (p *pair) loosening(fin material.Metal) Verdict {
+func (p *Pair) loosening(fin material.Metal) Verdict {
 	f, t := p.expansions(fin)
-	loss, ok := bond.Winding{OD: float64(p.o.Tube.OD), Strain: p.c.Placing.Strain, FinExpansion: f, TubeExpansion: t}.LossTemperature()
+	loss, ok := bond.Winding{OD: float64(p.Order.Tube.OD), Strain: p.Shop.Placing.Strain, FinExpansion: f, TubeExpansion: t}.LossTemperature()
 	switch {
 	case !ok:
 		return Verdict{State: figure.Good, Why: message.New("shop.why.tightens")}
-	case p.o.Hottest == nil:
+	case p.Order.Hottest == nil:
 		return unknown("shop.why.no_hottest", "loss", message.Of(units.Temp, loss))
 	}
-	hottest := float64(*p.o.Hottest)
+	hottest := float64(*p.Order.Hottest)
 	v := Verdict{State: figure.Good, Measure: &Measure{units.Temp, hottest, loss, (loss - hottest) / (loss - 20)}}
 	if hottest > loss {
 		v.State = figure.Watch

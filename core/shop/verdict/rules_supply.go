@@ -7,13 +7,15 @@ import (
 	"finwright/core/units"
 )
 
+var coilRule = &Rule{ID: "coil", Field: "joints_allowed", Figure: "coil_length", Changes: []string{"tube_length"}, Judge: judgeCoil}
+
 // judgeCoil asks whether some coil of the line serves a tube within the joint
 // rule. The change shortens the tube; it is checked, for a shorter tube may carry
 // fewer joints.
 //
 // Source: Joints.Allowed.
-func judgeCoil(p *pair) Verdict {
-	w, ok := making.LongestWinding(p.c, p.l, p.m, p.o)
+func judgeCoil(p *Pair) Verdict {
+	w, ok := making.LongestWinding(p.Shop, p.Line, p.Practice, p.Order)
 	if !ok {
 		return unknown("shop.why.zones")
 	}
@@ -26,48 +28,52 @@ func judgeCoil(p *pair) Verdict {
 		return v
 	}
 	v.Why = w.TooLittle()
-	perMetre := w.Strip.Kept / p.o.Tube.FinnedLength()
-	change := Setting{Field: "tube_length", Kind: units.Distance, SI: float64(roundDown(p.o.Tube.Length - (need-capacity)/perMetre))}
-	shorter := With(*p.o, change)
-	if w, ok := making.LongestWinding(p.c, p.l, p.m, &shorter); ok && w.Possible() {
+	perMetre := w.Strip.Kept / p.Order.Tube.FinnedLength()
+	change := Setting{Field: "tube_length", Kind: units.Distance, SI: float64(roundDown(p.Order.Tube.Length - (need-capacity)/perMetre))}
+	shorter := With(*p.Order, change)
+	if w, ok := making.LongestWinding(p.Shop, p.Line, p.Practice, &shorter); ok && w.Possible() {
 		v.Change = []Setting{change}
 	}
 	return v
 }
 
+var sparesRule = &Rule{ID: "spares", Field: "spares", Changes: []string{"spares"}, Judge: judgeSpares}
+
 // judgeSpares asks that the customer supplies enough tubes for first-off and rejects:
 // an embedded tube that fails cannot be used again.
 //
 // Source: common practice, no source.
-func judgeSpares(p *pair) Verdict {
-	if !p.o.FreeIssue {
+func judgeSpares(p *Pair) Verdict {
+	if !p.Order.FreeIssue {
 		return unknown("shop.why.our_tubes")
 	}
-	firstOff, rejected := making.Expected(p.c, p.l, p.o.Quantity)
+	firstOff, rejected := making.Expected(p.Shop, p.Line, p.Order.Quantity)
 	need := float64(firstOff + rejected)
 	v := Verdict{State: figure.Good}
 	if need == 0 {
 		return v
 	}
-	v = atLeast(units.Count, float64(p.o.Spares), need)
+	v = atLeast(units.Count, float64(p.Order.Spares), need)
 	if v.State == figure.No {
 		v.State = figure.Watch
-		v.Why = message.New("shop.why.spares", "spares", p.o.Spares, "need", int(need))
+		v.Why = message.New("shop.why.spares", "spares", p.Order.Spares, "need", int(need))
 		v.Change = []Setting{{Field: "spares", Kind: units.Count, SI: need}}
 	}
 	return v
 }
 
+var crateRule = &Rule{ID: "crate", Field: "tube_length", Figure: "crate_mass", Judge: judgeCrate}
+
 // judgeCrate asks whether a crate takes the tubes at all. Nothing short of
 // another tube or another crate helps, so there is no change.
-func judgeCrate(p *pair) Verdict {
-	if making.ShortestFinned(p.c, p.o) <= 0 {
+func judgeCrate(p *Pair) Verdict {
+	if making.ShortestFinned(p.Shop, p.Order) <= 0 {
 		return unknown("shop.why.zones")
 	}
-	packing, why := making.Pack(&p.c.Crate, &p.o.Tube, max(1, p.o.Quantity))
+	packing, why := making.Pack(&p.Shop.Crate, &p.Order.Tube, max(1, p.Order.Quantity))
 	if !why.None() {
 		return Verdict{State: figure.Watch, Why: why}
 	}
-	limit := min(p.c.Crate.Mass, p.c.Crate.Crane, p.c.Crate.Payload)
+	limit := min(p.Shop.Crate.Mass, p.Shop.Crate.Crane, p.Shop.Crate.Payload)
 	return atMost(units.Weight, packing.Gross, limit)
 }

@@ -8,15 +8,17 @@ import (
 	"finwright/core/units"
 )
 
+var wallRule = &Rule{ID: "wall", Field: "tube_wall", Changes: []string{"tube_wall"}, Judge: judgeWall}
+
 // judgeWall holds the stated wall to the least that bears the rolls.
 //
 // Source: engineering judgement, editable.
-func judgeWall(p *pair) Verdict {
-	w := p.o.Tube.Wall
-	v := atLeast(units.Wall, w, p.m.LeastWall)
+func judgeWall(p *Pair) Verdict {
+	w := p.Order.Tube.Wall
+	v := atLeast(units.Wall, w, p.Practice.LeastWall)
 	if v.State == figure.No {
-		v.Why = message.New("shop.why.wall", "wall", message.Of(units.Wall, w), "least", message.Of(units.Wall, p.m.LeastWall))
-		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(p.m.LeastWall)}}
+		v.Why = message.New("shop.why.wall", "wall", message.Of(units.Wall, w), "least", message.Of(units.Wall, p.Practice.LeastWall))
+		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(p.Practice.LeastWall)}}
 	}
 	return v
 }
@@ -55,18 +57,20 @@ func wallLeft(m *shop.Practice, t *tube.Tube) units.Length {
 	return w - taken(m, t)
 }
 
+var wallLeftRule = &Rule{ID: "wall_left", Field: "least_wall", Changes: []string{"tube_wall"}, Judge: judgeWallLeft}
+
 // judgeWallLeft holds what is left of the wall to the least that the user
 // enters; the wall for pressure is not designed here.
-func judgeWallLeft(p *pair) Verdict {
-	least := p.o.LeastWall
+func judgeWallLeft(p *Pair) Verdict {
+	least := p.Order.LeastWall
 	if least <= 0 {
 		return unknown("shop.why.no_least_wall")
 	}
-	left := wallLeft(p.m, &p.o.Tube)
+	left := wallLeft(p.Practice, &p.Order.Tube)
 	v := atLeast(units.Wall, left, least)
 	if v.State == figure.No {
-		wall := least + taken(p.m, &p.o.Tube)
-		if p.o.Tube.Basis == tube.AverageWall {
+		wall := least + taken(p.Practice, &p.Order.Tube)
+		if p.Order.Tube.Basis == tube.AverageWall {
 			wall /= 1 - averageUnder
 		}
 		v.Why = message.New("shop.why.wall_left", "left", message.Of(units.Wall, left), "least", message.Of(units.Wall, least))

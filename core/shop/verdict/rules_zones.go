@@ -8,15 +8,17 @@ import (
 	"finwright/core/units"
 )
 
+var placeRule = &Rule{ID: "span_place", Field: "tube_length", Changes: []string{"span_centre", "tube_length"}, Judge: judgePlace}
+
 // judgePlace asks that bare spans neither meet nor leave less finned length
 // between them than can be wound. The change moves the spans that are in the way,
 // towards the end where the moves add up to less.
 //
 // Source: engineering judgement, editable.
-func judgePlace(p *pair) Verdict {
-	t := &p.o.Tube
-	least := p.c.Placing.LeastFinned
-	shortest := making.ShortestFinned(p.c, p.o)
+func judgePlace(p *Pair) Verdict {
+	t := &p.Order.Tube
+	least := p.Shop.Placing.LeastFinned
+	shortest := making.ShortestFinned(p.Shop, p.Order)
 	v := atLeast(units.Distance, shortest, least)
 	if v.State == figure.Good {
 		return v
@@ -38,9 +40,9 @@ func judgePlace(p *pair) Verdict {
 
 // push moves spans one after the other in a direction, no farther than needed,
 // and says whether the last of them still leaves enough to fin.
-func push(p *pair, direction units.Length) (moves []Setting, moved units.Length, ok bool) {
-	t := &p.o.Tube
-	least := p.c.Placing.LeastFinned
+func push(p *Pair, direction units.Length) (moves []Setting, moved units.Length, ok bool) {
+	t := &p.Order.Tube
+	least := p.Shop.Placing.LeastFinned
 	n := len(t.Spans)
 	if n == 0 {
 		return nil, 0, false
@@ -74,18 +76,20 @@ func push(p *pair, direction units.Length) (moves []Setting, moved units.Length,
 	return moves, moved, end-reach >= least*(1-shop.Slack)
 }
 
+var spansRule = &Rule{ID: "span_width", Field: "tube_length", Changes: []string{"span_width"}, Judge: judgeSpans}
+
 // judgeSpans asks that every bare span is as wide as the house needs and holds
 // the turns of the run-down before it.
 //
 // Source: engineering judgement, editable; run-down by uniform deceleration.
-func judgeSpans(p *pair) Verdict {
-	t := &p.o.Tube
+func judgeSpans(p *Pair) Verdict {
+	t := &p.Order.Tube
 	if len(t.Spans) == 0 {
 		return unknown("shop.why.no_spans")
 	}
 	v := Verdict{State: figure.Good}
 	for i, s := range t.Spans {
-		need := max(p.c.Placing.LeastBare, p.runDown())
+		need := max(p.Shop.Placing.LeastBare, p.runDown())
 		w := atLeast(units.Distance, s.Width, need)
 		if v.Measure == nil || w.Measure.Margin < v.Measure.Margin {
 			v.Measure = w.Measure
@@ -103,16 +107,18 @@ func judgeSpans(p *pair) Verdict {
 }
 
 // runDown returns the length that is wound while the spindle stops from full speed.
-func (p *pair) runDown() units.Length {
-	s := making.SpeedsOf(p.c, p.l, p.m, p.o)
+func (p *Pair) runDown() units.Length {
+	s := making.SpeedsOf(p.Shop, p.Line, p.Practice, p.Order)
 	turns := float64(s.Spindle*s.Spindle) / (2 * s.RunDown)
-	return p.o.Tube.Pitch() * units.Length(turns)
+	return p.Order.Tube.Pitch() * units.Length(turns)
 }
 
+var endRule = &Rule{ID: "plain_end_b", Field: "plain_end_b", Changes: []string{"plain_end_b"}, Judge: judgeEnd}
+
 // judgeEnd asks that plain end B and its trim hold the turns of the last run-down.
-func judgeEnd(p *pair) Verdict {
-	t := &p.o.Tube
-	need, trim := p.runDown(), p.c.Cutting.TrimB
+func judgeEnd(p *Pair) Verdict {
+	t := &p.Order.Tube
+	need, trim := p.runDown(), p.Shop.Cutting.TrimB
 	v := atLeast(units.Distance, t.PlainB+trim, need)
 	if v.State == figure.No {
 		v.Why = message.New("shop.why.end", "end", message.Of(units.Distance, t.PlainB+trim), "need", message.Of(units.Distance, need))
@@ -121,14 +127,16 @@ func judgeEnd(p *pair) Verdict {
 	return v
 }
 
+var positionRule = &Rule{ID: "position", Field: "position_tolerance", Figure: "growth_scatter", Judge: judgePosition}
+
 // judgePosition holds the scatter of growth to the error that the position
 // tolerance of the farthest edge bears.
 //
 // Source: TolerableGrowthError.
-func judgePosition(p *pair) Verdict {
-	t := &p.o.Tube
-	g := making.LearnGrowth(p.c, p.m)
-	tolerable := making.TolerableGrowthError(p.c.Placing.Tolerance, t.Length-t.PlainB)
+func judgePosition(p *Pair) Verdict {
+	t := &p.Order.Tube
+	g := making.LearnGrowth(p.Shop, p.Practice)
+	tolerable := making.TolerableGrowthError(p.Shop.Placing.Tolerance, t.Length-t.PlainB)
 	v := atMost(units.Percent, g.Scatter, tolerable)
 	if v.State == figure.No {
 		v.State = figure.Watch
@@ -137,15 +145,17 @@ func judgePosition(p *pair) Verdict {
 	return v
 }
 
+var growthRule = &Rule{ID: "growth", Field: "fin_type", Judge: judgeGrowth}
+
 // judgeGrowth holds the growth of an embedded tube to the most that the
 // displaced metal allows; above it a measured tube was misread.
 //
 // Source: GrowthBound.
-func judgeGrowth(p *pair) Verdict {
-	if !p.o.Tube.Fin.Type.Grooved() {
+func judgeGrowth(p *Pair) Verdict {
+	if !p.Order.Tube.Fin.Type.Grooved() {
 		return unknown("shop.why.no_bound")
 	}
-	g, bound := making.LearnGrowth(p.c, p.m), making.GrowthBound(&p.o.Tube)
+	g, bound := making.LearnGrowth(p.Shop, p.Practice), making.GrowthBound(&p.Order.Tube)
 	v := atMost(units.Percent, g.Share, bound)
 	if v.State == figure.No {
 		v.State = figure.Watch
@@ -154,25 +164,27 @@ func judgeGrowth(p *pair) Verdict {
 	return v
 }
 
+var stockRule = &Rule{ID: "stock", Field: "tube_length", Changes: []string{"tube_length"}, Judge: judgeStock}
+
 // judgeStock asks for a tube from the mill that is long enough to cut from.
-func judgeStock(p *pair) Verdict {
-	if p.o.FreeIssue {
+func judgeStock(p *Pair) Verdict {
+	if p.Order.FreeIssue {
 		return unknown("shop.why.free_issue")
 	}
-	speeds := making.SpeedsOf(p.c, p.l, p.m, p.o)
-	programme, ok := making.ProgrammeOf(p.c, p.m, &speeds, p.o)
-	if !ok || len(p.c.Cutting.Stock) == 0 {
+	speeds := making.SpeedsOf(p.Shop, p.Line, p.Practice, p.Order)
+	programme, ok := making.ProgrammeOf(p.Shop, p.Practice, &speeds, p.Order)
+	if !ok || len(p.Shop.Cutting.Stock) == 0 {
 		return unknown("shop.why.no_cut")
 	}
-	longest := p.c.Cutting.Stock[0]
-	for _, s := range p.c.Cutting.Stock {
+	longest := p.Shop.Cutting.Stock[0]
+	for _, s := range p.Shop.Cutting.Stock {
 		longest = max(longest, s)
 	}
 	v := atMost(units.Distance, programme.CutLength, longest)
 	if v.State == figure.No {
 		v.Why = message.New("shop.why.stock", "cut", message.Of(units.Distance, programme.CutLength), "longest", message.Of(units.Distance, longest))
 		over := (programme.CutLength - longest) * units.Length(1+programme.Growth.Share)
-		length := roundDown(p.o.Tube.Length - over - p.c.Cutting.Step)
+		length := roundDown(p.Order.Tube.Length - over - p.Shop.Cutting.Step)
 		v.Change = []Setting{{Field: "tube_length", Kind: units.Distance, SI: float64(length)}}
 	}
 	return v

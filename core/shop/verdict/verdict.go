@@ -15,7 +15,7 @@ import (
 // Verdict is what one rule says of an order on a line: good, watch or no, or
 // none where it has nothing to hold the order against; Why then says what is missing.
 type Verdict struct {
-	Rule    string // its name is the text "shop.rule.<rule>"
+	Rule    *Rule
 	State   figure.State
 	Measure *Measure // nil where the rule is not about a number
 	Why     message.Message
@@ -30,32 +30,61 @@ type Measure struct {
 	Margin float64 // [-] distance inside the limit as a share of it, negative outside
 }
 
-// pair is an order and the line that it is held against, as the rules see it.
-type pair struct {
-	c *shop.Capability
-	l *shop.Line
-	m *shop.Practice // nil if the line does not make the type
-	o *making.Order
+// Pair is an order and the line that it is held against, as the rules see it.
+type Pair struct {
+	Shop     *shop.Capability
+	Line     *shop.Line
+	Practice *shop.Practice // nil if the line does not make the type
+	Order    *making.Order
 }
 
-// rule holds an order against one limit.
-type rule struct {
-	id    string
-	judge func(*pair) Verdict
+// Rule holds an order against one limit. Its file states it, by the function that judges; its
+// name is the text "shop.rule.<ID>".
+type Rule struct {
+	ID      string
+	Field   string   // where its matter is entered
+	Figure  string   // what shows it; empty: none
+	Shape   bool     // of the fin's shape alone: judged without a line, and remarked on with the shape
+	Changes []string // the fields that its nearest change may set; none where none of them helps
+	Judge   func(*Pair) Verdict
 }
 
 // Judge holds an order against every rule of a line.
 func Judge(c *shop.Capability, l *shop.Line, o *making.Order) []Verdict {
 	m, _ := l.Practice(o.Tube.Fin.Type)
-	p := &pair{c, l, m, o}
-	list := lineRules
-	if m != nil {
-		list = append(list[:len(list):len(list)], typeRules...)
+	p := &Pair{c, l, m, o}
+	out := make([]Verdict, 0, len(LineRules)+len(TypeRules))
+	for _, r := range LineRules {
+		out = append(out, r.hold(p))
 	}
-	out := make([]Verdict, 0, len(list))
-	for _, r := range list {
-		v := r.judge(p)
-		v.Rule = r.id
+	if m == nil {
+		return out
+	}
+	for _, r := range TypeRules {
+		out = append(out, r.hold(p))
+	}
+	return out
+}
+
+func (r *Rule) hold(p *Pair) Verdict {
+	v := r.Judge(p)
+	v.Rule = r
+	return v
+}
+
+// JudgeShape holds a fin against what its metal bears in a shop, on whichever line: the
+// verdicts of the rules of shape, without their changes.
+func JudgeShape(c *shop.Capability, o *making.Order) []Verdict {
+	var out []Verdict
+	for _, r := range TypeRules {
+		if !r.Shape {
+			continue
+		}
+		v := Verdict{Rule: r, State: figure.Plain, Why: message.New("shop.why.not_wound")}
+		if o.Tube.Fin.Type.Wound() {
+			v = r.hold(&Pair{Shop: c, Order: o})
+		}
+		v.Change = nil
 		out = append(out, v)
 	}
 	return out
@@ -81,7 +110,7 @@ func Choose(c *shop.Capability, o *making.Order) *shop.Line {
 		bad := 0
 		for _, v := range Judge(c, &c.Lines[i], o) {
 			switch {
-			case v.State == figure.No && v.Rule == "fin_type":
+			case v.State == figure.No && v.Rule == madeRule:
 				bad += 1e6
 			case v.State == figure.No:
 				bad += 1e3
@@ -96,36 +125,13 @@ func Choose(c *shop.Capability, o *making.Order) *shop.Line {
 	return &c.Lines[best]
 }
 
-// lineRules need only the line; the others need its way of making the fin type.
-var lineRules = []rule{
-	{"fin_type", judgeType},
-	{"tube_od", judgeOD},
-	{"tube_size", judgeSize},
-	{"tube_length", judgeLength},
-	{"strip_width", judgeWidth},
-	{"crate", judgeCrate},
-}
+// LineRules need only the line; the others need its way of making the fin type.
+var LineRules = []*Rule{madeRule, odRule, sizeRule, lengthRule, widthRule, crateRule}
 
-var typeRules = []rule{
-	{"tube_metal", judgeTubeMetal},
-	{"wall", judgeWall},
-	{"wall_left", judgeWallLeft},
-	{"fin_height", judgeHeight},
-	{"fin_count", judgeCount},
-	{"strip", judgeStrip},
-	{"fin_metal", judgeFinMetal},
-	{"tool", judgeTool},
-	{"stretch", judgeStretch},
-	{"tip", judgeTip},
-	{"expansion", judgeExpansion},
-	{"span_place", judgePlace},
-	{"span_width", judgeSpans},
-	{"plain_end_b", judgeEnd},
-	{"growth", judgeGrowth},
-	{"position", judgePosition},
-	{"stock", judgeStock},
-	{"coil", judgeCoil},
-	{"spares", judgeSpares},
+// TypeRules lists the others.
+var TypeRules = []*Rule{
+	tubeMetalRule, wallRule, wallLeftRule, heightRule, countRule, stripRule, finMetalRule, toolRule, stretchRule, tipRule,
+	expansionRule, placeRule, spansRule, endRule, growthRule, positionRule, stockRule, coilRule, sparesRule,
 }
 
 // atMost holds a value to a high limit, atLeast to a low one. Both answer No when it is passed.
