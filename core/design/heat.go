@@ -28,7 +28,6 @@ type Heat struct {
 	Field    string
 	Methods  []Method // films, then pressure drops
 	Findings []exchanger.Finding
-	Wet      bool // the coldest fin is below the dew point of the air
 	Case     Case
 }
 
@@ -49,7 +48,7 @@ func Rate(in Input) (Heat, error) {
 		}
 		return Heat{Absent: e.Message, Field: e.Field}, nil
 	}
-	h := Heat{Thermal: t, Case: Case{t.Roots(&in.Input, in.Limits.Cases)}, Wet: in.Wets(t.Duty.Coldest.Celsius)}
+	h := Heat{Thermal: t, Case: Case{t.Roots(&in.Input, in.Limits.Cases)}}
 	h.Methods = append(methods(units.Film, t.Films, t.Film, in.Air.FilmGiven), methods(units.Drop, t.Drops, t.Drop, false)...)
 	limits := in.Tube.Fin.Type.Fixing().Limits
 	if in.Limits.House != nil {
@@ -125,7 +124,7 @@ func heatNotices(in *Input, h Heat) []Notice {
 			out = append(out, Notice{f.State, caseField[f.Case], h.rootOf(f.Case), f.Why})
 		}
 	}
-	if h.Wet {
+	if h.Thermal.Wet {
 		out = append(out, Notice{figure.Watch, "inside_in", "coldest_metal", message.New("notice.wet")})
 	}
 	for _, m := range h.Methods {

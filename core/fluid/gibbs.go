@@ -21,15 +21,16 @@ type state struct {
 // Valid: where the Gibbs function holds.
 // Source: IAPWS-IF97, tables 3 and 12.
 func (g gibbs) at(t, p float64) state {
-	rt := steamGasConstant * t
 	return state{
-		volume:          g.p * rt / p,
-		enthalpy:        g.t * rt,
+		volume:          g.volume(t, p),
+		enthalpy:        g.t * (steamGasConstant * t),
 		cp:              -steamGasConstant * g.tt,
 		cv:              steamGasConstant * (-g.tt + (g.p-g.pt)*(g.p-g.pt)/g.pp),
 		compressibility: -g.pp / (g.p * p),
 	}
 }
+
+func (g gibbs) volume(t, p float64) float64 { return g.p * (steamGasConstant * t) / p }
 
 // liquidWater returns the Gibbs function of region 1 at t [K] and p [Pa].
 //
@@ -51,6 +52,22 @@ func liquidWater(t, p float64) gibbs {
 		g.tt += v * c.j * (c.j - 1) * tau * tau / (y * y)
 	}
 	return g
+}
+
+// liquidVolume returns the volume of region 1 [m3/kg] at t [K] and p [Pa], as state has it, without the rest of the state.
+//
+// Valid: as liquidWater.
+// Source: as liquidWater.
+func liquidVolume(t, p float64) float64 {
+	pi, tau := p/16.53e6, 1386/t
+	x, y := 7.1-pi, tau-1.222
+	ofX, ofY := wholePowers(x), wholePowers(y)
+	var g gibbs
+	for i := range region1 {
+		c := &region1[i]
+		g.p += c.n * ofX.whole(int(c.i)) * ofY.whole(int(c.j)) * (-c.i * pi / x)
+	}
+	return g.volume(t, p)
 }
 
 // idealSteam returns the ideal-gas part of region 2 at t [K]; its tt is -cp0/R.

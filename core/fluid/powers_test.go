@@ -42,3 +42,15 @@ func TestPowersAreThoseOfTheLibrary(t *testing.T) {
 		}
 	})
 }
+
+// The viscosity alone is that of the whole answer to the last bit, and is refused where that is.
+func TestViscosityAlone(t *testing.T) {
+	proof.Proof{Share: 200, Full: 100_000, Seed: 32}.Run(t, func(c *proof.Case) {
+		temperature, pressure := 270+360*c.Rand.Float64(), math.Exp(19*c.Rand.Float64())
+		whole, refused := Water(temperature, pressure)
+		alone, alike := WaterViscosity(temperature, pressure)
+		if alone != whole.Viscosity || (refused == nil) != (alike == nil) {
+			c.Errorf("%g K, %g Pa: %g (%v) alone, %g (%v) of all", temperature, pressure, alone, alike, whole.Viscosity, refused)
+		}
+	})
+}

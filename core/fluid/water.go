@@ -11,13 +11,29 @@ import "math"
 // Valid: 273.15 <= t <= 623.15; p from saturation to 100e6.
 // Source: IAPWS-IF97 (R7-97(2012)), IAPWS R12-08 (viscosity), R15-11 (conductivity).
 func Water(t, p float64) (Properties, error) {
-	if err := check(temperature(t, iceFree, saturatedHottest)); err != nil {
-		return Properties{}, err
-	}
-	if err := check(pressure(p, saturationPressure(t), 100e6)); err != nil {
+	if err := checkLiquid(t, p); err != nil {
 		return Properties{}, err
 	}
 	return waterProperties(t, liquidWater(t, p).at(t, p)), nil
+}
+
+// WaterViscosity returns the viscosity [Pa s] of liquid water at absolute temperature t [K] and
+// pressure p [Pa], to the last bit that of Water: all that a film asks of the water at a wall.
+//
+// Valid: as Water.
+// Source: as Water.
+func WaterViscosity(t, p float64) (float64, error) {
+	if err := checkLiquid(t, p); err != nil {
+		return 0, err
+	}
+	return steamViscosity(t, 1/liquidVolume(t, p)), nil
+}
+
+func checkLiquid(t, p float64) error {
+	if err := check(temperature(t, iceFree, saturatedHottest)); err != nil {
+		return err
+	}
+	return check(pressure(p, saturationPressure(t), 100e6))
 }
 
 // Steam returns the properties of superheated steam at absolute temperature t [K]

@@ -3,6 +3,7 @@ package rating
 import (
 	"math"
 
+	"finwright/core/airside"
 	"finwright/core/exchanger"
 	"finwright/core/message"
 )
@@ -15,10 +16,11 @@ const mostTubes = 500
 // Valid: duty > 0; up to 500 tubes in a row.
 // Source: exchanger.TubesForDuty.
 func (in *Input) TubesFor(duty float64, near *Thermal) (n int, why message.Message) {
+	var s settling
 	return exchanger.TubesForDuty(duty, mostTubes, func(n int) float64 {
 		at := *in
 		at.Bank.TubesPerRow = n
-		t, hindered := settle(&at, near.state, nil, coarse)
+		t, hindered := s.from(&at, near.state, nil, coarse)
 		if hindered != nil {
 			return 0
 		}
@@ -32,13 +34,14 @@ func (in *Input) TubesFor(duty float64, near *Thermal) (n int, why message.Messa
 // Valid: drop > 0.
 // Source: exchanger.FaceVelocity.
 func (in *Input) VelocityFor(drop, low, high float64, near *Thermal) (v float64, why message.Message) {
+	var s settling
 	return exchanger.FaceVelocity(drop, low, high, func(v float64) float64 {
 		at := *in
 		at.Air.Velocity = v
-		t, hindered := settle(&at, near.state, nil, coarse)
+		t, hindered := s.from(&at, near.state, nil, coarse)
 		if hindered != nil {
 			return math.Inf(1)
 		}
-		return t.Drops[t.Drop].Answer.Total
+		return airside.DropMethods[t.Drop].Compute(s.pitches, t.Flow).Total
 	})
 }

@@ -31,14 +31,6 @@ func section(in *Input, t *Thermal) field.Section {
 		Groove: groove, Foot: float64(tb.FootThickness()), Slit: tb.Fin.Type.FootLayers() == 1,
 		TubeConductivity: float64(kw), FinConductivity: float64(k), Bond: bond.OnContact(in.Process.Bond, od, contact),
 		InsideFilm:  1 / (1/t.Inside.Coefficient + in.Process.Fouling),
-		OutsideFilm: 1 / (1/t.film(in) + in.Air.Fouling),
+		OutsideFilm: 1 / (1/t.OutsideFilm + in.Air.Fouling),
 	}
-}
-
-// film returns the outside film coefficient in force [W/(m2 K)].
-func (t *Thermal) film(in *Input) float64 {
-	if in.Air.FilmGiven {
-		return float64(in.Air.Film)
-	}
-	return t.Films[t.Film].Answer.Coefficient
 }

@@ -11,30 +11,52 @@ import (
 // leastSubcooling [K] keeps a condensing film finite where the wall is as hot as the vapour.
 const leastSubcooling = 0.01
 
-// inside rates the stream in the tubes and returns it as the exchanger needs it.
-func (t *Thermal) inside(in *Input, at means) (exchanger.Stream, *Hindrance) {
-	bore := float64(in.Tube.InsideOD())
-	tube := inside.Tube{Bore: bore, Length: float64(in.Tube.Length)}
-	section := in.PassSection()
+// stream is what flows in the tubes, with what no round of settling changes and the flow of the last one.
+type stream struct {
+	tube      inside.Tube
+	section   float64         // [m2] of the bores of a pass
+	saturated fluid.Saturated // where it condenses
+	beyond    error           // why it cannot
+	flow      inside.Flow
+	vapour    inside.Condensing
+}
+
+func (in *Input) stream() stream {
+	s := stream{tube: inside.Tube{Bore: float64(in.Tube.InsideOD()), Length: float64(in.Tube.Length)}, section: in.PassSection()}
 	if in.Process.Fluid == Steam {
-		return t.condensing(in, at, bore, section)
+		s.saturated, s.beyond = fluid.SaturatedWater(float64(in.Process.In) + zeroCelsius)
+	}
+	return s
+}
+
+// inside rates the stream in the tubes and returns it as the exchanger needs it.
+func (s *stream) inside(t *Thermal, in *Input, at means) (exchanger.Stream, *Hindrance) {
+	if in.Process.Fluid == Steam {
+		return s.condensing(t, in, at)
 	}
 	p, err := in.liquid(at.process)
 	if err != nil {
 		return exchanger.Stream{}, beyond(StreamBeyond, err)
 	}
-	flow := inside.Flow{Properties: p, MassVelocity: in.Process.Flow / section}
+	s.flow = inside.Flow{Properties: p, MassVelocity: in.Process.Flow / s.section}
 	if in.Process.Fluid == Water {
-		wall, err := in.liquid(at.wall)
-		if err != nil {
+		if s.flow.WallViscosity, err = fluid.WaterViscosity(at.wall+zeroCelsius, in.Process.Pressure); err != nil {
 			return exchanger.Stream{}, beyond(StreamBeyond, err)
 		}
-		flow.WallViscosity = wall.Viscosity
 	}
-	t.Inside = inside.SinglePhase(tube, flow)
-	loss := inside.PressureDrop(tube, flow, in.Bank.Passes, inside.DefaultTurnLoss)
-	t.InsideLoss = &loss
+	t.Inside = inside.Convection(s.tube, s.flow)
 	return exchanger.Stream{In: float64(in.Process.In), Capacity: in.Process.Flow * p.HeatCapacity}, nil
+}
+
+// complete asks the film of the last round once more, with its range, and the loss of a liquid.
+func (s *stream) complete(t *Thermal, in *Input) {
+	if in.Process.Fluid == Steam {
+		t.Inside = inside.Condense(s.vapour)[0]
+		return
+	}
+	t.Inside = inside.SinglePhase(s.tube, s.flow)
+	loss := inside.PressureDrop(s.tube, s.flow, in.Bank.Passes, inside.DefaultTurnLoss)
+	t.InsideLoss = &loss
 }
 
 // PassSection returns the bore area of the tubes side by side in one pass [m2], on
@@ -52,22 +74,21 @@ func (in *Input) liquid(celsius float64) (fluid.Properties, error) {
 }
 
 // condensing takes the flow that the last round condensed: a first guess before there was one.
-func (t *Thermal) condensing(in *Input, at means, bore, section float64) (exchanger.Stream, *Hindrance) {
+func (s *stream) condensing(t *Thermal, in *Input, at means) (exchanger.Stream, *Hindrance) {
 	if in.Process.In <= in.Air.In {
 		return exchanger.Stream{}, &Hindrance{Cause: NoCondensing}
 	}
-	s, err := fluid.SaturatedWater(float64(in.Process.In) + zeroCelsius)
-	if err != nil {
-		return exchanger.Stream{}, beyond(StreamBeyond, err)
+	if s.beyond != nil {
+		return exchanger.Stream{}, beyond(StreamBeyond, s.beyond)
 	}
-	subcooling := max(float64(in.Process.In)-at.wall, leastSubcooling)
-	flux := at.condensed / section
-	if flux <= 0 {
-		flux = firstFlux
+	s.vapour = inside.Condensing{
+		Saturated: s.saturated, CriticalPressure: fluid.WaterCriticalPressure, Bore: s.tube.Bore,
+		MassVelocity: at.condensed / s.section, Subcooling: max(float64(in.Process.In)-at.wall, leastSubcooling),
 	}
-	t.Inside = inside.Condense(inside.Condensing{
-		Saturated: s, CriticalPressure: fluid.WaterCriticalPressure, Bore: bore, MassVelocity: flux, Subcooling: subcooling,
-	})[0]
+	if s.vapour.MassVelocity <= 0 {
+		s.vapour.MassVelocity = firstFlux
+	}
+	t.Inside = inside.Condensation(s.vapour)
 	return exchanger.Stream{In: float64(in.Process.In), Capacity: math.Inf(1)}, nil
 }
 

@@ -5,11 +5,19 @@ import (
 
 	"finwright/core/airside"
 	"finwright/core/exchanger"
+	"finwright/core/fluid"
 	"finwright/core/tube"
 )
 
 // Rate rates a checked bank, or says what hinders.
-func Rate(in *Input) (Thermal, *Hindrance) { return settle(in, cold(in), nil, fine) }
+func Rate(in *Input) (Thermal, *Hindrance) {
+	var s settling
+	t, hindered := s.from(in, cold(in), nil, fine)
+	if hindered == nil {
+		s.complete(&t)
+	}
+	return t, hindered
+}
 
 // Roots returns the hottest fin root [C] of each case, of which the process temperature is given [C]: in normal running
 // that of the rows, in another the same share of the difference of the inlets.
@@ -60,9 +68,13 @@ func (t *Thermal) FinMetal(tb *tube.Tube) float64 {
 // the gas is beyond its properties.
 func (t *Thermal) Still(in *Input) (s airside.Still, ok bool) {
 	mean := (float64(in.Air.In) + t.state.root) / 2
-	gas, err := in.GasAt(mean)
+	var at fluid.Properties
+	outside, err := in.gas()
+	if err == nil {
+		at, err = outside.at(mean)
+	}
 	excess := math.Abs(t.state.root - float64(in.Air.In))
 	return airside.Still{
-		Properties: gas, FinOD: float64(in.Tube.FinOD()), Gap: float64(in.Tube.Gap()), Expansion: 1 / (mean + zeroCelsius), Excess: excess,
+		Properties: at, FinOD: float64(in.Tube.FinOD()), Gap: float64(in.Tube.Gap()), Expansion: 1 / (mean + zeroCelsius), Excess: excess,
 	}, err == nil && excess > 0
 }

@@ -5,9 +5,11 @@ import (
 
 	"finwright/core/airside"
 	"finwright/core/exchanger"
+	"finwright/core/figure"
 	"finwright/core/fin"
 	"finwright/core/fluid"
 	"finwright/core/inside"
+	"finwright/core/tube"
 )
 
 const zeroCelsius = 273.15 // [K]
@@ -16,11 +18,12 @@ const zeroCelsius = 273.15 // [K]
 type Thermal struct {
 	Gas          fluid.Properties // at the mean temperature
 	Flow         airside.Flow
-	Films        []airside.Verdict[airside.Film]
+	Films        []airside.Verdict[airside.Film] // of every correlation
 	Drops        []airside.Verdict[airside.Drop]
 	airside.Pair // in use
 	Inside       inside.Film
 	InsideLoss   *inside.Drop // nil where the stream condenses
+	OutsideFilm  float64      // in force [W/(m2 K)]
 	Overall      exchanger.Overall
 	Duty         exchanger.Duty
 	Bank         exchanger.Bank
@@ -28,6 +31,7 @@ type Thermal struct {
 	TipRatio     float64 // of the tip's difference to the air over the root's [-]
 	FaceFlow     float64 // [m3/s] at the inlet
 	Condensed    float64 // [kg/s]; 0 where nothing condenses
+	Wet          bool    // the coldest metal is below the dew point of the gas
 	state        means
 	Rounds       int // that it took to settle, of MostRounds at most
 }
@@ -53,21 +57,68 @@ const (
 // MostRounds bounds the search: what has not settled by then is going round.
 const MostRounds = 60
 
+// settling is a bank while it settles: what no round changes is taken once, and what a round needs room for is kept.
+type settling struct {
+	in      *Input
+	gas     gas
+	pitches airside.Bank
+	bank    exchanger.Bank
+	path    exchanger.Path // all but the films and the surface efficiency
+	disc    fin.Fin
+	areas   tube.Areas
+	stream  stream
+	room    []figure.Limit
+}
+
+// begin takes what no round changes; it may be called again for another bank.
+func (s *settling) begin(in *Input) *Hindrance {
+	var err error
+	if s.gas, err = in.gas(); err != nil {
+		return beyond(GasBeyond, err)
+	}
+	if s.room == nil {
+		s.room = make([]figure.Limit, 0, airside.MostLimits)
+	}
+	k, _ := in.FinMetal.ConductivityAt(in.Air.Metal)
+	kw, _ := in.TubeMetal.ConductivityAt(in.Air.Metal)
+	s.in, s.pitches, s.areas = in, in.Pitches(), in.Tube.Areas()
+	s.disc, s.stream = Disc(&in.Tube, float64(k)), in.stream()
+	s.bank = exchanger.Bank{
+		Arrangement: exchanger.Arrangement{Rows: in.Bank.Rows, Passes: in.Bank.Passes},
+		TubesPerRow: in.Bank.TubesPerRow, TransversePitch: s.pitches.TransversePitch,
+		FinnedLength: float64(in.Tube.FinnedLength()), OD: float64(in.Tube.OD),
+	}
+	s.path = exchanger.Path{
+		OD: float64(in.Tube.OD), ID: float64(in.Tube.InsideOD()), InsideFouling: in.Process.Fouling, WallConductivity: float64(kw),
+		Bond: in.Process.Bond, OutsideFouling: in.Air.Fouling, AreaRatio: s.areas.Ratio(),
+	}
+	return nil
+}
+
+// from begins with a bank and settles it.
+func (s *settling) from(in *Input, start means, held *airside.Pair, tolerance float64) (Thermal, *Hindrance) {
+	if hindered := s.begin(in); hindered != nil {
+		return Thermal{}, hindered
+	}
+	return s.settle(start, held, tolerance)
+}
+
 // settle finds the temperatures, properties and films that agree with one
 // another, by repeating from start. It keeps to the correlations held; with nil it chooses.
+// Of the correlations it asks the film in use alone; complete asks the others.
 //
 // Source: fixed point of the mean temperatures; each step changes them by a few per cent of the last.
-func settle(in *Input, start means, held *airside.Pair, tolerance float64) (Thermal, *Hindrance) {
+func (s *settling) settle(start means, held *airside.Pair, tolerance float64) (t Thermal, _ *Hindrance) {
 	at := start
 	for round := range MostRounds {
-		t, hindered := once(in, at, held)
-		if hindered != nil {
+		if hindered := s.once(&t, at, held); hindered != nil {
 			return Thermal{}, hindered
 		}
-		next := t.means(in)
+		next := t.means(s.in)
 		change := max(math.Abs(next.air-at.air), math.Abs(next.process-at.process), math.Abs(next.wall-at.wall), math.Abs(next.root-at.root))
 		t.state, t.Rounds = next, round+1
 		if change < tolerance {
+			t.Pair, t.Wet = s.inUse(&t, held), s.gas.wets(t.Duty.Coldest.Celsius)
 			return t, nil
 		}
 		at = next
@@ -75,100 +126,73 @@ func settle(in *Input, start means, held *airside.Pair, tolerance float64) (Ther
 	return Thermal{}, &Hindrance{Cause: NotSettled}
 }
 
+// inUse returns the correlations held, or chooses.
+func (s *settling) inUse(t *Thermal, held *airside.Pair) airside.Pair {
+	if held != nil {
+		return *held
+	}
+	return airside.Pair{
+		Film: airside.Choose(airside.FilmMethods, s.pitches, t.Flow, s.room),
+		Drop: airside.Choose(airside.DropMethods, s.pitches, t.Flow, s.room),
+	}
+}
+
+// complete asks all correlations of a bank that has settled, and the stream inside for its range and its loss.
+func (s *settling) complete(t *Thermal) {
+	t.Films = airside.Evaluate(airside.FilmMethods, s.pitches, t.Flow)
+	t.Drops = airside.Evaluate(airside.DropMethods, s.pitches, t.Flow)
+	s.stream.complete(t, s.in)
+}
+
 // once rates the bank with properties at the given mean temperatures.
-func once(in *Input, at means, held *airside.Pair) (Thermal, *Hindrance) {
-	var t Thermal
-	inlet, err := in.GasAt(float64(in.Air.In))
+func (s *settling) once(t *Thermal, at means, held *airside.Pair) *Hindrance {
+	in := s.in
+	var err error
+	if t.Gas, err = s.gas.at(at.air); err != nil {
+		return beyond(GasBeyond, err)
+	}
+	wall, err := s.gas.at(at.root)
 	if err != nil {
-		return t, beyond(GasBeyond, err)
+		return beyond(StreamBeyond, err)
 	}
-	if t.Gas, err = in.GasAt(at.air); err != nil {
-		return t, beyond(GasBeyond, err)
-	}
-	wall, err := in.GasAt(at.root)
-	if err != nil {
-		return t, beyond(StreamBeyond, err)
-	}
-	geometry := in.Pitches()
-	flux := inlet.Density * in.Air.Velocity
+	flux := s.gas.inlet.Density * in.Air.Velocity
 	t.Flow = airside.Flow{
 		Properties: t.Gas, FaceMassVelocity: flux, WallPrandtl: wall.Prandtl(),
 		TemperatureRatio: (at.air + zeroCelsius) / (at.root + zeroCelsius),
 	}
-	t.Films = airside.Evaluate(airside.FilmMethods, geometry, t.Flow)
-	t.Drops = airside.Evaluate(airside.DropMethods, geometry, t.Flow)
-	if held != nil {
-		t.Pair = *held
-	} else {
-		t.Pair = airside.Pair{Film: airside.Choose(airside.FilmMethods, geometry, t.Flow, nil), Drop: airside.Choose(airside.DropMethods, geometry, t.Flow, nil)}
-	}
-	h := t.film(in)
-	t.Bank = exchanger.Bank{
-		Arrangement: exchanger.Arrangement{Rows: in.Bank.Rows, Passes: in.Bank.Passes},
-		TubesPerRow: in.Bank.TubesPerRow, TransversePitch: float64(in.TubePitch()),
-		FinnedLength: float64(in.Tube.FinnedLength()), OD: float64(in.Tube.OD),
-	}
+	t.OutsideFilm = s.film(t, held)
+	t.Bank = s.bank
 	face := t.Bank.FaceArea()
 	t.FaceFlow = in.Air.Velocity * face
-	process, hindered := t.inside(in, at)
+	process, hindered := s.stream.inside(t, in, at)
 	if hindered != nil {
-		return t, hindered
+		return hindered
 	}
-	k, _ := in.FinMetal.ConductivityAt(in.Air.Metal)
-	kw, _ := in.TubeMetal.ConductivityAt(in.Air.Metal)
-	areas := in.Tube.Areas()
-	solved := fin.Solve(Disc(&in.Tube, float64(k)), h)
-	t.Eta, t.TipRatio = fin.SurfaceEfficiency(float64(areas.Fin()), float64(areas.Total()), solved.Efficiency), solved.TipRatio
-	t.Overall = exchanger.OverallU(exchanger.Path{
-		OD: float64(in.Tube.OD), ID: float64(in.Tube.InsideOD()),
-		InsideFilm: t.Inside.Coefficient, InsideFouling: in.Process.Fouling, WallConductivity: float64(kw),
-		Bond: in.Process.Bond, OutsideFilm: h, OutsideFouling: in.Air.Fouling,
-		AreaRatio: areas.Ratio(), SurfaceEfficiency: t.Eta,
-	})
+	solved := fin.Solve(s.disc, t.OutsideFilm)
+	t.Eta, t.TipRatio = fin.SurfaceEfficiency(float64(s.areas.Fin()), float64(s.areas.Total()), solved.Efficiency), solved.TipRatio
+	path := s.path
+	path.InsideFilm, path.OutsideFilm, path.SurfaceEfficiency = t.Inside.Coefficient, t.OutsideFilm, t.Eta
+	t.Overall = exchanger.OverallU(path)
 	air := exchanger.Stream{In: float64(in.Air.In), Capacity: flux * face * t.Gas.HeatCapacity}
 	t.Duty = t.Bank.Rate(t.Overall, air, process)
 	if in.Process.Fluid == Steam {
-		t.Condensed = t.Duty.Heat / t.Latent(in)
+		t.Condensed = t.Duty.Heat / s.stream.saturated.LatentHeat
 	}
-	return t, nil
+	return nil
 }
 
-// GasAt returns the gas at a temperature [C].
-func (in *Input) GasAt(celsius float64) (fluid.Properties, error) {
-	if in.Air.OwnGas {
-		return in.Air.Gas, nil
+// film returns the outside film coefficient in force [W/(m2 K)].
+func (s *settling) film(t *Thermal, held *airside.Pair) float64 {
+	if s.in.Air.FilmGiven {
+		return float64(s.in.Air.Film)
 	}
-	p, err := fluid.PressureAtAltitude(float64(in.Air.Altitude))
-	if err != nil {
-		return fluid.Properties{}, err
+	var use int
+	if held != nil {
+		use = held.Film
+	} else {
+		use = airside.Choose(airside.FilmMethods, s.pitches, t.Flow, s.room)
 	}
-	w, err := fluid.HumidityRatio(float64(in.Air.In)+zeroCelsius, p, in.Air.Humidity)
-	if err != nil {
-		return fluid.Properties{}, err
-	}
-	if celsius < float64(in.Air.In) {
-		// Cooled below its dew point air holds no more than this; the rest is water, and a remark.
-		most, err := fluid.HumidityRatio(celsius+zeroCelsius, p, 1)
-		if err != nil {
-			return fluid.Properties{}, err
-		}
-		w = min(w, most)
-	}
-	return fluid.MoistAir(celsius+zeroCelsius, p, w)
-}
-
-// Wets reports whether air of the inlet drops water on metal of this temperature [C].
-func (in *Input) Wets(metal float64) bool {
-	if in.Air.OwnGas || metal >= float64(in.Air.In) {
-		return false
-	}
-	p, err := fluid.PressureAtAltitude(float64(in.Air.Altitude))
-	if err != nil {
-		return false // settle has said so
-	}
-	carried, err1 := fluid.HumidityRatio(float64(in.Air.In)+zeroCelsius, p, in.Air.Humidity)
-	most, err2 := fluid.HumidityRatio(metal+zeroCelsius, p, 1)
-	return err1 == nil && err2 == nil && carried > most
+	return airside.FilmMethods[use].Compute(s.pitches, t.Flow).Coefficient
 }
 
 // means returns the temperatures that follow from the duty.

@@ -20,6 +20,7 @@ func SweepSurface(n int, at Designs, near *Thermal, visit func(i int, s Surface,
 // throughout: a curve on which they changed would step where nothing happens to the tube. Where a design is impossible
 // the answers are nil.
 func SweepBank(n int, at Designs, near *Thermal, visit func(i int, answers map[Quantity]Answer)) {
+	var s settling
 	start := near.state
 	for i := range n {
 		in := at(i)
@@ -27,11 +28,12 @@ func SweepBank(n int, at Designs, near *Thermal, visit func(i int, answers map[Q
 			visit(i, nil)
 			continue
 		}
-		t, hindered := settle(in, start, &near.Pair, coarse)
+		t, hindered := s.from(in, start, &near.Pair, coarse)
 		if hindered != nil {
 			visit(i, nil)
 			continue
 		}
+		s.complete(&t)
 		start = t.state
 		visit(i, Answers(in, &t))
 	}
