@@ -45,7 +45,7 @@ func TestFilmsPublished(t *testing.T) {
 	for name, correlation := range map[string]func(Bank, Flow) Film{
 		"briggs_young": BriggsYoung1963, "esdu_high_fin": ESDU86022, "ganguli_vdi": Ganguli1985,
 	} {
-		for _, row := range published.Read(t, name) {
+		for _, row := range published.Read(t, published.Library, name) {
 			b, f := bankOf(row)
 			if name == "ganguli_vdi" && math.Abs(1-b.TransversePitch/b.RowPitch) < 0.05 {
 				b.Layout = InLine // as the library tells in-line rows
@@ -69,7 +69,7 @@ func TestFilmsPublished(t *testing.T) {
 }
 
 func TestDropsPublished(t *testing.T) {
-	for _, row := range published.Read(t, "dp_esdu_high_fin") {
+	for _, row := range published.Read(t, published.Library, "dp_esdu_high_fin") {
 		b, f := bankOf(row)
 		got := ESDU86022Drop(b, f)
 		row.Check("Re", got.Reynolds, 1e-9)
@@ -77,7 +77,7 @@ func TestDropsPublished(t *testing.T) {
 		row.Check("dP_total_Pa", got.Total, 1e-9)
 		row.Check("dP_friction_Pa", got.PerRow*float64(b.Rows), 1e-9)
 	}
-	for _, row := range published.Read(t, "robinson_briggs") {
+	for _, row := range published.Read(t, published.Computed, "robinson_briggs") {
 		b, f := bankOf(row)
 		got := RobinsonBriggs1966(b, f)
 		row.Check("pitch_diagonal_m", b.DiagonalPitch(), 1e-9)
@@ -92,7 +92,7 @@ func TestStatedRange(t *testing.T) {
 	for name, limits := range map[string]func([]figure.Limit, Bank, Flow) []figure.Limit{
 		"briggs_young": briggsYoungLimits, "esdu_high_fin": esduLimits, "dp_esdu_high_fin": esduLimits,
 	} {
-		for _, row := range published.Read(t, name) {
+		for _, row := range published.Read(t, published.Library, name) {
 			b, f := bankOf(row)
 			in := true
 			for _, l := range limits(nil, b, f) {
@@ -108,7 +108,7 @@ func TestStatedRange(t *testing.T) {
 }
 
 func TestGeometryPublished(t *testing.T) {
-	for _, row := range published.Read(t, "aircooled_geometry") {
+	for _, row := range published.Read(t, published.Library, "aircooled_geometry") {
 		b := Bank{
 			OD: row.Float("tube_diameter_m"), FinOD: row.Float("fin_diameter"), FinPitch: row.Float("fin_interval_m"),
 			RootThickness: row.Float("fin_thickness_m"), MeanThickness: row.Float("fin_thickness_m"),
@@ -165,7 +165,7 @@ func TestCrossCheckVector(t *testing.T) {
 	near(t, "entry and exit", ESDU86022Drop(b, f).Entry, 23.74, 3e-4)
 }
 
-// The same bank with the air's properties computed here.
+// The same bank with the air's properties computed here, which differ from the rounded ones of the vector by up to 0.2 %.
 func TestCrossCheckVectorWithOwnAir(t *testing.T) {
 	b, f := vector()
 	air, err := fluid.DryAir(313.15, fluid.StandardPressure)
@@ -181,7 +181,7 @@ func TestCrossCheckVectorWithOwnAir(t *testing.T) {
 // Atlas (2010), inputs and answers as the open library ht carries them.
 func TestWorkedExamples(t *testing.T) {
 	find := func(table, name string) published.Row {
-		for _, row := range published.Read(t, table) {
+		for _, row := range published.Read(t, published.Library, table) {
 			if strings.HasPrefix(row.Text("case"), name) {
 				return row
 			}
@@ -191,12 +191,13 @@ func TestWorkedExamples(t *testing.T) {
 	}
 	find("esdu_high_fin", "hewitt_high_fin").Check("h_bare_tube_basis_W_m2K", 1390.888918, 1e-9)
 
+	// The row is like the book's example, not the same: 0.8 % apart.
 	b, f := bankOf(find("ganguli_vdi", "serth_like"))
 	near(t, "Serth and Lestina, example 12.1: Nu", Ganguli1985(b, f).Nusselt, 47.22, 0.01)
 	near(t, "Serth and Lestina, example 12.1: h", Ganguli1985(b, f).Coefficient, 51.785762, 0.01)
 
 	// The book's 414 Pa needs 0.052024 m2 of free area: that with the edge space open to
-	// the gas, 6.25 % more than the library's with corbels.
+	// the gas, 6.25 % more than the library's with corbels; 0.6 % are left, not traced.
 	row := find("dp_esdu_high_fin", "hewitt_low_fin")
 	b, _ = bankOf(row)
 	face := (float64(b.TubesPerRow) + b.EdgePitches) * b.TransversePitch * row.Float("tube_length_m")
@@ -226,5 +227,5 @@ func TestVDIExample(t *testing.T) {
 	eta := fin.Solve(fin.Fin{RootRadius: b.OD / 2, TipRadius: b.FinOD / 2, RootThickness: 0.4e-3, Conductivity: 209}, h).Efficiency
 	used := h * fin.SurfaceEfficiency(faces+tip, faces+tip+between, eta)
 	near(t, "recomputed", used, 22.72683, 1e-6)
-	near(t, "book", used, 22.49, 0.02)
+	near(t, "book", used, 22.49, 0.02) // 1 % apart: half of it is the approximate fin efficiency of the Atlas, the rest not traced
 }

@@ -229,7 +229,7 @@ func BenchmarkRate(b *testing.B) {
 // the exact efficiency of the fin, is high by the crowding of heat at the fin
 // root: a little to some 3 %.
 func TestSeriesAgainstTwoDimensions(t *testing.T) {
-	for _, row := range published.Read(t, "conduction_2d") {
+	for _, row := range published.Read(t, published.Computed, "conduction_2d") {
 		od, height, thickness, pitch := row.Float("tube_od_m"), row.Float("fin_height_m"), row.Float("fin_thickness_m"), row.Float("pitch_m")
 		h := row.Float("h_outside_W_m2K")
 		f := fin.Solve(fin.Fin{

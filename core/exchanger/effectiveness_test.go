@@ -12,7 +12,7 @@ var forms = map[string]func(ntu, cr float64) float64{
 }
 
 func TestEffectivenessPublished(t *testing.T) {
-	for _, row := range published.Read(t, "entu_crossflow") {
+	for _, row := range append(published.Read(t, published.Library, "entu_crossflow"), published.Read(t, published.Computed, "entu_crossflow")...) {
 		form, ok := forms[row.Text("arrangement")]
 		if !ok {
 			t.Fatalf("%s: no arrangement %q", row.Where(), row.Text("arrangement"))

@@ -10,14 +10,14 @@ import (
 )
 
 func TestRowsPublished(t *testing.T) {
-	for _, row := range published.Read(t, "pntu_air_cooler") {
+	for _, row := range published.Read(t, published.Computed, "pntu_air_cooler") {
 		a := Arrangement{Rows: int(row.Float("tube_rows")), Passes: int(row.Float("tube_passes"))}
 		row.Check("P_air_exact", a.Effectiveness(row.Float("NTU_air"), row.Float("R_Cair_over_Ctube")), 1e-12)
 	}
 }
 
 func TestCorrectionFactorPublished(t *testing.T) {
-	for _, row := range published.Read(t, "lmtd_ft") {
+	for _, row := range published.Read(t, published.Computed, "lmtd_ft") {
 		hotIn, hotOut, coldIn, coldOut := row.Float("Thi"), row.Float("Tho"), row.Float("Tci"), row.Float("Tco")
 		p, r := (coldOut-coldIn)/(hotIn-coldIn), (hotIn-hotOut)/(coldOut-coldIn)
 		row.Check("P_air", p, 1e-14)

@@ -17,7 +17,7 @@ func disc(row published.Row, thickness string) (Fin, float64) {
 }
 
 func TestUniformPublished(t *testing.T) {
-	for _, row := range published.Read(t, "fin_efficiency_annular") {
+	for _, row := range published.Read(t, published.Computed, "fin_efficiency_annular") {
 		f, h := disc(row, "thickness_m")
 		row.Check("eta", Solve(f, h).Efficiency, 1e-13)
 		heat, _ := march(f, h)
@@ -26,7 +26,7 @@ func TestUniformPublished(t *testing.T) {
 }
 
 func TestUniformConvectiveTipPublished(t *testing.T) {
-	for _, row := range published.Read(t, "fin_efficiency_annular_convective_tip") {
+	for _, row := range published.Read(t, published.Computed, "fin_efficiency_annular_convective_tip") {
 		f, h := disc(row, "thickness_m")
 		row.Check("eta_adiabatic_uncorrected", Solve(f, h).Efficiency, 1e-13)
 
@@ -47,7 +47,7 @@ func TestUniformConvectiveTipPublished(t *testing.T) {
 }
 
 func TestRolledTaperPublished(t *testing.T) {
-	for _, row := range published.Read(t, "rolled_taper_annular") {
+	for _, row := range published.Read(t, published.Computed, "rolled_taper_annular") {
 		f, h := disc(row, "t_root_m")
 		f.Profile = RolledTaper
 		got := Solve(f, h)
@@ -58,7 +58,7 @@ func TestRolledTaperPublished(t *testing.T) {
 }
 
 func TestLinearTaperPublished(t *testing.T) {
-	for _, row := range published.Read(t, "tapered_annular") {
+	for _, row := range published.Read(t, published.Computed, "tapered_annular") {
 		f, h := disc(row, "t_root_m")
 		f.Profile = LinearTaper
 		f.TipThickness = row.Float("t_tip_m")
@@ -72,7 +72,7 @@ func TestLinearTaperPublished(t *testing.T) {
 func TestExtremesPublished(t *testing.T) {
 	profiles := map[string]Profile{"uniform": Uniform, "rolled": RolledTaper}
 	tips := map[string]Tip{"adiabatic": Adiabatic, "convective": Convective}
-	for _, row := range published.Read(t, "fin_extremes") {
+	for _, row := range published.Read(t, published.Computed, "fin_extremes") {
 		f := Fin{
 			Profile:       profiles[row.Text("profile")],
 			Tip:           tips[row.Text("tip")],

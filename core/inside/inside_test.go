@@ -18,7 +18,7 @@ func near(t testing.TB, what string, got, want, tolerance float64) {
 }
 
 func TestTubeSidePublished(t *testing.T) {
-	for _, row := range published.Read(t, "tube_side") {
+	for _, row := range published.Read(t, published.Library, "tube_side") {
 		re, pr := row.Float("Re"), row.Float("Pr")
 		switch row.Text("function") {
 		case "turbulent_Gnielinski_petukhov_fd":

@@ -10,10 +10,11 @@ import (
 	"finwright/core/units"
 )
 
-func TestMetalsPublished(t *testing.T) {
+// No check of the values: the table repeats what the code holds, so that a slip of the hand shows.
+func TestMetalsRepeated(t *testing.T) {
 	lists := map[string]func(string) (Metal, bool){"tube": TubeMetal, "fin": FinMetal}
 	sizes := map[string]int{}
-	for _, row := range published.Read(t, "metals") {
+	for _, row := range published.Read(t, published.Repeated, "metals") {
 		list := row.Text("list")
 		sizes[list]++
 		m, ok := lists[list](row.Text("id"))
@@ -51,6 +52,44 @@ func TestMetalsPublished(t *testing.T) {
 	}
 	if sizes["tube"] != len(TubeMetals) || sizes["fin"] != len(FinMetals) {
 		t.Errorf("the table has %v metals, the lists %d and %d", sizes, len(TubeMetals), len(FinMetals))
+	}
+}
+
+// Values printed in books and standards, all from memory and so to be verified, in the units of the source. A row whose
+// tolerance is wider than its printed digits says why.
+func TestMetalsPublished(t *testing.T) {
+	perUnit := map[string]float64{
+		"kg/m3": 1, "g/cm3": 1000, "lb/in3": 0.45359237 / (0.0254 * 0.0254 * 0.0254),
+		"W/(m K)": 1, "Btu/(h ft F)": 1055.05585262 / 3600 / 0.3048 * 1.8, "1e-6/K": 1e-6, "1e-6/F": 1.8e-6,
+	}
+	lists := map[string]func(string) (Metal, bool){"tube": TubeMetal, "fin": FinMetal}
+	for _, row := range published.Read(t, published.Book, "metals") {
+		m, ok := lists[row.Text("list")](row.Text("id"))
+		unit, known := perUnit[row.Text("unit")]
+		if !ok || !known {
+			t.Fatalf("%s: no %s metal %q, or no unit %q", row.Where(), row.Text("list"), row.Text("id"), row.Text("unit"))
+		}
+		var si float64
+		switch row.Text("property") {
+		case "density":
+			si = m.Density.SI
+		case "k":
+			k, _ := m.ConductivityAt(units.Temperature(row.Float("t_C")))
+			si = float64(k)
+		case "alpha":
+			mean, _ := m.ExpansionTo(units.Temperature(row.Float("t_C")))
+			si = float64(mean)
+		default:
+			t.Fatalf("%s: no property %q", row.Where(), row.Text("property"))
+		}
+		if row.Has("rtol") != row.Has("why") {
+			t.Errorf("%s: a tolerance without its reason", row.Where())
+		}
+		if row.Has("rtol") {
+			row.Check("want", si/unit, row.Float("rtol"))
+		} else {
+			row.CheckPrinted("want", si/unit)
+		}
 	}
 }
 

@@ -8,7 +8,7 @@ import (
 )
 
 func TestBWGPublished(t *testing.T) {
-	rows := published.Read(t, "bwg")
+	rows := published.Read(t, published.Library, "bwg")
 	if len(rows) != 24 {
 		t.Fatalf("%d gauges, want 24", len(rows))
 	}

@@ -1,5 +1,8 @@
 // Package published reads the reference tables of testdata/published for tests.
 // Each row knows its file and line, so that a failing check names its source.
+//
+// A check is held to the digits that the source prints. Where it is wider a reason stands beside it; but where a source
+// gives more than ten digits, 1e-9 to 1e-13 is what rounding leaves of two orders of the same sums.
 package published
 
 import (
@@ -14,6 +17,21 @@ import (
 	"testing"
 )
 
+// Proof is what a table proves; it is the name of its folder.
+type Proof string
+
+const (
+	// Book tables are printed in a book, a paper or a standard: that a figure is right.
+	Book Proof = "book"
+	// Library tables were computed by an open library: that two programs read the same source alike.
+	Library Proof = "library"
+	// Computed tables are our own computation by another way, mostly with many digits: that an equation is solved, not
+	// that it is the right one.
+	Computed Proof = "computed"
+	// Repeated tables hold what the code holds: that nothing was changed by a slip, and no more.
+	Repeated Proof = "repeated"
+)
+
 // Row is one line of a reference table.
 type Row struct {
 	tb    testing.TB
@@ -21,12 +39,12 @@ type Row struct {
 	cells map[string]string
 }
 
-// Read returns the rows of testdata/published/name.csv, and fails the test
-// unless the table has at least one.
-func Read(tb testing.TB, name string) []Row {
+// Read returns the rows of testdata/published/<of>/<name>.csv, and fails the test
+// unless the table has at least one and each names its source.
+func Read(tb testing.TB, of Proof, name string) []Row {
 	tb.Helper()
 	_, here, _, _ := runtime.Caller(0)
-	path := filepath.Join(filepath.Dir(here), "../../../testdata/published", name+".csv")
+	path := filepath.Join(filepath.Dir(here), "../../../testdata/published", string(of), name+".csv")
 	file, err := os.Open(path)
 	if err != nil {
 		tb.Fatal(err)
@@ -35,7 +53,7 @@ func Read(tb testing.TB, name string) []Row {
 	reader := csv.NewReader(file)
 	header, err := reader.Read()
 	if err != nil {
-		tb.Fatalf("%s.csv: %v", name, err)
+		tb.Fatalf("%s/%s.csv: %v", of, name, err)
 	}
 	var rows []Row
 	for {
@@ -44,17 +62,20 @@ func Read(tb testing.TB, name string) []Row {
 			break
 		}
 		if err != nil {
-			tb.Fatalf("%s.csv: %v", name, err)
+			tb.Fatalf("%s/%s.csv: %v", of, name, err)
 		}
 		line, _ := reader.FieldPos(0)
 		cells := make(map[string]string, len(header))
 		for i, column := range header {
 			cells[column] = record[i]
 		}
-		rows = append(rows, Row{tb, fmt.Sprintf("testdata/published/%s.csv:%d", name, line), cells})
+		if cells["source"] == "" {
+			tb.Fatalf("testdata/published/%s/%s.csv:%d names no source", of, name, line)
+		}
+		rows = append(rows, Row{tb, fmt.Sprintf("testdata/published/%s/%s.csv:%d", of, name, line), cells})
 	}
 	if len(rows) == 0 {
-		tb.Fatalf("%s.csv has no rows", name)
+		tb.Fatalf("%s/%s.csv has no rows", of, name)
 	}
 	return rows
 }
