@@ -6,6 +6,7 @@ import (
 	"math/rand/v2"
 	"reflect"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -228,6 +229,55 @@ func TestHouseMakesWoundTypes(t *testing.T) {
 		if !slices.ContainsFunc(c.Lines, func(l Line) bool { _, ok := l.Practice(typ); return ok }) {
 			t.Errorf("no line makes %s", typ)
 		}
+	}
+}
+
+// The shop that ships makes each type as is usual of it.
+func TestHouseMakesTypesAsUsual(t *testing.T) {
+	c := House()
+	for _, l := range c.Lines {
+		for i := range l.Types {
+			usual(t, &l.Types[i])
+		}
+	}
+}
+
+func usual(t *testing.T, p *Practice) {
+	t.Helper()
+	u := p.Type.Fixing().Usual
+	for name, pair := range map[string][2]float64{
+		"growth": {p.Growth, u.Growth}, "scatter": {p.Scatter, u.Scatter}, "strip ratio": {p.StripRatio, u.StripRatio},
+		"least wall": {float64(p.LeastWall), float64(u.LeastWall)}, "knurl": {float64(p.Knurl), float64(u.Knurl)}, "spindle": {float64(p.Spindle), float64(u.Spindle)},
+	} {
+		if math.Abs(pair[0]-pair[1]) > 1e-12*math.Abs(pair[1]) {
+			t.Errorf("%s: %s %g, usual is %g", p.Type, name, pair[0], pair[1])
+		}
+	}
+}
+
+// A way of making that is added is of a type which the line does not make, with that type's own figures; where all are
+// made it is a copy.
+func TestAddedWayOfMakingIsOfAnotherType(t *testing.T) {
+	c := House()
+	for i, want := range []tube.FinType{tube.Embedded, tube.Footed} {
+		path := "lines/" + strconv.Itoa(i) + "/types"
+		next, faults := c.More(path)
+		if faults != nil {
+			t.Fatal(faults)
+		}
+		made := next.Lines[i].Types
+		if added := &made[len(made)-1]; len(made) != len(c.Lines[i].Types)+1 || added.Type != want {
+			t.Errorf("line %d: %d ways of making, the last of %s, want %s", i, len(made), added.Type, want)
+		} else {
+			usual(t, added)
+		}
+	}
+	full, faults := c.More("lines/0/types")
+	if faults == nil {
+		full, faults = full.More("lines/0/types")
+	}
+	if types := full.Lines[0].Types; faults != nil || !reflect.DeepEqual(types[len(types)-1], types[len(types)-2]) {
+		t.Errorf("%v: with all types made, the last is not copied", faults)
 	}
 }
 

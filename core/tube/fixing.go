@@ -1,6 +1,9 @@
 package tube
 
-import "finwright/core/material"
+import (
+	"finwright/core/material"
+	"finwright/core/units"
+)
 
 // Fixing is how a fin is held on its tube, with all that depends on it. What it does not
 // name is none: the zero value is a fin wound on edge that nothing more is known of.
@@ -14,6 +17,7 @@ type Fixing struct {
 	Section Section          // what a cut along the tube shows
 	Bond    material.Value   // [m2 K/W] resistance of a new tube's joint below its limit, on the bare area
 	Limits  Limits
+	Usual   Usual // zero where nothing is usual: no shop that is known makes it
 }
 
 // Contact is where fin and tube meet; bond.ContactArea has the area of each.
@@ -46,6 +50,18 @@ type Limits struct {
 	Standard material.Value
 	Unclear  material.Value // a lower reading of the standard's limit, where recollections differ
 	House    material.Value
+}
+
+// Usual is where a shop that begins to make the type starts from, until it knows its own.
+//
+// Source: engineering judgement, editable.
+type Usual struct {
+	Growth     float64        // [-] of the bare length under the fins
+	Scatter    float64        // [-] of that guess
+	StripRatio float64        // [-] strip used over n pi d
+	LeastWall  units.Length   // that bears the rolls
+	Knurl      units.Length   // depth
+	Spindle    units.Rotation // highest in steady work
 }
 
 // FinTypes lists the types in the order a page offers them.

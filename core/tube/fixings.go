@@ -22,6 +22,8 @@ var (
 // Standard limits: ISO 13706 (= API 661), from memory; it gives none for strip wound on
 // edge, and puts welded fins above 400 C, where the fin metal governs. House limits: the
 // lowest figure of trade pages; edge-wound: engineering judgement, editable.
+// Usual: engineering judgement, editable; growth: L, LL: none expected; knurled: small;
+// embedded: 0 to 0.5 %.
 var Fixings = []*Fixing{
 	{
 		Type: Footed, Layers: 1, Tension: true, Contact: WholeTube, Forming: material.Foot, Section: FootSection,
@@ -30,6 +32,7 @@ var Fixings = []*Fixing{
 			Standard: material.Value{SI: 130, Source: standard},
 			House:    material.Value{SI: 130, Source: trade},
 		},
+		Usual: Usual{StripRatio: 1.01, LeastWall: 0.0009, Spindle: 1200.0 / 60},
 	},
 	{
 		Type: OverlapFooted, Layers: 2, Tension: true, Contact: WholeTube, Forming: material.Foot, Section: FootSection,
@@ -39,6 +42,7 @@ var Fixings = []*Fixing{
 			Unclear:  material.Value{SI: 130, Source: unclear},
 			House:    material.Value{SI: 165, Source: trade},
 		},
+		Usual: Usual{StripRatio: 1.01, LeastWall: 0.0009, Spindle: 1200.0 / 60},
 	},
 	{
 		Type: KnurledFooted, Layers: 1, Knurled: true, Contact: WholeTube, Forming: material.Foot, Section: FootSection,
@@ -47,6 +51,7 @@ var Fixings = []*Fixing{
 			Standard: material.Value{SI: 200, Source: standard},
 			House:    material.Value{SI: 250, Source: trade},
 		},
+		Usual: Usual{Growth: 0.0002, Scatter: 0.0002, StripRatio: 1.01, LeastWall: 0.00165, Knurl: 0.00015, Spindle: 800.0 / 60},
 	},
 	{
 		Type: KnurledOverlap, Layers: 2, Knurled: true, Contact: WholeTube, Forming: material.Foot, Section: FootSection,
@@ -55,6 +60,7 @@ var Fixings = []*Fixing{
 			Standard: material.Value{SI: 200, Source: standard},
 			House:    material.Value{SI: 250, Source: trade},
 		},
+		Usual: Usual{Growth: 0.0002, Scatter: 0.0002, StripRatio: 1.01, LeastWall: 0.00165, Knurl: 0.00015, Spindle: 800.0 / 60},
 	},
 	{
 		Type: Embedded, Contact: GrooveWall, Forming: material.Groove, Section: GrooveSection,
@@ -63,11 +69,13 @@ var Fixings = []*Fixing{
 			Standard: material.Value{SI: 400, Source: standard},
 			House:    material.Value{SI: 400, Source: trade},
 		},
+		Usual: Usual{Growth: 0.001, Scatter: 0.0025, StripRatio: 1, LeastWall: 0.0021, Spindle: 700.0 / 60},
 	},
 	{
 		Type: EdgeWound, Tension: true, Contact: StripEdge, Forming: material.Edge, Section: EdgeSection,
 		Bond:   material.Value{SI: 1e-4, Source: bondRanked},
 		Limits: Limits{House: material.Value{SI: 100, Source: judged}},
+		Usual:  Usual{StripRatio: 1, LeastWall: 0.0009, Spindle: 900.0 / 60},
 	},
 	{
 		Type: Welded, Contact: StripEdge, Forming: material.Weld, Section: WeldSection,
