@@ -11,7 +11,7 @@ import (
 )
 
 // physics lists the packages of formulas: whatever number they give out is told with its units, its range and its source.
-var physics = []string{"core/fluid", "core/tube", "core/fin", "core/fin/field", "core/bond", "core/airside", "core/inside", "core/exchanger"}
+var physics = []string{"core/fluid", "core/tube", "core/fin", "core/fin/temperature", "core/bond", "core/airside", "core/inside", "core/exchanger"}
 
 // unit is one in brackets, [-] where there is none.
 var unit = regexp.MustCompile(`\[[^\]]+\]`)

@@ -11,7 +11,7 @@ import (
 	"finwright/core/airside"
 	"finwright/core/bond"
 	"finwright/core/design"
-	"finwright/core/document"
+	"finwright/core/field"
 	"finwright/core/drawing"
 	"finwright/core/figure"
 	"finwright/core/fluid"
@@ -176,8 +176,8 @@ func ruleFaults(texts message.Catalogue, r *verdict.Rule, figures []string) []st
 	faults := textFaults(texts, "shop.rule."+r.ID)
 	fields := append([]string{r.Field}, r.Changes...)
 	for _, id := range fields {
-		_, known := document.Find(id)
-		if span := id == "span_centre" || id == "span_width"; !known && !span {
+		_, known := field.Find(id)
+		if span := id == field.SpanCentre.ID || id == field.SpanWidth.ID; !known && !span {
 			faults = append(faults, "no field "+id)
 		}
 	}

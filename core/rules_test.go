@@ -18,7 +18,7 @@ import (
 // layers lists the packages from the bottom up: each may import only what stands before it.
 var layers = []string{
 	"core/units", "core/numeric", "core/strict", "core/message", "core/figure", "core/material", "core/fluid", "core/tube", "core/fin",
-	"core/fin/field", "core/bond", "core/airside", "core/inside", "core/exchanger", "core/rating", "core/shop", "core/shop/making", "core/shop/verdict", "core/document", "core/design",
+	"core/fin/temperature", "core/bond", "core/airside", "core/inside", "core/exchanger", "core/rating", "core/shop", "core/field", "core/shop/making", "core/shop/verdict", "core/document", "core/design",
 	"testdata/cases", "core/drawing/ink", "core/drawing", "core/report", "wasm/plots", "wasm/bridge", "wasm/engine", "wasm/canvas",
 }
 
@@ -106,7 +106,7 @@ func TestImportsPointDown(t *testing.T) {
 
 // Formulas state where they come from and how far they hold.
 func TestFormulasNameSourceAndRange(t *testing.T) {
-	packages := map[string]bool{"core/fin": true, "core/fin/field": true, "core/airside": true, "core/inside": true, "core/fluid": true, "core/bond": true, "core/shop": true, "core/shop/making": true, "core/shop/verdict": true}
+	packages := map[string]bool{"core/fin": true, "core/fin/temperature": true, "core/airside": true, "core/inside": true, "core/fluid": true, "core/bond": true, "core/shop": true, "core/shop/making": true, "core/shop/verdict": true}
 	eachGoFile(t, parser.ParseComments, func(dir, path string, fset *token.FileSet, f *ast.File) {
 		if !packages[dir] {
 			return

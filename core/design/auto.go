@@ -1,24 +1,21 @@
 package design
 
 import (
+	"finwright/core/field"
 	"finwright/core/message"
-	"finwright/core/units"
 )
 
-// Auto returns what stands in for each optional entry that may be left empty.
-func Auto(in Input) map[string]message.Quantity {
-	out := map[string]message.Quantity{
-		"tube_pitch":      of(units.Diameter, in.TubePitch()),
-		"row_pitch":       of(units.Diameter, in.RowPitch()),
-		"bond_resistance": {Kind: units.Resist, SI: in.Tube.Fin.Type.Fixing().Bond.SI},
-	}
-	if t := &in.Tube; t.Fin.Type.Lapped() {
-		lapless := *t
-		lapless.Fin.Lap = 0
-		out["foot_lap"] = of(units.Height, lapless.FootReach()-lapless.Pitch())
-	}
-	if house := in.Tube.Fin.Type.Fixing().Limits.House; house.Known() {
-		out["house_limit"] = message.Quantity{Kind: units.Temp, SI: house.SI}
+// Auto returns what stands in for each entry that may be left empty, beside those that hang on the plan of the making.
+func Auto(in *field.Input) map[string]message.Quantity {
+	out := map[string]message.Quantity{}
+	for i := range field.Fields {
+		f := &field.Fields[i]
+		if f.StandIn == nil {
+			continue
+		}
+		if si, ok := f.StandIn(in); ok {
+			out[f.ID] = message.Quantity{Kind: f.Kind, SI: si}
+		}
 	}
 	return out
 }

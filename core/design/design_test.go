@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"finwright/core/document"
+	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/proof"
@@ -32,7 +33,7 @@ func doc(t testing.TB, pairs ...string) document.Document {
 	return d
 }
 
-func read(t *testing.T, pairs ...string) Input {
+func read(t *testing.T, pairs ...string) field.Input {
 	t.Helper()
 	in, err := Read(doc(t, pairs...))
 	if err != nil {
@@ -271,8 +272,8 @@ func TestEveryFigureIsFinite(t *testing.T) {
 	count := proof.Proof{Share: 150, Full: 3000, Seed: 1}.Run(t, func(c *proof.Case) {
 		between := func(lo, hi float64) string { return fmt.Sprintf("%.5g", lo*math.Pow(hi/lo, c.Rand.Float64())) }
 		pick := func(id string) string {
-			s, _ := document.Find(id)
-			return s.Choices[c.Rand.IntN(len(s.Choices))]
+			choices := field.Must(id).Choices()
+			return choices[c.Rand.IntN(len(choices))]
 		}
 		in, h, err := ReadAndRate(doc(c, "tube_od", between(8, 300), "tube_wall", between(0.4, 20), "fin_height", between(1, 55),
 			"strip_thickness", between(0.1, 5), "fin_pitch", between(25, 1000), "film_coefficient", between(0.2, 4000),

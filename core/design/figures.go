@@ -3,6 +3,7 @@ package design
 import (
 	"math"
 
+	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/rating"
@@ -39,12 +40,12 @@ type Notice struct {
 // headline names the figures that decide, in the order of the top line.
 var headline = []string{"fin_od", "area_ratio", "fin_efficiency", "used_area", "u_bare", "duty", "air_drop", "metre_mass"}
 
-// Evaluate computes every figure of a read Input, which was rated as h.
-func Evaluate(in Input, h Heat) Result {
+// Evaluate computes every figure of a read input, which was rated as h.
+func Evaluate(in field.Input, h Heat) Result {
 	s := in.Surface(&h.Thermal)
-	judged := in.forming()
+	judged := judgeShape(&in)
 	b := builder{in: &in, t: &in.Tube, s: &s}
-	r := Result{Surface: s, Heat: h, Auto: Auto(in), Headline: headline, Notices: notices(&in, &s, judged)}
+	r := Result{Surface: s, Heat: h, Auto: Auto(&in), Headline: headline, Notices: notices(&in, &s, judged)}
 	r.Notices = append(r.Notices, heatNotices(&in, h)...)
 	r.Groups = []Group{
 		{"efficiency", "surface", b.efficiency()},
@@ -79,7 +80,7 @@ func (r Result) Find(id string) (figure.Figure, bool) {
 
 // builder makes figures from one solved design.
 type builder struct {
-	in *Input
+	in *field.Input
 	t  *tube.Tube
 	s  *rating.Surface
 }

@@ -5,6 +5,7 @@ import (
 	"finwright/core/bond"
 	"finwright/core/document"
 	"finwright/core/exchanger"
+	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/rating"
@@ -36,9 +37,9 @@ type Case struct{ Root map[exchanger.Case]float64 }
 
 // Rate rates the bank of a read Input. A bank that cannot be rated is an error of the field that hinders, FieldErrors, where
 // the film hangs on it; with a film of the user's own the surface stands, and Absent says what hinders.
-func Rate(in Input) (Heat, error) {
+func Rate(in field.Input) (Heat, error) {
 	if found := pitchFindings(&in); in.Air.FilmGiven && len(found) > 0 {
-		return Heat{Absent: found[0].Why, Field: in.closestPitch()}, nil
+		return Heat{Absent: found[0].Why, Field: closestPitch(&in)}, nil
 	}
 	t, hindrance := rating.Rate(&in.Input)
 	if hindrance != nil {
@@ -48,23 +49,24 @@ func Rate(in Input) (Heat, error) {
 		}
 		return Heat{Absent: e.Message, Field: e.Field}, nil
 	}
-	h := Heat{Thermal: t, Case: Case{t.Roots(&in.Input, in.Limits.Cases)}}
+	cases := in.Cases()
+	h := Heat{Thermal: t, Case: Case{t.Roots(&in.Input, cases)}}
 	h.Methods = append(methods(units.Film, t.Films, t.Film, in.Air.FilmGiven), methods(units.Drop, t.Drops, t.Drop, false)...)
 	limits := in.Tube.Fin.Type.Fixing().Limits
-	if in.Limits.House != nil {
-		limits.House.SI = *in.Limits.House
+	if in.Limits.House.Stated {
+		limits.House.SI = in.Limits.House.SI
 		if !limits.House.Known() {
 			limits.House.Source = houseLimit
 		}
 	}
 	// In hot gas a root may be hotter than the stream, and a tip hotter than its root.
 	tips := map[exchanger.Case]float64{exchanger.Normal: t.Tip()}
-	h.Findings = append(exchanger.CheckProcess(limits, hotter(in.Limits.Cases, h.Case.Root)), exchanger.CheckFinMetal(in.FinMetal, hotter(h.Case.Root, tips))...)
+	h.Findings = append(exchanger.CheckProcess(limits, hotter(cases, h.Case.Root)), exchanger.CheckFinMetal(in.FinMetal, hotter(h.Case.Root, tips))...)
 	return h, nil
 }
 
 // ReadAndRate is Read and then Rate.
-func ReadAndRate(d document.Document) (Input, Heat, error) {
+func ReadAndRate(d document.Document) (field.Input, Heat, error) {
 	in, err := Read(d)
 	if err != nil {
 		return in, Heat{}, err
@@ -97,7 +99,7 @@ func hotter(a, b map[exchanger.Case]float64) map[exchanger.Case]float64 {
 
 // winding returns the joint of a tension-wound fin. Its strain and the temperature up to which metals expand are those by
 // which the shop's rule judges it.
-func winding(in *Input, h *Heat) (bond.Winding, bool) {
+func winding(in *field.Input, h *Heat) (bond.Winding, bool) {
 	hottest := h.hottest()
 	if !in.Tube.Fin.Type.Fixing().Tension || hottest == nil {
 		return bond.Winding{}, false
@@ -109,12 +111,12 @@ func winding(in *Input, h *Heat) (bond.Winding, bool) {
 	f, _ := in.FinMetal.ExpansionTo(*hottest)
 	t, _ := in.TubeMetal.ExpansionTo(*hottest)
 	return bond.Winding{
-		OD: float64(in.Tube.OD), Strain: strain, FinExpansion: float64(f), TubeExpansion: float64(t), Metallic: in.Process.Bond,
+		OD: float64(in.Tube.OD), Strain: strain, FinExpansion: float64(f), TubeExpansion: float64(t), Metallic: in.Bond(),
 	}, true
 }
 
 // heatNotices remarks on wishes not met, on temperatures and on correlations outside their range.
-func heatNotices(in *Input, h Heat) []Notice {
+func heatNotices(in *field.Input, h Heat) []Notice {
 	if !h.Absent.None() {
 		return []Notice{{figure.Watch, h.Field, "duty", h.Absent}}
 	}

@@ -203,10 +203,11 @@ func cornerArgs(c exchanger.Corner) []figure.Arg {
 
 func (b *builder) metal(h Heat) []figure.Figure {
 	d, in := h.Thermal.Duty, b.in
+	cases := in.Cases()
 	root := h.Case.Root[exchanger.Normal]
 	list := []figure.Figure{fig("hottest_root", units.Temp, root, "", "hottest_root", cornerArgs(d.HottestRoot)...)}
 	for _, c := range []exchanger.Case{exchanger.StartUp, exchanger.Upset} {
-		at, stated := in.Limits.Cases[c]
+		at, stated := cases[c]
 		if !stated {
 			continue
 		}
@@ -233,7 +234,7 @@ func (b *builder) metal(h Heat) []figure.Figure {
 	if gap := w.Gap(root, root); gap > 0 {
 		at.State, at.Why = figure.Watch, []message.Message{message.New("notice.bond_open", "loss", message.Quantity{Kind: units.Temp, SI: loss}, "root", message.Quantity{Kind: units.Temp, SI: root})}
 		list = append(list, fig("bond_open", units.Resist, w.Resistance(root, root, h.Thermal.Gas.Conductivity), figure.BareArea, "bond_open",
-			arg("g_b", units.Factor, gap), arg("k_g", units.Conduct, h.Thermal.Gas.Conductivity), arg("R_b", units.Resist, b.in.Process.Bond)))
+			arg("g_b", units.Factor, gap), arg("k_g", units.Conduct, h.Thermal.Gas.Conductivity), arg("R_b", units.Resist, b.in.Bond())))
 	}
 	return append(list, at)
 }

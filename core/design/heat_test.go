@@ -10,6 +10,7 @@ import (
 
 	"finwright/core/document"
 	"finwright/core/exchanger"
+	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/proof"
@@ -36,7 +37,7 @@ func TestDutyBalances(t *testing.T) {
 }
 
 // balance holds the heat against both streams to 1e-9.
-func balance(t testing.TB, name string, in Input, th rating.Thermal) {
+func balance(t testing.TB, name string, in field.Input, th rating.Thermal) {
 	t.Helper()
 	d := th.Duty
 	rise := d.AirOut - float64(in.Air.In)
@@ -272,7 +273,7 @@ func TestWishesAreJudged(t *testing.T) {
 	}
 }
 
-func dropOf(t testing.TB, in Input) float64 {
+func dropOf(t testing.TB, in field.Input) float64 {
 	th := rate(t, in).Thermal
 	return th.Drops[th.Drop].Answer.Total
 }

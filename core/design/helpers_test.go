@@ -1,9 +1,13 @@
 package design
 
-import "testing"
+import (
+	"testing"
+
+	"finwright/core/field"
+)
 
 // rate rates a design that can be.
-func rate(t testing.TB, in Input) Heat {
+func rate(t testing.TB, in field.Input) Heat {
 	t.Helper()
 	h, err := Rate(in)
 	if err != nil {
@@ -12,7 +16,7 @@ func rate(t testing.TB, in Input) Heat {
 	return h
 }
 
-func evaluate(t testing.TB, in Input) Result {
+func evaluate(t testing.TB, in field.Input) Result {
 	t.Helper()
 	return Evaluate(in, rate(t, in))
 }

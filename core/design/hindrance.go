@@ -1,13 +1,14 @@
 package design
 
 import (
+	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/rating"
 	"finwright/core/units"
 )
 
 // hindered says why a bank cannot be rated, at the field that hinders.
-func hindered(in *Input, h *rating.Hindrance) FieldError {
+func hindered(in *field.Input, h *rating.Hindrance) FieldError {
 	switch h.Cause {
 	case rating.GasBeyond:
 		return FieldError{"air_in", message.New("error.air_beyond", "why", h.Range.Message())}

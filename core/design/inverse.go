@@ -3,6 +3,7 @@ package design
 import (
 	"math"
 
+	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/rating"
@@ -13,7 +14,7 @@ import (
 const wishMargin = 5e-4
 
 // wishNotices holds the bank against the duty wanted and the pressure drop allowed.
-func wishNotices(in *Input, t *rating.Thermal) []Notice {
+func wishNotices(in *field.Input, t *rating.Thermal) []Notice {
 	var out []Notice
 	say := func(id, field, key string, k units.Kind, has, wish, by float64) {
 		out = append(out, Notice{figure.No, field, id, message.New(key,
@@ -38,8 +39,8 @@ func (b *builder) inverse(t *rating.Thermal) []figure.Figure {
 		list = append(list, f)
 	}
 	if allowed := b.in.Bank.DropAllowed; allowed > 0 {
-		lim := limits["face_velocity"]
-		v, why := b.in.VelocityFor(allowed, lim.low, lim.high, t)
+		velocity := field.Must("face_velocity")
+		v, why := b.in.VelocityFor(allowed, velocity.Low, velocity.High, t)
 		f := fig("velocity_allowed", units.Velocity, v, "", "velocity_allowed", arg("Δp_w", units.Drop, allowed))
 		f.Absent = why
 		list = append(list, f)

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"finwright/core/exchanger"
+	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/shop"
@@ -27,7 +28,7 @@ type Making struct {
 	Schedule *making.Schedule // nil without a winding
 	Swings   []making.Swing
 
-	in   Input
+	in   field.Input
 	heat Heat
 }
 
@@ -44,26 +45,8 @@ const shiftsShown = 12
 // swingShare is by how much each driver of the price is moved.
 const swingShare = 0.10
 
-// wish reads what the order states of its making.
-func (r *reader) wish() Wish {
-	w := Wish{Line: r.doc.Fields["line"].Text, LeastWall: units.Length(r.number("least_wall"))}
-	if !r.empty("position_tolerance") {
-		tolerance := units.Length(r.number("position_tolerance"))
-		w.Tolerance = &tolerance
-	}
-	if !r.empty("joints_allowed") {
-		joints := int(r.number("joints_allowed"))
-		w.Joints = &joints
-	}
-	if !r.empty("margin") {
-		margin := r.number("margin")
-		w.Margin = &margin
-	}
-	return w
-}
-
-// Make judges and plans a checked Input in its shop. h tells how hot the metal gets.
-func Make(in Input, h Heat) Making {
+// Make judges and plans a checked input in its shop. h tells how hot the metal gets.
+func Make(in field.Input, h Heat) Making {
 	m := judge(in, h)
 	c := m.Shop
 	for i := range c.Lines {
@@ -78,10 +61,10 @@ func Make(in Input, h Heat) Making {
 	return m
 }
 
-// judge holds an Input against the rules of the line that it is for, without a plan.
-func judge(in Input, h Heat) Making {
-	c := in.Wish.over(*in.Shop)
-	m := Making{Shop: &c, Order: in.order(h.hottest()), Auto: in.Wish.Line == "", in: in, heat: h}
+// judge holds an input against the rules of the line that it is for, without a plan.
+func judge(in field.Input, h Heat) Making {
+	c := over(&in.Wish, *in.Shop)
+	m := Making{Shop: &c, Order: orderOf(&in, h.hottest()), Auto: in.Wish.Line == "", in: in, heat: h}
 	i := slices.IndexFunc(c.Lines, func(l shop.Line) bool { return l.Name == in.Wish.Line })
 	if i >= 0 {
 		m.Line = &c.Lines[i]
@@ -109,14 +92,14 @@ func count(name string, list []verdict.Verdict) LineVerdict {
 }
 
 // over returns the capability with the order's own wishes in it.
-func (w *Wish) over(c shop.Capability) shop.Capability {
-	if w.Tolerance != nil {
-		c.Placing.Tolerance = *w.Tolerance
+func over(w *field.Wish, c shop.Capability) shop.Capability {
+	if w.Tolerance.Stated {
+		c.Placing.Tolerance = units.Length(w.Tolerance.SI)
 	}
-	if w.Margin != nil {
-		c.Rates.Margin = *w.Margin
+	if w.Margin.Stated {
+		c.Rates.Margin = w.Margin.SI
 	}
-	if w.Joints == nil {
+	if !w.Joints.Stated {
 		return c
 	}
 	c.Lines = slices.Clone(c.Lines)
@@ -124,14 +107,14 @@ func (w *Wish) over(c shop.Capability) shop.Capability {
 		c.Lines[i].Types = slices.Clone(c.Lines[i].Types)
 		for j := range c.Lines[i].Types {
 			joints := &c.Lines[i].Types[j].Joints
-			joints.Short, joints.Long = *w.Joints, *w.Joints
+			joints.Short, joints.Long = int(w.Joints.SI), int(w.Joints.SI)
 		}
 	}
 	return c
 }
 
 // order is the design as the shop sees it.
-func (in *Input) order(hottest *units.Temperature) *making.Order {
+func orderOf(in *field.Input, hottest *units.Temperature) *making.Order {
 	return &making.Order{
 		Tube: in.Tube, TubeMetal: in.TubeMetal, FinMetal: in.FinMetal, Quantity: in.Job.Quantity,
 		FreeIssue: in.Job.FreeIssue, Spares: in.Job.Spares, LeastWall: in.Wish.LeastWall, Hottest: hottest,

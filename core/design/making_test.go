@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"finwright/core/document"
+	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/shop"
 	"finwright/core/tube"
@@ -139,7 +140,7 @@ func TestEveryTypeIsJudged(t *testing.T) {
 			t.Errorf("%s: %d lines, %d verdicts", typ, len(m.Lines), len(m.Verdicts))
 		}
 		for _, n := range r.Notices {
-			if _, ok := document.Find(n.Field); !ok {
+			if _, ok := field.Find(n.Field); !ok {
 				t.Errorf("%s: remark %s leads to field %q", typ, n.Message.Key, n.Field)
 			}
 		}

@@ -1,6 +1,7 @@
 package design
 
 import (
+	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/material"
 	"finwright/core/message"
@@ -19,7 +20,7 @@ const (
 var watched = map[string]bool{"fin_efficiency": true, "gap": true, "conductivity": true, "strip_width": true, "film": true, "air_drop": true, "hottest_root": true, "root_start_up": true, "root_upset": true}
 
 // notices remarks on a design that can be evaluated.
-func notices(in *Input, s *rating.Surface, judged []verdict.Verdict) []Notice {
+func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Notice {
 	var out []Notice
 	t := &in.Tube
 	add := func(state figure.State, field, fig, key string, pairs ...any) {
@@ -53,12 +54,12 @@ func notices(in *Input, s *rating.Surface, judged []verdict.Verdict) []Notice {
 	return out
 }
 
-// forming holds the fin against what its metal bears in the shop; nothing is judged without one. Making says the same of it.
-func (in *Input) forming() []verdict.Verdict {
+// judgeShape holds the fin against what its metal bears in the shop; nothing is judged without one. Making says the same of it.
+func judgeShape(in *field.Input) []verdict.Verdict {
 	if in.Shop == nil {
 		return nil
 	}
-	return verdict.JudgeShape(in.Shop, in.order(nil))
+	return verdict.JudgeShape(in.Shop, orderOf(in, nil))
 }
 
 // good reports whether a figure is fine unless something is remarked of it.

@@ -3,13 +3,14 @@ package design
 import (
 	"fmt"
 
+	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
 
 // checkTogether finds entries that are each possible but not together.
-func checkTogether(in *Input, errs *FieldErrors) {
+func checkTogether(in *field.Input, errs *FieldErrors) {
 	t := &in.Tube
 	if 2*t.MeanWall() >= t.OD {
 		errs.add("tube_wall", "error.wall_fills_tube", "wall", of(units.Wall, t.MeanWall()), "od", of(units.Diameter, t.OD))
@@ -35,7 +36,7 @@ func checkTogether(in *Input, errs *FieldErrors) {
 }
 
 // checkBank refuses tubes that stand too close, where the film depends on it.
-func checkBank(in *Input, errs *FieldErrors) {
+func checkBank(in *field.Input, errs *FieldErrors) {
 	if in.Bank.Passes > in.Bank.Rows {
 		errs.add("passes", "error.more_passes", "passes", in.Bank.Passes, "rows", in.Bank.Rows)
 	}
@@ -43,7 +44,7 @@ func checkBank(in *Input, errs *FieldErrors) {
 		return
 	}
 	for _, f := range pitchFindings(in) {
-		*errs = append(*errs, FieldError{in.closestPitch(), f.Why})
+		*errs = append(*errs, FieldError{closestPitch(in), f.Why})
 	}
 }
 
@@ -76,14 +77,14 @@ func checkLengths(t *tube.Tube, errs *FieldErrors) {
 	reach := t.PlainA // up to here the tube is spoken for
 	for i, s := range t.Spans {
 		from, to := s.Centre-s.Width/2, s.Centre+s.Width/2
-		field := fmt.Sprintf("%s_%d", spanCentre, i+1)
+		at := fmt.Sprintf("%s_%d", field.SpanCentre.ID, i+1)
 		switch {
 		case from <= reach && i > 0:
-			errs.add(field, "error.spans_meet", "number", i, "from", of(units.Distance, reach))
+			errs.add(at, "error.spans_meet", "number", i, "from", of(units.Distance, reach))
 		case from <= reach:
-			errs.add(field, "error.span_in_end", "from", of(units.Distance, reach))
+			errs.add(at, "error.span_in_end", "from", of(units.Distance, reach))
 		case to >= t.Length-t.PlainB:
-			errs.add(field, "error.span_past_end", "to", of(units.Distance, t.Length-t.PlainB))
+			errs.add(at, "error.span_past_end", "to", of(units.Distance, t.Length-t.PlainB))
 		}
 		reach = to
 	}

@@ -7,6 +7,7 @@ import (
 	"maps"
 	"slices"
 
+	"finwright/core/field"
 	"finwright/core/units"
 )
 
@@ -46,11 +47,15 @@ type Document struct {
 // New returns a document of house defaults.
 func New() Document {
 	d := Document{Units: units.SI, Fields: map[string]Field{}, Spans: []Span{}}
-	for _, s := range Specs {
-		d.Fields[s.ID] = Field{s.House, House}
+	for i := range field.Fields {
+		f := &field.Fields[i]
+		d.Fields[f.ID] = Field{f.House, House}
 	}
 	return d
 }
+
+// Text returns what was typed in a field.
+func (d Document) Text(id string) string { return d.Fields[id].Text }
 
 // clone copies d so that the caller's document stays as it was.
 func (d Document) clone() Document {

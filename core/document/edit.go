@@ -6,6 +6,7 @@ import (
 	"slices"
 	"unicode/utf8"
 
+	"finwright/core/field"
 	"finwright/core/units"
 )
 
@@ -49,7 +50,7 @@ func (c Command) Written(write func(text string) string) Command {
 	}
 	c.Values = slices.Clone(c.Values)
 	for i, v := range c.Values {
-		if spec, ok := Find(v.Field); ok && spec.Number() && v.Text != nil {
+		if f, ok := field.Find(v.Field); ok && f.Number != nil && v.Text != nil {
 			text := write(*v.Text)
 			c.Values[i].Text = &text
 		}
@@ -117,28 +118,28 @@ func Edit(d Document, c Command) (Document, error) {
 }
 
 func set(d Document, v Value) error {
-	spec, ok := Find(v.Field)
+	f, ok := field.Find(v.Field)
 	if !ok {
 		return fmt.Errorf("document: field %q", v.Field)
 	}
 	text := d.Fields[v.Field].Text
 	switch {
-	case v.Text != nil && spec.Number():
-		text = withUnit(spec.Kind, cut(*v.Text), d.Units)
+	case v.Text != nil && f.Number != nil:
+		text = withUnit(f.Kind, cut(*v.Text), d.Units)
 	case v.Text != nil:
 		text = cut(*v.Text)
 	case v.Number != nil:
-		si, ok := units.From(spec.Kind, *v.Number, v.Unit)
-		if !ok || !spec.Number() {
+		si, ok := units.From(f.Kind, *v.Number, v.Unit)
+		if !ok || f.Number == nil {
 			return fmt.Errorf("document: %s cannot be %g %s", v.Field, *v.Number, v.Unit)
 		}
-		text = units.Echo(spec.Kind, units.Snap(spec.Kind, si, d.Units), d.Units)
-	case v.Steps != 0 && spec.Number():
-		p, err := units.Parse(spec.Kind, text, d.Units)
+		text = units.Echo(f.Kind, units.Snap(f.Kind, si, d.Units), d.Units)
+	case v.Steps != 0 && f.Number != nil:
+		p, err := units.Parse(f.Kind, text, d.Units)
 		if err != nil {
 			return nil // nothing to step from; the field already says what is wrong
 		}
-		text = units.Echo(spec.Kind, units.Step(spec.Kind, p.SI, v.Steps, d.Units), d.Units)
+		text = units.Echo(f.Kind, units.Step(f.Kind, p.SI, v.Steps, d.Units), d.Units)
 	default:
 		return fmt.Errorf("document: nothing to set %s to", v.Field)
 	}

@@ -5,18 +5,16 @@ import (
 	"errors"
 	"slices"
 
+	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/shop"
 	"finwright/core/strict"
 	"finwright/core/units"
 )
 
-// Format and Version mark everything that is saved: files, the browser's own
-// copy, examples and links.
-const (
-	Format  = "finwright-design"
-	Version = 3
-)
+// Format marks, with the version, everything that is saved: files, the browser's
+// own copy, examples and links.
+const Format = "finwright-design"
 
 // maxDesigns bounds what one file may hold.
 const maxDesigns = 500
@@ -33,34 +31,6 @@ type Envelope struct {
 type File struct {
 	Designs []Document
 	Hand    int
-}
-
-// migrations lift a raw design from version i+1 to i+2. Add one with each new version.
-var migrations = []func(raw map[string]any){addHeat, addMaking}
-
-// addHeat gives a design of version 1 the fields of the heat calculation. Its
-// film coefficient was always the user's own figure, and stays so.
-func addHeat(raw map[string]any) {
-	if fields := fill(raw, "heat"); fields != nil {
-		fields["film_source"] = map[string]any{"text": "given", "origin": string(House)}
-	}
-}
-
-// addMaking gives a design of version 2 the fields of making, all of them empty: the shop's own figures hold.
-func addMaking(raw map[string]any) { fill(raw, "making") }
-
-// fill gives a raw design the house's fields of a section where it has none, and returns all fields.
-func fill(raw map[string]any, section string) map[string]any {
-	fields, ok := raw["fields"].(map[string]any)
-	if !ok {
-		return nil
-	}
-	for _, s := range Specs {
-		if Section(s.Group) == section && fields[s.ID] == nil {
-			fields[s.ID] = map[string]any{"text": s.House, "origin": string(House)}
-		}
-	}
-	return fields
 }
 
 // Save writes designs as an envelope.
@@ -154,17 +124,18 @@ func Check(d Document) error {
 		return damaged("long", "label", message.Key("page.design_title"), "most", maxText)
 	}
 	for id := range d.Fields {
-		if _, ok := Find(id); !ok {
+		if _, ok := field.Find(id); !ok {
 			return damaged("unknown", "name", cut(id))
 		}
 	}
-	for _, s := range Specs {
-		label := message.Key("field." + s.ID)
-		f, ok := d.Fields[s.ID]
+	for i := range field.Fields {
+		f := &field.Fields[i]
+		label := message.Key(f.Label())
+		entry, ok := d.Fields[f.ID]
 		if !ok {
 			return damaged("missing", "label", label)
 		}
-		if err := checkField(f, label); err != nil {
+		if err := checkField(entry, label); err != nil {
 			return err
 		}
 	}

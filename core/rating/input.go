@@ -63,8 +63,22 @@ type Process struct {
 	Fluid    Fluid
 	Own      fluid.Properties // constant
 	In       units.Temperature
-	Flow     float64 // [kg/s] in all tubes
-	Pressure float64 // [Pa] absolute
-	Fouling  float64 // [m2 K/W] on the inside area
-	Bond     float64 // [m2 K/W] on the bare area
+	Flow     float64  // [kg/s] in all tubes
+	Pressure float64  // [Pa] absolute
+	Fouling  float64  // [m2 K/W] on the inside area
+	Bond     Optional // [m2 K/W] on the bare area; not stated: the default of the fin type
+}
+
+// Optional is a number that need not be stated.
+type Optional struct {
+	SI     float64
+	Stated bool
+}
+
+// Bond returns the resistance of the joint between fin and tube [m2 K/W] on the bare area.
+func (in *Input) Bond() float64 {
+	if in.Process.Bond.Stated {
+		return in.Process.Bond.SI
+	}
+	return in.Tube.Fin.Type.Fixing().Bond.SI
 }

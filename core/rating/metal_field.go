@@ -2,20 +2,20 @@ package rating
 
 import (
 	"finwright/core/bond"
-	"finwright/core/fin/field"
+	"finwright/core/fin/temperature"
 )
 
 // MetalField solves the temperature in one pitch of the tube where its fins
 // are hottest, with the films and dirt of the bank as rated.
 //
-// Source: package field; the section is the row and place of the hottest root.
-func (in *Input) MetalField(t *Thermal) (field.Field, error) {
+// Source: package temperature; the section is the row and place of the hottest root.
+func (in *Input) MetalField(t *Thermal) (temperature.Field, error) {
 	at := t.Duty.HottestRoot
-	return field.Solve(section(in, t), at.Process, at.Air, field.Page)
+	return temperature.Solve(section(in, t), at.Process, at.Air, temperature.Page)
 }
 
 // section is one pitch of the tube as the solver needs it; dirt counts with its film.
-func section(in *Input, t *Thermal) field.Section {
+func section(in *Input, t *Thermal) temperature.Section {
 	tb := &in.Tube
 	k, _ := in.FinMetal.ConductivityAt(in.Air.Metal)
 	kw, _ := in.TubeMetal.ConductivityAt(in.Air.Metal)
@@ -25,11 +25,11 @@ func section(in *Input, t *Thermal) field.Section {
 		groove = float64(tb.Fin.Groove)
 	}
 	contact := bond.ContactArea(tb.Fin.Type.Fixing().Contact, od, float64(tb.Fin.Count), float64(tb.Fin.Strip), groove)
-	return field.Section{
+	return temperature.Section{
 		BoreRadius: float64(tb.InsideOD()) / 2, TubeRadius: od / 2, FinRadius: float64(tb.FinOD()) / 2, Pitch: float64(tb.Pitch()),
 		Profile: profiles[tb.Profile()], Thickness: float64(tb.Fin.Strip), TipThickness: float64(tb.TipThickness()),
 		Groove: groove, Foot: float64(tb.FootThickness()), Slit: tb.Fin.Type.FootLayers() == 1,
-		TubeConductivity: float64(kw), FinConductivity: float64(k), Bond: bond.OnContact(in.Process.Bond, od, contact),
+		TubeConductivity: float64(kw), FinConductivity: float64(k), Bond: bond.OnContact(in.Bond(), od, contact),
 		InsideFilm:  1 / (1/t.Inside.Coefficient + in.Process.Fouling),
 		OutsideFilm: 1 / (1/t.OutsideFilm + in.Air.Fouling),
 	}

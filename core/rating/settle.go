@@ -90,7 +90,7 @@ func (s *settling) begin(in *Input) *Hindrance {
 	}
 	s.path = exchanger.Path{
 		OD: float64(in.Tube.OD), ID: float64(in.Tube.InsideOD()), InsideFouling: in.Process.Fouling, WallConductivity: float64(kw),
-		Bond: in.Process.Bond, OutsideFouling: in.Air.Fouling, AreaRatio: s.areas.Ratio(),
+		Bond: in.Bond(), OutsideFouling: in.Air.Fouling, AreaRatio: s.areas.Ratio(),
 	}
 	return nil
 }

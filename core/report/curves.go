@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"finwright/core/design"
+	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/rating"
 	"finwright/core/units"
@@ -13,16 +14,19 @@ import (
 type axis struct {
 	id    string // of the plot
 	field string
-	kind  units.Kind
 	floor float64 // SI, the least shown
 	reach float64 // the plot reaches at least reach times the design's value
 	least float64 // SI, and at least this far
 	hair  float64 // steps from nought at which the curves of the surface start
 }
 
+// kind and at are what the field's row says of its number, and what that is in a design [SI].
+func (a axis) kind() units.Kind           { return field.Must(a.field).Kind }
+func (a axis) at(in *field.Input) float64 { return field.Must(a.field).Number.Get(in) }
+
 var (
-	heightAxis = axis{"height", "fin_height", units.Height, 0.002, 1.5, 0.020, hair}
-	pitchAxis  = axis{"pitch", "fin_pitch", units.FinCount, 80, 1.3, 480, 1} // fewer fins are hardly a finned tube, and the film of so few is beyond every correlation
+	heightAxis = axis{"height", "fin_height", 0.002, 1.5, 0.020, hair}
+	pitchAxis  = axis{"pitch", "fin_pitch", 80, 1.3, 480, 1} // fewer fins are hardly a finned tube, and the film of so few is beyond every correlation
 )
 
 // samples is how many points a curve has: smooth at a page's width.
@@ -36,26 +40,26 @@ var panels = []rating.Quantity{rating.AreaRatio, rating.Efficiency}
 
 // Curves returns the plots of a checked design: area ratio and efficiency
 // against fin height, and against fins per length. h is in as rated.
-func (w Writer) Curves(in design.Input, h design.Heat) []Curves {
+func (w Writer) Curves(in field.Input, h design.Heat) []Curves {
 	return []Curves{
-		w.curves(in, h, heightAxis, float64(in.Tube.Fin.Height)),
-		w.curves(in, h, pitchAxis, float64(in.Tube.Fin.Count)),
+		w.curves(in, h, heightAxis),
+		w.curves(in, h, pitchAxis),
 	}
 }
 
 // axisOf prepares an axis in the reader's units.
 func (w Writer) axisOf(a axis) Axis {
 	return Axis{
-		Field: a.field, Kind: a.kind, Unit: a.kind.Unit(w.System),
-		Label: w.Texts.Text("field." + a.field), Nudge: units.StepSize(a.kind, w.System),
+		Field: a.field, Kind: a.kind(), Unit: a.kind().Unit(w.System),
+		Label: w.Texts.Text("field." + a.field), Nudge: units.StepSize(a.kind(), w.System),
 	}
 }
 
 // span returns the axis from its floor to a round value beyond the design. One that would start at nought starts
 // at a hair of a step above it, where a design still exists.
 func (w Writer) span(a axis, at, hair float64) Span {
-	low := units.In(a.kind, a.floor, w.System)
-	high := units.In(a.kind, math.Max(a.least, a.reach*at), w.System)
+	low := units.In(a.kind(), a.floor, w.System)
+	high := units.In(a.kind(), math.Max(a.least, a.reach*at), w.System)
 	s := NiceRange(low, high, 8)
 	return Span{w.axisOf(a), math.Max(s.Low, hair*s.Step), s.High}
 }
@@ -63,22 +67,23 @@ func (w Writer) span(a axis, at, hair float64) Span {
 // hair lets a curve start where there is no fin at all.
 const hair = 1e-3
 
-func (w Writer) curves(in design.Input, h design.Heat, a axis, at float64) Curves {
+func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
+	at := a.at(&in)
 	span := w.span(a, at, a.hair)
-	if units.In(a.kind, at, w.System) < span.From {
+	if units.In(a.kind(), at, w.System) < span.From {
 		span = w.span(a, at, hair)
 	}
 	shown := span.at(samples)
 	si := make([]float64, len(shown))
 	for i, x := range shown {
-		si[i] = units.Out(a.kind, x, w.System)
+		si[i] = units.Out(a.kind(), x, w.System)
 	}
 	out := Curves{ID: a.id, X: span.Axis}
 	solved := in.Surface(&h.Thermal)
 	for _, q := range panels {
 		out.Panels = append(out.Panels, Panel{
 			Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
-			Mark: &Point{units.In(a.kind, at, w.System), q.Of(&solved)},
+			Mark: &Point{units.In(a.kind(), at, w.System), q.Of(&solved)},
 		})
 	}
 	for _, times := range thicknesses {
@@ -144,8 +149,8 @@ const mapCells = 200
 
 // MapFrame returns the map of quantity q over fin height and fins per length
 // without what fills it: its axes, its words and the design's place.
-func (w Writer) MapFrame(in design.Input, h design.Heat, q rating.Quantity) Field {
-	height, count := float64(in.Tube.Fin.Height), float64(in.Tube.Fin.Count)
+func (w Writer) MapFrame(in field.Input, h design.Heat, q rating.Quantity) Field {
+	height, count := heightAxis.at(&in), pitchAxis.at(&in)
 	solved := in.Surface(&h.Thermal)
 	value := message.Quantity{Kind: q.Kind(), SI: q.Of(&solved)}
 	return Field{
@@ -157,7 +162,7 @@ func (w Writer) MapFrame(in design.Input, h design.Heat, q rating.Quantity) Fiel
 }
 
 // Map returns the whole map.
-func (w Writer) Map(in design.Input, h design.Heat, q rating.Quantity) Field {
+func (w Writer) Map(in field.Input, h design.Heat, q rating.Quantity) Field {
 	f := w.MapFrame(in, h, q)
 	values := design.Grid(in, &h.Thermal, heightAxis.field, toSI(f.X, w.System), pitchAxis.field, toSI(f.Y, w.System), q)
 	for i, v := range values {

@@ -4,12 +4,13 @@ import (
 	"math"
 
 	"finwright/core/design"
+	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/rating"
 	"finwright/core/units"
 )
 
-var velocityAxis = axis{"velocity", "face_velocity", units.Velocity, 0.5, 1.5, 5, 1}
+var velocityAxis = axis{"velocity", "face_velocity", 0.5, 1.5, 5, 1}
 
 // heatSamples is how many points a curve of the whole bank has: each is a calculation of its own.
 const heatSamples = 19
@@ -18,25 +19,22 @@ const heatSamples = 19
 type heatPlot struct {
 	id     string
 	axis   axis
-	at     func(in *design.Input) float64
 	panels []rating.Quantity
 }
 
 var heatPlots = []heatPlot{
-	{"film", velocityAxis, velocity, []rating.Quantity{rating.Film, rating.AirDrop}},
-	{"work", velocityAxis, velocity, []rating.Quantity{rating.UBare, rating.Duty}},
-	{"yield_height", heightAxis, func(in *design.Input) float64 { return float64(in.Tube.Fin.Height) }, yields},
-	{"yield_pitch", pitchAxis, func(in *design.Input) float64 { return float64(in.Tube.Fin.Count) }, yields},
+	{"film", velocityAxis, []rating.Quantity{rating.Film, rating.AirDrop}},
+	{"work", velocityAxis, []rating.Quantity{rating.UBare, rating.Duty}},
+	{"yield_height", heightAxis, yields},
+	{"yield_pitch", pitchAxis, yields},
 }
 
 var yields = []rating.Quantity{rating.PerWeight, rating.PerFace}
 
-func velocity(in *design.Input) float64 { return in.Air.Velocity }
-
 // HeatCurves returns the plots of a bank at work: film, drop, U and duty
 // against face velocity, and what a kilogram of fin and a face earn against
 // height and pitch at the clearance given.
-func (w Writer) HeatCurves(in design.Input, h design.Heat) []Curves {
+func (w Writer) HeatCurves(in field.Input, h design.Heat) []Curves {
 	if !h.Absent.None() {
 		return nil
 	}
@@ -47,8 +45,8 @@ func (w Writer) HeatCurves(in design.Input, h design.Heat) []Curves {
 	return out
 }
 
-func (w Writer) heatCurves(in design.Input, h design.Heat, p heatPlot) Curves {
-	at := p.at(&in)
+func (w Writer) heatCurves(in field.Input, h design.Heat, p heatPlot) Curves {
+	at := p.axis.at(&in)
 	span := w.span(p.axis, at, 1) // a bank of tubes without fins is no bank of ours
 	shown := span.at(heatSamples)
 	out := Curves{ID: p.id, X: span.Axis}
@@ -56,13 +54,13 @@ func (w Writer) heatCurves(in design.Input, h design.Heat, p heatPlot) Curves {
 	for _, q := range p.panels {
 		out.Panels = append(out.Panels, Panel{
 			Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
-			Mark:  &Point{units.In(p.axis.kind, at, w.System), units.In(q.Kind(), now[q].Value, w.System)},
+			Mark:  &Point{units.In(p.axis.kind(), at, w.System), units.In(q.Kind(), now[q].Value, w.System)},
 			Lines: []Line{{Main: true, X: shown}},
 		})
 	}
 	si := make([]float64, len(shown))
 	for i, x := range shown {
-		si[i] = units.Out(p.axis.kind, x, w.System)
+		si[i] = units.Out(p.axis.kind(), x, w.System)
 	}
 	design.SweepBank(in, &h.Thermal, p.axis.field, si, func(_ int, answers map[rating.Quantity]rating.Answer) {
 		for i, q := range p.panels {

@@ -234,7 +234,7 @@ func TestShopFormShowsEveryValue(t *testing.T) {
 func TestEmptyLineShowsTheChosenOne(t *testing.T) {
 	_, res, m := made(t, document.New())
 	v := Writer{Texts: message.English()}.View(document.New(), nil, &res)
-	if got := field(v.Fields, "line"); got.Text != "" || got.Auto != m.Line.Name || got.Auto == "" {
+	if got := fieldOf(v.Fields, "line"); got.Text != "" || got.Auto != m.Line.Name || got.Auto == "" {
 		t.Errorf("the line shows %q for %q, want %q", got.Auto, got.Text, m.Line.Name)
 	}
 }

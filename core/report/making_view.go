@@ -9,6 +9,7 @@ import (
 	"finwright/core/design"
 	"finwright/core/document"
 	"finwright/core/drawing"
+	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/shop/making"
@@ -129,7 +130,7 @@ func (w Writer) change(settings []verdict.Setting) *Change {
 	var said []string
 	for _, s := range settings {
 		value := w.Texts.Numbers.Echo(s.Kind, s.SI, w.System)
-		if spec, _ := document.Find(s.Field); s.Choice != "" {
+		if spec, _ := field.Find(s.Field); s.Choice != "" {
 			value = w.Texts.Text(spec.ChoiceKey(s.Choice))
 		}
 		name := message.New("field." + s.Field)

@@ -5,17 +5,18 @@ import (
 	"slices"
 
 	"finwright/core/design"
+	"finwright/core/field"
 )
 
 // Section is a question that the page helps to answer: what it asks of a design beside the headline and the groups of
 // figures that bear its name.
 type Section struct {
 	ID      string
-	Curves  func(Writer, design.Input, design.Heat) []Curves // nil: it has no plots
-	Map     bool                                             // the field of a quantity that the user chooses
-	Methods bool                                             // the correlations, and what holds the heat back
-	Heated  bool                                             // the drawing bears the temperatures of the metal
-	Making  bool                                             // what the shop can do and how, with pictures
+	Curves  func(Writer, field.Input, design.Heat) []Curves // nil: it has no plots
+	Map     bool                                            // the field of a quantity that the user chooses
+	Methods bool                                            // the correlations, and what holds the heat back
+	Heated  bool                                            // the drawing bears the temperatures of the metal
+	Making  bool                                            // what the shop can do and how, with pictures
 }
 
 // Sections are the page's, in its order: it opens with the first.

@@ -4,14 +4,15 @@ import (
 	"testing"
 
 	"finwright/core/document"
+	"finwright/core/field"
 	"finwright/core/message"
 )
 
 // A group that names no section of the table would never be shown.
 func TestGroupsBelongToSections(t *testing.T) {
 	of := map[string]string{}
-	for _, id := range document.Groups {
-		of["entries "+id] = document.Section(id)
+	for _, g := range field.Groups {
+		of["entries "+g.ID] = g.Section
 	}
 	_, res, _ := made(t, document.New())
 	for _, g := range res.Groups {

@@ -8,6 +8,7 @@ import (
 
 	"finwright/core/design"
 	"finwright/core/document"
+	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/units"
@@ -135,45 +136,46 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 }
 
 func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[string][]string, res *design.Result) []FormField {
-	out := make([]FormField, 0, len(document.Specs))
-	for _, spec := range document.Specs {
-		f := d.Fields[spec.ID]
-		field := FormField{
-			ID: spec.ID, Typed: w.typed(spec, f.Text), Text: w.shown(spec, f.Text), Origin: f.Origin,
-			Used: design.Used(d, spec.ID), Watch: strings.Join(watch[spec.ID], " "), Error: w.wrong(wrong, spec.ID),
+	out := make([]FormField, 0, len(field.Fields))
+	for i := range field.Fields {
+		f := &field.Fields[i]
+		entry := d.Fields[f.ID]
+		shown := FormField{
+			ID: f.ID, Typed: w.typed(f.Kind, entry.Text), Text: w.shown(f.Kind, entry.Text), Origin: entry.Origin,
+			Used: f.Used(d.Text), Watch: strings.Join(watch[f.ID], " "), Error: w.wrong(wrong, f.ID),
 		}
-		if spec.Number() {
-			field.Hint = w.Texts.Text(string(message.Accepts(spec.Kind)))
+		if f.Number != nil {
+			shown.Hint = w.Texts.Text(string(message.Accepts(f.Kind)))
 		}
 		if res != nil {
-			if q, ok := res.Auto[spec.ID]; ok {
-				field.Auto = w.Texts.Numbers.Echo(q.Kind, q.SI, w.System)
+			if q, ok := res.Auto[f.ID]; ok {
+				shown.Auto = w.Texts.Numbers.Echo(q.Kind, q.SI, w.System)
 			}
-			if spec.ID == "line" {
-				field.Auto = res.Line
+			if f.ID == "line" {
+				shown.Auto = res.Line
 			}
 		}
-		out = append(out, field)
+		out = append(out, shown)
 	}
 	return out
 }
 
 // shown is the text as typed if it is written in the system in force, else the
 // same quantity in that system: millimetres and inches never mix in one view.
-func (w Writer) shown(spec document.Spec, text string) string {
-	if !spec.Number() || units.WrittenIn(spec.Kind, text, w.System) {
-		return w.typed(spec, text)
+func (w Writer) shown(k units.Kind, text string) string {
+	if k == "" || units.WrittenIn(k, text, w.System) {
+		return w.typed(k, text)
 	}
-	p, err := units.Parse(spec.Kind, text, w.System)
+	p, err := units.Parse(k, text, w.System)
 	if err != nil {
-		return w.typed(spec, text)
+		return w.typed(k, text)
 	}
-	return w.Texts.Numbers.Echo(spec.Kind, p.SI, w.System)
+	return w.Texts.Numbers.Echo(k, p.SI, w.System)
 }
 
 // typed is a text of a document as it was typed in this language.
-func (w Writer) typed(spec document.Spec, text string) string {
-	if !spec.Number() {
+func (w Writer) typed(k units.Kind, text string) string {
+	if k == "" {
 		return text
 	}
 	return w.Texts.Numbers.Typed(text)
@@ -190,12 +192,12 @@ func (w Writer) wrong(errs design.FieldErrors, field string) string {
 }
 
 func (w Writer) spans(d document.Document, errs design.FieldErrors) []FormSpan {
-	spec := document.Spec{Kind: units.Distance}
+	kind := field.SpanCentre.Kind
 	out := make([]FormSpan, len(d.Spans))
 	for i, s := range d.Spans {
 		out[i] = FormSpan{
-			Centre: Entry{w.shown(spec, s.Centre.Text), w.typed(spec, s.Centre.Text), w.wrong(errs, fmt.Sprintf("span_centre_%d", i+1))},
-			Width:  Entry{w.shown(spec, s.Width.Text), w.typed(spec, s.Width.Text), w.wrong(errs, fmt.Sprintf("span_width_%d", i+1))},
+			Centre: Entry{w.shown(kind, s.Centre.Text), w.typed(kind, s.Centre.Text), w.wrong(errs, fmt.Sprintf("span_centre_%d", i+1))},
+			Width:  Entry{w.shown(kind, s.Width.Text), w.typed(kind, s.Width.Text), w.wrong(errs, fmt.Sprintf("span_width_%d", i+1))},
 		}
 	}
 	return out

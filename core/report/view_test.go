@@ -60,12 +60,12 @@ func TestUnitsNeverMix(t *testing.T) {
 			}
 		}
 	}
-	if got := view(t, d).Fields; field(got, "tube_od").Typed != "1 1/4 in" {
+	if got := view(t, d).Fields; fieldOf(got, "tube_od").Typed != "1 1/4 in" {
 		t.Error("what was typed is lost")
 	}
 }
 
-func field(fields []FormField, id string) FormField {
+func fieldOf(fields []FormField, id string) FormField {
 	for _, f := range fields {
 		if f.ID == id {
 			return f
@@ -87,7 +87,7 @@ func TestSpanKeepsWhatWasTyped(t *testing.T) {
 
 func TestWrongFieldShowsWhatIsAccepted(t *testing.T) {
 	v := view(t, edited(t, "tube_od", "about an inch"))
-	f := field(v.Fields, "tube_od")
+	f := fieldOf(v.Fields, "tube_od")
 	if v.Valid || f.Text != "about an inch" || !strings.Contains(f.Error, "25.4 mm") {
 		t.Errorf("valid %v, text %q, error %q", v.Valid, f.Text, f.Error)
 	}
@@ -96,7 +96,7 @@ func TestWrongFieldShowsWhatIsAccepted(t *testing.T) {
 	}
 	d := edited(t, "fin_height", "900 mm")
 	d.Units = units.US
-	if e := field(view(t, d).Fields, "fin_height").Error; !strings.Contains(e, "in") || strings.Contains(e, "mm") {
+	if e := fieldOf(view(t, d).Fields, "fin_height").Error; !strings.Contains(e, "in") || strings.Contains(e, "mm") {
 		t.Errorf("a user of inches is told %q", e)
 	}
 }
@@ -208,10 +208,10 @@ func workingFault(w Writer, f figure.Figure) string {
 
 func TestEmptyEntriesSayWhatStandsIn(t *testing.T) {
 	v := view(t, document.New())
-	if got := field(v.Fields, "tube_pitch"); got.Text != "" || got.Auto != "63.5 mm" {
+	if got := fieldOf(v.Fields, "tube_pitch"); got.Text != "" || got.Auto != "63.5 mm" {
 		t.Errorf("tube pitch shows %q for %q, want 63.5 mm: 57.15 and a clearance of 6.35", got.Auto, got.Text)
 	}
-	if got := field(v.Fields, "house_limit"); got.Auto != "130 °C" {
+	if got := fieldOf(v.Fields, "house_limit"); got.Auto != "130 °C" {
 		t.Errorf("house limit shows %q", got.Auto)
 	}
 }
@@ -222,7 +222,7 @@ func TestWhatHindersIsSaidFirst(t *testing.T) {
 	if len(v.Notices) < 2 || v.Notices[0].State != figure.No || v.Notices[0].Field != "duty_wanted" {
 		t.Errorf("%+v", v.Notices)
 	}
-	if f := field(v.Fields, "duty_wanted"); f.Watch != v.Notices[0].Text {
+	if f := fieldOf(v.Fields, "duty_wanted"); f.Watch != v.Notices[0].Text {
 		t.Errorf("the field says %q", f.Watch)
 	}
 }

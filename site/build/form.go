@@ -4,6 +4,7 @@ import (
 	"html/template"
 
 	"finwright/core/document"
+	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/report"
 	"finwright/testdata/cases"
@@ -24,10 +25,10 @@ type form struct {
 type group struct {
 	ID      string
 	Section string // shown with this section alone; empty: with all
-	Fields  []field
+	Fields  []entry
 }
 
-type field struct {
+type entry struct {
 	ID, Label string
 	Hint      string // what may be typed
 	Choices   []choice
@@ -37,11 +38,11 @@ type choice struct{ ID, Text string }
 
 func pageData() form {
 	f := form{Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List()}
-	for _, id := range document.Groups {
-		g := group{ID: id, Section: document.Section(id)}
-		for _, spec := range document.Specs {
-			if spec.Group == id {
-				g.Fields = append(g.Fields, inWords(spec))
+	for _, known := range field.Groups {
+		g := group{ID: known.ID, Section: known.Section}
+		for i := range field.Fields {
+			if f := &field.Fields[i]; f.Group == known.ID {
+				g.Fields = append(g.Fields, inWords(f))
 			}
 		}
 		f.Groups = append(f.Groups, g)
@@ -49,14 +50,17 @@ func pageData() form {
 	return f
 }
 
-func inWords(spec document.Spec) field {
+func inWords(f *field.Field) entry {
 	texts := message.English()
-	f := field{ID: spec.ID, Label: texts.Text("field." + spec.ID)}
-	if spec.Number() {
-		f.Hint = texts.Text(string(message.Accepts(spec.Kind)))
+	e := entry{ID: f.ID, Label: texts.Text(f.Label())}
+	if f.Number != nil {
+		e.Hint = texts.Text(string(message.Accepts(f.Kind)))
 	}
-	for _, id := range spec.Choices {
-		f.Choices = append(f.Choices, choice{id, texts.Text(spec.ChoiceKey(id))})
+	if f.Choices == nil {
+		return e
 	}
-	return f
+	for _, id := range f.Choices() {
+		e.Choices = append(e.Choices, choice{id, texts.Text(f.ChoiceKey(id))})
+	}
+	return e
 }

@@ -17,6 +17,7 @@ import (
 	"github.com/chromedp/chromedp/kb"
 
 	"finwright/core/document"
+	"finwright/core/field"
 	"finwright/core/proof"
 	"finwright/core/units"
 	"finwright/site/browser"
@@ -196,13 +197,12 @@ func (d *day) halfType() {
 }
 
 func (d *day) choose() {
-	field := pick(d, choices...)
-	spec, _ := document.Find(field)
-	value := pick(d, spec.Choices...)
-	d.note("%s: %s", field, value)
-	d.typed[field] = value
-	d.tab.Focus(entry(field))
-	choose(d.tab, entry(field), value)
+	id := pick(d, choices...)
+	value := pick(d, field.Must(id).Choices()...)
+	d.note("%s: %s", id, value)
+	d.typed[id] = value
+	d.tab.Focus(entry(id))
+	choose(d.tab, entry(id), value)
 }
 
 func (d *day) hold() {

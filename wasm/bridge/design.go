@@ -7,6 +7,7 @@ import (
 	"finwright/core/design"
 	"finwright/core/document"
 	"finwright/core/drawing"
+	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/rating"
 	"finwright/core/report"
@@ -88,7 +89,7 @@ func show(d document.Document, area *sheet, want wanted) (reply, error) {
 func writer(d document.Document) report.Writer { return writerIn(d.Units) }
 
 // compose draws the tube, if heated with the temperature of its metal.
-func compose(in design.Input, h design.Heat, s units.System, area sheet, heated bool) drawing.Scene {
+func compose(in field.Input, h design.Heat, s units.System, area sheet, heated bool) drawing.Scene {
 	o := drawing.Options{
 		System: s, WidthPx: area.Width, HeightPx: area.Height, Text: texts(),
 		Tube:  drawing.HatchingOf(string(in.TubeMetal.Kind), false),
@@ -105,7 +106,7 @@ func compose(in design.Input, h design.Heat, s units.System, area sheet, heated 
 }
 
 // metalHeat hands the field to the drawing, which knows no physics; nil where there is none.
-func metalHeat(in design.Input, t *rating.Thermal) *drawing.Heat {
+func metalHeat(in field.Input, t *rating.Thermal) *drawing.Heat {
 	f, err := in.MetalField(t)
 	if err != nil {
 		return nil

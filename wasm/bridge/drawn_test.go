@@ -6,8 +6,8 @@ import (
 	"math/rand/v2"
 	"strings"
 
-	"finwright/core/design"
 	"finwright/core/document"
+	"finwright/core/field"
 	"finwright/core/units"
 	"finwright/testdata/cases"
 )
@@ -33,9 +33,9 @@ func between(r *rand.Rand, low, high float64) float64 {
 }
 
 // rangeOf returns the range of a field's number.
-func rangeOf(s document.Spec) (low, high float64) {
-	if low, high, bounded := design.Range(s.ID); bounded {
-		return low, high
+func rangeOf(s *field.Field) (low, high float64) {
+	if s.Unbounded == "" {
+		return s.Low, s.High
 	}
 	for what, r := range ownMetal {
 		if strings.HasSuffix(s.ID, what) {
@@ -46,15 +46,15 @@ func rangeOf(s document.Spec) (low, high float64) {
 }
 
 // entry draws a text for a field, near to what would do anywhere in its range, at its ends, or junk.
-func entry(r *rand.Rand, s document.Spec, system units.System) string {
+func entry(r *rand.Rand, s *field.Field, system units.System) string {
 	switch {
 	case r.IntN(40) == 0:
 		return junk[r.IntN(len(junk))]
 	case s.Choices != nil:
-		return s.Choices[r.IntN(len(s.Choices))]
-	case !s.Number():
+		return s.Choices()[r.IntN(len(s.Choices()))]
+	case s.Number == nil:
 		return s.House
-	case s.Optional && r.IntN(3) == 0:
+	case s.MayBeEmpty() && r.IntN(3) == 0:
 		return ""
 	}
 	low, high := rangeOf(s)
@@ -76,7 +76,7 @@ func entry(r *rand.Rand, s document.Spec, system units.System) string {
 // shape draws a tube that could be: any size, wall and fin that go together.
 func shape(r *rand.Rand, d document.Document) {
 	set := func(id string, x float64) {
-		s, _ := document.Find(id)
+		s := field.Must(id)
 		low, high := rangeOf(s)
 		d.Fields[id] = document.Field{Text: units.Echo(s.Kind, min(max(x, low), high), d.Units), Origin: document.Assumed}
 	}
@@ -108,10 +108,10 @@ func drawDocument(r *rand.Rand) document.Document {
 	d.Units = systems[r.IntN(2)]
 	changes := r.IntN(7)
 	if r.IntN(3) == 0 {
-		changes = len(document.Specs)
+		changes = len(field.Fields)
 	}
 	for range changes {
-		s := document.Specs[r.IntN(len(document.Specs))]
+		s := &field.Fields[r.IntN(len(field.Fields))]
 		d.Fields[s.ID] = document.Field{Text: entry(r, s, d.Units), Origin: document.Origins[r.IntN(3)]}
 	}
 	if r.IntN(2) == 0 {
@@ -128,7 +128,7 @@ var examples = func() (list []document.Document) {
 }()
 
 func drawCommand(r *rand.Rand) document.Command {
-	s := document.Specs[r.IntN(len(document.Specs))]
+	s := &field.Fields[r.IntN(len(field.Fields))]
 	text := entry(r, s, systems[r.IntN(2)])
 	number := between(r, 1e-3, 1e3)
 	v := document.Value{Field: s.ID, Text: &text}

@@ -7,6 +7,7 @@ import (
 
 	"finwright/core/design"
 	"finwright/core/document"
+	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/report"
 	"finwright/core/shop"
@@ -42,7 +43,7 @@ func openShop(text string) (shop.Capability, error) {
 }
 
 // plan adds the making of a document in its shop to a result, and the shop's currency to its writer.
-func plan(w *report.Writer, d document.Document, in design.Input, res *design.Result) design.Making {
+func plan(w *report.Writer, d document.Document, in field.Input, res *design.Result) design.Making {
 	w.Currency = in.Shop.Currency
 	m := design.Make(in, res.Heat)
 	m.TryChanges(d)
@@ -52,7 +53,7 @@ func plan(w *report.Writer, d document.Document, in design.Input, res *design.Re
 
 // shopFor gives a design the shop that is to make it. Making needs one; elsewhere, of one that cannot be read, only
 // what it says is missing.
-func shopFor(in *design.Input, section report.Section, text string) error {
+func shopFor(in *field.Input, section report.Section, text string) error {
 	c, err := openShop(text)
 	if err == nil {
 		in.Shop = &c

@@ -5,7 +5,7 @@ import (
 	"math"
 	"math/big"
 
-	"finwright/core/design"
+	"finwright/core/field"
 	"finwright/core/rating"
 	"finwright/core/units"
 )
@@ -35,7 +35,8 @@ func (d *made) trial(told float64) function {
 		}
 		const step = 1.03
 		best := math.Inf(1)
-		low, most, _ := design.Range("face_velocity")
+		velocity := field.Must("face_velocity")
+		low, most := velocity.Low, velocity.High
 		for below := true; low < most; low *= step {
 			from, to := low, low*step
 			if now := !over(to); now == below {

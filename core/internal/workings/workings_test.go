@@ -15,6 +15,7 @@ import (
 	"finwright/core/airside"
 	"finwright/core/design"
 	"finwright/core/document"
+	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/proof"
@@ -24,7 +25,7 @@ import (
 
 // made is one design in all its sections.
 type made struct {
-	in     design.Input
+	in     field.Input
 	res    design.Result
 	making design.Making
 }

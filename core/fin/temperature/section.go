@@ -1,9 +1,9 @@
-// Package field solves steady heat conduction in one pitch of a finned tube:
+// Package temperature solves steady heat conduction in one pitch of a finned tube:
 // tube wall, groove or foot, bond and fin together, round the axis of the tube.
 //
 // Everything is bare SI float64; temperatures are degrees Celsius. The helix is
 // taken as discs, and the film coefficients and conductivities are constant.
-package field
+package temperature
 
 import "finwright/core/fin"
 

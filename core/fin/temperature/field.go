@@ -1,4 +1,4 @@
-package field
+package temperature
 
 import "math"
 
@@ -42,7 +42,7 @@ type Field struct {
 // Source: see solve; checked against an independent finite-volume solution.
 func Solve(s Section, inside, outside float64, f Fineness) (Field, error) {
 	if !s.wellFormed() || f < 1 {
-		panic("field: the section is not well formed")
+		panic("temperature: the section is not well formed")
 	}
 	g := s.grid(int(f))
 	// Solved for a difference of one kelvin and scaled, so that equal fluids do no harm.

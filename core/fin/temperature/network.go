@@ -1,4 +1,4 @@
-package field
+package temperature
 
 import (
 	"fmt"
@@ -48,7 +48,7 @@ func (n *network) solve() ([]float64, error) {
 		m.Add(l.i, l.j, -l.conductance)
 	}
 	if err := m.Factor(); err != nil {
-		return nil, fmt.Errorf("field: %w", err)
+		return nil, fmt.Errorf("temperature: %w", err)
 	}
 	theta := make([]float64, len(n.load))
 	for range 2 {

@@ -1,0 +1,76 @@
+package document
+
+// Version is the version of the designs that are written now.
+const Version = 3
+
+// migrations lift a raw design from version i+1 to i+2. Add one with each new version.
+var migrations = []func(raw map[string]any){addHeat, addMaking}
+
+// frozen is a field that a version added, and what the designs before it are taken to say there: the house's value of that
+// time, which later ones leave alone.
+type frozen struct{ field, text string }
+
+// fill gives a raw design the fields of a list that it has not.
+func fill(raw map[string]any, list []frozen) {
+	fields, ok := raw["fields"].(map[string]any)
+	if !ok {
+		return
+	}
+	for _, f := range list {
+		if fields[f.field] == nil {
+			fields[f.field] = map[string]any{"text": f.text, "origin": string(House)}
+		}
+	}
+}
+
+// addHeat gives a design of version 1 the fields of the heat calculation.
+func addHeat(raw map[string]any) { fill(raw, heatFields) }
+
+// heatFields came with version 2. The film coefficient was the user's own figure before, and stays so.
+var heatFields = []frozen{
+	{"film_source", "given"},
+	{"gas", "air"},
+	{"own_gas_density", "0.6 kg/m³"},
+	{"own_gas_heat", "1100 J/kg·K"},
+	{"own_gas_viscosity", "0.03 mPa·s"},
+	{"own_gas_conductivity", "0.045 W/m·K"},
+	{"air_in", "30 °C"},
+	{"air_humidity", "50 %"},
+	{"altitude", "0 m"},
+	{"face_velocity", "3 m/s"},
+	{"fouling_outside", "0 m²K/W"},
+	{"fan_efficiency", "65 %"},
+	{"layout", "staggered"},
+	{"tip_clearance", "1/4 in"},
+	{"tube_pitch", ""},
+	{"row_pitch", ""},
+	{"rows", "4"},
+	{"tubes_per_row", "30"},
+	{"passes", "2"},
+	{"duty_wanted", ""},
+	{"drop_allowed", ""},
+	{"inside_fluid", "water"},
+	{"own_fluid_density", "850 kg/m³"},
+	{"own_fluid_heat", "2100 J/kg·K"},
+	{"own_fluid_viscosity", "5 mPa·s"},
+	{"own_fluid_conductivity", "0.13 W/m·K"},
+	{"inside_in", "90 °C"},
+	{"inside_flow", "15 kg/s"},
+	{"inside_pressure", "1000 kPa"},
+	{"fouling_inside", "0.00018 m²K/W"},
+	{"bond_resistance", ""},
+	{"start_up", ""},
+	{"upset", ""},
+	{"house_limit", ""},
+}
+
+// addMaking gives a design of version 2 the fields of making, all of them empty: the shop's own figures hold.
+func addMaking(raw map[string]any) { fill(raw, makingFields) }
+
+var makingFields = []frozen{
+	{"line", ""},
+	{"least_wall", ""},
+	{"position_tolerance", ""},
+	{"joints_allowed", ""},
+	{"margin", ""},
+}

@@ -1,0 +1,37 @@
+package field
+
+import (
+	"finwright/core/airside"
+	"finwright/core/material"
+	"finwright/core/tube"
+)
+
+// among makes choices of a list.
+func among(list ...string) func() []string { return func() []string { return list } }
+
+func tubeMetals() []string { return metals(material.TubeMetals) }
+func finMetals() []string  { return metals(material.FinMetals) }
+
+// metals lists the ids of metals, and the user's own.
+func metals(list []material.Metal) []string {
+	ids := make([]string, 0, len(list)+1)
+	for i := range list {
+		ids = append(ids, list[i].ID)
+	}
+	return append(ids, material.Own)
+}
+
+func finTypes() []string {
+	var list []string
+	for _, t := range tube.FinTypes() {
+		list = append(list, string(t))
+	}
+	return list
+}
+
+func layout(choice string) airside.Layout {
+	if choice == "in_line" {
+		return airside.InLine
+	}
+	return airside.Staggered
+}

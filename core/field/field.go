@@ -1,0 +1,82 @@
+// Package field is the table of all that a design consists of: one row a field,
+// in which everything stands that is said of it, and the input that the rows fill.
+// The form, the documents, the reader and the sweeps walk it.
+package field
+
+import (
+	"slices"
+
+	"finwright/core/material"
+	"finwright/core/units"
+)
+
+// Field is one entry of a design.
+type Field struct {
+	ID    string // with the texts "field.<id>", its label, and "help.<id>"
+	Group string
+	Since int    // the version of the documents that has it first
+	House string // what a new document holds; empty: it may be left empty
+	Used  Use    // whether it counts for the design as it stands; else it is hidden, and its text not looked at
+
+	// Each field holds one of these: a number, a choice or a free text.
+	Number  Numeric
+	Choice  func(in *Input, choice string)
+	Text    func(in *Input) *string
+	Kind    units.Kind      // of the number
+	Choices func() []string // that there are, with the texts "choice.<id>.<choice>"
+	Metals  bool            // the choices are metals, and have their texts
+
+	// Of a number: the range that it must lie in [SI], which keeps typing errors out and the formulas inside their
+	// meaning (what a given line can make is another and narrower matter), or why it has none here.
+	Low, High float64
+	Unbounded string
+
+	Fixed   string                                // why a sweep cannot vary a number that is not whole; empty: it can
+	StandIn func(in *Input) (si float64, ok bool) // what stands in for a number left empty; nil: nothing does
+}
+
+// MayBeEmpty reports whether the field may be left empty.
+func (f *Field) MayBeEmpty() bool { return f.House == "" }
+
+// Label and Help return the keys of its texts, ChoiceKey that of one of its choices.
+func (f *Field) Label() string { return "field." + f.ID }
+func (f *Field) Help() string  { return "help." + f.ID }
+
+func (f *Field) ChoiceKey(choice string) string {
+	switch {
+	case !f.Metals:
+		return "choice." + f.ID + "." + choice
+	case choice == material.Own:
+		return "choice.own"
+	}
+	return "metal." + choice
+}
+
+// Within reports whether a number [SI] lies in the field's range, if it has one.
+func (f *Field) Within(si float64) bool {
+	return f.Unbounded != "" || si >= f.Low && si <= f.High
+}
+
+// Sweeps reports whether a sweep can vary the field: it holds a number that is not whole, and that makes sense by itself.
+func (f *Field) Sweeps() bool {
+	_, whole := f.Number.(Whole)
+	return f.Number != nil && !whole && f.Fixed == ""
+}
+
+// Find returns the row of a field.
+func Find(id string) (f *Field, ok bool) {
+	i := slices.IndexFunc(Fields, func(f Field) bool { return f.ID == id })
+	if i < 0 {
+		return nil, false
+	}
+	return &Fields[i], true
+}
+
+// Must is Find for one who knows that there is such a field.
+func Must(id string) *Field {
+	f, ok := Find(id)
+	if !ok {
+		panic("field: no field " + id)
+	}
+	return f
+}

@@ -1,0 +1,21 @@
+package field
+
+// Group is some fields under one title of the form, "group.<id>".
+type Group struct {
+	ID      string
+	Section string // of the page that it is shown with; empty: with all
+}
+
+// Groups lists the groups of fields in the order of the form.
+var Groups = []Group{
+	{"job", ""},
+	{"tube", ""},
+	{"fin", ""},
+	{"lengths", ""},
+	{"film", ""},
+	{"air", "heat"},
+	{"bank", "heat"},
+	{"inside", "heat"},
+	{"cases", "heat"},
+	{"making", "making"},
+}

@@ -1,0 +1,165 @@
+package core
+
+import (
+	"errors"
+	"math"
+	"reflect"
+	"slices"
+	"testing"
+
+	"finwright/core/design"
+	"finwright/core/document"
+	"finwright/core/field"
+	"finwright/core/message"
+	"finwright/core/rating"
+	"finwright/core/report"
+	"finwright/core/units"
+)
+
+// fieldFaults says what a row of the table of fields lacks.
+func fieldFaults(texts message.Catalogue, f *field.Field) []string {
+	faults := textFaults(texts, f.Label(), f.Help())
+	fault := func(is bool, what string) {
+		if is {
+			faults = append(faults, what)
+		}
+	}
+	fault(!slices.ContainsFunc(field.Groups, func(g field.Group) bool { return g.ID == f.Group }), "no group of the form")
+	fault(f.Since < 1, "no version since which there is one")
+	fault(f.Used == nil, "no word on when it counts")
+	places := 0
+	for _, has := range []bool{f.Number != nil, f.Choice != nil, f.Text != nil} {
+		if has {
+			places++
+		}
+	}
+	fault(places != 1, "no place in the input, or several")
+	fault((f.Number != nil) != (f.Kind != ""), "a number without a kind, or a kind without a number")
+	fault((f.Choice != nil) != (f.Choices != nil), "a choice without choices, or choices that go nowhere")
+	fault(f.Number == nil && (f.Fixed != "" || f.Unbounded != "" || f.StandIn != nil), "what only a number can have")
+	fault(f.StandIn != nil && !f.MayBeEmpty(), "something stands in for what cannot be left empty")
+	if f.Number != nil {
+		faults = append(faults, numberFaults(f)...)
+	}
+	if f.Choice != nil && f.Choices != nil {
+		faults = append(faults, choiceFaults(texts, f)...)
+	}
+	return faults
+}
+
+func numberFaults(f *field.Field) (faults []string) {
+	low, high := f.Low, f.High
+	if f.Unbounded != "" {
+		low, high = 1, 2
+	} else if !(low < high) {
+		return []string{"no limits, and no reason for none"}
+	}
+	var in field.Input
+	for _, x := range []float64{low, high} {
+		if f.Number.Set(&in, x); f.Number.Get(&in) != x {
+			faults = append(faults, "what is set is not what is got")
+		}
+	}
+	if f.MayBeEmpty() {
+		return faults
+	}
+	p, err := units.Parse(f.Kind, f.House, units.SI)
+	if err != nil || !f.Within(p.SI) {
+		faults = append(faults, "a house value that cannot be used")
+	}
+	return faults
+}
+
+func choiceFaults(texts message.Catalogue, f *field.Field) (faults []string) {
+	if !slices.Contains(f.Choices(), f.House) {
+		faults = append(faults, "a house value that is no choice")
+	}
+	var seen []field.Input
+	for _, c := range f.Choices() {
+		faults = append(faults, textFaults(texts, f.ChoiceKey(c))...)
+		var in field.Input
+		f.Choice(&in, c)
+		if slices.ContainsFunc(seen, func(was field.Input) bool { return reflect.DeepEqual(in, was) }) {
+			faults = append(faults, "choice "+c+" makes no difference")
+		}
+		seen = append(seen, in)
+	}
+	return faults
+}
+
+func TestFieldsAreComplete(t *testing.T) {
+	ids := map[string]bool{}
+	for i := range field.Fields {
+		f := &field.Fields[i]
+		if ids[f.ID] {
+			t.Errorf("%s: twice in the table", f.ID)
+		}
+		ids[f.ID] = true
+		for _, fault := range fieldFaults(message.English(), f) {
+			t.Errorf("%s: %s", f.ID, fault)
+		}
+	}
+}
+
+// A row that says nothing but its name is told all that it lacks.
+func TestEmptyFieldIsFaulty(t *testing.T) {
+	want := []string{
+		"no text field.invented", "no text help.invented", "no group of the form", "no version since which there is one",
+		"no word on when it counts", "no place in the input, or several",
+	}
+	if got := fieldFaults(message.English(), &field.Field{ID: "invented"}); !slices.Equal(got, want) {
+		t.Errorf("of an empty row it is said %q, want %q", got, want)
+	}
+	speed := field.Real(func(in *field.Input) *float64 { return &in.Air.Velocity })
+	bare := field.Field{ID: "face_velocity", Group: "air", Since: 1, Used: func(func(string) string) bool { return true }, Number: speed, Kind: units.Velocity}
+	if got, want := fieldFaults(message.English(), &bare), []string{"no limits, and no reason for none"}; !slices.Equal(got, want) {
+		t.Errorf("of a row without limits it is said %q, want %q", got, want)
+	}
+}
+
+// An invented field, which goes where the face velocity goes.
+func TestInventedField(t *testing.T) {
+	listed := field.Fields
+	defer func() { field.Fields = listed }()
+	invented := field.Field{
+		ID: "invented", Group: "air", Since: 1, House: "3 m/s", Used: func(text func(string) string) bool { return text("gas") == "air" },
+		Kind: units.Velocity, Low: 1, High: 9,
+		Number: field.Real(func(in *field.Input) *float64 { return &in.Air.Velocity }),
+	}
+	field.Fields = append(slices.Clone(listed), invented)
+	texts := with("field.invented", "help.invented")
+	if got := fieldFaults(texts, &invented); got != nil {
+		t.Errorf("the walk says %q", got)
+	}
+
+	d, _, result := evaluated(t, "invented", "4 m/s")
+	in, err := design.Read(d)
+	if err != nil || in.Air.Velocity != 4 {
+		t.Errorf("read as %g m/s, %v", in.Air.Velocity, err)
+	}
+	if err := document.Check(d); err != nil {
+		t.Errorf("a document with it: %v", err)
+	}
+	shown := report.Writer{Texts: texts, System: units.SI}.View(d, nil, &result).Fields
+	if last := shown[len(shown)-1]; last.ID != "invented" || last.Text != "4 m/s" || !last.Used || last.Hint == "" {
+		t.Errorf("the form shows %+v", last)
+	}
+	d.Fields["invented"] = document.Field{Text: "10 m/s", Origin: document.Customer}
+	_, err = design.Read(d)
+	var wrong design.FieldErrors
+	if !errors.As(err, &wrong) || !wrong.Has("invented") || len(wrong) != 1 {
+		t.Errorf("beyond its limits: %v", err)
+	}
+	d.Fields["gas"] = document.Field{Text: "own", Origin: document.Customer}
+	if in, err := design.Read(d); err != nil || in.Air.Velocity == 10 {
+		t.Errorf("where it is hidden: %g m/s, %v", in.Air.Velocity, err)
+	}
+	last := 0.0
+	design.SweepBank(in, &result.Heat.Thermal, "invented", []float64{2, 4, 6}, func(_ int, a map[rating.Quantity]rating.Answer) {
+		drop := a[rating.AirDrop].Value
+		if !(drop > last) || math.IsInf(drop, 0) {
+			t.Errorf("the drop goes from %g to %g Pa in faster air", last, drop)
+		}
+		last = drop
+	})
+}
