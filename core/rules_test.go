@@ -104,9 +104,9 @@ func TestImportsPointDown(t *testing.T) {
 	})
 }
 
-// Formulas state where they come from and how far they hold.
-func TestFormulasNameSourceAndRange(t *testing.T) {
-	packages := map[string]bool{"core/fin": true, "core/fin/temperature": true, "core/airside": true, "core/inside": true, "core/fluid": true, "core/bond": true, "core/shop": true, "core/shop/making": true, "core/shop/verdict": true}
+// What is planned and judged states where it comes from and how far it holds; physics its units too (formulas_test.go).
+func TestPlanningNamesSourceAndRange(t *testing.T) {
+	packages := map[string]bool{"core/shop": true, "core/shop/making": true, "core/shop/verdict": true}
 	eachGoFile(t, parser.ParseComments, func(dir, path string, fset *token.FileSet, f *ast.File) {
 		if !packages[dir] {
 			return

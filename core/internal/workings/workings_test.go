@@ -8,6 +8,7 @@ import (
 	"math"
 	"math/big"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 	"testing"
@@ -19,7 +20,9 @@ import (
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/proof"
+	"finwright/core/report"
 	"finwright/core/shop"
+	"finwright/core/units"
 	"finwright/testdata/cases"
 )
 
@@ -194,6 +197,52 @@ func TestExamplesWork(t *testing.T) {
 		n.try(t, c.ID, d)
 	}
 	t.Logf("%d workings run, %d listed", n.run, n.listed)
+}
+
+// What the page shows is what was run: the same symbols with the same numbers, to the digits that it prints.
+func TestPageShowsWhatIsRun(t *testing.T) {
+	d, err := build(cases.First())
+	if err != nil {
+		t.Fatal(err)
+	}
+	w := report.Writer{Texts: message.English(), System: units.SI}
+	for _, g := range d.res.Groups {
+		for _, f := range g.Figures {
+			shown := w.Working(f)
+			for i, where := range shown.Where {
+				printed, err := strconv.ParseFloat(where.SI, 64)
+				if a := f.Args[i]; err != nil || where.Symbol != a.Symbol || !near(printed, a.SI, 5.1e-6, 0) {
+					t.Errorf("%s: %s is printed as %q, is %.9g", f.ID, a.Symbol, where.SI, a.SI)
+				}
+			}
+		}
+	}
+}
+
+// The check can fail: a figure that is off by 1e-5, or an expression with an error in it, is told.
+func TestCheckTells(t *testing.T) {
+	d, err := build(cases.First())
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, g := range d.res.Groups {
+		for _, f := range g.Figures {
+			if !f.Absent.None() || listed[f.ID] != "" || f.SI == 0 {
+				continue
+			}
+			off := f
+			off.SI *= 1 + 1e-5
+			law := f.Law()
+			law.Expression = "2 (" + law.Expression + ")"
+			twice := f
+			twice.Stated = &law
+			for what, wrong := range map[string]figure.Figure{"a figure off by 1e-5": off, "a doubled expression": twice} {
+				if d.check(&wrong) == nil {
+					t.Errorf("%s: %s passes", f.ID, what)
+				}
+			}
+		}
+	}
 }
 
 // Of random designs too.
