@@ -23,9 +23,9 @@ type ShopItem struct {
 	Value   bool        `json:"value"` // it is a value: Text, and what may be typed
 	Text    string      `json:"text"`
 	Hint    string      `json:"hint"`
-	Choices []Choice    `json:"choices"` // of a value that is chosen
+	Choices []Choice    `json:"choices,omitzero"` // of a value that is chosen
 	List    bool        `json:"list"`
-	Items   []*ShopItem `json:"items"`
+	Items   []*ShopItem `json:"items,omitzero"`
 }
 
 // Choice is one of a list.

@@ -22,12 +22,12 @@ type View struct {
 	Valid    bool         `json:"valid"`
 	Fields   []FormField  `json:"fields"`
 	Spans    []FormSpan   `json:"spans"`
-	Headline []Figure     `json:"headline"`
-	Groups   []Group      `json:"groups"`
-	Methods  []Method     `json:"methods"`
-	Bars     []Bar        `json:"bars"`
+	Headline []Figure     `json:"headline,omitzero"`
+	Groups   []Group      `json:"groups,omitzero"`
+	Methods  []Method     `json:"methods,omitzero"`
+	Bars     []Bar        `json:"bars,omitzero"`
 	Making   *Making      `json:"making"` // nil where nobody looks at it
-	Notices  []Notice     `json:"notices"`
+	Notices  []Notice     `json:"notices,omitzero"`
 	Summary  string       `json:"summary"`
 }
 

@@ -16,10 +16,10 @@ type Working struct {
 	Result  string   `json:"result"`
 	Meaning string   `json:"meaning"`
 	Basis   string   `json:"basis"`
-	Where   []Where  `json:"where"`
+	Where   []Where  `json:"where,omitzero"`
 	Source  string   `json:"source"`
 	Valid   string   `json:"valid"`
-	Remarks []string `json:"remarks"`
+	Remarks []string `json:"remarks,omitzero"`
 	Absent  string   `json:"absent"`
 }
 

@@ -2,7 +2,7 @@
 // The filled bands of a map: a small picture, one pixel a sample, stretched under the chart that draws axes and contours.
 
 /**
- * @typedef {{columns: number, rows: number, bands: string, colours: string[], area: number[]}} Picture
+ * @typedef {Pick<import("./api.js").Map, "columns" | "rows" | "bands" | "colours" | "area">} Bitmap
  *   bands is base64, one byte a sample, from the bottom row up; area is left, bottom, right, top in the axes' units
  * @typedef {import("echarts/core").EChartsType} Chart
  */
@@ -19,7 +19,7 @@ export class Bands {
   }
 
   /**
-   * @param {Picture} picture
+   * @param {Bitmap} picture
    * @param {Chart} chart
    */
   show({ columns, rows, bands, colours, area }, chart) {

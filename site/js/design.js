@@ -11,11 +11,11 @@ import { createHistory } from "./history.js";
 import { LoadFailure } from "./loader.js";
 
 /**
- * @typedef {{document: any, steps?: any[], before?: any[], after?: any[], view: any}} Reply
+ * @typedef {import("./api.js").Opened} Reply
  *   steps: what each of several commands but the last gave; before, after: the other designs of its file
  * @typedef {{settled: boolean, since?: number, arrived?: boolean}} How
  *   settled: in the history, not a glimpse; since: time of the pointer event; arrived: a document that came whole
- * @typedef {{op: string, [member: string]: any}} Command
+ * @typedef {import("./api.js").Command} Command
  * @typedef {{command: Command, text: string, reason: string, lost: boolean}} Aside
  * @typedef {{command: Command, reason?: string, lost?: boolean}} Pending  with a reason: set aside
  * @typedef {{commands: Command[], since?: number, after?: Promise<void>, work?: () => Promise<void>, moves?: boolean, done?: () => void}} Job
@@ -23,13 +23,13 @@ import { LoadFailure } from "./loader.js";
  */
 
 /**
- * @typedef {{key: string, command: Command, shown: boolean, asked: boolean, sent: boolean, committed: boolean, accept: (view: any) => boolean, answer: Promise<void>}} Glimpse
+ * @typedef {{key: string, command: Command, shown: boolean, asked: boolean, sent: boolean, committed: boolean, accept: (view: import("./api.js").Page) => boolean, answer: Promise<void>}} Glimpse
  *   asked: it waits for its answer, sent to the engine or not yet; committed: it is to be a step of the history as well
  */
 
 /**
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
- * @param {(live?: boolean) => {sheet: object | null, quantity: string}} area what the drawing and the section are to show; live: for a glimpse
+ * @param {(live?: boolean) => Omit<import("./api.js").EditArgs, "document" | "commands">} area what the drawing and the section are to show; live: for a glimpse
  * @param {{
  *   show: (reply: Reply, how: How) => void,
  *   aside: (asides: Map<string, Aside>) => void,
@@ -40,7 +40,7 @@ import { LoadFailure } from "./loader.js";
  * }} page  keep is called before the engine is asked; reason says in words why a command was set aside
  */
 export function createDesign(engine, area, page) {
-  const history = createHistory();
+  /** @type {import("./history.js").History<import("./api.js").Document>} */ const history = createHistory();
   /** @type {Job[]} */ const waiting = [];
   /** @type {Job | null} */ let running = null;
   /** @type {Promise<void>} */ let drained = Promise.resolve();
@@ -291,7 +291,7 @@ export function createDesign(engine, area, page) {
 
     /**
      * @param {Command} command of another key than the last: commits first what is pending
-     * @param {{since?: number, accept?: (view: any) => boolean}} [more]
+     * @param {{since?: number, accept?: (view: import("./api.js").Page) => boolean}} [more]
      */
     async live(command, { since, accept = () => true } = {}) {
       const key = keyOf(command);
@@ -361,7 +361,7 @@ const answers = (error) => error instanceof EngineError || error instanceof Engi
 function keyOf({ op, values = [], index, part, field }) {
   switch (op) {
     case "set":
-      return values.map((/** @type {any} */ value) => value.field).join();
+      return values.map((value) => value.field).join();
     case "span":
       return `span ${index} ${part}`;
     case "origin":
@@ -383,8 +383,8 @@ function textOf({ op, values = [], text }) {
  */
 function merge(first, second) {
   if (!first || first.op !== "set" || second.op !== "set" || keyOf(first) !== keyOf(second)) return null;
-  const [before, after] = [first.values[0], second.values[0]];
-  if (!after.steps || second.values.length !== 1) return second;
+  const [before, after] = [first.values?.[0], second.values?.[0]];
+  if (!before || !after?.steps || second.values?.length !== 1) return second;
   if (before.steps) return { op: "set", values: [{ field: after.field, steps: before.steps + after.steps }] };
   return null;
 }

@@ -28,7 +28,7 @@ export function createDrawing(root, page) {
   overlay.append(words, handles);
   root.append(overlay);
 
-  /** @type {any} */ let scene = null;
+  /** @type {import("./api.js").Scene | null} */ let scene = null;
   /** @type {ReturnType<typeof createPicture> | null} */ let picture = createPicture(root, page.requestSVG);
   const showWords = createWords(words);
   const grips = createGrips(handles, { ...page, onChange: placeOverlay });
@@ -36,7 +36,7 @@ export function createDrawing(root, page) {
   const pan = createPan(overlay, (transform) => {
     placeOverlay();
     painter.send({ transform });
-    picture?.zoomTo(scene, transform);
+    if (scene) picture?.zoomTo(scene, transform);
     page.onTransform?.(transform);
   });
 
@@ -55,7 +55,7 @@ export function createDrawing(root, page) {
   }
 
   return {
-    /** @param {any} next */
+    /** @param {import("./api.js").Scene} next */
     show(next) {
       const resized = scene && (scene.width !== next.width || scene.height !== next.height);
       scene = next;

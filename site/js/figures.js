@@ -5,8 +5,8 @@ import { write } from "./keyed.js";
 import { setMark } from "./mark.js";
 
 /**
- * @typedef {{id: string, label: string, value: string, unit: string, basis: string, state: string, mark: string, full: string, absent: string}} Figure
- * @typedef {{id: string, section: string, title: string, figures: Figure[]}} Group
+ * @typedef {import("./api.js").Figure} Figure
+ * @typedef {import("./api.js").Group} Group
  */
 
 const template = /** @type {HTMLTemplateElement} */ (document.getElementById("figure-template"));
@@ -59,11 +59,12 @@ export function createFigures(headline, groups, cards, onOpen, copied) {
   }
 
   return {
-    /** @param {{headline: Figure[], groups: Group[]}} view */
+    /** @param {import("./api.js").Page} view */
     show(view) {
-      top.show(view.headline);
-      const above = new Set(view.headline.map(({ id }) => id));
-      for (const group of view.groups) {
+      const headline = view.headline ?? [];
+      top.show(headline);
+      const above = new Set(headline.map(({ id }) => id));
+      for (const group of view.groups ?? []) {
         const { title, figures } = groupList(group, above);
         write(title, group.title);
         figures.show(group.figures);
@@ -87,14 +88,15 @@ function list(root, name, other = name, above = new Set()) {
     /** @param {Figure[]} figures */
     show(figures) {
       const now = figures.map(({ id }) => id).join();
-      for (const figure of figures) {
+      const roots = figures.map((figure) => {
         let parts = made.get(figure.id);
         if (!parts) made.set(figure.id, (parts = make(figure.id, above.has(figure.id) ? other : name)));
         parts.show(figure);
-      }
+        return parts.root;
+      });
       if (now === order) return;
       order = now;
-      root.replaceChildren(...figures.map(({ id }) => /** @type {any} */ (made.get(id)).root));
+      root.replaceChildren(...roots);
     },
   };
 }

@@ -20,7 +20,7 @@ export function createForm(form, change) {
   form.addEventListener("submit", (event) => event.preventDefault());
 
   return {
-    /** @param {any[]} fields */
+    /** @param {import("./api.js").FormField[]} fields */
     show(fields) {
       for (const field of fields) rows.get(field.id)?.show(field);
     },
@@ -71,7 +71,7 @@ function row(root, change) {
     control,
     label: label.textContent,
     aside: entry.aside,
-    /** @param {any} field */
+    /** @param {import("./api.js").FormField} field */
     show(field) {
       root.hidden = !field.used;
       entry.show(field.text, field.error);

@@ -10,8 +10,10 @@ const LEAP = 10; // steps with Shift or by page
 const KEYS = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: LEAP, PageDown: -LEAP };
 
 /**
- * @typedef {{field: string, number?: number, unit?: string, steps?: number}} Value
- * @typedef {{grip: any, scales: any, k: number, x: number, y: number, number: number}} Pull
+ * @typedef {import("./api.js").Value} Value
+ * @typedef {import("./api.js").Scene} Scene
+ * @typedef {import("./api.js").Grip} Grip
+ * @typedef {{grip: Grip, scales: import("./api.js").Scales, k: number, x: number, y: number, number: number}} Pull
  */
 
 /**
@@ -20,11 +22,11 @@ const KEYS = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 
  *   onCancel: () => void, onChange: () => void}} page
  */
 export function createGrips(parent, page) {
-  /** @type {any} */ let scene = null;
+  /** @type {Scene} */ let scene; // before it there are no grips
   /** @type {Pull | null} */ let pull = null;
   let zoom = 1;
 
-  const find = (/** @type {string} */ id) => scene.grips.find((/** @type {any} */ grip) => grip.id === id);
+  const find = (/** @type {string} */ id) => scene.grips.find((grip) => grip.id === id);
 
   /** @param {Pull} p @param {PointerEvent} event */
   function pulledTo({ grip, k, x, y }, event) {
@@ -53,6 +55,7 @@ export function createGrips(parent, page) {
     node.addEventListener("pointerdown", (event) => {
       if (event.button !== 0 || pull) return;
       const grip = find(id);
+      if (!grip) return;
       pull = { grip, scales: scene.scales, k: zoom, x: event.clientX, y: event.clientY, number: grip.value };
       node.setPointerCapture(event.pointerId);
       node.focus({ focusVisible: false });
@@ -90,7 +93,7 @@ export function createGrips(parent, page) {
       event.preventDefault();
       event.stopPropagation();
       const grip = find(id);
-      page.onRelease([{ field: grip.field, steps: steps * grip.steps }], event);
+      if (grip) page.onRelease([{ field: grip.field, steps: steps * grip.steps }], event);
     });
     return node;
   }
@@ -102,7 +105,7 @@ export function createGrips(parent, page) {
     hold: () => pull?.scales,
     pulled: () => pull?.grip.field ?? "",
 
-    /** @param {any} next @param {import("./overlay.js").Transform} t */
+    /** @param {Scene} next @param {import("./overlay.js").Transform} t */
     show(next, t) {
       scene = next;
       zoom = t.k;

@@ -68,7 +68,10 @@ at("add-span").addEventListener("click", () => design.commit({ op: "add_span" })
 
 const working = createWorking(
   at("working"),
-  (figure, section) => engine.callLatest("working", "working", { document: sheet.lastGood(), figure, section, shop: shop.text }),
+  async (figure, section) => {
+    const document = sheet.lastGood();
+    return document ? engine.callLatest("working", "working", { document, figure, section, shop: shop.text }) : null;
+  },
   (figure) => tools.copyFigure(figure),
   reason,
 );
@@ -87,13 +90,14 @@ const tools = createTools(design, answer, {
   async save() {
     await design.rest();
     const { before, after } = design.history.entry;
-    const { text } = await engine.call("save", { documents: [...before, design.document, ...after] });
-    await saveFile(engine, "design", design.document.title, text);
+    const document = inSight();
+    const { text } = await engine.call("save", { documents: [...before, document, ...after] });
+    await saveFile(engine, "design", document.title, text);
     return asides.size === 0;
   },
   async link() {
     await design.rest();
-    const { text } = await engine.call("save", { documents: [design.document] });
+    const { text } = await engine.call("save", { documents: [inSight()] });
     return copyLink(await pack(text));
   },
 });
@@ -110,11 +114,17 @@ const earlier = createEarlier(at("earlier"), {
 at("earlier-open").addEventListener("click", () => earlier.open("design", goBack));
 at("shop-earlier").addEventListener("click", () => earlier.open("shop", shop.use));
 
+/** The document that is shown: before there is one, nothing can be saved. */
+function inSight() {
+  if (design.document) return design.document;
+  throw new Error("nothing is shown yet");
+}
+
 /** Goes back to earlier work: what was entered and not answered is taken too, if it can be. @param {string} text */
 async function goBack(text) {
   const { saved, pending } = parts(text);
   const commands = pending.filter(({ reason }) => !reason).map(({ command }) => command);
-  const ask = (/** @type {object[]} */ waiting) => engine.call("open", { text: saved, pending: waiting, ...sheet.area() });
+  const ask = (/** @type {import("./api.js").Command[]} */ waiting) => engine.call("open", { text: saved, pending: waiting, ...sheet.area() });
   const reply = await ask(commands).catch(orElse(() => ask([])));
   await design.replace(async () => reply, { looked: true });
 }
@@ -128,7 +138,7 @@ watchKeys(design);
 
 /**
  * A picture that fails takes nothing else with it.
- * @param {{document: any, view: any}} reply
+ * @param {import("./design.js").Reply} reply
  * @param {import("./design.js").How} how
  */
 function show({ document, view }, { settled, since, arrived = false }) {
@@ -158,10 +168,10 @@ function notDrawn(error) {
   tools.say("notDrawn");
 }
 
-/** @param {any} view */
+/** @param {import("./api.js").Page} view */
 function measured(view) {
   figures.show(view);
-  if (view.bars) heat.show(view);
+  if (view.bars && view.methods) heat.show({ bars: view.bars, methods: view.methods });
   making.show(view.making);
   if (view.making) shop.name(view.making.shop);
   sections.hideOthers(at("groups"));
@@ -178,7 +188,7 @@ function aside(now) {
 /** @param {import("./answer.js").State} state */
 function answered(state) {
   answer.set(state);
-  if (answer.whole && design.settled) write(at("summary"), design.view.summary);
+  if (answer.whole && design.settled && design.view) write(at("summary"), design.view.summary);
 }
 
 /** @param {Parameters<typeof keepWorking>[0]} work */
@@ -223,7 +233,7 @@ async function openLink(fragment) {
   const ask = () => engine.call("open", { text, link: true, ...sheet.area() });
   await design.replace(
     () =>
-      ask().catch((/** @type {any} */ error) => {
+      ask().catch((error) => {
         if (error.key === "open.newer") notes.tell("link", quarantine("design", text), error.message);
         throw error;
       }),
@@ -243,7 +253,7 @@ function orElse(instead) {
 async function start() {
   const link = takeFragment();
   const { saved, pending, work, looked } = await workingCopy();
-  const ask = (/** @type {object} */ args) => engine.call("start", { ...args, ...sheet.area() });
+  const ask = (/** @type {{saved: string, pending: import("./api.js").Command[]}} */ args) => engine.call("start", { ...args, ...sheet.area() });
   const asked = pending.filter(({ reason }) => !reason); // the others were set aside
   /** @type {import("./design.js").Pending[]} */ let left = pending.filter(({ reason }) => reason);
   await design.replace(
@@ -251,7 +261,7 @@ async function start() {
       await shop.start(); // first: the shop goes with every question
       let reply = await ask({ saved, pending: asked.map(({ command }) => command) })
         .catch(orElse(() => ((left = pending), ask({ saved, pending: [] }))))
-        .catch(orElse(() => shop.giveWay() && ask({ saved, pending: [] })))
+        .catch(orElse(() => (shop.giveWay() ? ask({ saved, pending: [] }) : null)))
         .catch(orElse(() => null));
       if (reply && !reply.notice) return reply;
       reply ||= await ask({ saved: "", pending: [] });

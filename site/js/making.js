@@ -5,11 +5,10 @@ import { keyed, write } from "./keyed.js";
 import { newMark, setMark } from "./mark.js";
 
 /**
- * @typedef {{text: string, command: import("./design.js").Command}} Change
- * @typedef {{rule: string, label: string, state: string, mark: string, value: string, limit: string, margin: string, why: string, change: Change | null}} Verdict
- * @typedef {{name: string, state: string, mark: string, text: string, used: boolean, command: import("./design.js").Command}} Line
- * @typedef {{id: string, svg: string, alt: string}} Picture
- * @typedef {{answer: string, lines: Line[], auto: boolean, verdicts: Verdict[], cautions: string[], pictures: Picture[], shop: string}} Making
+ * @typedef {import("./api.js").Verdict} Verdict
+ * @typedef {import("./api.js").MakingLine} MakingLine
+ * @typedef {import("./api.js").Picture} Picture
+ * @typedef {import("./api.js").Making} Making
  */
 
 const LINE_CHOSEN_HERE = { op: "set", values: [{ field: "line", text: "" }] };
@@ -17,12 +16,12 @@ const LINE_CHOSEN_HERE = { op: "set", values: [{ field: "line", text: "" }] };
 /**
  * @param {HTMLElement} root
  * @param {HTMLElement} cards
- * @param {(command: import("./design.js").Command) => void} onCommand
+ * @param {(command: import("./api.js").Command) => void} onCommand
  */
 export function createMaking(root, cards, onCommand) {
   const at = (/** @type {string} */ id) => /** @type {HTMLElement} */ (document.getElementById(id));
   const [answer, lines, names, cautions, table] = ["making-answer", "making-lines", "line-names", "making-cautions", "verdicts"].map(at);
-  /** @type {WeakMap<Element, object>} what each button does */
+  /** @type {WeakMap<Element, import("./api.js").Command>} what each button does */
   const commands = new WeakMap();
   /** @type {Map<string, HTMLElement>} */
   const figures = new Map();
@@ -33,7 +32,10 @@ export function createMaking(root, cards, onCommand) {
     const button = document.createElement("button");
     button.type = "button";
     if (testid) button.dataset.testid = testid;
-    button.addEventListener("click", () => onCommand(/** @type {any} */ (commands.get(button))));
+    button.addEventListener("click", () => {
+      const command = commands.get(button);
+      if (command) onCommand(command);
+    });
     return button;
   }
 
@@ -45,7 +47,7 @@ export function createMaking(root, cards, onCommand) {
     return row;
   });
 
-  /** @param {HTMLElement} row @param {Line & {pressed: boolean}} line */
+  /** @param {HTMLElement} row @param {MakingLine & {pressed: boolean}} line */
   function fillLine(row, { name, state, mark, text, used, pressed, command }) {
     const [button, sign, words] = row.children;
     commands.set(button, command);

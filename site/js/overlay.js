@@ -31,7 +31,7 @@ export function onScreen(t, x, y) {
 /** @param {Element} parent */
 export function createWords(parent) {
   const place = keyed(parent, (id) => element("text", { "data-testid": id }), false);
-  return (/** @type {any} */ scene, /** @type {Transform} */ t, /** @type {string} */ pulled) =>
+  return (/** @type {import("./api.js").Scene} */ scene, /** @type {Transform} */ t, /** @type {string} */ pulled) =>
     place(scene.texts, (node, text) => {
       const { x, y } = onScreen(t, text.x, text.y);
       node.setAttribute("class", text.field && text.field === pulled ? `${text.class} pulled` : text.class);

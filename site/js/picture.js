@@ -11,7 +11,7 @@ export function createPicture(root, requestSVG) {
   let picture = null;
   let ended = false;
 
-  /** @param {any} scene @param {import("./overlay.js").Transform} t */
+  /** @param {import("./api.js").Scene} scene @param {import("./overlay.js").Transform} t */
   function zoomTo(scene, { k, x, y }) {
     if (!picture) return;
     const perPixel = scene.width / (root.clientWidth * k);
@@ -20,7 +20,7 @@ export function createPicture(root, requestSVG) {
 
   return {
     zoomTo,
-    /** @param {any} scene @param {import("./overlay.js").Transform} transform */
+    /** @param {import("./api.js").Scene} scene @param {import("./overlay.js").Transform} transform */
     async show(scene, transform) {
       const text = await requestSVG();
       if (!text || ended) return;

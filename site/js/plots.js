@@ -22,11 +22,11 @@ setPlatformAPI({
 });
 
 /**
- * @typedef {{field: string, unit: string, step: number}} Place what an axis sets, and by how much an arrow key moves it
  * @typedef {{id: string, option: any, dark: any}} Plot a chart's option without data, for light and for dark paper
- * @typedef {{id: string, patch: any, x: Place | null, y: Place | null, mark: {x: number, y: number} | null, label: string}} Update
- * @typedef {Update & import("./bands.js").Picture} FieldMap
- * @typedef {{field: string, number: number, unit: string}} Value
+ * @typedef {import("./api.js").Update} Update
+ * @typedef {Omit<Update["patch"], "title">} Change
+ * @typedef {import("./api.js").Map} FieldMap
+ * @typedef {import("./api.js").Value} Value
  */
 
 const PAPER = { width: 400, height: 250, ratio: 3 }; // px of a chart for the printer, two side by side on A4, and how fine
@@ -211,11 +211,11 @@ class Figure {
   /**
    * What of an option the chart does not show yet, or null: a pull along one axis leaves most lines as they are, and the
    * chart library spends more on a line that has not changed than it costs to find that out.
-   * @param {any} option
+   * @param {Change} option
    */
   undrawn({ series, ...axes }) {
     const scale = JSON.stringify(axes);
-    const changed = series.filter((/** @type {any} */ { id, data }) => {
+    const changed = series.filter(({ id, data }) => {
       const text = JSON.stringify(data);
       if (this.drawn.get(id) === text) return false;
       this.drawn.set(id, text);
@@ -229,13 +229,13 @@ class Figure {
 
   /**
    * Keeps what the chart does not show by itself.
-   * @param {{text?: string}} title
-   * @param {any} option
+   * @param {Update["patch"]["title"]} title
+   * @param {Change} option
    */
   note(title, option) {
-    this.answer.textContent = title.text ?? "";
+    this.answer.textContent = title.text;
     for (const axes of /** @type {const} */ (["xAxis", "yAxis"])) {
-      option[axes]?.forEach((/** @type {any} */ axis, /** @type {number} */ i) => (this.ticks[axes][i] = axis.texts));
+      option[axes]?.forEach((axis, i) => (this.ticks[axes][i] = axis.texts));
     }
     for (const { id, data } of option.series) this.samples.set(id, data);
   }

@@ -18,9 +18,9 @@ const PAPER = { width: 700, height: 360 }; // px of the printer's drawing: as wi
 export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, sections, more, { onFailure, onResize }) {
   const scripts = Promise.all([import("./drawing.js"), import("./plots.js")]); // they come while the engine starts
   scripts.catch(() => {}); // told when they are needed
-  /** @type {any} */ let drawing = null;
-  /** @type {any} */ let plots = null;
-  /** @type {any} */ let good = null; // the last document that could be measured, with its view
+  /** @type {ReturnType<typeof import("./drawing.js").createDrawing> | null} */ let drawing = null;
+  /** @type {Awaited<ReturnType<typeof import("./plots.js").createPlots>> | null} */ let plots = null;
+  /** @type {{document: import("./api.js").Document, view: import("./api.js").Page} | null} */ let good = null; // the last document that could be measured, with its view
   let idle = 0;
   let timing = false;
   /** @type {Promise<void> | null} */ let plotted = null;
@@ -32,17 +32,12 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   const dark = () => matchMedia("(prefers-color-scheme: dark)").matches;
   const theme = () => document.documentElement.dataset.theme ?? (dark() ? "dark" : "light");
 
-  function draw() {
-    drawing.show(good.view.scene);
-    plots.patch(good.view.plots, good.view.units);
-  }
-
   const painted = () => new Promise((resolve) => drawingRoot.addEventListener("painted", resolve, { once: true }));
 
   /** When the next frame has been drawn, plots and all. */
   const framed = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
 
-  /** From a pointer event until all is redrawn: the plots paint in the next frame. @param {number} start @param {Promise<any>} drawn */
+  /** From a pointer event until all is redrawn: the plots paint in the next frame. @param {number} start @param {Promise<unknown>} drawn */
   async function time(start, drawn) {
     timing = true;
     await Promise.all([drawn, framed()]);
@@ -52,7 +47,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   /** The bands cost more than one frame: they follow when a pull has ended. */
   async function loadMap() {
-    if (!sections.asks("map")) return;
+    if (!good || !plots || !sections.asks("map")) return;
     const now = JSON.stringify([good.document, mapQuantity.value]); // the units are the document's
     if (now === mapOf) return;
     mapOf = now;
@@ -66,8 +61,9 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     }
   }
 
-  /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot @param {object} sheet */
+  /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot @param {import("./api.js").Sheet} sheet */
   async function picture(slot, sheet) {
+    if (!good) return null;
     const reply = await engine.callLatest(slot, "svg", { document: good.document, section: sections.current, sheet });
     return reply?.svg ?? null;
   }
@@ -76,15 +72,15 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   function prepare() {
     clearTimeout(idle);
     idle = window.setTimeout(async () => {
-      const drawn = good.document;
+      const drawn = good?.document;
       const text = await picture("paper", PAPER).catch(onFailure);
-      if (!text || drawn !== good.document) return;
+      if (!text || drawn !== good?.document) return;
       paper.replaceChildren(new DOMParser().parseFromString(text, "image/svg+xml").documentElement);
       paperOf = JSON.stringify(drawn);
     }, IDLE);
   }
 
-  mapQuantity.addEventListener("change", () => plots && good && loadMap());
+  mapQuantity.addEventListener("change", loadMap);
   addEventListener("beforeprint", () => plots?.print());
   addEventListener("afterprint", () => {
     plots?.printed();
@@ -105,15 +101,16 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     lastGood: () => good?.document,
 
     /**
-     * @param {any} document
-     * @param {any} view
+     * @param {import("./api.js").Document} document
+     * @param {import("./api.js").Page} view
      * @param {{settled: boolean, since?: number}} how
      */
     show(document, view, { settled, since }) {
       if (view.valid) good = { document, view };
-      if (!view.valid || !view.scene || !plots) return; // an answer from before there was a sheet has no scene
+      if (!view.valid || !view.scene || !drawing || !plots) return; // an answer from before there was a sheet has no scene
       const drawn = painted();
-      draw();
+      drawing.show(view.scene);
+      plots.patch(view.plots ?? [], view.units);
       if (since !== undefined && !timing) time(since, drawn);
       if (!settled) return;
       if (JSON.stringify(document) !== paperOf) paper.replaceChildren(); // no drawing is better than another tube's
@@ -123,10 +120,10 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     /** Brings what draws to life; resolves when all is drawn. */
     async load() {
       const [{ createDrawing }, { createPlots }] = await scripts;
-      const set = (/** @type {any[]} */ values) => ({ op: "set", values });
+      const set = (/** @type {import("./api.js").Value[]} */ values) => ({ op: "set", values });
       drawing = createDrawing(drawingRoot, {
-        onPull: (/** @type {any[]} */ values, /** @type {Event} */ event) => design.live(set(values), { since: event.timeStamp }),
-        onRelease: (/** @type {any[]} */ values, /** @type {Event} */ event) => design.commit(set(values), event.timeStamp),
+        onPull: (values, event) => design.live(set(values), { since: event.timeStamp }),
+        onRelease: (values, event) => design.commit(set(values), event.timeStamp),
         onCancel: design.cancel,
         requestSVG: () => picture("screen", size()),
         onFailure,
@@ -143,7 +140,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     /** Has the drawing painted instead of pictured: sharper to pull at, and too large to load before anything shows. */
     loadPainter: () => drawing?.loadPainter(),
 
-    /** @param {string} how "zoomIn", "zoomOut" or "fit" */
+    /** @param {"zoomIn" | "zoomOut" | "fit"} how */
     zoom: (how) => drawing?.[how](),
 
     /** Paper has changed. */

@@ -9,8 +9,8 @@ import { keepShop, savedShop } from "./store/shop.js";
 import { quarantine } from "./store/slot.js";
 
 /**
- * @typedef {{path: string, label: string, value: boolean, text: string, hint: string, choices: {id: string, text: string}[] | null, list: boolean, items: Item[] | null}} Item
- * @typedef {{shop: string, form: {name: string, items: Item[]}}} Reply
+ * @typedef {import("./api.js").ShopItem} Item
+ * @typedef {import("./api.js").ShopReply} Reply
  */
 
 /**
@@ -23,8 +23,8 @@ import { quarantine } from "./store/slot.js";
 export function createShop(dialog, opener, engine, onChange, tell) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
   const [form, said, undo] = ["shop-form", "shop-said", "shop-undo"].map(at);
-  const history = createHistory();
-  let text = savedShop();
+  /** @type {import("./history.js").History<{text: string}>} */ const history = createHistory();
+  /** @type {string} */ let text = savedShop();
   history.push({ text });
   /** @type {Reply | null} */ let shown = null;
   /** @type {Set<string>} paths laid open */
@@ -35,13 +35,13 @@ export function createShop(dialog, opener, engine, onChange, tell) {
     shown = reply;
     text = own ? reply.shop : "";
     tell(keepShop(text, whole));
-    if (/** @type {any} */ (history.current).text !== text) history.push({ text });
+    if (history.current.text !== text) history.push({ text });
     undo.disabled = !history.canUndo;
     opener.textContent = reply.form.name;
     onChange();
   }
 
-  /** Asks for a change; what is refused is said where it belongs. @param {object} command @param {HTMLElement} [place] */
+  /** Asks for a change; what is refused is said where it belongs. @param {import("./api.js").ShopCommand} command @param {HTMLElement} [place] */
   async function change(command, place = said) {
     said.textContent = "";
     try {
@@ -161,7 +161,7 @@ export function createShop(dialog, opener, engine, onChange, tell) {
   at("shop-reset").addEventListener("click", () => load(""));
   undo.addEventListener("click", () => {
     history.undo();
-    load(/** @type {any} */ (history.current).text);
+    load(history.current.text);
   });
   at("shop-save").addEventListener("click", async () => {
     if (shown) await saveFile(engine, "shop", shown.form.name, shown.shop);

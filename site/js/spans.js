@@ -18,7 +18,7 @@ export function createSpans(root, change) {
   const rows = [];
 
   return {
-    /** @param {Record<Part, {text: string, typed: string, error: string}>[]} spans */
+    /** @param {import("./api.js").FormSpan[]} spans */
     show(spans) {
       for (const row of rows.splice(spans.length)) row.root.remove();
       while (rows.length < spans.length) {
@@ -49,7 +49,7 @@ function make(index, change) {
   find(".number").textContent = index + 1;
   find(".remove").dataset.testid = `span-${index}-remove`;
   find(".remove").addEventListener("click", () => change.remove(index));
-  const entries = /** @type {Record<Part, {show: (entry: {text: string, typed: string, error: string}) => void, aside: ReturnType<typeof asideable>["aside"]}>} */ ({});
+  const entries = /** @type {Record<Part, {show: (entry: import("./api.js").Entry) => void, aside: ReturnType<typeof asideable>["aside"]}>} */ ({});
   for (const part of PARTS) {
     const input = find(`input[data-part=${part}]`);
     const error = find(`p[data-part=${part}]`);

@@ -6,7 +6,7 @@ import { newMark, setMark } from "./mark.js";
 
 const TOLD = 6000; // ms
 
-/** @typedef {{state: string, mark: string, text: string, field: string}} Notice */
+/** @typedef {import("./api.js").Notice} Notice */
 /** @typedef {{label: string, focus: () => void}} Fault */
 
 /**
@@ -61,7 +61,7 @@ export function createStatus(root, form) {
     return { state: "no", mark: text, jump: label, focus, more: says.stale };
   }
 
-  /** @param {any} view @param {import("./form.js").Asides} asides @returns {Fault[]} */
+  /** @param {import("./api.js").Page} view @param {import("./form.js").Asides} asides @returns {Fault[]} */
   function faultsOf({ fields, spans }, asides) {
     /** @type {Fault[]} */ const faults = [];
     for (const { id, error } of fields) {
@@ -81,7 +81,7 @@ export function createStatus(root, form) {
 
   return {
     /**
-     * @param {any} view
+     * @param {import("./api.js").Page} view
      * @param {import("./form.js").Asides} asides what the engine did not take
      * @param {boolean} [fresh] whether what was told is over
      */

@@ -42,7 +42,7 @@ export function createTools(design, answer, act) {
   return {
     say,
     marked,
-    /** @param {any} view */
+    /** @param {import("./api.js").Page} view */
     show(view) {
       put(title, view.title);
       for (const button of units) button.setAttribute("aria-pressed", String(button.dataset.units === view.units));

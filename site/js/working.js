@@ -3,9 +3,11 @@
 
 import { setFormula } from "./formula.js";
 
+/** @typedef {import("./api.js").Working} Working */
+
 /**
  * @param {HTMLDialogElement} dialog
- * @param {(figure: string, section: string) => Promise<any>} ask resolves to null when a newer question has taken its place
+ * @param {(figure: string, section: string) => Promise<Working | null>} ask resolves to null when a newer question has taken its place
  * @param {(figure: string) => void} copy
  * @param {(error: Error) => string} reason in words why there is no answer
  */
@@ -25,15 +27,15 @@ export function createWorking(dialog, ask, copy, reason) {
       show(working);
     } catch (error) {
       // It stays open, and says that what it showed no longer holds.
-      if (asked === figure) show({ title: find("working-title").textContent, absent: reason(/** @type {Error} */ (error)) });
+      if (asked === figure) show({ title: find("working-title").textContent ?? "", absent: reason(/** @type {Error} */ (error)) });
     }
   }
 
-  /** @param {any} working */
+  /** @param {Partial<Working>} working */
   function show(working) {
-    find("working-title").textContent = working.title;
-    for (const name of ["symbols", "numbers", "result"]) setFormula(part(name), working[name] ?? "");
-    for (const name of ["meaning", "absent", "basis", "source", "valid"]) part(name).textContent = working[name] ?? "";
+    find("working-title").textContent = working.title ?? "";
+    for (const name of /** @type {const} */ (["symbols", "numbers", "result"])) setFormula(part(name), working[name] ?? "");
+    for (const name of /** @type {const} */ (["meaning", "absent", "basis", "source", "valid"])) part(name).textContent = working[name] ?? "";
     part("remarks").textContent = (working.remarks ?? []).join(" ");
     part("where").replaceChildren(...(working.where ?? []).map(symbolRow));
     for (const row of dialog.querySelectorAll("dl > div")) {
@@ -75,7 +77,7 @@ export function createWorking(dialog, ask, copy, reason) {
   };
 }
 
-/** @param {{symbol: string, name: string, value: string, si: string}} where */
+/** @param {import("./api.js").Where} where */
 function symbolRow({ symbol, name, value, si }) {
   const row = document.createElement("tr");
   const cells = [document.createElement("th"), ...[name, value, si].map(() => document.createElement("td"))];

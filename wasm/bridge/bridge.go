@@ -11,25 +11,31 @@ import (
 	"finwright/core/message"
 	"finwright/core/report"
 	"finwright/core/strict"
+	"finwright/wasm/plots"
 )
 
 // method answers one call.
-type method func(args []byte) (any, error)
+type method interface {
+	answer(args []byte) (any, error)
+}
+
+// with is a method of the types that the page's scripts know it by (site/js/api.d.ts).
+type with[A, R any] func(A) (R, error)
 
 var methods = map[string]method{
-	"start":   with(start),
-	"edit":    with(edit),
-	"map":     with(fieldMap),
-	"working": with(working),
-	"save":    with(save),
-	"open":    with(open),
-	"example": with(example),
-	"svg":     with(svg),
+	"start":   with[startArgs, started](start),
+	"edit":    with[editArgs, reply](edit),
+	"map":     with[mapArgs, plots.Map](fieldMap),
+	"working": with[workingArgs, report.Working](working),
+	"save":    with[saveArgs, saved](save),
+	"open":    with[openArgs, opened](open),
+	"example": with[exampleArgs, reply](example),
+	"svg":     with[svgArgs, drawn](svg),
 
-	"filename": with(filename),
+	"filename": with[filenameArgs, named](filename),
 
-	"shop":      with(shopForm),
-	"shop_edit": with(editShop),
+	"shop":      with[shopArgs, shopReply](shopForm),
+	"shop_edit": with[editShopArgs, shopReply](editShop),
 }
 
 // Call answers method name for JSON args. It always returns JSON, {"data":…}
@@ -44,7 +50,7 @@ func Call(name string, args []byte) (reply []byte) {
 	if !ok {
 		return failure(fmt.Errorf("bridge: no method %q", name))
 	}
-	data, err := m(args)
+	data, err := m.answer(args)
 	if err != nil {
 		return failure(err)
 	}
@@ -57,15 +63,13 @@ func Call(name string, args []byte) (reply []byte) {
 	return reply
 }
 
-// with decodes strictly.
-func with[A any](f func(A) (any, error)) method {
-	return func(text []byte) (any, error) {
-		var args A
-		if err := strict.Decode(text, &args); err != nil {
-			return nil, fmt.Errorf("bridge: %w", err)
-		}
-		return f(args)
+// answer decodes strictly.
+func (f with[A, R]) answer(text []byte) (any, error) {
+	var args A
+	if err := strict.Decode(text, &args); err != nil {
+		return nil, fmt.Errorf("bridge: %w", err)
 	}
+	return f(args)
 }
 
 // crash is a fault of the engine on what it was asked; other errors say that it was asked for what it does not know.
@@ -79,6 +83,13 @@ type told struct {
 
 func (t told) Error() string { return t.Key }
 
+// refusal is what the page gets instead of data.
+type refusal struct {
+	Message string             `json:"message"`          // for the user
+	Key     string             `json:"key"`              // of the message
+	Fields  []report.ShopFault `json:"fields,omitempty"` // what is wrong where
+}
+
 func failure(err error) []byte {
 	text := message.New("error.not_known", "detail", err.Error())
 	if errors.As(err, &crash{}) {
@@ -90,7 +101,9 @@ func failure(err error) []byte {
 	} else if errors.As(err, &design.FieldErrors{}) {
 		text = message.New("error.entries")
 	}
-	reply, err := json.Marshal(map[string]any{"error": map[string]any{"message": texts().Render(text, "si"), "key": text.Key, "fields": t.fields}})
+	reply, err := json.Marshal(struct {
+		Error refusal `json:"error"`
+	}{refusal{texts().Render(text, "si"), text.Key, t.fields}})
 	if err != nil {
 		panic(err) // texts always marshal
 	}

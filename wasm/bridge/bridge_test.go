@@ -246,11 +246,11 @@ func TestNestingIsRefused(t *testing.T) {
 
 // A fault of the engine is told apart from a question that it does not know.
 func TestCrashIsNamed(t *testing.T) {
-	methods["crash"] = func([]byte) (any, error) { panic("on purpose") }
-	methods["infinite"] = func([]byte) (any, error) { return math.Inf(1), nil }
+	methods["crash"] = with[struct{}, int](func(struct{}) (int, error) { panic("on purpose") })
+	methods["infinite"] = with[struct{}, float64](func(struct{}) (float64, error) { return math.Inf(1), nil })
 	defer func() { delete(methods, "crash"); delete(methods, "infinite") }()
 	for name, key := range map[string]string{"crash": "error.fault", "infinite": "error.fault", "nothing": "error.not_known"} {
-		if got := string(Call(name, nil)); !strings.Contains(got, `"key":"`+key+`"`) {
+		if got := string(Call(name, []byte("{}"))); !strings.Contains(got, `"key":"`+key+`"`) {
 			t.Errorf("%s: %s", name, got)
 		}
 	}

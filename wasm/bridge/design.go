@@ -27,7 +27,7 @@ type sheet struct {
 type page struct {
 	report.View
 	Scene *drawing.Scene `json:"scene"`
-	Plots []plots.Update `json:"plots"`
+	Plots []plots.Update `json:"plots,omitzero"`
 }
 
 // reply pairs a document with its view.
@@ -43,7 +43,7 @@ type wanted struct {
 	Section  string          `json:"section,omitempty"`
 	Quantity rating.Quantity `json:"quantity,omitempty"`
 	Shop     string          `json:"shop,omitempty"` // a capability file; empty: the one that ships
-	Room     report.Room     `json:"room"`
+	Room     report.Room     `json:"room,omitzero"`
 }
 
 // show evaluates d, with the contents of one section.
@@ -127,9 +127,9 @@ type editArgs struct {
 
 // edit shows what the last command gives, so that many at once cost one answer, and says what each before it gave, so that
 // each can be undone.
-func edit(a editArgs) (any, error) {
+func edit(a editArgs) (reply, error) {
 	if err := document.Check(a.Document); err != nil {
-		return nil, err
+		return reply{}, err
 	}
 	d := a.Document
 	var steps []document.Document
@@ -139,7 +139,7 @@ func edit(a editArgs) (any, error) {
 		}
 		var err error
 		if d, err = entered(d, c); err != nil {
-			return nil, err
+			return reply{}, err
 		}
 	}
 	out, err := show(d, a.Sheet, a.wanted)
@@ -152,13 +152,13 @@ type mapArgs struct {
 	Quantity rating.Quantity   `json:"quantity"`
 }
 
-func fieldMap(a mapArgs) (any, error) {
+func fieldMap(a mapArgs) (plots.Map, error) {
 	if !slices.Contains(rating.OfSurface, a.Quantity) {
-		return nil, fmt.Errorf("bridge: quantity %q", a.Quantity)
+		return plots.Map{}, fmt.Errorf("bridge: quantity %q", a.Quantity)
 	}
 	in, h, err := design.ReadAndRate(a.Document)
 	if err != nil {
-		return nil, err
+		return plots.Map{}, err
 	}
 	return plots.NewMap(writer(a.Document).Map(in, h, a.Quantity)), nil
 }
@@ -169,17 +169,17 @@ type workingArgs struct {
 	wanted
 }
 
-func working(a workingArgs) (any, error) {
+func working(a workingArgs) (report.Working, error) {
 	section, err := report.SectionOf(a.Section)
 	if err != nil {
-		return nil, err
+		return report.Working{}, err
 	}
 	in, h, err := design.ReadAndRate(a.Document)
 	if err != nil {
-		return nil, err
+		return report.Working{}, err
 	}
 	if err := shopFor(&in, section, a.Shop); err != nil {
-		return nil, err
+		return report.Working{}, err
 	}
 	w := writer(a.Document)
 	res := design.Evaluate(in, h)
@@ -188,7 +188,7 @@ func working(a workingArgs) (any, error) {
 	}
 	f, ok := res.Find(a.Figure)
 	if !ok {
-		return nil, told{Message: message.New("error.no_figure", "id", a.Figure)}
+		return report.Working{}, told{Message: message.New("error.no_figure", "id", a.Figure)}
 	}
 	return w.Working(f), nil
 }
@@ -199,14 +199,18 @@ type svgArgs struct {
 	Sheet    sheet             `json:"sheet"`
 }
 
-func svg(a svgArgs) (any, error) {
+type drawn struct {
+	SVG string `json:"svg"`
+}
+
+func svg(a svgArgs) (drawn, error) {
 	section, err := report.SectionOf(a.Section)
 	if err != nil {
-		return nil, err
+		return drawn{}, err
 	}
 	in, h, err := design.ReadAndRate(a.Document)
 	if err != nil {
-		return nil, err
+		return drawn{}, err
 	}
-	return map[string]string{"svg": drawing.SVG(compose(in, h, a.Document.Units, a.Sheet, section.Heated), drawing.Style{})}, nil
+	return drawn{drawing.SVG(compose(in, h, a.Document.Units, a.Sheet, section.Heated), drawing.Style{})}, nil
 }

@@ -29,7 +29,7 @@ type started struct {
 }
 
 // start opens the saved design, else the first example.
-func start(a startArgs) (any, error) {
+func start(a startArgs) (started, error) {
 	f, err := document.OpenFile([]byte(a.Saved))
 	if err != nil {
 		f = document.File{Designs: []document.Document{cases.First()}}
@@ -76,17 +76,21 @@ type saveArgs struct {
 	Documents []document.Document `json:"documents"`
 }
 
-func save(a saveArgs) (any, error) {
+type saved struct {
+	Text string `json:"text"`
+}
+
+func save(a saveArgs) (saved, error) {
 	for _, d := range a.Documents {
 		if err := document.Check(d); err != nil {
-			return nil, err
+			return saved{}, err
 		}
 	}
 	text, err := document.Save(a.Documents)
 	if err != nil {
-		return nil, err
+		return saved{}, err
 	}
-	return map[string]string{"text": string(text) + "\n"}, nil
+	return saved{string(text) + "\n"}, nil
 }
 
 type filenameArgs struct {
@@ -95,17 +99,21 @@ type filenameArgs struct {
 	Date string `json:"date"` // the page's day, as 2026-11-27
 }
 
+type named struct {
+	Filename string `json:"filename"`
+}
+
 // filename names what is saved as a file.
-func filename(a filenameArgs) (any, error) {
+func filename(a filenameArgs) (named, error) {
 	other := "file." + a.Kind
 	if !texts().Has(other) {
-		return nil, fmt.Errorf("bridge: files of %q", a.Kind)
+		return named{}, fmt.Errorf("bridge: files of %q", a.Kind)
 	}
 	name, ok := document.FileName(a.Name, texts().Text(other), a.Date, "."+a.Kind+".json")
 	if !ok {
-		return nil, fmt.Errorf("bridge: date %q", a.Date)
+		return named{}, fmt.Errorf("bridge: date %q", a.Date)
 	}
-	return map[string]string{"filename": name}, nil
+	return named{name}, nil
 }
 
 type openArgs struct {
@@ -116,17 +124,17 @@ type openArgs struct {
 	wanted
 }
 
-func open(a openArgs) (any, error) {
+func open(a openArgs) (opened, error) {
 	f, err := document.OpenFile([]byte(a.Text))
 	if a.Link {
 		err = cut(err)
 	}
 	var oe *document.OpenError
 	if errors.As(err, &oe) {
-		return nil, told{Message: oe.Message}
+		return opened{}, told{Message: oe.Message}
 	}
 	if err != nil {
-		return nil, err
+		return opened{}, err
 	}
 	return showFile(f, a.Pending, a.Sheet, a.wanted)
 }
@@ -137,10 +145,10 @@ type exampleArgs struct {
 	wanted
 }
 
-func example(a exampleArgs) (any, error) {
+func example(a exampleArgs) (reply, error) {
 	d, ok := cases.Find(a.ID)
 	if !ok {
-		return nil, told{Message: message.New("error.no_example", "id", a.ID)}
+		return reply{}, told{Message: message.New("error.no_example", "id", a.ID)}
 	}
 	return show(d, a.Sheet, a.wanted)
 }

@@ -86,10 +86,10 @@ type shopReply struct {
 }
 
 // shopForm lays a capability file open for editing.
-func shopForm(a shopArgs) (any, error) {
+func shopForm(a shopArgs) (shopReply, error) {
 	c, err := openShop(a.Shop)
 	if err != nil {
-		return nil, err
+		return shopReply{}, err
 	}
 	return answerShop(c), nil
 }
@@ -116,10 +116,10 @@ type editShopArgs struct {
 }
 
 // editShop changes a capability file, or refuses and says at which path and why.
-func editShop(a editShopArgs) (any, error) {
+func editShop(a editShopArgs) (shopReply, error) {
 	c, err := openShop(a.Shop)
 	if err != nil {
-		return nil, err
+		return shopReply{}, err
 	}
 	var faults []shop.Fault
 	switch a.Command.Op {
@@ -130,10 +130,10 @@ func editShop(a editShopArgs) (any, error) {
 	case "remove":
 		c, faults = c.Remove(a.Command.Path, a.Command.Index)
 	default:
-		return nil, fmt.Errorf("bridge: shop command %q", a.Command.Op)
+		return shopReply{}, fmt.Errorf("bridge: shop command %q", a.Command.Op)
 	}
 	if err := refused(faults); err != nil {
-		return nil, err
+		return shopReply{}, err
 	}
 	return answerShop(c), nil
 }

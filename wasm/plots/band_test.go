@@ -22,7 +22,7 @@ func TestBandReachesItsBound(t *testing.T) {
 			Data []json.RawMessage // pairs, but for the names of lines
 		}
 	}
-	if err := json.Unmarshal(Patch(c).Patch, &patch); err != nil {
+	if err := json.Unmarshal(written(Patch(c).Patch), &patch); err != nil {
 		t.Fatal(err)
 	}
 	ends := map[string]float64{}

@@ -11,7 +11,7 @@ import (
 // Patch returns what changes in a plot when the design does. The plot keeps its panels and lines.
 func Patch(c report.Curves) Update {
 	s := scales(c)
-	patch := patch{Title: heading{c.Title}}
+	patch := Option{Title: heading{c.Title}}
 	for i, p := range c.Panels {
 		patch.X = append(patch.X, axisPatch(s.x))
 		patch.Y = append(patch.Y, axisPatch(s.y[i]))
@@ -19,7 +19,7 @@ func Patch(c report.Curves) Update {
 			patch.Series = append(patch.Series, seriesPatch{SeriesID(i, d.id), d.data})
 		}
 	}
-	u := Update{ID: c.ID, Patch: patch.json(), X: place(c.X), Label: c.Alt}
+	u := Update{ID: c.ID, Patch: patch, X: place(c.X), Label: c.Alt}
 	if len(c.Panels) > 0 && c.Panels[0].Mark != nil {
 		u.Mark = &Mark{c.Panels[0].Mark.X, c.Panels[0].Mark.Y}
 	}

@@ -20,7 +20,7 @@ type Map struct {
 // NewMap returns a field ready to show.
 func NewMap(f report.Field) Map {
 	x, y := fieldScales(f)
-	p := patch{Title: heading{f.Title}, X: []axisRange{axisPatch(x)}, Y: []axisRange{axisPatch(y)}}
+	p := Option{Title: heading{f.Title}, X: []axisRange{axisPatch(x)}, Y: []axisRange{axisPatch(y)}}
 	for _, d := range fieldData(f) {
 		p.Series = append(p.Series, seriesPatch{d.id, d.data})
 	}
@@ -32,11 +32,11 @@ func NewMap(f report.Field) Map {
 
 // MoveRing returns what changes in a map while the design is dragged: its ring. The map itself follows on release.
 func MoveRing(f report.Field) Update {
-	return fieldUpdate(f, patch{Title: heading{f.Title}, Series: []seriesPatch{{"ring", markData(&f.Ring)}}})
+	return fieldUpdate(f, Option{Title: heading{f.Title}, Series: []seriesPatch{{"ring", markData(&f.Ring)}}})
 }
 
-func fieldUpdate(f report.Field, p patch) Update {
-	return Update{ID: f.ID, Patch: p.json(), X: place(f.X.Axis), Y: place(f.Y.Axis), Mark: &Mark{f.Ring.X, f.Ring.Y}, Label: f.Alt}
+func fieldUpdate(f report.Field, p Option) Update {
+	return Update{ID: f.ID, Patch: p, X: place(f.X.Axis), Y: place(f.Y.Axis), Mark: &Mark{f.Ring.X, f.Ring.Y}, Label: f.Alt}
 }
 
 func fieldScales(f report.Field) (x, y scale) {

@@ -3,20 +3,16 @@
 // the page is built, by site/charts. It formats; it computes nothing.
 package plots
 
-import (
-	"encoding/json"
-
-	"finwright/core/report"
-)
+import "finwright/core/report"
 
 // Update is what a change of the design changes in a chart that is there.
 type Update struct {
-	ID    string          `json:"id"`
-	Patch json.RawMessage `json:"patch"` // partial option, for setOption
-	X     *Place          `json:"x"`
-	Y     *Place          `json:"y"` // nil where the plot's height is no input
-	Mark  *Mark           `json:"mark"`
-	Label string          `json:"label"` // what the plot shows, said
+	ID    string `json:"id"`
+	Patch Option `json:"patch"` // for setOption
+	X     *Place `json:"x"`
+	Y     *Place `json:"y"` // nil where the plot's height is no input
+	Mark  *Mark  `json:"mark"`
+	Label string `json:"label"` // what the plot shows, said
 }
 
 // Place says what a click along an axis sets.
@@ -34,8 +30,8 @@ type Mark struct {
 
 func place(a report.Axis) *Place { return &Place{Field: a.Field, Unit: a.Unit, Step: a.Nudge} }
 
-// patch is the partial option of a change. It says only what a change of the design can change.
-type patch struct {
+// Option is the partial option of a change. It says only what a change of the design can change.
+type Option struct {
 	Title  heading       `json:"title"`
 	X      []axisRange   `json:"xAxis,omitempty"`
 	Y      []axisRange   `json:"yAxis,omitempty"`
@@ -61,17 +57,9 @@ type custom struct {
 
 type seriesPatch struct {
 	ID   string `json:"id"`
-	Data raw    `json:"data"`
+	Data raw    `json:"data" ts:"unknown[]"`
 }
 
 func axisPatch(s scale) axisRange {
 	return axisRange{s.low, s.high, custom{s.ticks}, custom{s.ticks}, s.texts}
-}
-
-func (p patch) json() json.RawMessage {
-	text, err := json.Marshal(p)
-	if err != nil {
-		panic("plots: " + err.Error())
-	}
-	return text
 }

@@ -58,8 +58,16 @@ func sampleField() report.Field {
 // everything is each piece of JSON that the package makes, by name.
 func everything() map[string]json.RawMessage {
 	return map[string]json.RawMessage{
-		"height_patch": Patch(sample()).Patch, "map_patch": NewMap(sampleField()).Patch, "map_ring": MoveRing(sampleField()).Patch,
+		"height_patch": written(Patch(sample()).Patch), "map_patch": written(NewMap(sampleField()).Patch), "map_ring": written(MoveRing(sampleField()).Patch),
 	}
+}
+
+func written(o Option) json.RawMessage {
+	text, err := json.Marshal(o)
+	if err != nil {
+		panic(err)
+	}
+	return text
 }
 
 func TestPatchesAreJSON(t *testing.T) {
@@ -183,7 +191,7 @@ func TestGapsAndAbsentMarks(t *testing.T) {
 			Data []any
 		}
 	}
-	if err := json.Unmarshal(u.Patch, &p); err != nil {
+	if err := json.Unmarshal(written(u.Patch), &p); err != nil {
 		t.Fatal(err)
 	}
 	if u.Mark != nil {

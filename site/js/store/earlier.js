@@ -107,7 +107,7 @@ function persist() {
 
 /**
  * Keeps what is worked on among the earlier work, whenever the page is at rest.
- * @param {(document: object) => Promise<string>} picture an SVG, or empty
+ * @param {(document: import("../api.js").Document) => Promise<string>} picture an SVG, or empty
  * @param {(name: string) => void} tell
  */
 export function keepAtRest(picture, tell) {

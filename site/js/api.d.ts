@@ -1,0 +1,486 @@
+// What the engine takes and gives. `make golden` writes it from the structs of wasm/bridge; do not edit.
+
+export interface Methods {
+  edit: { args: EditArgs; reply: Reply };
+  example: { args: ExampleArgs; reply: Reply };
+  filename: { args: FilenameArgs; reply: Named };
+  map: { args: MapArgs; reply: Map };
+  open: { args: OpenArgs; reply: Opened };
+  save: { args: SaveArgs; reply: Saved };
+  shop: { args: ShopArgs; reply: ShopReply };
+  shop_edit: { args: EditShopArgs; reply: ShopReply };
+  start: { args: StartArgs; reply: Started };
+  svg: { args: SvgArgs; reply: Drawn };
+  working: { args: WorkingArgs; reply: Working };
+}
+
+export interface EditArgs {
+  document: Document;
+  commands: Command[];
+  sheet: Sheet | null;
+  section?: string;
+  quantity?: string;
+  shop?: string;
+  room?: Room;
+}
+
+export interface Reply {
+  document: Document;
+  steps?: Document[];
+  view: Page;
+}
+
+export interface ExampleArgs {
+  id: string;
+  sheet: Sheet | null;
+  section?: string;
+  quantity?: string;
+  shop?: string;
+  room?: Room;
+}
+
+export interface FilenameArgs {
+  kind: string;
+  name: string;
+  date: string;
+}
+
+export interface Named {
+  filename: string;
+}
+
+export interface MapArgs {
+  document: Document;
+  quantity: string;
+}
+
+export interface Map {
+  quantity: string;
+  columns: number;
+  rows: number;
+  bands: string;
+  colours: string[];
+  area: [number, number, number, number];
+  id: string;
+  patch: Option;
+  x: Place | null;
+  y: Place | null;
+  mark: Mark | null;
+  label: string;
+}
+
+export interface OpenArgs {
+  text: string;
+  pending?: Command[];
+  link?: boolean;
+  sheet: Sheet | null;
+  section?: string;
+  quantity?: string;
+  shop?: string;
+  room?: Room;
+}
+
+export interface Opened {
+  document: Document;
+  steps?: Document[];
+  view: Page;
+  before?: Document[];
+  after?: Document[];
+}
+
+export interface SaveArgs {
+  documents: Document[];
+}
+
+export interface Saved {
+  text: string;
+}
+
+export interface ShopArgs {
+  shop: string;
+}
+
+export interface ShopReply {
+  shop: string;
+  form: ShopForm;
+}
+
+export interface EditShopArgs {
+  shop: string;
+  command: ShopCommand;
+}
+
+export interface StartArgs {
+  saved: string;
+  pending: Command[];
+  sheet: Sheet | null;
+  section?: string;
+  quantity?: string;
+  shop?: string;
+  room?: Room;
+}
+
+export interface Started {
+  document: Document;
+  steps?: Document[];
+  view: Page;
+  before?: Document[];
+  after?: Document[];
+  notice: string;
+}
+
+export interface SvgArgs {
+  document: Document;
+  section?: string;
+  sheet: Sheet;
+}
+
+export interface Drawn {
+  svg: string;
+}
+
+export interface WorkingArgs {
+  document: Document;
+  figure: string;
+  section?: string;
+  quantity?: string;
+  shop?: string;
+  room?: Room;
+}
+
+export interface Working {
+  title: string;
+  symbols: string;
+  numbers: string;
+  result: string;
+  meaning: string;
+  basis: string;
+  where?: Where[];
+  source: string;
+  valid: string;
+  remarks?: string[];
+  absent: string;
+}
+
+export interface Refusal {
+  message: string;
+  key: string;
+  fields?: ShopFault[];
+}
+
+export interface Document {
+  title: string;
+  units: string;
+  fields: Record<string, Field>;
+  spans: Span[];
+}
+
+export interface Command {
+  op: string;
+  values?: Value[];
+  system?: string;
+  field?: string;
+  origin?: string;
+  index?: number;
+  part?: string;
+  text?: string;
+  commands?: Command[];
+}
+
+export interface Sheet {
+  width: number;
+  height: number;
+  hold?: Scales;
+}
+
+export interface Room {
+  wide: number;
+  card: number;
+}
+
+export interface Page {
+  title: string;
+  units: string;
+  valid: boolean;
+  fields: FormField[];
+  spans: FormSpan[];
+  headline?: Figure[];
+  groups?: Group[];
+  methods?: Method[];
+  bars?: Bar[];
+  making: Making | null;
+  notices?: Notice[];
+  summary: string;
+  scene: Scene | null;
+  plots?: Update[];
+}
+
+export interface Option {
+  title: Heading;
+  xAxis?: AxisRange[];
+  yAxis?: AxisRange[];
+  series: SeriesPatch[];
+}
+
+export interface Place {
+  field: string;
+  unit: string;
+  step: number;
+}
+
+export interface Mark {
+  x: number;
+  y: number;
+}
+
+export interface ShopForm {
+  name: string;
+  items: ShopItem[];
+}
+
+export interface ShopCommand {
+  op: string;
+  path: string;
+  text?: string;
+  index?: number;
+}
+
+export interface Where {
+  symbol: string;
+  name: string;
+  value: string;
+  si: string;
+}
+
+export interface ShopFault {
+  field: string;
+  message: string;
+}
+
+export interface Field {
+  text: string;
+  origin: string;
+}
+
+export interface Span {
+  centre: Field;
+  width: Field;
+}
+
+export interface Value {
+  field: string;
+  text?: string;
+  number?: number;
+  unit?: string;
+  steps?: number;
+}
+
+export interface Scales {
+  main: number;
+  detail: number;
+}
+
+export interface FormField {
+  id: string;
+  text: string;
+  typed: string;
+  error: string;
+  watch: string;
+  origin: string;
+  used: boolean;
+  hint: string;
+  auto: string;
+}
+
+export interface FormSpan {
+  centre: Entry;
+  width: Entry;
+}
+
+export interface Figure {
+  id: string;
+  label: string;
+  value: string;
+  unit: string;
+  basis: string;
+  state: string;
+  mark: string;
+  full: string;
+  absent: string;
+}
+
+export interface Group {
+  id: string;
+  section: string;
+  title: string;
+  figures: Figure[];
+}
+
+export interface Method {
+  id: string;
+  label: string;
+  value: string;
+  unit: string;
+  of: string;
+  state: string;
+  mark: string;
+  used: boolean;
+  why: string[];
+}
+
+export interface Bar {
+  figure: string;
+  label: string;
+  text: string;
+  share: number;
+}
+
+export interface Making {
+  shop: string;
+  answer: string;
+  lines: MakingLine[];
+  auto: boolean;
+  verdicts: Verdict[];
+  cautions: string[];
+  pictures: Picture[];
+}
+
+export interface Notice {
+  state: string;
+  mark: string;
+  text: string;
+  field: string;
+  figure: string;
+}
+
+export interface Scene {
+  width: number;
+  height: number;
+  views: View[];
+  ink: string;
+  texts: Text[];
+  grips: Grip[];
+  scales: Scales;
+}
+
+export interface Update {
+  id: string;
+  patch: Option;
+  x: Place | null;
+  y: Place | null;
+  mark: Mark | null;
+  label: string;
+}
+
+export interface Heading {
+  text: string;
+}
+
+export interface AxisRange {
+  min: number;
+  max: number;
+  axisTick: Custom;
+  axisLabel: Custom;
+  texts: string[];
+}
+
+export interface SeriesPatch {
+  id: string;
+  data: unknown[];
+}
+
+export interface ShopItem {
+  path: string;
+  label: string;
+  value: boolean;
+  text: string;
+  hint: string;
+  choices?: Choice[];
+  list: boolean;
+  items?: ShopItem[];
+}
+
+export interface Entry {
+  text: string;
+  typed: string;
+  error: string;
+}
+
+export interface MakingLine {
+  name: string;
+  state: string;
+  mark: string;
+  text: string;
+  used: boolean;
+  command: Command;
+}
+
+export interface Verdict {
+  rule: string;
+  label: string;
+  state: string;
+  mark: string;
+  value: string;
+  limit: string;
+  margin: string;
+  why: string;
+  change: Change | null;
+}
+
+export interface Picture {
+  id: string;
+  svg: string;
+  alt: string;
+}
+
+export interface View {
+  id: string;
+  title: string;
+  scale: number;
+  scale_text: string;
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+}
+
+export interface Text {
+  id: string;
+  x: number;
+  y: number;
+  anchor: string;
+  rotate: number;
+  class: string;
+  text: string;
+  field?: string;
+}
+
+export interface Grip {
+  id: string;
+  field: string;
+  x: number;
+  y: number;
+  axis: [number, number];
+  value: number;
+  unit: string;
+  per_mm: number;
+  min: number;
+  max: number;
+  steps: number;
+  label: string;
+  value_text: string;
+}
+
+export interface Custom {
+  customValues: number[];
+}
+
+export interface Choice {
+  id: string;
+  text: string;
+}
+
+export interface Change {
+  text: string;
+  command: Command;
+}
