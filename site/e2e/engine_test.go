@@ -44,6 +44,7 @@ func TestEngine(t *testing.T) {
 	t.Run("of four calls at once the first and the last are answered", func(t *testing.T) { latestOfFour(t, page) })
 	t.Run("slots do not wait for each other", func(t *testing.T) { slotsApart(t, page) })
 	t.Run("a batch answers in order and can be cancelled", func(t *testing.T) { batch(t, page) })
+	t.Run("batches take turns, in chunks, and one can be cancelled alone", func(t *testing.T) { batches(t, page) })
 	t.Run("a refusal is an error", func(t *testing.T) { refusal(t, page) })
 	t.Run("a crash is asked again once", func(t *testing.T) { crash(t, page) })
 }
@@ -89,6 +90,35 @@ func batch(t *testing.T, page *browser.Page) {
 	same(t, "the interactive worker after it", got, "string")
 	got = browser.Eval[string](page, `engine.batch("save", [linked("si")]).done.then((replies) => String(replies.length))`)
 	same(t, "the next batch", got, "1")
+}
+
+// The workers of the pool are started once, from the module that is there, whatever becomes of a batch.
+func batches(t *testing.T, page *browser.Page) {
+	got := browser.Eval[string](page, `(async () => {
+		const {Worker} = globalThis, post = Worker.prototype.postMessage;
+		let [workers, chunks, compiled, heard] = [0, 0, 0, 0];
+		globalThis.Worker = class extends Worker { constructor(...args) { super(...args); workers++; } };
+		Worker.prototype.postMessage = function (message) { chunks += Array.isArray(message.args); post.call(this, message); };
+		for (const name of ["compile", "compileStreaming"]) {
+			const plain = WebAssembly[name];
+			WebAssembly[name] = (...args) => (compiled++, plain(...args));
+		}
+		const engine = beside.createEngine();
+		const [si, us] = await Promise.all(["si", "us"].map((units) => engine.call("save", linked(units)).then(({text}) => text)));
+		const long = engine.batch("save", Array.from({length: 2000}, () => linked("si")), () => (heard++, long.cancel()));
+		const short = engine.batch("save", Array.from({length: 30}, (_, i) => linked(i % 2 ? "us" : "si")));
+		const ended = await long.done.then(() => "done", (reason) => reason instanceof beside.Cancelled);
+		const right = (await short.done).every(({text}, i) => text === (i % 2 ? us : si));
+		chunks = 0;
+		const all = (await engine.batch("save", Array.from({length: 200}, () => linked("us"))).done).filter(({text}) => text === us).length;
+		const none = (await engine.batch("save", []).done).length;
+		const refused = await engine.batch("none", [{}, {}]).done.catch((reason) => reason instanceof beside.EngineError);
+		const after = (await engine.batch("save", [linked("si")]).done)[0].text === si;
+		Object.assign(globalThis, {Worker});
+		Worker.prototype.postMessage = post;
+		return JSON.stringify({ended, heard, right, all, none, refused, after, fewer: chunks < 100, workers: workers - Math.min(2, navigator.hardwareConcurrency), compiled});
+	})()`)
+	same(t, "batches", got, `{"ended":true,"heard":1,"right":true,"all":200,"none":0,"refused":true,"after":true,"fewer":true,"workers":1,"compiled":0}`)
 }
 
 func refusal(t *testing.T, page *browser.Page) {

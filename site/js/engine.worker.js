@@ -1,6 +1,6 @@
 // @ts-check
-// One Go engine in a worker: {module} starts it, {id, method, args} is answered by {id, reply}, an empty message by
-// {ready} once the engine runs. JSON goes through unread.
+// One Go engine in a worker: {module} starts it, {id, method, args} is answered by {id, reply}, where args and reply may be
+// lists, and an empty message by {ready} once the engine runs. JSON goes through unread.
 
 import { start } from "./program.js";
 
@@ -11,7 +11,8 @@ self.onmessage = async ({ data: { module, id, method, args } }) => {
   try {
     if (module) started = start(module);
     await started;
-    if (method) self.postMessage({ id, reply: globalThis.finwright.call(method, args) });
+    const answer = (/** @type {string} */ one) => globalThis.finwright.call(method, one);
+    if (method) self.postMessage({ id, reply: typeof args === "string" ? answer(args) : args.map(answer) });
     else if (!module) self.postMessage({ ready: true });
   } catch (error) {
     reportError(error);

@@ -1,0 +1,168 @@
+// @ts-check
+// One worker with an engine: calls in, answers out in their order. Who needs it: engine.js for the page, pool.js for lists.
+
+import { startWorker } from "./worker.js";
+
+/** @typedef {import("./api.js").Methods} Methods */
+
+/** What the engine says of a request that it refuses: a message for the user, and one for each field at fault. */
+export class EngineError extends Error {
+  /** @param {import("./api.js").Refusal} refusal */
+  constructor({ message, key, fields = [] }) {
+    super(message);
+    this.key = key;
+    this.fields = fields;
+  }
+}
+
+/** The engine died or hung twice over one call, or was told to stop. Others go on; that call is not asked again. */
+export class EngineLost extends Error {}
+
+const TICK = 250; // ms
+const SLOW = 5000; // ms until the user is told
+const HUNG = 15000; // ms until the engine is started anew
+const START = 60000; // ms for a worker to come to life
+const TRIES = 2;
+
+/**
+ * It is started by the first call, and anew when it dies or does not answer. It answers in the order it is asked, so the
+ * first call is always the one that it works on, and the one to blame.
+ */
+export class Line {
+  /** @param {(slow: boolean) => void} [onSlow] */
+  constructor(onSlow = () => {}) {
+    this.onSlow = onSlow;
+    /** @type {Worker | null} */ this.worker = null;
+    /** @type {Promise<Worker> | null} */ this.starting = null;
+    this.ready = false;
+    this.lastId = 0;
+    /** @type {{id: number, method: string, args: string | string[], tries: number, resolve: (data: any) => void, reject: (reason: unknown) => void}[]} */
+    this.calls = [];
+    this.timer = 0;
+    this.waited = 0; // ms that the first call has been at work, while somebody looks
+  }
+
+  /**
+   * @template {keyof Methods} M
+   * @param {M} method
+   * @param {Methods[M]["args"]} args
+   * @returns {Promise<Methods[M]["reply"]>}
+   */
+  call(method, args) {
+    return this.ask(method, JSON.stringify(args));
+  }
+
+  /**
+   * Many calls of one method in one message each way. The first that is refused refuses them all.
+   * @template {keyof Methods} M
+   * @param {M} method
+   * @param {Methods[M]["args"][]} list
+   * @returns {Promise<Methods[M]["reply"][]>}
+   */
+  callEach(method, list) {
+    return this.ask(method, list.map((args) => JSON.stringify(args)));
+  }
+
+  /** @template T @param {string} method @param {string | string[]} args @returns {Promise<T>} */
+  ask(method, args) {
+    return new Promise((resolve, reject) => {
+      const call = { id: ++this.lastId, method, args, tries: 0, resolve, reject };
+      this.calls.push(call);
+      if (this.worker) this.post(call);
+      else this.start();
+    });
+  }
+
+  async start() {
+    if (this.starting) return;
+    const starting = (this.starting = startWorker());
+    try {
+      const worker = await starting;
+      if (this.starting !== starting) return worker.terminate(); // ended before it began
+      this.worker = worker;
+      worker.onmessage = ({ data }) => (data.ready ? this.wake() : this.settle(data));
+      worker.onerror = (event) => this.fail(event.message);
+      worker.onmessageerror = () => this.fail("message");
+      for (const call of this.calls) this.post(call);
+    } catch (error) {
+      if (this.starting !== starting) return;
+      this.starting = null;
+      this.end(/** @type {Error} */ (error));
+    }
+  }
+
+  /** @param {{id: number, method: string, args: string | string[]}} call */
+  post({ id, method, args }) {
+    this.worker?.postMessage({ id, method, args });
+    this.timer ||= window.setInterval(() => this.tick(), TICK);
+  }
+
+  wake() {
+    this.ready = true;
+    this.rest();
+  }
+
+  /** Ticks are counted, not time: a machine asleep and a tab out of sight make none. */
+  tick() {
+    if (document.visibilityState !== "visible") return;
+    this.waited += TICK;
+    if (!this.ready) return this.waited >= START && this.fail("start");
+    if (this.waited === SLOW) this.onSlow(true);
+    if (this.waited >= HUNG) this.fail("hung");
+  }
+
+  /** The first call is another one now, or there is none. */
+  rest() {
+    if (this.waited >= SLOW) this.onSlow(false);
+    this.waited = 0;
+    if (this.calls.length && this.worker) return;
+    clearInterval(this.timer);
+    this.timer = 0;
+  }
+
+  /** @param {{id: number, reply: string | string[]}} answer */
+  settle({ id, reply }) {
+    const place = this.calls.findIndex((call) => call.id === id);
+    if (place < 0) return;
+    const [{ resolve, reject }] = this.calls.splice(place, 1);
+    this.rest();
+    try {
+      resolve(typeof reply === "string" ? dataOf(reply) : reply.map(dataOf));
+    } catch (error) {
+      reject(error);
+    }
+  }
+
+  drop() {
+    this.worker?.terminate();
+    this.worker = null;
+    this.starting = null;
+    this.ready = false;
+    this.rest();
+  }
+
+  /** The worker is dead or hangs: another one gets what is open, its first call only once more. @param {string} why */
+  fail(why) {
+    this.drop();
+    const [first] = this.calls;
+    if (!first) return;
+    if (++first.tries >= TRIES) {
+      this.calls.shift();
+      first.reject(new EngineLost(`${first.method}: ${why}`));
+    }
+    if (this.calls.length) this.start();
+  }
+
+  /** Ends the worker and all that is open. @param {Error} reason */
+  end(reason) {
+    this.drop();
+    for (const { reject } of this.calls.splice(0)) reject(reason);
+  }
+}
+
+/** @param {string} reply */
+function dataOf(reply) {
+  const { data, error } = JSON.parse(reply);
+  if (error) throw new EngineError(error);
+  return data;
+}

@@ -1,0 +1,89 @@
+// @ts-check
+// Long lists of calls, spread over a few workers beside the page's own, which never waits for them. The workers share the
+// one compiled program. They take turns at the batches, a chunk at a time.
+
+import { Line } from "./line.js";
+
+/** @typedef {import("./api.js").Methods} Methods */
+
+/** A batch was cancelled. */
+export class Cancelled extends Error {}
+
+const SIZE = 2; // workers, where there are as many cores
+const CHUNK = 50; // ms that a chunk should take: long for a message, short for another batch that waits
+
+/** Its workers start with the first batch. */
+export function createPool() {
+  /** @type {Line[] | null} */ let idle = null;
+  /** @type {{work: (line: Line) => Promise<void>, more: () => boolean}[]} what has chunks left, the next in turn first */
+  const batches = [];
+
+  function deal() {
+    idle ??= Array.from({ length: Math.min(SIZE, navigator.hardwareConcurrency) }, () => new Line());
+    while (idle.length && batches.length) {
+      const [line] = idle.splice(0, 1);
+      const [batch] = batches.splice(0, 1);
+      batch.work(line).finally(() => {
+        idle?.push(line);
+        deal();
+      });
+      if (batch.more()) batches.push(batch);
+    }
+  }
+
+  /**
+   * Calls a method for each of a list. onReply sees each answer as it comes; done has them all in the list's order. The
+   * first call that is refused ends the batch. Cancelling gives up no worker: a chunk under way is finished unheard.
+   * @template {keyof Methods} M
+   * @param {M} method
+   * @param {Methods[M]["args"][]} list
+   * @param {(data: Methods[M]["reply"], index: number) => void} [onReply]
+   * @returns {{done: Promise<Methods[M]["reply"][]>, cancel: () => void}}
+   */
+  return function batch(method, list, onReply) {
+    /** @type {Methods[M]["reply"][]} */ const replies = [];
+    let given = 0;
+    let answered = 0;
+    let size = 1;
+    let cancel = () => {};
+
+    /** @type {Promise<Methods[M]["reply"][]>} */
+    const done = new Promise((resolve, reject) => {
+      let over = false;
+      /** @param {unknown} reason */
+      const end = (reason) => {
+        over = true;
+        given = list.length;
+        reject(reason);
+      };
+      cancel = () => end(new Cancelled());
+      const more = () => given < list.length;
+
+      /** @param {Line} line */
+      async function work(line) {
+        const first = given;
+        const chunk = list.slice(first, first + size);
+        given += chunk.length;
+        const began = performance.now();
+        try {
+          const data = await line.callEach(method, chunk);
+          size = performance.now() - began < CHUNK ? 2 * size : Math.ceil(size / 2);
+          for (const [i, reply] of data.entries()) {
+            if (over) return;
+            replies[first + i] = reply;
+            answered++;
+            onReply?.(reply, first + i);
+          }
+          if (answered === list.length) resolve(replies);
+        } catch (error) {
+          end(error);
+        }
+      }
+
+      if (!list.length) return resolve(replies);
+      batches.push({ work, more });
+      deal();
+    });
+    return { done, cancel };
+  };
+}
