@@ -9,11 +9,15 @@ import (
 	"finwright/core/airside"
 	"finwright/core/design"
 	"finwright/core/document"
+	"finwright/core/drawing"
+	"finwright/core/field"
 	"finwright/core/figure"
+	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/report"
 	"finwright/core/shop"
 	"finwright/core/shop/verdict"
+	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -155,5 +159,100 @@ func TestInventedRule(t *testing.T) {
 	i := slices.IndexFunc(shown, func(v report.Verdict) bool { return v.Rule == "invented" })
 	if i < 0 || shown[i].Label != "Invented shop.rule.invented" || shown[i].State != figure.No || shown[i].Change == nil || !strings.Contains(shown[i].Change.Text, "5000 mm") {
 		t.Errorf("the rules show %+v", shown)
+	}
+}
+
+// A fin let into a groove and held by tension besides.
+func TestInventedFinType(t *testing.T) {
+	listed := tube.Fixings
+	defer func() { tube.Fixings = listed }()
+	source := material.Source{Key: "bond.source.judged", Status: material.Judgement}
+	invented := &tube.Fixing{
+		Type: "invented", Tension: true, Contact: tube.GrooveWall, Forming: material.Groove, Section: tube.GrooveSection,
+		Bond: material.Value{SI: 7e-6, Source: source}, Limits: tube.Limits{House: material.Value{SI: 333, Source: source}},
+		Usual: tube.Usual{Growth: 0.003, StripRatio: 1, LeastWall: 0.002, Spindle: 10},
+	}
+	tube.Fixings = append(slices.Clone(listed), invented)
+	texts := with("choice.fin_type.invented")
+
+	if got, want := fixingFaults(message.English(), invented), []string{"no text choice.fin_type.invented"}; !slices.Equal(got, want) {
+		t.Errorf("without a text the walk says %q, want %q", got, want)
+	}
+	if got := fixingFaults(texts, invented); got != nil {
+		t.Errorf("with its text the walk says %q", got)
+	}
+	said := *invented
+	*invented = tube.Fixing{Type: "invented", Layers: 1, Contact: "nowhere", Section: "none"}
+	got := strings.Join(fixingFaults(texts, invented), "; ")
+	for _, want := range []string{"no bond;", "no metal bears forming", "a foot that is not drawn", "no contact: bond: no contact nowhere", "no drawing: drawing: no section none"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("of a type of which nothing is said the walk does not say %q: %s", want, got)
+		}
+	}
+	*invented = said
+
+	d, plan, result := evaluated(t, "fin_type", "invented", "quantity", "20")
+	w := report.Writer{Texts: texts, System: units.SI}
+	for id, symbols := range map[string]string{"strip_width": "w = h_f + g", "bond_loss": "T_loss = 20 + e_0 / (α_f − α_t)"} {
+		f, _ := result.Find(id)
+		if work := w.Working(f); work.Symbols != symbols || work.Absent != "" {
+			t.Errorf("working of %s: %+v", id, work)
+		}
+	}
+	form := map[string]report.FormField{}
+	for _, f := range w.View(d, nil, &result).Fields {
+		form[f.ID] = f
+	}
+	if !form["groove_depth"].Used || form["foot_lap"].Used || form["house_limit"].Auto != "333 °C" || form["bond_resistance"].Auto == "" {
+		t.Errorf("the form holds %+v", form)
+	}
+	if types := field.Must("fin_type"); !slices.Contains(types.Choices(), "invented") || texts.Text(types.ChoiceKey("invented")) != "Invented choice.fin_type.invented" {
+		t.Error("the form does not offer the type")
+	}
+	rules := w.Making(&plan, report.Room{Wide: 900}).Verdicts
+	if i := slices.IndexFunc(rules, func(v report.Verdict) bool { return v.Rule == "fin_type" }); i < 0 || rules[i].State != figure.No || !strings.Contains(rules[i].Why, "Invented choice.fin_type.invented") {
+		t.Errorf("the rules say %+v", rules)
+	}
+	tb := finned("invented")
+	scene := drawing.Compose(tb, drawing.Options{System: units.SI, WidthPx: 760, HeightPx: 470, Text: texts})
+	if !slices.ContainsFunc(scene.Texts, func(x drawing.Text) bool { return x.ID == "dim-groove_depth" }) {
+		t.Error("the drawing has no groove")
+	}
+	house := shop.House()
+	for len(house.Lines[0].Types) < len(listed) { // by then the line makes each type of which something is usual
+		var faults []shop.Fault
+		if house, faults = house.More("lines/0/types"); faults != nil {
+			t.Fatal(faults)
+		}
+	}
+	if way, made := house.Lines[0].Practice("invented"); !made || way.Growth != 0.003 {
+		t.Errorf("a line that makes it: %+v", way)
+	}
+}
+
+func TestInventedMetal(t *testing.T) {
+	listed := material.FinMetals
+	defer func() { material.FinMetals = listed }()
+	invented := listed[0]
+	invented.ID = "invented"
+	invented.Conductivity.Points = []material.Point{{At: 20, SI: 123}}
+	material.FinMetals = append(slices.Clone(listed), invented)
+	texts := with("metal.invented")
+
+	d, plan, result := evaluated(t, "fin_metal", "invented")
+	w := report.Writer{Texts: texts, System: units.SI}
+	k, _ := result.Find("conductivity")
+	if work := w.Working(k); k.SI != 123 || work.Absent != "" || !strings.Contains(work.Result, "123") {
+		t.Errorf("conductivity %g, working %+v", k.SI, work)
+	}
+	if metals := field.Must("fin_metal"); !slices.Contains(metals.Choices(), "invented") || texts.Text(metals.ChoiceKey("invented")) != "Invented metal.invented" {
+		t.Error("the form does not offer the metal")
+	}
+	if !w.View(d, nil, &result).Valid {
+		t.Error("the view is not valid")
+	}
+	rules := w.Making(&plan, report.Room{Wide: 900}).Verdicts
+	if i := slices.IndexFunc(rules, func(v report.Verdict) bool { return v.Rule == "fin_metal" }); i < 0 || rules[i].State != figure.No || !strings.Contains(rules[i].Why, "Invented metal.invented") || rules[i].Change == nil {
+		t.Errorf("the rules say %+v", rules)
 	}
 }
