@@ -37,7 +37,8 @@ type Choice struct {
 // ShopForm lays a capability file open, each value under its path.
 func (w Writer) ShopForm(c shop.Capability) ShopForm {
 	f := form{w, map[string]*ShopItem{"": {}}}
-	for _, field := range c.Leaves() {
+	leaves, empty := c.Contents()
+	for _, field := range leaves {
 		steps := strings.Split(field.Path, "/")
 		item := &ShopItem{Path: field.Path, Label: w.itemLabel(steps), Value: true, Text: field.Text, Choices: w.shopChoices(field)}
 		if field.Kind != "" {
@@ -46,7 +47,7 @@ func (w Writer) ShopForm(c shop.Capability) ShopForm {
 		}
 		f.put(steps, item)
 	}
-	for _, path := range c.EmptyLists() {
+	for _, path := range empty {
 		f.group(strings.Split(path, "/")).List = true
 	}
 	root := f.items[""]

@@ -1,9 +1,7 @@
 package shop
 
 import (
-	"encoding/json"
 	"math"
-	"math/rand/v2"
 	"reflect"
 	"slices"
 	"strconv"
@@ -11,7 +9,6 @@ import (
 	"testing"
 
 	"finwright/core/message"
-	"finwright/core/proof"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -161,58 +158,6 @@ func TestEditRefuses(t *testing.T) {
 	}
 }
 
-// Every key of the file has a label, which is also its documentation.
-func TestEveryKeyHasALabel(t *testing.T) {
-	var visit func(reflect.Type)
-	visit = func(typ reflect.Type) {
-		for typ.Kind() == reflect.Slice {
-			typ = typ.Elem()
-		}
-		if typ.Kind() != reflect.Struct {
-			return
-		}
-		for i, tg := range tags()[typ] {
-			if tg.key == "" {
-				continue
-			}
-			if !message.English().Has("shop.field." + tg.key) {
-				t.Errorf("no label for %s", tg.key)
-			}
-			if tg.kind != "" && !message.English().Has("accepts."+string(tg.kind)) {
-				t.Errorf("nothing says what is accepted for %s, key %s", tg.kind, tg.key)
-			}
-			visit(typ.Field(i).Type)
-		}
-	}
-	visit(reflect.TypeFor[Capability]())
-}
-
-// Every number of the file has a range, its own or that of the field around it, and every list a bound on its length.
-func TestEveryNumberIsBounded(t *testing.T) {
-	var visit func(reflect.Type, tag, string)
-	visit = func(typ reflect.Type, around tag, path string) {
-		switch typ.Kind() {
-		case reflect.Float64, reflect.Int:
-			if !(around.low < around.high) || around.low < 0 || math.IsInf(around.high, 0) {
-				t.Errorf("%s lies between %v and %v", path, around.low, around.high)
-			}
-		case reflect.Slice:
-			visit(typ.Elem(), around, path)
-		case reflect.Struct:
-			for i, tg := range tags()[typ] {
-				f := typ.Field(i)
-				if _, bounded := f.Tag.Lookup("most"); tg.key != "" && f.Type.Kind() == reflect.Slice && !bounded {
-					t.Errorf("the list %s/%s may be as long as it likes", path, tg.key)
-				}
-				if tg.key != "" {
-					visit(f.Type, tg.within(around), join(path, tg.key))
-				}
-			}
-		}
-	}
-	visit(reflect.TypeFor[Capability](), tag{}, "")
-}
-
 func TestRangesSpeakTheUnitOfTheValue(t *testing.T) {
 	_, faults := House().With("lines/0/strip_speed", "3000 ft/s")
 	if len(faults) != 1 || faults[0].System != units.US {
@@ -279,106 +224,4 @@ func TestAddedWayOfMakingIsOfAnotherType(t *testing.T) {
 	if types := full.Lines[0].Types; faults != nil || !reflect.DeepEqual(types[len(types)-1], types[len(types)-2]) {
 		t.Errorf("%v: with all types made, the last is not copied", faults)
 	}
-}
-
-// short is the shipped file with one item in each list.
-func short() string {
-	tree := cloned(House().file()).(map[string]any)
-	var cut func(any) any
-	cut = func(node any) any {
-		switch n := node.(type) {
-		case map[string]any:
-			for key, value := range n {
-				n[key] = cut(value)
-			}
-		case []any:
-			if len(n) > 1 {
-				n = n[:1]
-			}
-			for i := range n {
-				n[i] = cut(n[i])
-			}
-			return n
-		}
-		return node
-	}
-	text, err := json.Marshal(cut(tree))
-	if err != nil {
-		panic(err)
-	}
-	return string(text)
-}
-
-// readable holds a text to what the reader promises: faults with a place and a reason, or values within their ranges that
-// survive saving, and edits that are taken or refused likewise.
-func readable(t testing.TB, r *rand.Rand, text string) {
-	c, faults := Open([]byte(text))
-	for _, fault := range faults {
-		if said := message.English().Render(fault.Why, units.SI); said == "" || len(said) > 400 {
-			t.Fatalf("%s: %q", fault.Path, said)
-		}
-	}
-	if faults != nil {
-		return
-	}
-	ranged(t, reflect.ValueOf(c), tag{}, "")
-	if again, faults := Open(c.Save()); faults != nil || !reflect.DeepEqual(c, again) {
-		t.Fatalf("does not survive saving: %v\n%s", faults, text)
-	}
-	if r.IntN(4) > 0 {
-		return
-	}
-	fields := c.Leaves()
-	f := fields[r.IntN(len(fields))]
-	if next, faults := c.With(f.Path, proof.Text(r, f.Text, "1 in", "20000 rpm")); faults == nil {
-		ranged(t, reflect.ValueOf(next), tag{}, "")
-	}
-	list, _, _ := strings.Cut(f.Path, "/")
-	c.More(list)
-	c.Remove(list, r.IntN(3)-1)
-}
-
-// ranged fails on a number of a capability outside of its range.
-func ranged(t testing.TB, v reflect.Value, around tag, path string) {
-	switch v.Kind() {
-	case reflect.Float64:
-		if !around.holds(v.Float()) && !(around.optional && v.Float() == 0) {
-			t.Fatalf("%s is %v", path, v.Float())
-		}
-	case reflect.Int:
-		if !around.holds(float64(v.Int())) {
-			t.Fatalf("%s is %v", path, v.Int())
-		}
-	case reflect.Slice:
-		if v.Len() > around.most {
-			t.Fatalf("%s has %d items", path, v.Len())
-		}
-		for i := range v.Len() {
-			ranged(t, v.Index(i), around, path)
-		}
-	case reflect.Struct:
-		for i, tg := range tags()[v.Type()] {
-			if tg.key != "" {
-				ranged(t, v.Field(i), tg.within(around), join(path, tg.key))
-			}
-		}
-	}
-}
-
-func TestAnyTextIsRead(t *testing.T) {
-	brief, long := short(), string(House().Save())
-	proof.Proof{Share: 500, Full: 2_000_000, Seed: 22}.Run(t, func(c *proof.Case) {
-		sample := brief
-		if c.Rand.IntN(50) == 0 {
-			sample = long
-		}
-		readable(c, c.Rand, proof.Text(c.Rand, sample))
-	})
-}
-
-func FuzzOpen(f *testing.F) {
-	f.Add(string(House().Save()))
-	f.Add(short())
-	f.Add(`{"format":"finwright-shop","version":1,"lines":[{"types":[{}]}]}`)
-	f.Fuzz(func(t *testing.T, text string) { readable(t, rand.New(rand.NewPCG(1, uint64(len(text)))), text) })
 }

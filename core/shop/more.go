@@ -3,7 +3,6 @@ package shop
 import (
 	"encoding/json"
 	"slices"
-	"strconv"
 	"strings"
 
 	"finwright/core/message"
@@ -11,18 +10,29 @@ import (
 	"finwright/core/units"
 )
 
-// blank is the first item of a list that was empty, by the list's key.
+// blank returns, as JSON, the first item of a list that was empty, by the list's key.
 //
 // Source: engineering judgement, to be replaced by the reader's own.
-var blank = map[string]string{
-	"measured":         `{"type": "embedded", "cut": "6000 mm", "finned": "5900 mm", "finished": "6006 mm"}`,
-	"fin_height_by_od": `{"od": "25.4 mm", "low": "6.35 mm", "high": "15.875 mm"}`,
-	"fin_count_by_od":  `{"od": "25.4 mm", "low": "5 fpi", "high": "11 fpi"}`,
-	"tools":            `{"height": "5/8 in", "strip": "0.4 mm", "count": {"low": "7 fpi", "high": "11 fpi"}}`,
-	"tube_sizes":       `"25.4 mm"`,
-	"stock":            `"20 ft"`,
-	"fin_metals":       `"al1060"`,
-	"tube_metals":      `"cs"`,
+func blank(key string) string {
+	switch key {
+	case "measured":
+		return `{"type": "embedded", "cut": "6000 mm", "finned": "5900 mm", "finished": "6006 mm"}`
+	case "fin_height_by_od":
+		return `{"od": "25.4 mm", "low": "6.35 mm", "high": "15.875 mm"}`
+	case "fin_count_by_od":
+		return `{"od": "25.4 mm", "low": "5 fpi", "high": "11 fpi"}`
+	case "tools":
+		return `{"height": "5/8 in", "strip": "0.4 mm", "count": {"low": "7 fpi", "high": "11 fpi"}}`
+	case "tube_sizes":
+		return `"25.4 mm"`
+	case "stock":
+		return `"20 ft"`
+	case "fin_metals":
+		return `"al1060"`
+	case "tube_metals":
+		return `"cs"`
+	}
+	return ""
 }
 
 // More returns the capability with one more item in the list at path: a copy of
@@ -30,7 +40,7 @@ var blank = map[string]string{
 // is of a type that the line does not make yet, as is usual of it.
 func (c Capability) More(path string) (Capability, []Fault) {
 	steps := strings.Split(path, "/")
-	item := blank[steps[len(steps)-1]]
+	item := blank(steps[len(steps)-1])
 	if list, ok := c.at(steps).([]any); ok && len(list) > 0 {
 		next := cloned(list[len(list)-1])
 		if way, ok := next.(map[string]any); ok && steps[len(steps)-1] == "types" {
@@ -67,30 +77,4 @@ func asUsual(way map[string]any, others []any) {
 			return
 		}
 	}
-}
-
-// EmptyLists returns the paths of the lists that hold nothing, remarks aside.
-func (c Capability) EmptyLists() []string {
-	var out []string
-	var walk func(node any, path string)
-	walk = func(node any, path string) {
-		switch n := node.(type) {
-		case map[string]any:
-			for key, value := range n {
-				if key != "note" {
-					walk(value, join(path, key))
-				}
-			}
-		case []any:
-			if len(n) == 0 {
-				out = append(out, path)
-			}
-			for i, value := range n {
-				walk(value, join(path, strconv.Itoa(i)))
-			}
-		}
-	}
-	walk(c.file(), "")
-	slices.Sort(out)
-	return out
 }

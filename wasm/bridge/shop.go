@@ -140,7 +140,8 @@ func editShop(a editShopArgs) (shopReply, error) {
 
 // typedAt is a text as the file holds it, which was typed at path in the page's language.
 func typedAt(c shop.Capability, path, text string) string {
-	for _, f := range c.Leaves() {
+	leaves, _ := c.Contents()
+	for _, f := range leaves {
 		if f.Path == path && f.Kind != "" {
 			return texts().Numbers.Typed(text)
 		}
