@@ -64,7 +64,7 @@ func Make(in field.Input, h Heat) Making {
 // judge holds an input against the rules of the line that it is for, without a plan.
 func judge(in field.Input, h Heat) Making {
 	c := over(&in.Wish, *in.Shop)
-	m := Making{Shop: &c, Order: orderOf(&in, h.hottest()), Auto: in.Wish.Line == "", in: in, heat: h}
+	m := Making{Shop: &c, Order: making.OrderOf(&in, h.hottest()), Auto: in.Wish.Line == "", in: in, heat: h}
 	i := slices.IndexFunc(c.Lines, func(l shop.Line) bool { return l.Name == in.Wish.Line })
 	if i >= 0 {
 		m.Line = &c.Lines[i]
@@ -111,14 +111,6 @@ func over(w *field.Wish, c shop.Capability) shop.Capability {
 		}
 	}
 	return c
-}
-
-// order is the design as the shop sees it.
-func orderOf(in *field.Input, hottest *units.Temperature) *making.Order {
-	return &making.Order{
-		Tube: in.Tube, TubeMetal: in.TubeMetal, FinMetal: in.FinMetal, Quantity: in.Job.Quantity,
-		FreeIssue: in.Job.FreeIssue, Spares: in.Job.Spares, LeastWall: in.Wish.LeastWall, Hottest: hottest,
-	}
 }
 
 // hottest returns the hottest fin root of any case, nil where the bank is not rated.

@@ -6,6 +6,7 @@ import (
 	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/rating"
+	"finwright/core/shop/making"
 	"finwright/core/shop/verdict"
 	"finwright/core/units"
 )
@@ -59,7 +60,7 @@ func judgeShape(in *field.Input) []verdict.Verdict {
 	if in.Shop == nil {
 		return nil
 	}
-	return verdict.JudgeShape(in.Shop, orderOf(in, nil))
+	return verdict.JudgeShape(in.Shop, making.OrderOf(in, nil))
 }
 
 // good reports whether a figure is fine unless something is remarked of it.

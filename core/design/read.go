@@ -24,9 +24,8 @@ func Read(d document.Document) (field.Input, error) {
 	for i := range field.Fields {
 		r.read(&field.Fields[i])
 	}
-	r.metal(&r.in.OwnTube, &r.in.TubeMetal, "own_tube_")
-	r.metal(&r.in.OwnFin, &r.in.FinMetal, "own_fin_")
-	r.in.Tube.Density, r.in.Tube.Fin.Density = units.Density(r.in.TubeMetal.Density.SI), units.Density(r.in.FinMetal.Density.SI)
+	r.metal(&r.in.OwnTube, r.in.MakeTubeOf, "own_tube_")
+	r.metal(&r.in.OwnFin, r.in.MakeFinOf, "own_fin_")
 	for i, s := range d.Spans {
 		r.in.Tube.Spans = append(r.in.Tube.Spans, tube.Span{
 			Centre: units.Length(r.span(&field.SpanCentre, i, s.Centre.Text)),
@@ -72,7 +71,7 @@ func (r *reader) span(f *field.Field, i int, text string) float64 {
 }
 
 // metal makes the user's own metal, where one is chosen and all that is said of it can be read. Its fields begin with prefix.
-func (r *reader) metal(own *field.Alloy, m *material.Metal, prefix string) {
+func (r *reader) metal(own *field.Alloy, makeOf func(material.Metal), prefix string) {
 	unread := slices.ContainsFunc(r.errs, func(e FieldError) bool { return strings.HasPrefix(e.Field, prefix) })
 	if !own.Chosen || unread {
 		return
@@ -81,7 +80,7 @@ func (r *reader) metal(own *field.Alloy, m *material.Metal, prefix string) {
 	for _, f := range faults {
 		r.errs = append(r.errs, FieldError{prefix + string(f.Field), f.Why})
 	}
-	*m = made
+	makeOf(made)
 }
 
 // parse reads text and holds it to the range of f; at is where an error shows.

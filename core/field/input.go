@@ -2,6 +2,7 @@ package field
 
 import (
 	"finwright/core/exchanger"
+	"finwright/core/material"
 	"finwright/core/rating"
 	"finwright/core/shop"
 	"finwright/core/units"
@@ -15,6 +16,15 @@ type Input struct {
 	Limits          Limits
 	Wish            Wish
 	Shop            *shop.Capability // that is to make it; nil: what a shop can do is not judged
+}
+
+// MakeTubeOf and MakeFinOf set a metal, and the density that follows from it.
+func (in *Input) MakeTubeOf(m material.Metal) {
+	in.TubeMetal, in.Tube.Density = m, units.Density(m.Density.SI)
+}
+
+func (in *Input) MakeFinOf(m material.Metal) {
+	in.FinMetal, in.Tube.Fin.Density = m, units.Density(m.Density.SI)
 }
 
 // Alloy is a metal as the user describes it, if one is chosen.

@@ -35,7 +35,8 @@ var Fields = []Field{
 		ID: "tube_metal", Group: "tube", Since: 1, Used: always, House: "cs",
 		Choices: tubeMetals, Metals: true,
 		Choice: func(in *Input, c string) {
-			in.TubeMetal, _ = material.TubeMetal(c)
+			m, _ := material.TubeMetal(c)
+			in.MakeTubeOf(m)
 			in.OwnTube.Chosen = c == material.Own
 		},
 	},
@@ -83,7 +84,8 @@ var Fields = []Field{
 		ID: "fin_metal", Group: "fin", Since: 1, Used: always, House: "al1060",
 		Choices: finMetals, Metals: true,
 		Choice: func(in *Input, c string) {
-			in.FinMetal, _ = material.FinMetal(c)
+			m, _ := material.FinMetal(c)
+			in.MakeFinOf(m)
 			in.OwnFin.Chosen = c == material.Own
 		},
 	},

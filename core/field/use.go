@@ -19,7 +19,7 @@ func ownFluid(text func(string) string) bool { return text("inside_fluid") == st
 func freeIssue(text func(string) string) bool { return text("supply") == "free_issue" }
 func givenFilm(text func(string) string) bool { return text("film_source") == "given" }
 func inAir(text func(string) string) bool     { return text("gas") == "air" }
-func flowing(text func(string) string) bool { return text("inside_fluid") != string(rating.Steam) }
+func flowing(text func(string) string) bool   { return text("inside_fluid") != string(rating.Steam) }
 
 func ofWater(text func(string) string) bool { return text("inside_fluid") == string(rating.Water) }
 

@@ -3,7 +3,9 @@
 package making
 
 import (
+	"finwright/core/field"
 	"finwright/core/material"
+	"finwright/core/rating"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -18,4 +20,21 @@ type Order struct {
 	Spares    int                // further tubes that the customer supplies
 	LeastWall units.Length       // below groove or knurl, for pressure and corrosion; 0 if not stated
 	Hottest   *units.Temperature // of the metal in any case, nil if not stated
+}
+
+// OrderOf is a design as the shop sees it.
+func OrderOf(in *field.Input, hottest *units.Temperature) *Order {
+	return &Order{
+		Tube: in.Tube, TubeMetal: in.TubeMetal, FinMetal: in.FinMetal, Quantity: in.Job.Quantity,
+		FreeIssue: in.Job.FreeIssue, Spares: in.Job.Spares, LeastWall: in.Wish.LeastWall, Hottest: hottest,
+	}
+}
+
+// Input is what the order says of its design, for the fields to change it.
+func (o *Order) Input() field.Input {
+	return field.Input{
+		Input: rating.Input{Tube: o.Tube, TubeMetal: o.TubeMetal, FinMetal: o.FinMetal},
+		Job:   field.Job{Quantity: o.Quantity, FreeIssue: o.FreeIssue, Spares: o.Spares},
+		Wish:  field.Wish{LeastWall: o.LeastWall},
+	}
 }
