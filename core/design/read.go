@@ -20,7 +20,7 @@ import (
 // Read turns a document into an input. On any wrong entry it returns
 // FieldErrors that name all of them.
 func Read(d document.Document) (field.Input, error) {
-	r := reader{doc: d}
+	r := reader{text: d.Text, units: d.Units}
 	for i := range field.Fields {
 		r.read(&field.Fields[i])
 	}
@@ -44,13 +44,14 @@ func Read(d document.Document) (field.Input, error) {
 // reader reads fields one by one and gathers what is wrong. Of unused ones a number stays nought and a choice is the
 // house's: a wrong text in a hidden field must not block the design.
 type reader struct {
-	doc  document.Document
-	in   field.Input
-	errs FieldErrors
+	text  func(id string) string
+	units units.System
+	in    field.Input
+	errs  FieldErrors
 }
 
 func (r *reader) read(f *field.Field) {
-	text, used := r.doc.Text(f.ID), f.Used(r.doc.Text)
+	text, used := r.text(f.ID), f.Used(r.text)
 	switch {
 	case f.Choice != nil && !used:
 		f.Choice(&r.in, f.House)
@@ -85,9 +86,10 @@ func (r *reader) metal(own *field.Alloy, makeOf func(material.Metal), prefix str
 
 // parse reads text and holds it to the range of f; at is where an error shows.
 func (r *reader) parse(f *field.Field, at, text string) float64 {
-	p, err := units.Parse(f.Kind, text, r.doc.Units)
-	var bad *units.ParseError
-	if errors.As(err, &bad) {
+	p, err := units.Parse(f.Kind, text, r.units)
+	if err != nil {
+		var bad *units.ParseError
+		errors.As(err, &bad) // no other error is documented
 		r.errs = append(r.errs, FieldError{at, message.Unread(bad)})
 		return 0
 	}

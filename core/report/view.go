@@ -136,13 +136,14 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 }
 
 func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[string][]string, res *design.Result) []FormField {
+	text := d.Text
 	out := make([]FormField, 0, len(field.Fields))
 	for i := range field.Fields {
 		f := &field.Fields[i]
 		entry := d.Fields[f.ID]
 		shown := FormField{
 			ID: f.ID, Typed: w.typed(f.Kind, entry.Text), Text: w.shown(f.Kind, entry.Text), Origin: entry.Origin,
-			Used: f.Used(d.Text), Watch: strings.Join(watch[f.ID], " "), Error: w.wrong(wrong, f.ID),
+			Used: f.Used(text), Watch: strings.Join(watch[f.ID], " "), Error: w.wrong(wrong, f.ID),
 		}
 		if f.Number != nil {
 			shown.Hint = w.Texts.Text(string(message.Accepts(f.Kind)))

@@ -1,0 +1,34 @@
+package main
+
+import (
+	"slices"
+	"testing"
+
+	"finwright/core/field"
+)
+
+// The page has every field of the table, group by group and in its order. One more row, which borrows its words, is there too.
+func TestFormHasEveryFieldOfTheTable(t *testing.T) {
+	listed := field.Fields
+	defer func() { field.Fields = listed }()
+	invented := *field.Must("rows")
+	invented.Group = field.Groups[0].ID
+	field.Fields = append(slices.Clone(listed), invented)
+
+	var want, got []string
+	for _, g := range field.Groups {
+		for _, f := range field.Fields {
+			if f.Group == g.ID {
+				want = append(want, f.ID)
+			}
+		}
+	}
+	for _, g := range pageData().Groups {
+		for _, e := range g.Fields {
+			got = append(got, e.ID)
+		}
+	}
+	if len(want) != len(field.Fields) || !slices.Equal(got, want) {
+		t.Errorf("the form has %v, want %v", got, want)
+	}
+}
