@@ -46,6 +46,7 @@ func TestEngine(t *testing.T) {
 	t.Run("a batch answers in order and can be cancelled", func(t *testing.T) { batch(t, page) })
 	t.Run("batches take turns, in chunks, and one can be cancelled alone", func(t *testing.T) { batches(t, page) })
 	t.Run("a refusal is an error", func(t *testing.T) { refusal(t, page) })
+	t.Run("a rejection that nobody waits for is a crash", func(t *testing.T) { rejection(t, page) })
 	t.Run("a crash is asked again once", func(t *testing.T) { crash(t, page) })
 }
 
@@ -124,6 +125,17 @@ func batches(t *testing.T, page *browser.Page) {
 func refusal(t *testing.T, page *browser.Page) {
 	got := browser.Eval[string](page, `engine.call("none", {}).catch((reason) => String(reason instanceof beside.EngineError && reason.message.length > 0))`)
 	same(t, "refused", got, "true")
+}
+
+// Nothing else tells the page that its question is lost: it would wait until the engine counts as hung.
+func rejection(t *testing.T, page *browser.Page) {
+	browser.Eval[string](page, `(globalThis.slow = false, globalThis.engine = beside.createEngine(() => slow = true),
+		engine.call("save", linked("si")).then(({text}) => text))`)
+	if page.InWorkers(`self.onmessage = () => void Promise.reject(new Error("made by the test"))`) == 0 {
+		t.Fatal("no worker was reached")
+	}
+	got := browser.Eval[string](page, `engine.call("save", linked("si")).then(({text}) => typeof text + " " + slow)`)
+	same(t, "asked again", got, "string false")
 }
 
 // An uncaught error in the worker costs a new worker, which is asked again, and only the second one the call.

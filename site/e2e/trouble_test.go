@@ -11,6 +11,7 @@ import (
 	"sync/atomic"
 	"testing"
 
+	"finwright/core/message"
 	"finwright/site/browser"
 	"finwright/site/static"
 )
@@ -38,6 +39,17 @@ func host(t testing.TB, stop func(w http.ResponseWriter, r *http.Request) bool) 
 }
 
 func hangUp() { panic(http.ErrAbortHandler) }
+
+// A failure that no part of the page waits for is told as any other.
+func TestUnhandledRejectionIsTold(t *testing.T) {
+	page := chromium.Page(t, browser.Desk)
+	page.Open("")
+	page.WaitMark("finwright:painted")
+	browser.Eval[bool](page, `(setTimeout(() => Promise.reject(new Error("made by the test"))), true)`)
+	page.Wait(element("#said") + ".textContent === " + js(message.English().Text("page.crashed")))
+	page.Click("[data-testid=units-us]")
+	page.Wait(element("[data-testid=units-us]") + `.getAttribute("aria-pressed") === "true"`)
+}
 
 // What keeps the engine from loading is told by name and stays, and the next change loads it after all.
 func TestEngineThatDoesNotLoadIsTold(t *testing.T) {

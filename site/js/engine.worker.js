@@ -7,6 +7,9 @@ import { start } from "./program.js";
 /** @type {Promise<void>} */
 let started;
 
+// The page hears of errors alone.
+self.addEventListener("unhandledrejection", ({ reason }) => reportError(reason));
+
 self.onmessage = async ({ data: { module, id, method, args } }) => {
   try {
     if (module) started = start(module);

@@ -283,6 +283,12 @@ async function start() {
   await offline.keep();
 }
 
+// What nobody waited for is told all the same.
+addEventListener("unhandledrejection", (event) => {
+  event.preventDefault(); // failed writes it to the console
+  failed(event.reason);
+});
+
 addEventListener("hashchange", () => {
   const link = takeFragment();
   if (link) openLink(link);

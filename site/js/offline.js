@@ -45,7 +45,8 @@ export function createOffline(offer) {
     /** Call it when the page is drawn, so that keeping a copy never delays the first one. */
     async keep() {
       if (!able) return;
-      registration = await navigator.serviceWorker.register("sw.js", { updateViaCache: "none" });
+      registration = await navigator.serviceWorker.register("sw.js", { updateViaCache: "none" }).catch(() => null); // barred: the page is as good without a copy
+      if (!registration) return;
       registration.addEventListener("updatefound", () => registration?.installing?.addEventListener("statechange", ready));
       registration.installing?.addEventListener("statechange", ready);
       ready();

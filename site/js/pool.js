@@ -10,7 +10,7 @@ import { Line } from "./line.js";
 export class Cancelled extends Error {}
 
 const SIZE = 2; // workers, where there are as many cores
-const CHUNK = 50; // ms that a chunk should take: long for a message, short for another batch that waits
+const CHUNK = 16; // calls at most in a message: a message costs little beside them, and no other batch waits long
 
 /** Its workers start with the first batch. */
 export function createPool() {
@@ -21,8 +21,9 @@ export function createPool() {
   function deal() {
     idle ??= Array.from({ length: Math.min(SIZE, navigator.hardwareConcurrency) }, () => new Line());
     while (idle.length && batches.length) {
-      const [line] = idle.splice(0, 1);
       const [batch] = batches.splice(0, 1);
+      if (!batch.more()) continue; // it has ended
+      const [line] = idle.splice(0, 1);
       batch.work(line).finally(() => {
         idle?.push(line);
         deal();
@@ -44,7 +45,6 @@ export function createPool() {
     /** @type {Methods[M]["reply"][]} */ const replies = [];
     let given = 0;
     let answered = 0;
-    let size = 1;
     let cancel = () => {};
 
     /** @type {Promise<Methods[M]["reply"][]>} */
@@ -62,12 +62,10 @@ export function createPool() {
       /** @param {Line} line */
       async function work(line) {
         const first = given;
-        const chunk = list.slice(first, first + size);
+        const chunk = list.slice(first, first + Math.min(CHUNK, Math.ceil((list.length - first) / (2 * SIZE)))); // small at the end, so that all end together
         given += chunk.length;
-        const began = performance.now();
         try {
           const data = await line.callEach(method, chunk);
-          size = performance.now() - began < CHUNK ? 2 * size : Math.ceil(size / 2);
           for (const [i, reply] of data.entries()) {
             if (over) return;
             replies[first + i] = reply;

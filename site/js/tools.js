@@ -55,7 +55,11 @@ export function createTools(design, answer, act) {
       const amount = /** @type {HTMLElement | null} */ (document.querySelector(`[data-figure="${id}"] .amount`));
       const full = amount?.dataset.full;
       if (!full) return;
-      await navigator.clipboard.writeText(marked(full));
+      try {
+        await navigator.clipboard.writeText(marked(full));
+      } catch {
+        return say("notCopied");
+      }
       say("copied", marked(full));
     },
   };
