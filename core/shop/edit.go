@@ -10,7 +10,7 @@ import (
 	"finwright/core/units"
 )
 
-// With returns the capability with the value at path typed anew. With faults the
+// With returns the capability with another text typed at path. With faults the
 // capability returned is not to be used.
 func (c Capability) With(path, text string) (Capability, []Fault) {
 	steps := strings.Split(path, "/")

@@ -9,7 +9,7 @@ import (
 )
 
 // reader goes through the tree of a JSON text, puts its values where they belong and
-// gathers what is wrong. What cannot be read stays nought or empty.
+// gathers what is wrong. What cannot be read stays zero or empty.
 type reader struct {
 	lists  bool // the leaves are wanted
 	faults []Fault

@@ -15,7 +15,7 @@ import (
 	"finwright/core/units"
 )
 
-// complete is a file with every key that there is, none of its numbers nought, and one item in each list.
+// complete is a file with every key that there is, none of its numbers zero, and one item in each list.
 func complete(t testing.TB) Capability {
 	t.Helper()
 	c, faults := Open([]byte(short()))

@@ -14,7 +14,7 @@ import (
 type limits struct {
 	kind      units.Kind
 	low, high float64
-	zero      bool // nought is allowed besides
+	zero      bool // zero is allowed besides
 }
 
 // longestFile bounds a file as a whole, against pasted floods: a shop of twenty lines takes most of it [bytes].
@@ -55,7 +55,7 @@ func bounded[T ~float64](o *object, key string, to *T, l limits) {
 	}
 }
 
-// span reads a range; its low end may be nought.
+// span reads a range; its low end may be zero.
 func span[T ~float64](o *object, key string, to *Range[T], k units.Kind, low, high float64) {
 	o.inner(key, keysOf(func(o *object) { ends(o, &to.Low, &to.High, k, low, high) }))
 }
@@ -135,7 +135,7 @@ func (r *reader) words(node any, key, path string, most int) string {
 	return ""
 }
 
-// quantity returns a quantity [SI], nought if it cannot be read.
+// quantity returns a quantity [SI], zero if it cannot be read.
 func (r *reader) quantity(node any, key, path string, l limits) float64 {
 	text, ok := node.(string)
 	switch {

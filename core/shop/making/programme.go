@@ -64,8 +64,8 @@ func (p *Programme) Finned() units.Length {
 // ProgrammeOf plans the zones of an order's tube.
 //
 // The tube grows where fins are wound, the turns of each run-down included, and
-// nowhere else. So a stretch b of bare tube becomes b (1 + g) under fins, and
-// positions on the drawing are led back to the tube as cut zone by zone.
+// nowhere else. So a stretch b of bare tube becomes b (1 + g) under fins, and zone by
+// zone a position on the drawing gives one on the tube as cut.
 // ok is false if zones overlap, have no length or no room for a turn.
 //
 // Valid: bare spans in order from end A.
@@ -86,7 +86,7 @@ func ProgrammeOf(c *shop.Capability, m *shop.Practice, s *Speeds, o *Order) (p P
 			z.Run = s.Wind(z.Turns)
 		}
 	}
-	p.leadBack(o.Tube.Pitch(), c.Cutting.Step)
+	p.placeOnCut(o.Tube.Pitch(), c.Cutting.Step)
 	p.Reach = o.Tube.Length - o.Tube.PlainB
 	p.Tolerable = TolerableGrowthError(c.Placing.Tolerance, p.Reach)
 	if p.TrialFirst = p.Growth.Scatter > p.Tolerable; p.TrialFirst {
@@ -127,8 +127,8 @@ func ShortestFinned(c *shop.Capability, o *Order) units.Length {
 	return shortest
 }
 
-// leadBack fills in positions on the tube as cut, and the cut itself.
-func (p *Programme) leadBack(pitch, step units.Length) {
+// placeOnCut fills in the positions on the tube as cut, and the cut itself.
+func (p *Programme) placeOnCut(pitch, step units.Length) {
 	grow := units.Length(1 + p.Growth.Share)
 	var at, lost units.Length // lost is what is left of a run-down, as finished
 	for i := range p.Zones {

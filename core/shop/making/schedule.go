@@ -59,9 +59,9 @@ type Schedule struct {
 	More   bool // the order goes on after what is listed
 }
 
-// A schedule lists one tube after the other, so it ends after so many events, or so
-// many blocks: more than twelve shifts hold unless a tube takes seconds, and than can
-// be told apart.
+// A schedule lists one tube after the other, so it ends after so many events or blocks.
+// Twelve shifts hold fewer events, unless a tube takes seconds; more blocks could not be
+// seen apart in a picture.
 const (
 	mostEvents = 20000
 	mostBlocks = 1000

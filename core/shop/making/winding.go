@@ -76,9 +76,10 @@ func (w *Winding) Possible() bool {
 // served returns how many tubes, at most so many, are wound from a fresh coil on before
 // the rest of a coil cannot serve the next one within the joint rule.
 //
-// From the first joint on a tube takes as many joints as it is coils long, or one more. So
-// the joint rule is broken, if it ever is, by the first tube that takes the one more: what
-// was joined on till then is the same for each tube.
+// From the first joint on, each tube takes n joints or n + 1, where the strip of a tube is
+// between n and n + 1 fresh coils long. So if n joints are allowed and no more, the first tube
+// with n + 1 breaks the rule: counted from the first joined tube, it is the first by which more
+// than n joints a tube have been made.
 //
 // Valid: Possible.
 // Source: own derivation.
@@ -138,7 +139,7 @@ func (l *Ledger) JointsPerTube(made int) float64 { return float64(l.Jointed) / f
 
 // Account says where the strip goes when first-off, good and rejected tubes are wound
 // one after the other. A coil that cannot serve the next tube within the joint rule is
-// taken off, its rest is stranded, and all begins anew on a fresh one.
+// taken off, its rest is stranded, and winding starts again with a fresh one.
 //
 // Valid: Possible, one tube or more.
 // Source: arithmetic.

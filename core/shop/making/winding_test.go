@@ -124,7 +124,7 @@ func TestTubesOfEachKind(t *testing.T) {
 }
 
 // By a second route: a clerk notes what is left on the coil after each tube. Where a tube takes a whole number of
-// coils, all but a hair, the rest of a coil lasts for thousands of tubes.
+// coils almost exactly, the rest of a coil lasts for thousands of tubes.
 func TestStripIsConserved(t *testing.T) {
 	proof.Proof{Share: 1500, Full: 100000, Seed: 9}.Run(t, func(c *proof.Case) {
 		r := c.Rand
