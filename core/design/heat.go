@@ -38,12 +38,33 @@ type Case struct{ Root map[exchanger.Case]float64 }
 // Rate rates the bank of a read Input. A bank that cannot be rated is an error of the field that hinders, FieldErrors, where
 // the film hangs on it; with a film of the user's own the surface stands, and Absent says what hinders.
 func Rate(in field.Input) (Heat, error) {
-	if found := pitchFindings(&in); in.Air.FilmGiven && len(found) > 0 {
-		return Heat{Absent: found[0].Why, Field: closestPitch(&in)}, nil
+	h, err := rated(&in, rating.Rate)
+	if t := &h.Thermal; err == nil && h.Absent.None() {
+		h.Methods = append(methods(units.Film, t.Films, t.Film, in.Air.FilmGiven), methods(units.Drop, t.Drops, t.Drop, false)...)
 	}
-	t, hindrance := rating.Rate(&in.Input)
+	return h, err
+}
+
+// rateBriefly is Rate for a row: only the correlations in use are asked and listed.
+func rateBriefly(in *field.Input) (Heat, error) {
+	h, err := rated(in, rating.RateBriefly)
+	if err == nil && h.Absent.None() {
+		films, drops := [...]airside.Verdict[airside.Film]{h.Thermal.UsedFilm}, [...]airside.Verdict[airside.Drop]{h.Thermal.UsedDrop}
+		h.Methods = append(methods(units.Film, films[:], 0, in.Air.FilmGiven), methods(units.Drop, drops[:], 0, false)...)
+	}
+	return h, err
+}
+
+// rated is Rate without the list of methods.
+func rated(in *field.Input, rate func(*rating.Input) (rating.Thermal, *rating.Hindrance)) (Heat, error) {
+	if in.Air.FilmGiven {
+		if found := pitchFindings(in); len(found) > 0 {
+			return Heat{Absent: found[0].Why, Field: closestPitch(in)}, nil
+		}
+	}
+	t, hindrance := rate(&in.Input)
 	if hindrance != nil {
-		e := hindered(&in, hindrance)
+		e := hindered(in, hindrance)
 		if !in.Air.FilmGiven {
 			return Heat{}, FieldErrors{e}
 		}
@@ -51,7 +72,6 @@ func Rate(in field.Input) (Heat, error) {
 	}
 	cases := in.Cases()
 	h := Heat{Thermal: t, Case: Case{t.Roots(&in.Input, cases)}}
-	h.Methods = append(methods(units.Film, t.Films, t.Film, in.Air.FilmGiven), methods(units.Drop, t.Drops, t.Drop, false)...)
 	limits := in.Tube.Fin.Type.Fixing().Limits
 	if in.Limits.House.Stated {
 		limits.House.SI = in.Limits.House.SI

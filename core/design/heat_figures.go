@@ -39,7 +39,7 @@ func (b *builder) heat(h Heat) []Group {
 func (b *builder) filmFigures(h Heat) []figure.Figure {
 	t := &h.Thermal
 	bank := b.in.Pitches()
-	v, used := t.Films[t.Film], &airside.FilmMethods[t.Film]
+	v, used := t.UsedFilm, &airside.FilmMethods[t.Film]
 	sigma := bank.FreeRatio()
 	g := t.Flow.FaceMassVelocity
 	film := fig("film", units.Film, v.Answer.Coefficient, figure.TotalArea, "film", arg("Nu", units.Factor, v.Answer.Nusselt), arg("k_g", units.Conduct, t.Gas.Conductivity), b.root())
@@ -173,7 +173,7 @@ func (b *builder) factor(d exchanger.Duty, args ...figure.Arg) figure.Figure {
 
 func (b *builder) stream(h Heat) []figure.Figure {
 	t := &h.Thermal
-	v, used := t.Drops[t.Drop], &airside.DropMethods[t.Drop]
+	v, used := t.UsedDrop, &airside.DropMethods[t.Drop]
 	drop := stated(&used.Formula, fig("air_drop", units.Drop, v.Answer.Total, figure.WholeBank, "", used.Args(b.in.Pitches(), t.Flow, v.Answer)...))
 	list := []figure.Figure{drop}
 	if low, high, n := airside.Spread(t.Drops); n > 1 {

@@ -23,7 +23,7 @@ func wishNotices(in *field.Input, t *rating.Thermal) []Notice {
 	if want, duty := in.Bank.DutyWanted, math.Abs(t.Duty.Heat); duty < want*(1-wishMargin) {
 		say("duty", "duty_wanted", "notice.duty_short", units.Duty, duty, want, 1-duty/want)
 	}
-	if allowed, drop := in.Bank.DropAllowed, t.Drops[t.Drop].Answer.Total; allowed > 0 && drop > allowed*(1+wishMargin) {
+	if allowed, drop := in.Bank.DropAllowed, t.UsedDrop.Answer.Total; allowed > 0 && drop > allowed*(1+wishMargin) {
 		say("air_drop", "drop_allowed", "notice.drop_over", units.Drop, drop, allowed, drop/allowed-1)
 	}
 	return out

@@ -19,6 +19,16 @@ func Rate(in *Input) (Thermal, *Hindrance) {
 	return t, hindered
 }
 
+// RateBriefly is Rate for one of many: of the correlations it asks those in use alone, and Films and Drops stay empty.
+func RateBriefly(in *Input) (Thermal, *Hindrance) {
+	var s settling
+	t, hindered := s.from(in, cold(in), nil, fine)
+	if hindered == nil {
+		s.shorten(&t)
+	}
+	return t, hindered
+}
+
 // Roots returns the hottest fin root [C] of each case, of which the process temperature is given [C]: in normal running
 // that of the rows, in another the same share of the difference of the inlets.
 func (t *Thermal) Roots(in *Input, cases map[exchanger.Case]float64) map[exchanger.Case]float64 {

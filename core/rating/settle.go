@@ -21,6 +21,8 @@ type Thermal struct {
 	Films        []airside.Verdict[airside.Film] // of every correlation
 	Drops        []airside.Verdict[airside.Drop]
 	airside.Pair // in use
+	UsedFilm     airside.Verdict[airside.Film]
+	UsedDrop     airside.Verdict[airside.Drop]
 	Inside       inside.Film
 	InsideLoss   *inside.Drop // nil where the stream condenses
 	OutsideFilm  float64      // in force [W/(m2 K)]
@@ -141,6 +143,14 @@ func (s *settling) inUse(t *Thermal, held *airside.Pair) airside.Pair {
 func (s *settling) complete(t *Thermal) {
 	t.Films = airside.Evaluate(airside.FilmMethods, s.pitches, t.Flow)
 	t.Drops = airside.Evaluate(airside.DropMethods, s.pitches, t.Flow)
+	t.UsedFilm, t.UsedDrop = t.Films[t.Film], t.Drops[t.Drop]
+	s.stream.complete(t, s.in)
+}
+
+// shorten asks the correlations in use alone, and leaves the lists of all empty.
+func (s *settling) shorten(t *Thermal) {
+	t.UsedFilm = airside.Evaluate(airside.FilmMethods[t.Film:t.Film+1], s.pitches, t.Flow)[0]
+	t.UsedDrop = airside.Evaluate(airside.DropMethods[t.Drop:t.Drop+1], s.pitches, t.Flow)[0]
 	s.stream.complete(t, s.in)
 }
 

@@ -6,6 +6,7 @@ export interface Methods {
   filename: { args: FilenameArgs; reply: Named };
   map: { args: MapArgs; reply: Map };
   open: { args: OpenArgs; reply: Opened };
+  rows: { args: RowsArgs; reply: Listed };
   save: { args: SaveArgs; reply: Saved };
   shop: { args: ShopArgs; reply: ShopReply };
   shop_edit: { args: EditShopArgs; reply: ShopReply };
@@ -86,6 +87,15 @@ export interface Opened {
   view: Page;
   before?: Document[];
   after?: Document[];
+}
+
+export interface RowsArgs {
+  documents: Document[];
+  shop?: string;
+}
+
+export interface Listed {
+  rows: Row[];
 }
 
 export interface SaveArgs {
@@ -231,6 +241,15 @@ export interface Place {
 export interface Mark {
   x: number;
   y: number;
+}
+
+export interface Row {
+  cells: Cell[];
+  state: string;
+  mark: string;
+  why: string;
+  line: string;
+  refused: string;
 }
 
 export interface ShopForm {
@@ -387,6 +406,14 @@ export interface AxisRange {
 export interface SeriesPatch {
   id: string;
   data: unknown[];
+}
+
+export interface Cell {
+  id: string;
+  si: number;
+  value: string;
+  unit: string;
+  absent: string;
 }
 
 export interface ShopItem {

@@ -33,6 +33,7 @@ var methods = map[string]method{
 	"svg":     with[svgArgs, drawn](svg),
 
 	"filename": with[filenameArgs, named](filename),
+	"rows":     with[rowsArgs, listed](rows),
 
 	"shop":      with[shopArgs, shopReply](shopForm),
 	"shop_edit": with[editShopArgs, shopReply](editShop),
