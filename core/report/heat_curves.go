@@ -15,18 +15,21 @@ var velocityAxis = axis{"velocity", "face_velocity", 0.5, 1.5, 5, 1}
 // heatSamples is how many points a curve of the whole bank has: each is a calculation of its own.
 const heatSamples = 19
 
-// heatPlot is a plot of the bank at work over one input.
+// heatSweep is the plots of the bank at work over one input, which is swept once for all of them.
+type heatSweep struct {
+	axis  axis
+	plots []heatPlot
+}
+
 type heatPlot struct {
 	id     string
-	axis   axis
 	panels []rating.Quantity
 }
 
-var heatPlots = []heatPlot{
-	{"film", velocityAxis, []rating.Quantity{rating.Film, rating.AirDrop}},
-	{"work", velocityAxis, []rating.Quantity{rating.UBare, rating.Duty}},
-	{"yield_height", heightAxis, yields},
-	{"yield_pitch", pitchAxis, yields},
+var heatSweeps = []heatSweep{
+	{velocityAxis, []heatPlot{{"film", []rating.Quantity{rating.Film, rating.AirDrop}}, {"work", []rating.Quantity{rating.UBare, rating.Duty}}}},
+	{heightAxis, []heatPlot{{"yield_height", yields}}},
+	{pitchAxis, []heatPlot{{"yield_pitch", yields}}},
 }
 
 var yields = []rating.Quantity{rating.PerWeight, rating.PerFace}
@@ -39,49 +42,60 @@ func (w Writer) HeatCurves(in field.Input, h design.Heat) []Curves {
 		return nil
 	}
 	var out []Curves
-	for _, p := range heatPlots {
-		out = append(out, w.heatCurves(in, h, p))
+	for _, s := range heatSweeps {
+		out = append(out, w.heatCurves(in, h, s)...)
 	}
 	return out
 }
 
-func (w Writer) heatCurves(in field.Input, h design.Heat, p heatPlot) Curves {
-	at := p.axis.at(&in)
-	span := w.span(p.axis, at, 1) // a bank of tubes without fins is no bank of ours
+func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves {
+	at := s.axis.at(&in)
+	span := w.span(s.axis, at, 1) // a bank of tubes without fins is no bank of ours
 	shown := span.at(heatSamples)
-	out := Curves{ID: p.id, X: span.Axis}
 	now := rating.Answers(&in.Input, &h.Thermal)
-	for _, q := range p.panels {
-		out.Panels = append(out.Panels, Panel{
-			Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
-			Mark:  &Point{units.In(p.axis.kind(), at, w.System), units.In(q.Kind(), now[q].Value, w.System)},
-			Lines: []Line{{Main: true, X: shown}},
-		})
+	out := make([]Curves, len(s.plots))
+	for i, p := range s.plots {
+		out[i] = Curves{ID: p.id, X: span.Axis}
+		for _, q := range p.panels {
+			out[i].Panels = append(out[i].Panels, Panel{
+				Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
+				Mark:  &Point{units.In(s.axis.kind(), at, w.System), units.In(q.Kind(), now[q].Value, w.System)},
+				Lines: []Line{{Main: true, X: shown}},
+			})
+		}
 	}
 	si := make([]float64, len(shown))
 	for i, x := range shown {
-		si[i] = units.Out(p.axis.kind(), x, w.System)
+		si[i] = units.Out(s.axis.kind(), x, w.System)
 	}
-	design.SweepBank(in, &h.Thermal, p.axis.field, si, func(_ int, answers map[rating.Quantity]rating.Answer) {
-		for i, q := range p.panels {
-			panel := &out.Panels[i]
-			a, ok := answers[q]
-			value, low, high := math.NaN(), math.NaN(), math.NaN()
-			if ok {
-				value, low, high = units.In(q.Kind(), a.Value, w.System), units.In(q.Kind(), a.Low, w.System), units.In(q.Kind(), a.High, w.System)
-			}
-			line := &panel.Lines[0]
-			line.Y, line.Beyond = append(line.Y, value), append(line.Beyond, ok && !a.InRange)
-			if q.Spread() {
-				panel.Low, panel.High = append(panel.Low, low), append(panel.High, high)
+	design.SweepBank(in, &h.Thermal, s.axis.field, si, func(_ int, answers map[rating.Quantity]rating.Answer) {
+		for i, p := range s.plots {
+			for j, q := range p.panels {
+				w.extend(&out[i].Panels[j], q, answers)
 			}
 		}
 	})
 	quantity := func(q rating.Quantity) message.Quantity { return message.Quantity{Kind: q.Kind(), SI: now[q].Value} }
-	out.Title = w.say(message.New("plot."+p.id+".title", "first", quantity(p.panels[0]), "second", quantity(p.panels[1]),
-		"best", w.best(out, 0), "best_second", w.best(out, 1)))
-	out.Alt = w.say(message.New("plot."+p.id+".alt", "first", quantity(p.panels[0]), "second", quantity(p.panels[1])))
+	for i, p := range s.plots {
+		first, second := quantity(p.panels[0]), quantity(p.panels[1])
+		out[i].Title = w.say(message.New("plot."+p.id+".title", "first", first, "second", second, "best", w.best(out[i], 0), "best_second", w.best(out[i], 1)))
+		out[i].Alt = w.say(message.New("plot."+p.id+".alt", "first", first, "second", second))
+	}
 	return out
+}
+
+// extend adds a point of the sweep to a panel; without answers it is empty.
+func (w Writer) extend(panel *Panel, q rating.Quantity, answers map[rating.Quantity]rating.Answer) {
+	a, ok := answers[q]
+	value, low, high := math.NaN(), math.NaN(), math.NaN()
+	if ok {
+		value, low, high = units.In(q.Kind(), a.Value, w.System), units.In(q.Kind(), a.Low, w.System), units.In(q.Kind(), a.High, w.System)
+	}
+	line := &panel.Lines[0]
+	line.Y, line.Beyond = append(line.Y, value), append(line.Beyond, ok && !a.InRange)
+	if q.Spread() {
+		panel.Low, panel.High = append(panel.Low, low), append(panel.High, high)
+	}
 }
 
 // best says where a panel's curve is highest.
