@@ -68,13 +68,13 @@ func judge(in field.Input, h Heat) Making {
 	i := slices.IndexFunc(c.Lines, func(l shop.Line) bool { return l.Name == in.Wish.Line })
 	if i >= 0 {
 		m.Line = &c.Lines[i]
+		m.Verdicts = verdict.Judge(&c, m.Line, m.Order)
 	} else {
-		m.Line = verdict.Choose(&c, m.Order)
+		m.Line, m.Verdicts = verdict.Choose(&c, m.Order)
 	}
 	if !m.Auto && i < 0 {
 		m.NoLine = message.New("making.no_line", "line", in.Wish.Line, "instead", m.Line.Name)
 	}
-	m.Verdicts = verdict.Judge(&c, m.Line, m.Order)
 	return m
 }
 

@@ -43,7 +43,7 @@ func (p *Plan) cost(c *shop.Capability) {
 		p.Absent[TheCost] = message.New("shop.why.no_price", "metal", p.Order.FinMetal.Name())
 		return
 	}
-	cost := Cost{}
+	cost := Cost{Items: make([]CostItem, 0, 7)}
 	add := func(id string, amount float64) {
 		cost.Items = append(cost.Items, CostItem{id, units.Money(amount)})
 		cost.Total += units.Money(amount)

@@ -67,10 +67,9 @@ func SpeedsOf(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order) Spee
 		share = f.SpeedShare
 	}
 	s := Speeds{
-		Limits: []SpeedLimit{
-			{"spindle", m.Spindle * units.Rotation(share)},
-			{"strip_speed", units.Rotation(float64(l.StripSpeed) * share / turn)},
-		},
+		Limits: append(make([]SpeedLimit, 0, 3),
+			SpeedLimit{"spindle", m.Spindle * units.Rotation(share)},
+			SpeedLimit{"strip_speed", units.Rotation(float64(l.StripSpeed) * share / turn)}),
 		RunUp:   float64(m.Spindle) / float64(l.RunUp),
 		RunDown: float64(m.Spindle) / float64(l.RunDown),
 	}

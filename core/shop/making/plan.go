@@ -116,25 +116,22 @@ func (p *Plan) winding(c *shop.Capability, k *shop.Coil) Winding {
 }
 
 // LongestWinding returns the order's winding from the coil that gives one tube the most
-// strip; ok is false without a programme.
-func LongestWinding(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order) (best Winding, ok bool) {
-	s := SpeedsOf(c, l, m, o)
-	programme, ok := ProgrammeOf(c, m, &s, o)
-	if !ok {
-		return best, false
-	}
-	p := Plan{Order: o, Line: l, Practice: m, Programme: &programme}
+// strip.
+func LongestWinding(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order, programme *Programme) (best Winding) {
+	p := Plan{Order: o, Line: l, Practice: m, Programme: programme}
 	for i := range l.Coils {
 		if w := p.winding(c, &l.Coils[i]); i == 0 || w.Capacity() > best.Capacity() {
 			best = w
 		}
 	}
-	return best, true
+	return best
 }
 
 func (p *Plan) wind(c *shop.Capability) {
-	for i := range p.Line.Coils {
-		option := CoilOption{Winding: p.winding(c, &p.Line.Coils[i])}
+	p.Coils = make([]CoilOption, len(p.Line.Coils))
+	for i := range p.Coils {
+		option := &p.Coils[i]
+		option.Winding = p.winding(c, &p.Line.Coils[i])
 		if option.Possible = option.Winding.Possible(); option.Possible {
 			option.Ledger = option.Winding.Account()
 			option.Time = p.time(c, &option.Winding, option.Ledger.Changes)
@@ -142,7 +139,6 @@ func (p *Plan) wind(c *shop.Capability) {
 				p.Winding, p.Ledger, p.Time = &option.Winding, &option.Ledger, &option.Time
 			}
 		}
-		p.Coils = append(p.Coils, option)
 	}
 	if p.Ledger == nil {
 		best := slices.MaxFunc(p.Coils, func(a, b CoilOption) int { return cmp.Compare(a.Winding.Capacity(), b.Winding.Capacity()) })

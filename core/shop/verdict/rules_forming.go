@@ -33,9 +33,9 @@ func judgeTool(p *Pair) Verdict {
 			change = append(change, Setting{Field: "strip_thickness", Kind: units.Thickness, SI: float64(t.Strip)})
 			far += float64(off / t.Strip)
 		}
-		if n := between("fin_pitch", units.FinCount, f.Count, t.Count); n.Change != nil {
-			change = append(change, n.Change...)
-			far -= n.Measure.Margin
+		if limit, margin := nearer(f.Count, t.Count); margin < -shop.Slack {
+			change = append(change, Setting{Field: "fin_pitch", Kind: units.FinCount, SI: float64(limit)})
+			far -= margin
 		}
 		if change == nil {
 			return Verdict{State: figure.Good}

@@ -15,7 +15,7 @@ var coilRule = &Rule{ID: "coil", Field: "joints_allowed", Figure: "coil_length",
 //
 // Source: Joints.Allowed.
 func judgeCoil(p *Pair) Verdict {
-	w, ok := making.LongestWinding(p.Shop, p.Line, p.Practice, p.Order)
+	w, ok := p.longestWinding()
 	if !ok {
 		return unknown("shop.why.zones")
 	}
@@ -31,10 +31,20 @@ func judgeCoil(p *Pair) Verdict {
 	perMetre := w.Strip.Kept / p.Order.Tube.FinnedLength()
 	change := Setting{Field: "tube_length", Kind: units.Distance, SI: float64(roundDown(p.Order.Tube.Length - (need-capacity)/perMetre))}
 	shorter := With(*p.Order, change)
-	if w, ok := making.LongestWinding(p.Shop, p.Line, p.Practice, &shorter); ok && w.Possible() {
+	other := Pair{Shop: p.Shop, Line: p.Line, Practice: p.Practice, Order: &shorter}
+	if w, ok := other.longestWinding(); ok && w.Possible() {
 		v.Change = []Setting{change}
 	}
 	return v
+}
+
+// longestWinding returns the winding from the coil that gives one tube the most strip; ok is false without a programme.
+func (p *Pair) longestWinding() (w making.Winding, ok bool) {
+	programme, ok := p.Programme()
+	if ok {
+		w = making.LongestWinding(p.Shop, p.Line, p.Practice, p.Order, programme)
+	}
+	return w, ok
 }
 
 var sparesRule = &Rule{ID: "spares", Field: "spares", Changes: []string{"spares"}, Judge: judgeSpares}

@@ -108,7 +108,7 @@ func judgeSpans(p *Pair) Verdict {
 
 // runDown returns the length that is wound while the spindle stops from full speed.
 func (p *Pair) runDown() units.Length {
-	s := making.SpeedsOf(p.Shop, p.Line, p.Practice, p.Order)
+	s := p.Speeds()
 	turns := float64(s.Spindle*s.Spindle) / (2 * s.RunDown)
 	return p.Order.Tube.Pitch() * units.Length(turns)
 }
@@ -171,8 +171,7 @@ func judgeStock(p *Pair) Verdict {
 	if p.Order.FreeIssue {
 		return unknown("shop.why.free_issue")
 	}
-	speeds := making.SpeedsOf(p.Shop, p.Line, p.Practice, p.Order)
-	programme, ok := making.ProgrammeOf(p.Shop, p.Practice, &speeds, p.Order)
+	programme, ok := p.Programme()
 	if !ok || len(p.Shop.Cutting.Stock) == 0 {
 		return unknown("shop.why.no_cut")
 	}

@@ -36,6 +36,28 @@ type Pair struct {
 	Line     *shop.Line
 	Practice *shop.Practice // nil if the line does not make the type
 	Order    *making.Order
+
+	speeds     *making.Speeds // as several rules ask for them
+	programme  *making.Programme
+	impossible bool // to lay out a programme
+}
+
+// Speeds returns how fast the order runs on the line, which makes its type.
+func (p *Pair) Speeds() *making.Speeds {
+	if p.speeds == nil {
+		s := making.SpeedsOf(p.Shop, p.Line, p.Practice, p.Order)
+		p.speeds = &s
+	}
+	return p.speeds
+}
+
+// Programme returns how a tube is cut and wound; ok is false where its zones cannot be.
+func (p *Pair) Programme() (programme *making.Programme, ok bool) {
+	if p.programme == nil && !p.impossible {
+		made, ok := making.ProgrammeOf(p.Shop, p.Practice, p.Speeds(), p.Order)
+		p.programme, p.impossible = &made, !ok
+	}
+	return p.programme, !p.impossible
 }
 
 // Rule holds an order against one limit. Its file states it, by the function that judges; its
@@ -52,7 +74,7 @@ type Rule struct {
 // Judge holds an order against every rule of a line.
 func Judge(c *shop.Capability, l *shop.Line, o *making.Order) []Verdict {
 	m, _ := l.Practice(o.Tube.Fin.Type)
-	p := &Pair{c, l, m, o}
+	p := &Pair{Shop: c, Line: l, Practice: m, Order: o}
 	out := make([]Verdict, 0, len(LineRules)+len(TypeRules))
 	for _, r := range LineRules {
 		out = append(out, r.hold(p))
@@ -103,12 +125,12 @@ func Worst(list []Verdict) figure.State {
 
 // Choose returns the line that suits an order best: one that makes the fin type,
 // of which alone most rules can be judged, then the fewest refusals, then the fewest
-// watches, then the order of the file. Valid: at least one line.
-func Choose(c *shop.Capability, o *making.Order) *shop.Line {
-	best, least := 0, math.MaxInt
+// watches, then the order of the file. It says too what the rules say of that line. Valid: at least one line.
+func Choose(c *shop.Capability, o *making.Order) (line *shop.Line, verdicts []Verdict) {
+	least := math.MaxInt
 	for i := range c.Lines {
-		bad := 0
-		for _, v := range Judge(c, &c.Lines[i], o) {
+		bad, list := 0, Judge(c, &c.Lines[i], o)
+		for _, v := range list {
 			switch {
 			case v.State == figure.No && v.Rule == madeRule:
 				bad += 1e6
@@ -119,10 +141,10 @@ func Choose(c *shop.Capability, o *making.Order) *shop.Line {
 			}
 		}
 		if bad < least {
-			best, least = i, bad
+			line, verdicts, least = &c.Lines[i], list, bad
 		}
 	}
-	return &c.Lines[best]
+	return line, verdicts
 }
 
 // LineRules need only the line; the others need its way of making the fin type.
@@ -155,15 +177,22 @@ func measured(k units.Kind, value, limit, margin float64) Verdict {
 
 // between holds a field to a range; the change is to the bound passed.
 func between[T ~float64](field string, k units.Kind, value T, r shop.Range[T]) Verdict {
-	v := atMost(k, value, r.High)
-	if low := atLeast(k, value, r.Low); r.Low > 0 && low.Measure.Margin < v.Measure.Margin {
-		v = low
-	}
+	limit, margin := nearer(value, r)
+	v := measured(k, float64(value), float64(limit), margin)
 	if v.State == figure.No {
 		v.Why = message.New("shop.why.range", "value", message.Of(k, value), "low", message.Of(k, r.Low), "high", message.Of(k, r.High))
 		v.Change = []Setting{{Field: field, Kind: k, SI: v.Measure.Limit}}
 	}
 	return v
+}
+
+// nearer returns the bound of a range that a value is nearest to or has passed, and its margin [-].
+func nearer[T ~float64](value T, r shop.Range[T]) (limit T, margin float64) {
+	margin = float64(1 - value/r.High)
+	if low := float64(value/r.Low - 1); r.Low > 0 && low < margin {
+		return r.Low, low
+	}
+	return r.High, margin
 }
 
 // unknown is the verdict of a rule that has nothing to hold the order against.

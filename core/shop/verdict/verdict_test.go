@@ -30,7 +30,11 @@ func verdict(t testing.TB, list []Verdict, rule string) Verdict {
 
 func TestUsualTubePasses(t *testing.T) {
 	c, o := shop.House(), footed()
-	for _, v := range Judge(&c, Choose(&c, &o), &o) {
+	line, verdicts := Choose(&c, &o)
+	if judged := Judge(&c, line, &o); !reflect.DeepEqual(verdicts, judged) {
+		t.Errorf("chosen by %+v, judged %+v", verdicts, judged)
+	}
+	for _, v := range verdicts {
 		if v.State != figure.Good && v.State != figure.Plain {
 			t.Errorf("%s: %s, %s", v.Rule.ID, v.State, message.English().Render(v.Why, units.SI))
 		}
@@ -182,7 +186,7 @@ func TestTypeThatTheLineLacks(t *testing.T) {
 	if v.State != figure.No || len(v.Change) != 1 {
 		t.Fatalf("verdict %+v", v)
 	}
-	if Choose(&c, &o) != &c.Lines[1] {
+	if line, _ := Choose(&c, &o); line != &c.Lines[1] {
 		t.Error("the line for embedded fins is not chosen")
 	}
 	if slices.ContainsFunc(list, func(v Verdict) bool { return v.Rule.ID == "fin_height" }) {
@@ -317,8 +321,8 @@ func TestChoosePrefersTheLineOfTheType(t *testing.T) {
 	c := shop.House()
 	o := footed()
 	o.Tube.Fin.Height = 17 * units.Millimetre
-	if got := Choose(&c, &o).Name; got != "Line 1, tension-wound" {
-		t.Errorf("chose %s", got)
+	if line, _ := Choose(&c, &o); line.Name != "Line 1, tension-wound" {
+		t.Errorf("chose %s", line.Name)
 	}
 }
 
