@@ -52,6 +52,10 @@ func Start(dist string, host static.Host) (*Browser, error) {
 		chromedp.Flag("disable-component-update", true),
 		chromedp.Flag("disable-sync", true),
 		chromedp.Flag("disable-extensions", true),
+		// Tabs side by side are each at work as if somebody looked at them.
+		chromedp.Flag("disable-background-timer-throttling", true),
+		chromedp.Flag("disable-backgrounding-occluded-windows", true),
+		chromedp.Flag("disable-renderer-backgrounding", true),
 		chromedp.Flag("disable-default-apps", true),
 		chromedp.Flag("disable-features", "AutofillServerCommunication,NetworkTimeServiceQuerying,OptimizationHints,Translate"),
 		// What the browser would ask on its own account, it asks of this machine, where nothing answers.

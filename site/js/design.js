@@ -99,6 +99,22 @@ export function createDesign(engine, area, page) {
     if (asides.size !== had) page.aside(asides);
   }
 
+  /** What was set aside at a bare span goes with it, and moves with those behind it. @param {number} index */
+  function spanRemoved(index) {
+    const moved = [...asides].flatMap(([key, aside]) => {
+      const { command } = aside;
+      const at = command.index ?? 0;
+      if (command.op !== "span" || at < index) return [[key, aside]];
+      if (at === index) return [];
+      const next = { ...command, index: at - 1 };
+      return [[keyOf(next), { ...aside, command: next }]];
+    });
+    if (!asides.size) return;
+    asides.clear();
+    for (const [key, aside] of /** @type {[string, Aside][]} */ (moved)) asides.set(key, aside);
+    page.aside(asides);
+  }
+
   const isAside = (/** @type {string} */ key, /** @type {Command} */ command) => same(asides.get(key)?.command, command);
 
   /** Work on the history goes one at a time, each on what the last one left. @param {Job} job @returns {Promise<void>} when it is done */
@@ -119,8 +135,8 @@ export function createDesign(engine, area, page) {
       try {
         await (job.work ?? (() => edit(/** @type {Job} */ (job))))();
       } catch (error) {
-        const none = error instanceof LoadFailure; // there is no engine: the next change tries again
-        broken ||= !answers(error) || Boolean(job.moves);
+        const none = error instanceof LoadFailure || !history.current; // no engine, or nothing to go on from: the next change tries again
+        broken ||= none || !answers(error) || Boolean(job.moves);
         page.failed(/** @type {Error} */ (error));
         if (none) {
           waiting.unshift(job);
@@ -148,6 +164,8 @@ export function createDesign(engine, area, page) {
       for (const document of [...(reply.steps ?? []), reply.document]) {
         if (!same(document, history.current)) history.push(document);
       }
+      job.commands = []; // done: a page that goes on from here must not do them twice
+      for (const { op, index = 0 } of commands) if (op === "remove_span") spanRemoved(index);
       keep();
       show(reply, { settled: true, since });
     } catch (error) {
@@ -170,6 +188,7 @@ export function createDesign(engine, area, page) {
       moves: true,
       async work() {
         change?.();
+        if (change) keep();
         change = undefined; // once, also where it must be asked again
         show(await edited([]), { settled: true });
       },
@@ -198,8 +217,11 @@ export function createDesign(engine, area, page) {
     } catch (error) {
       mine.asked = false;
       if (glimpse !== mine && !mine.committed) return;
-      if (answers(error) && textOf(mine.command) !== null) setAside(mine.key, mine.command, /** @type {Error} */ (error));
-      else page.failed(/** @type {Error} */ (error));
+      if (answers(error) && textOf(mine.command) !== null) {
+        setAside(mine.key, mine.command, /** @type {Error} */ (error));
+        if (glimpse === mine) glimpse = null;
+        keep(); // with its reason, so that it is not asked again after a reload
+      } else page.failed(/** @type {Error} */ (error));
       publish();
     }
   }
@@ -246,7 +268,10 @@ export function createDesign(engine, area, page) {
         async work() {
           const { before, document, after, work, looked } = history.entry;
           const all = [...before, document, ...after];
-          const reply = await engine.call("edit", { document: all[index], commands: [], ...area() });
+          const reply = await engine.call("edit", { document: all[index], commands: [], ...area() }).catch((error) => {
+            waiting.unshift(again()); // the list shows the one that stays in hand
+            throw error;
+          });
           takeBack();
           history.arrive({ document: reply.document, before: all.slice(0, index), after: all.slice(index + 1) }, { work, looked });
           keep();
@@ -263,6 +288,7 @@ export function createDesign(engine, area, page) {
       if (typing === key) typing = "";
       if (isAside(key, command)) {
         glimpse = null;
+        keep();
         return publish(); // it has been asked as often as it should
       }
       takeBack(key);

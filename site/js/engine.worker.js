@@ -14,7 +14,12 @@ self.onmessage = async ({ data: { module, id, method, args } }) => {
   try {
     if (module) started = start(module);
     await started;
-    const answer = (/** @type {string} */ one) => globalThis.finwright.call(method, one);
+    /** @param {string} one */
+    function answer(one) {
+      const reply = globalThis.finwright.call(method, one);
+      if (typeof reply !== "string") throw new Error("the program ended"); // it cannot say so itself
+      return reply;
+    }
     if (method) self.postMessage({ id, reply: typeof args === "string" ? answer(args) : args.map(answer) });
     else if (!module) self.postMessage({ ready: true });
   } catch (error) {

@@ -77,7 +77,7 @@ function row(root, change) {
       entry.show(field.text, field.error);
       const whole = control instanceof HTMLSelectElement ? (control.selectedOptions[0]?.text ?? "") : field.typed || field.auto;
       if (root.dataset.text !== whole) control.title = root.dataset.text = whole;
-      if (root.dataset.origin !== field.origin) {
+      if (root.dataset.origin !== field.origin || origin.value !== field.origin) {
         root.dataset.origin = origin.value = field.origin;
         letter.textContent = origin.selectedOptions[0].dataset.letter ?? "";
       }

@@ -109,6 +109,10 @@ export function createGrips(parent, page) {
     show(next, t) {
       scene = next;
       zoom = t.k;
+      if (pull && !find(pull.grip.id)) {
+        letGo(); // it has gone under the hand
+        page.onCancel();
+      }
       place(scene.grips, (node, grip) => {
         const mine = pull?.grip.id === grip.id ? pull : null;
         const at = mine ? mine.grip : grip;

@@ -80,9 +80,11 @@ export class Line {
       const worker = await starting;
       if (this.starting !== starting) return worker.terminate(); // ended before it began
       this.worker = worker;
-      worker.onmessage = ({ data }) => (data.ready ? this.wake() : this.settle(data));
-      worker.onerror = (event) => this.fail(event.message);
-      worker.onmessageerror = () => this.fail("message");
+      // A worker that has been ended may still be heard: what it says is no longer of this line.
+      const mine = (/** @type {() => void} */ act) => this.worker === worker && act();
+      worker.onmessage = ({ data }) => mine(() => (data.ready ? this.wake() : this.settle(data)));
+      worker.onerror = (event) => mine(() => this.fail(event.message));
+      worker.onmessageerror = () => mine(() => this.fail("message"));
       for (const call of this.calls) this.post(call);
     } catch (error) {
       if (this.starting !== starting) return;

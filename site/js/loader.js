@@ -104,6 +104,7 @@ class Arrival {
 export async function fetchFile(url, options) {
   const response = await fetch(url, options).catch(() => null);
   if (response?.ok && response.body) return response;
+  response?.body?.cancel();
   throw new LoadFailure(await whyMissing(), `${response?.status ?? "no answer"}, ${url}`);
 }
 

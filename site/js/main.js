@@ -31,6 +31,8 @@ import { keepWorking, parts, quarantine, quarantineSaved, working as workingCopy
 import * as trouble from "./trouble.js";
 import { createWorking } from "./working.js";
 
+const COPY = 20000; // ms until the copy for use without a network is made, painted or not
+
 const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
 const text = (/** @type {string} */ value, /** @type {string} */ field) => ({ op: "set", values: [{ field, text: value }] });
 
@@ -42,7 +44,7 @@ const engine = createEngine(busy.show);
 const notes = createNotes(at("notes"));
 const design = createDesign(engine, (live) => sheet.area(live), { show, aside, answer: answered, keep, reason, failed });
 const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
-const shop = createShop(at("shop"), at("shop-open"), engine, () => design.refresh(), (name, why) => notes.tell("shop", name, why));
+const shop = createShop(at("shop"), at("shop-open"), engine, () => design.refresh(), (name, why) => notes.tell("shop", name, why), reason);
 const sections = createSections(at("sections"), (section) => showSection(section).catch(failed));
 const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, sections, (live) => ({
   shop: shop.text,
@@ -89,15 +91,14 @@ const tools = createTools(design, answer, {
   example: (id) => design.replace(() => engine.call("example", { id, ...sheet.area() }), { looked: true }),
   async save() {
     await design.rest();
-    const { before, after } = design.history.entry;
-    const document = inSight();
+    const { before, document, after } = design.history.entry;
     const { text } = await engine.call("save", { documents: [...before, document, ...after] });
     await saveFile(engine, "design", document.title, text);
     return asides.size === 0;
   },
   async link() {
     await design.rest();
-    const { text } = await engine.call("save", { documents: [inSight()] });
+    const { text } = await engine.call("save", { documents: [design.history.entry.document] });
     return copyLink(await pack(text));
   },
 });
@@ -114,19 +115,15 @@ const earlier = createEarlier(at("earlier"), {
 at("earlier-open").addEventListener("click", () => earlier.open("design", goBack));
 at("shop-earlier").addEventListener("click", () => earlier.open("shop", shop.use));
 
-/** The document that is shown: before there is one, nothing can be saved. */
-function inSight() {
-  if (design.document) return design.document;
-  throw new Error("nothing is shown yet");
-}
-
 /** Goes back to earlier work: what was entered and not answered is taken too, if it can be. @param {string} text */
 async function goBack(text) {
   const { saved, pending } = parts(text);
   const commands = pending.filter(({ reason }) => !reason).map(({ command }) => command);
   const ask = (/** @type {import("./api.js").Command[]} */ waiting) => engine.call("open", { text: saved, pending: waiting, ...sheet.area() });
-  const reply = await ask(commands).catch(orElse(() => ask([])));
+  let left = pending.filter(({ reason }) => reason); // was set aside there, too
+  const reply = await ask(commands).catch(orElse(() => ((left = pending), ask([]))));
   await design.replace(async () => reply, { looked: true });
+  design.resume(left);
 }
 
 chooseFile(at("open"), at("open-file"), (file) => design.replace(() => engine.call("open", { text: file, ...sheet.area() })));
@@ -145,12 +142,13 @@ function show({ document, view }, { settled, since, arrived = false }) {
   pictured(() => sheet.show(document, view, { settled, since })); // first: the painter asks for sizes, which is cheap until something changes
   form.show(view.fields);
   spans.show(view.spans);
+  spans.aside(asides); // also beside a span that came back
   if (view.valid) measured(view);
   status.show(view, asides, arrived);
   tools.show(view);
   hand.show(design.history.entry);
   pictured(() => making.draw(view.making));
-  if (settled) working.refresh();
+  working.refresh();
 }
 
 /** @param {() => void} draw */
@@ -182,6 +180,7 @@ function aside(now) {
   asides = now;
   form.aside(now);
   spans.aside(now);
+  tools.aside(now);
   if (design.view) status.show(design.view, now);
 }
 
@@ -193,6 +192,7 @@ function answered(state) {
 
 /** @param {Parameters<typeof keepWorking>[0]} work */
 function keep(work) {
+  takeFragment(); // a link that stands in the address is of an earlier design
   notes.tell("design", keepWorking(work));
 }
 
@@ -279,7 +279,8 @@ async function start() {
     console.error(error);
   });
   performance.mark("finwright:drawn");
-  if (await sheet.loadPainter()) performance.mark("finwright:painted");
+  const painted = Promise.resolve(sheet.loadPainter()).then((yes) => yes && performance.mark("finwright:painted"));
+  await Promise.race([painted, new Promise((resolve) => setTimeout(resolve, COPY))]); // of a design that is refused nothing is painted
   await offline.keep();
 }
 

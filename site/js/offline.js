@@ -6,13 +6,22 @@ const family = `finwright ${new URL("./", location.href).pathname} `;
 const build = document.querySelector('meta[name="finwright-build"]')?.getAttribute("content");
 const able = window.isSecureContext && "serviceWorker" in navigator && Boolean(navigator.locks);
 
+const SOON = 15000; // ms until a newer build that has been asked for is left to the next visit
+
 /**
  * Call it at once: it holds the copy that the page comes from.
- * @param {HTMLElement} offer holds a button, which leads to the newer build
+ * @param {HTMLElement} offer holds a text and a button, which leads to the newer build
  */
 export function createOffline(offer) {
   /** @type {ServiceWorkerRegistration | null} */ let registration = null;
-  const show = () => (offer.hidden = false);
+  const [text, button] = /** @type {NodeListOf<HTMLElement>} */ (offer.querySelectorAll("span, button"));
+  /** @param {string | undefined} said @param {boolean} press whether it is to be had now */
+  function say(said, press) {
+    text.textContent = said ?? "";
+    button.hidden = !press;
+    offer.hidden = false;
+  }
+  const show = () => say(offer.dataset.ready, true);
   let reloading = false;
   function reload() {
     if (!reloading) location.reload();
@@ -20,7 +29,7 @@ export function createOffline(offer) {
   }
 
   if (able) {
-    navigator.locks.request(family + build, { mode: "shared" }, () => new Promise(() => {})); // as long as the page is open: sw.js
+    navigator.locks.request(family + build, { mode: "shared" }, () => new Promise(() => {})).catch(() => {}); // as long as the page is open: sw.js
     let controlled = navigator.serviceWorker.controller !== null;
     navigator.serviceWorker.addEventListener("controllerchange", () => {
       if (controlled) show(); // another tab has taken the newer build
@@ -28,12 +37,14 @@ export function createOffline(offer) {
     });
   }
 
-  offer.querySelector("button")?.addEventListener("click", () => {
+  button.addEventListener("click", () => {
     const next = registration?.waiting;
     if (!next) return reload();
+    const signal = AbortSignal.timeout(SOON);
     // Either tells that it serves from now on.
-    navigator.serviceWorker.addEventListener("controllerchange", reload, { once: true });
-    next.addEventListener("statechange", () => next.state === "activated" && reload());
+    navigator.serviceWorker.addEventListener("controllerchange", reload, { signal });
+    next.addEventListener("statechange", () => next.state === "activated" && reload(), { signal });
+    signal.addEventListener("abort", () => say(offer.dataset.later, false)); // a reload by itself would come at a bad time
     next.postMessage("");
   });
 

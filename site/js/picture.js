@@ -22,9 +22,13 @@ export function createPicture(root, requestSVG) {
     zoomTo,
     /** @param {import("./api.js").Scene} scene @param {import("./overlay.js").Transform} transform */
     async show(scene, transform) {
-      const text = await requestSVG();
+      const drop = () => picture?.remove(); // none is better than another tube's
+      const text = await requestSVG().catch((error) => {
+        drop();
+        throw error;
+      });
       if (!text || ended) return;
-      picture?.remove(); // should the next fail: none is better than another tube's
+      drop();
       const next = document.importNode(new DOMParser().parseFromString(text, "image/svg+xml").documentElement, true);
       next.classList.add("picture");
       next.removeAttribute("width");

@@ -25,6 +25,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   let timing = false;
   /** @type {Promise<void> | null} */ let plotted = null;
   let mapOf = ""; // what the map's bands show
+  let unitsOf = "";
   let paperOf = ""; // what the printer's drawing shows
 
   let { width, height } = drawingRoot.getBoundingClientRect();
@@ -68,10 +69,11 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     return reply?.svg ?? null;
   }
 
-  /** Keeps a picture ready for the printer, which does not wait. */
+  /** Keeps a picture ready for the printer, which does not wait; by then the bands are of what is shown, too. */
   function prepare() {
     clearTimeout(idle);
     idle = window.setTimeout(async () => {
+      await loadMap();
       const drawn = good?.document;
       const text = await picture("paper", PAPER).catch(onFailure);
       if (!text || drawn !== good?.document) return;
@@ -109,12 +111,14 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       if (view.valid) good = { document, view };
       if (!view.valid || !view.scene || !drawing || !plots) return; // an answer from before there was a sheet has no scene
       const drawn = painted();
+      if (unitsOf !== view.units) mapOf = ""; // charts of other units come empty
+      unitsOf = view.units;
       drawing.show(view.scene);
       plots.patch(view.plots ?? [], view.units);
       if (since !== undefined && !timing) time(since, drawn);
-      if (!settled) return;
       if (JSON.stringify(document) !== paperOf) paper.replaceChildren(); // no drawing is better than another tube's
-      plotted = loadMap().then(prepare);
+      if (settled) plotted = loadMap();
+      if (settled || since === undefined) prepare(); // what is pulled is not at rest
     },
 
     /** Brings what draws to life; resolves when all is drawn. */

@@ -19,8 +19,9 @@ import { quarantine } from "./store/slot.js";
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
  * @param {() => void} onChange
  * @param {(name: string, why?: string) => void} tell what became of what is kept
+ * @param {(error: Error) => string} reason why there is no answer
  */
-export function createShop(dialog, opener, engine, onChange, tell) {
+export function createShop(dialog, opener, engine, onChange, tell, reason) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
   const [form, said, undo] = ["shop-form", "shop-said", "shop-undo"].map(at);
   /** @type {import("./history.js").History<{text: string}>} */ const history = createHistory();
@@ -41,18 +42,31 @@ export function createShop(dialog, opener, engine, onChange, tell) {
     onChange();
   }
 
-  /** Asks for a change; what is refused is said where it belongs. @param {import("./api.js").ShopCommand} command @param {HTMLElement} [place] */
-  async function change(command, place = said) {
+  /** @type {Promise<unknown>} */ let turn = Promise.resolve();
+
+  /**
+   * Asks for a change, each of what the last one left; what is not taken is said where it belongs.
+   * @param {import("./api.js").ShopCommand} command
+   * @param {HTMLElement} [place]
+   * @returns {Promise<boolean>}
+   */
+  function change(command, place = said) {
     said.textContent = "";
-    try {
-      take(await engine.call("shop_edit", { shop: text, command }), { own: true, whole: false });
-      return true;
-    } catch (error) {
-      if (!(error instanceof EngineError)) throw error;
-      place.textContent = error.fields?.[0]?.message ?? error.message;
-      return false;
-    }
+    const changed = turn.then(async () => {
+      try {
+        take(await engine.call("shop_edit", { shop: text, command }), { own: true, whole: false });
+        return true;
+      } catch (error) {
+        place.textContent = words(error);
+        return false;
+      }
+    });
+    turn = changed;
+    return changed;
   }
+
+  /** @param {any} error */
+  const words = (error) => (error instanceof EngineError ? (error.fields?.[0]?.message ?? error.message) : reason(error));
 
   function render() {
     const active = /** @type {HTMLElement | null} */ (document.activeElement)?.dataset?.path;
@@ -127,7 +141,8 @@ export function createShop(dialog, opener, engine, onChange, tell) {
     control.addEventListener("change", async () => {
       error.textContent = "";
       const taken = await change({ op: "set", path: item.path, text: control.value }, error);
-      control.toggleAttribute("aria-invalid", !taken);
+      if (taken) control.removeAttribute("aria-invalid");
+      else control.setAttribute("aria-invalid", "true");
       if (taken) item.text = control.value;
     });
     label.append(control);
@@ -147,8 +162,7 @@ export function createShop(dialog, opener, engine, onChange, tell) {
     try {
       await use(file);
     } catch (error) {
-      if (!(error instanceof EngineError)) throw error;
-      said.textContent = error.message;
+      said.textContent = words(error);
     }
   }
 
@@ -173,6 +187,8 @@ export function createShop(dialog, opener, engine, onChange, tell) {
     if (!text) return false;
     const note = quarantine("shop", text);
     text = "";
+    shown = null;
+    form.replaceChildren();
     if (note === "setAside") keepShop("", false);
     tell(note === "setAside" ? "shopAside" : note, why);
     return true;

@@ -64,6 +64,8 @@ export function createStatus(root, form) {
   /** @param {import("./api.js").Page} view @param {import("./form.js").Asides} asides @returns {Fault[]} */
   function faultsOf({ fields, spans }, asides) {
     /** @type {Fault[]} */ const faults = [];
+    const title = asides.get("title");
+    if (title) faults.push({ label: title.reason, focus: () => document.getElementById("design-title")?.focus() });
     for (const { id, error } of fields) {
       if (error || asides.has(id)) faults.push({ label: form.label(id), focus: () => form.focus(id) });
     }

@@ -41,7 +41,19 @@ async function ownPage(request) {
 
 /** Names change with the content, so that a file is right whatever build it is from. @param {Request} request */
 async function copyOf(request) {
-  return (await caches.match(request, { ignoreVary: true })) ?? fetch(request);
+  if (request.cache === "reload") return renewed(request); // the copy was found damaged
+  const kept = await caches.match(request, { ignoreVary: true });
+  if (!kept) return fetch(request);
+  // A stream that a page leaves unread keeps this worker at work for minutes, and a newer build from taking over. What is whole does not;
+  // scripts stay as they are, since a browser keeps them compiled.
+  return request.url.endsWith(".gz") ? new Response(await kept.blob(), { headers: kept.headers }) : kept;
+}
+
+/** @param {Request} request */
+async function renewed(request) {
+  const response = await fetch(request);
+  if (response.ok) await (await caches.open(current)).put(request, response.clone());
+  return response;
 }
 
 /** Drops the copies of builds that no page is open of; each page holds a lock that bears the name of its build. */

@@ -1,7 +1,7 @@
 // @ts-check
 // The line of tools above the sheet: name, units, undo, examples, files, link.
 
-import { put, typed } from "./form.js";
+import { asideable, typed } from "./form.js";
 
 const SAID = 5000; // ms a note stays
 
@@ -23,6 +23,7 @@ export function createTools(design, answer, act) {
     timer = window.setTimeout(() => (said.textContent = ""), SAID);
   }
 
+  const entry = asideable(title, document.createElement("p")); // the status line says what is wrong
   const named = (/** @type {string} */ text) => ({ op: "title", text });
   typed(title, { live: (text) => design.live(named(text)), commit: (text) => design.commit(named(text)) });
   for (const button of units) {
@@ -44,11 +45,13 @@ export function createTools(design, answer, act) {
     marked,
     /** @param {import("./api.js").Page} view */
     show(view) {
-      put(title, view.title);
+      entry.show(view.title, "");
       for (const button of units) button.setAttribute("aria-pressed", String(button.dataset.units === view.units));
       undo.disabled = !design.history.canUndo;
       redo.disabled = !design.history.canRedo;
     },
+    /** @param {import("./form.js").Asides} asides */
+    aside: (asides) => entry.aside(asides.get("title")),
     /** Copies all digits of a figure. @param {string} id */
     async copyFigure(id) {
       await design.rest();

@@ -116,6 +116,14 @@ func TestStartTakesWhatWasPending(t *testing.T) {
 	if len(got.Before) != 1 || got.Before[0].Title != list[0].Title || len(got.After) != 1 || got.After[0].Title != list[2].Title {
 		t.Errorf("beside it stand %d and %d designs", len(got.Before), len(got.After))
 	}
+
+	// They are of no use to another design.
+	if e := ask(t, "start", map[string]any{"saved": string(text)[:200], "pending": []any{set}, "sheet": area}, &got); e != "" {
+		t.Fatal(e)
+	}
+	if got.Document.Fields["fin_height"].Text != cases.First().Fields["fin_height"].Text {
+		t.Errorf("the first example has a fin height of %v", got.Document.Fields["fin_height"])
+	}
 }
 
 func TestLink(t *testing.T) {

@@ -33,6 +33,7 @@ func start(a startArgs) (started, error) {
 	f, err := document.OpenFile([]byte(a.Saved))
 	if err != nil {
 		f = document.File{Designs: []document.Document{cases.First()}}
+		a.Pending = nil // they were meant for the saved one
 	}
 	out := started{}
 	if err != nil && a.Saved != "" {

@@ -10,6 +10,7 @@ import { dropSlot, fork, last, orphans, whenKept, worked } from "./slot.js";
 
 const MOST = 50; // of each kind
 const SLOTS = 20; // working copies of tabs that have gone: a browser may bring such a tab back
+const OPENS = 20000; // ms
 const REST = 3000; // ms without a change
 const ASKED = "finwright.persist";
 
@@ -35,8 +36,11 @@ function database() {
     terminated: forgetIt,
   });
   opening.catch(forgetIt);
-  return opening;
+  return inTime(opening);
 }
+
+/** A database that does not answer is one that cannot be used. @template T @param {Promise<T>} promise @returns {Promise<T>} */
+const inTime = (promise) => Promise.race([promise, new Promise((_, reject) => setTimeout(reject, OPENS, new Error("the database does not open")))]);
 
 const all = (/** @type {string} */ kind) => IDBKeyRange.bound([kind], [kind, []]);
 

@@ -94,6 +94,7 @@ async function begin() {
   if (!owned) hold((mine = newId()));
   slot = mine;
   written = read(SLOT + slot);
+  if (source.id) source.text = read(SLOT + source.id) || source.text; // its tab may have written while the lock was waited for
   const goesOn = source.id === slot;
   const { work = newId(), looked = false, ...more } = parsed(source.text);
   revision = Number(more.revision) || 0;
@@ -131,6 +132,7 @@ export function keepWorking({ document, before, after, work, looked, pending }) 
   const found = read(SLOT + slot);
   if (found && found !== written) {
     slot = newId();
+    hold(slot);
     branch = slot;
     written = "";
     note = FORKED;
@@ -195,7 +197,7 @@ export function quarantineSaved() {
   const { id, left, text } = source;
   const note = leave(described("design", text, { unread: true, ...(left && { id: left }) }));
   if (note) hold((slot = newId())); // it stays where it is
-  else remove(SLOT + id);
+  else if (id === slot) remove(SLOT + id); // another tab's slot is that tab's
   written = read(SLOT + slot);
   return note || write(MINE, slot, "sessionStorage") || "setAside";
 }
