@@ -28,17 +28,17 @@ func fieldFaults(texts message.Catalogue, f *field.Field) []string {
 	fault(f.Since < 1, "no version since which there is one")
 	fault(f.Used == nil, "no word on when it counts")
 	places := 0
-	for _, has := range []bool{f.Number != nil, f.Choice != nil, f.Text != nil} {
+	for _, has := range []bool{f.Real != nil, f.Whole != nil, f.Optional != nil, f.Choice != nil, f.Text != nil} {
 		if has {
 			places++
 		}
 	}
 	fault(places != 1, "no place in the input, or several")
-	fault((f.Number != nil) != (f.Kind != ""), "a number without a kind, or a kind without a number")
+	fault(f.IsNumber() != (f.Kind != ""), "a number without a kind, or a kind without a number")
 	fault((f.Choice != nil) != (f.Choices != nil), "a choice without choices, or choices that go nowhere")
-	fault(f.Number == nil && (f.Fixed != "" || f.Unbounded != "" || f.StandIn != nil), "what only a number can have")
+	fault(!f.IsNumber() && (f.Fixed != "" || f.Unbounded != "" || f.StandIn != nil), "what only a number can have")
 	fault(f.StandIn != nil && !f.MayBeEmpty(), "something stands in for what cannot be left empty")
-	if f.Number != nil {
+	if f.IsNumber() {
 		faults = append(faults, numberFaults(f)...)
 	}
 	if f.Choice != nil && f.Choices != nil {
@@ -56,7 +56,7 @@ func numberFaults(f *field.Field) (faults []string) {
 	}
 	var in field.Input
 	for _, x := range []float64{low, high} {
-		if f.Number.Set(&in, x); f.Number.Get(&in) != x {
+		if f.Set(&in, x); f.Get(&in) != x {
 			faults = append(faults, "what is set is not what is got")
 		}
 	}
@@ -110,8 +110,8 @@ func TestEmptyFieldIsFaulty(t *testing.T) {
 	if got := fieldFaults(message.English(), &field.Field{ID: "invented"}); !slices.Equal(got, want) {
 		t.Errorf("of an empty row it is said %q, want %q", got, want)
 	}
-	speed := field.Real(func(in *field.Input) *float64 { return &in.Air.Velocity })
-	bare := field.Field{ID: "face_velocity", Group: "air", Since: 1, Used: func(func(string) string) bool { return true }, Number: speed, Kind: units.Velocity}
+	speed := func(in *field.Input) *float64 { return &in.Air.Velocity }
+	bare := field.Field{ID: "face_velocity", Group: "air", Since: 1, Used: func(func(string) string) bool { return true }, Real: speed, Kind: units.Velocity}
 	if got, want := fieldFaults(message.English(), &bare), []string{"no limits, and no reason for none"}; !slices.Equal(got, want) {
 		t.Errorf("of a row without limits it is said %q, want %q", got, want)
 	}
@@ -124,7 +124,7 @@ func TestInventedField(t *testing.T) {
 	invented := field.Field{
 		ID: "invented", Group: "air", Since: 1, House: "3 m/s", Used: func(text func(string) string) bool { return text("gas") == "air" },
 		Kind: units.Velocity, Low: 1, High: 9,
-		Number: field.Real(func(in *field.Input) *float64 { return &in.Air.Velocity }),
+		Real: func(in *field.Input) *float64 { return &in.Air.Velocity },
 	}
 	field.Fields = append(slices.Clone(listed), invented)
 	texts := with("field.invented", "help.invented")

@@ -63,7 +63,7 @@ func (r *reader) read(f *field.Field) {
 	case f.Text != nil:
 		*f.Text(&r.in) = text
 	default:
-		f.Number.Set(&r.in, r.parse(f, f.ID, text))
+		f.Set(&r.in, r.parse(f, f.ID, text))
 	}
 }
 

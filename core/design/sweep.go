@@ -14,7 +14,7 @@ func Vary(in field.Input, id string, x float64) (out field.Input, ok bool) {
 	if !ok || !f.Sweeps() {
 		return in, false
 	}
-	f.Number.Set(&in, x)
+	f.Set(&in, x)
 	return in, true
 }
 
@@ -47,7 +47,7 @@ func SweepBank(in field.Input, near *rating.Thermal, id string, values []float64
 func designs(in *field.Input, id string, values []float64, possible func(*field.Input) bool) rating.Designs {
 	f := swept(id)
 	return func(i int) *rating.Input {
-		f.Number.Set(in, values[i])
+		f.Set(in, values[i])
 		if !possible(in) {
 			return nil
 		}
@@ -74,7 +74,7 @@ func Grid(in field.Input, near *rating.Thermal, x string, xs []float64, y string
 	}
 	up := swept(y)
 	for _, at := range ys {
-		up.Number.Set(&in, at)
+		up.Set(&in, at)
 		sweep(&in, near, x, xs, keep)
 	}
 	return out

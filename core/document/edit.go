@@ -50,7 +50,7 @@ func (c Command) Written(write func(text string) string) Command {
 	}
 	c.Values = slices.Clone(c.Values)
 	for i, v := range c.Values {
-		if f, ok := field.Find(v.Field); ok && f.Number != nil && v.Text != nil {
+		if f, ok := field.Find(v.Field); ok && f.IsNumber() && v.Text != nil {
 			text := write(*v.Text)
 			c.Values[i].Text = &text
 		}
@@ -124,17 +124,17 @@ func set(d Document, v Value) error {
 	}
 	text := d.Fields[v.Field].Text
 	switch {
-	case v.Text != nil && f.Number != nil:
+	case v.Text != nil && f.IsNumber():
 		text = withUnit(f.Kind, cut(*v.Text), d.Units)
 	case v.Text != nil:
 		text = cut(*v.Text)
 	case v.Number != nil:
 		si, ok := units.From(f.Kind, *v.Number, v.Unit)
-		if !ok || f.Number == nil {
+		if !ok || !f.IsNumber() {
 			return fmt.Errorf("document: %s cannot be %g %s", v.Field, *v.Number, v.Unit)
 		}
 		text = units.Echo(f.Kind, units.Snap(f.Kind, si, d.Units), d.Units)
-	case v.Steps != 0 && f.Number != nil:
+	case v.Steps != 0 && f.IsNumber():
 		p, err := units.Parse(f.Kind, text, d.Units)
 		if err != nil {
 			return nil // nothing to step from; the field already says what is wrong

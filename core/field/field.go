@@ -4,9 +4,8 @@
 package field
 
 import (
-	"slices"
-
 	"finwright/core/material"
+	"finwright/core/rating"
 	"finwright/core/units"
 )
 
@@ -18,11 +17,14 @@ type Field struct {
 	House string // what a new document holds; empty: it may be left empty
 	Used  Use    // whether it counts for the design as it stands; else it is hidden, and its text not looked at
 
-	// Each field holds one of these: a number, a choice or a free text.
-	Number  Numeric
-	Choice  func(in *Input, choice string)
-	Text    func(in *Input) *string
-	Kind    units.Kind      // of the number
+	// Where it goes is one of these: a number, a count, a number that need not be stated, a choice or a free text.
+	Real     func(in *Input) *float64
+	Whole    func(in *Input) *int
+	Optional func(in *Input) *rating.Optional
+	Choice   func(in *Input, choice string)
+	Text     func(in *Input) *string
+
+	Kind    units.Kind      // of a number
 	Choices func() []string // that there are, with the texts "choice.<id>.<choice>"
 	Metals  bool            // the choices are metals, and have their texts
 
@@ -52,24 +54,14 @@ func (f *Field) ChoiceKey(choice string) string {
 	return "metal." + choice
 }
 
-// Within reports whether a number [SI] lies in the field's range, if it has one.
-func (f *Field) Within(si float64) bool {
-	return f.Unbounded != "" || si >= f.Low && si <= f.High
-}
-
-// Sweeps reports whether a sweep can vary the field: it holds a number that is not whole, and that makes sense by itself.
-func (f *Field) Sweeps() bool {
-	_, whole := f.Number.(Whole)
-	return f.Number != nil && !whole && f.Fixed == ""
-}
-
 // Find returns the row of a field.
 func Find(id string) (f *Field, ok bool) {
-	i := slices.IndexFunc(Fields, func(f Field) bool { return f.ID == id })
-	if i < 0 {
-		return nil, false
+	for i := range Fields {
+		if Fields[i].ID == id {
+			return &Fields[i], true
+		}
 	}
-	return &Fields[i], true
+	return nil, false
 }
 
 // Must is Find for one who knows that there is such a field.

@@ -2,26 +2,36 @@ package field
 
 import "finwright/core/rating"
 
-// Numeric is where a number of the input is kept [SI].
-type Numeric interface {
-	Get(in *Input) float64
-	Set(in *Input, si float64)
+// IsNumber reports whether the field holds a number.
+func (f *Field) IsNumber() bool { return f.Real != nil || f.Whole != nil || f.Optional != nil }
+
+// Get returns the field's number in an input [SI]; nought where it is not stated.
+func (f *Field) Get(in *Input) float64 {
+	switch {
+	case f.Whole != nil:
+		return float64(*f.Whole(in))
+	case f.Optional != nil:
+		return f.Optional(in).SI
+	}
+	return *f.Real(in)
 }
 
-// Real keeps a number as it is.
-type Real func(in *Input) *float64
+// Set states the field's number in an input [SI].
+func (f *Field) Set(in *Input, si float64) {
+	switch {
+	case f.Whole != nil:
+		*f.Whole(in) = int(si)
+	case f.Optional != nil:
+		*f.Optional(in) = rating.Optional{SI: si, Stated: true}
+	default:
+		*f.Real(in) = si
+	}
+}
 
-func (at Real) Get(in *Input) float64     { return *at(in) }
-func (at Real) Set(in *Input, si float64) { *at(in) = si }
+// Within reports whether a number [SI] lies in the field's range, if it has one.
+func (f *Field) Within(si float64) bool {
+	return f.Unbounded != "" || si >= f.Low && si <= f.High
+}
 
-// Whole keeps a count.
-type Whole func(in *Input) *int
-
-func (at Whole) Get(in *Input) float64     { return float64(*at(in)) }
-func (at Whole) Set(in *Input, si float64) { *at(in) = int(si) }
-
-// Optional keeps a number that need not be stated.
-type Optional func(in *Input) *rating.Optional
-
-func (at Optional) Get(in *Input) float64     { return at(in).SI }
-func (at Optional) Set(in *Input, si float64) { *at(in) = rating.Optional{SI: si, Stated: true} }
+// Sweeps reports whether a sweep can vary the field: it holds a number that is not whole, and that makes sense by itself.
+func (f *Field) Sweeps() bool { return (f.Real != nil || f.Optional != nil) && f.Fixed == "" }

@@ -18,7 +18,7 @@ var Fields = []Field{
 	{
 		ID: "quantity", Group: "job", Since: 1, Used: always, House: "1",
 		Kind: units.Count, Low: 1, High: 1e6,
-		Number: Whole(func(in *Input) *int { return &in.Job.Quantity }),
+		Whole: func(in *Input) *int { return &in.Job.Quantity },
 	},
 	{
 		ID: "supply", Group: "job", Since: 1, Used: always, House: "ours",
@@ -28,7 +28,7 @@ var Fields = []Field{
 	{
 		ID: "spares", Group: "job", Since: 1, Used: freeIssue, House: "0",
 		Kind: units.Count, Low: 0, High: 1e5,
-		Number: Whole(func(in *Input) *int { return &in.Job.Spares }),
+		Whole: func(in *Input) *int { return &in.Job.Spares },
 	},
 
 	{
@@ -47,27 +47,27 @@ var Fields = []Field{
 	{
 		ID: "own_tube_conductivity", Group: "tube", Since: 1, Used: ownTube, House: "50 W/m·K",
 		Kind: units.Conduct, Unbounded: byMaterial, Fixed: ofMetal,
-		Number: Real(func(in *Input) *float64 { return &in.OwnTube.Conductivity }),
+		Real: func(in *Input) *float64 { return &in.OwnTube.Conductivity },
 	},
 	{
 		ID: "own_tube_density", Group: "tube", Since: 1, Used: ownTube, House: "7850 kg/m³",
 		Kind: units.Dense, Unbounded: byMaterial, Fixed: ofMetal,
-		Number: Real(func(in *Input) *float64 { return &in.OwnTube.Density }),
+		Real: func(in *Input) *float64 { return &in.OwnTube.Density },
 	},
 	{
 		ID: "own_tube_expansion", Group: "tube", Since: 1, Used: ownTube, House: "12 µm/m·K",
 		Kind: units.Expand, Unbounded: byMaterial, Fixed: ofMetal,
-		Number: Real(func(in *Input) *float64 { return &in.OwnTube.Expansion }),
+		Real: func(in *Input) *float64 { return &in.OwnTube.Expansion },
 	},
 	{
 		ID: "tube_od", Group: "tube", Since: 1, Used: always, House: "1 in",
 		Kind: units.Diameter, Low: 0.006, High: 0.330,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Tube.OD) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.OD) },
 	},
 	{
 		ID: "tube_wall", Group: "tube", Since: 1, Used: always, House: "14 BWG",
 		Kind: units.Wall, Low: 0.0003, High: 0.030,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Tube.Wall) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Wall) },
 	},
 	{
 		ID: "wall_basis", Group: "tube", Since: 1, Used: always, House: string(tube.AverageWall),
@@ -96,32 +96,32 @@ var Fields = []Field{
 	{
 		ID: "own_fin_conductivity", Group: "fin", Since: 1, Used: ownFin, House: "200 W/m·K",
 		Kind: units.Conduct, Unbounded: byMaterial, Fixed: ofMetal,
-		Number: Real(func(in *Input) *float64 { return &in.OwnFin.Conductivity }),
+		Real: func(in *Input) *float64 { return &in.OwnFin.Conductivity },
 	},
 	{
 		ID: "own_fin_density", Group: "fin", Since: 1, Used: ownFin, House: "2700 kg/m³",
 		Kind: units.Dense, Unbounded: byMaterial, Fixed: ofMetal,
-		Number: Real(func(in *Input) *float64 { return &in.OwnFin.Density }),
+		Real: func(in *Input) *float64 { return &in.OwnFin.Density },
 	},
 	{
 		ID: "own_fin_expansion", Group: "fin", Since: 1, Used: ownFin, House: "23 µm/m·K",
 		Kind: units.Expand, Unbounded: byMaterial, Fixed: ofMetal,
-		Number: Real(func(in *Input) *float64 { return &in.OwnFin.Expansion }),
+		Real: func(in *Input) *float64 { return &in.OwnFin.Expansion },
 	},
 	{
 		ID: "fin_height", Group: "fin", Since: 1, Used: always, House: "5/8 in",
 		Kind: units.Height, Low: 0.001, High: 0.060,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Height) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Height) },
 	},
 	{
 		ID: "strip_thickness", Group: "fin", Since: 1, Used: always, House: "0.4 mm",
 		Kind: units.Thickness, Low: 0.0001, High: 0.006,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Strip) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Strip) },
 	},
 	{
 		ID: "fin_pitch", Group: "fin", Since: 1, Used: always, House: "10 fpi",
 		Kind: units.FinCount, Low: 20, High: 1700,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Count) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Count) },
 	},
 	{
 		ID: "fin_profile", Group: "fin", Since: 1, Used: always, House: string(tube.AsMade),
@@ -131,17 +131,17 @@ var Fields = []Field{
 	{
 		ID: "tip_thickness", Group: "fin", Since: 1, Used: linear, House: "0.2 mm",
 		Kind: units.Thickness, Low: 0.00002, High: 0.006,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.TipGiven) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.TipGiven) },
 	},
 	{
 		ID: "groove_depth", Group: "fin", Since: 1, Used: grooved, House: "0.25 mm",
 		Kind: units.Height, Low: 0.0001, High: 0.001,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Groove) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Groove) },
 	},
 	{
 		ID: "foot_lap", Group: "fin", Since: 1, Used: lapped,
 		Kind: units.Height, Low: 0.0001, High: 0.010,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Lap) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Lap) },
 		StandIn: func(in *Input) (float64, bool) {
 			bare := in.Tube
 			bare.Fin.Lap = 0
@@ -151,7 +151,7 @@ var Fields = []Field{
 	{
 		ID: "sleeve_thickness", Group: "fin", Since: 1, Used: sleeved, House: "0.5 mm",
 		Kind: units.Height, Low: 0.0001, High: 0.010,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Sleeve) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Sleeve) },
 	},
 	{
 		ID: "root_basis", Group: "fin", Since: 1, Used: footed, House: string(tube.FromTube),
@@ -162,17 +162,17 @@ var Fields = []Field{
 	{
 		ID: "tube_length", Group: "lengths", Since: 1, Used: always, House: "20 ft",
 		Kind: units.Distance, Low: 0.1, High: 30,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Tube.Length) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Length) },
 	},
 	{
 		ID: "plain_end_a", Group: "lengths", Since: 1, Used: always, House: "1 1/2 in",
 		Kind: units.Distance, Low: 0, High: 5,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Tube.PlainA) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.PlainA) },
 	},
 	{
 		ID: "plain_end_b", Group: "lengths", Since: 1, Used: always, House: "1 1/2 in",
 		Kind: units.Distance, Low: 0, High: 5,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Tube.PlainB) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.PlainB) },
 	},
 
 	{
@@ -183,12 +183,12 @@ var Fields = []Field{
 	{
 		ID: "film_coefficient", Group: "film", Since: 1, Used: givenFilm, House: "50 W/m²K",
 		Kind: units.Film, Low: 0.1, High: 5000,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Air.Film) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Air.Film) },
 	},
 	{
 		ID: "metal_temperature", Group: "film", Since: 1, Used: always, House: "100 °C",
 		Kind: units.Temp, Low: -200, High: 1000,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Air.Metal) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Air.Metal) },
 	},
 
 	{
@@ -199,52 +199,52 @@ var Fields = []Field{
 	{
 		ID: "own_gas_density", Group: "air", Since: 2, Used: ownGas, House: "0.6 kg/m³",
 		Kind: units.Dense, Low: 0.01, High: 100,
-		Number: Real(func(in *Input) *float64 { return &in.Air.Gas.Density }),
+		Real: func(in *Input) *float64 { return &in.Air.Gas.Density },
 	},
 	{
 		ID: "own_gas_heat", Group: "air", Since: 2, Used: ownGas, House: "1100 J/kg·K",
 		Kind: units.SpecificHeat, Low: 100, High: 20000,
-		Number: Real(func(in *Input) *float64 { return &in.Air.Gas.HeatCapacity }),
+		Real: func(in *Input) *float64 { return &in.Air.Gas.HeatCapacity },
 	},
 	{
 		ID: "own_gas_viscosity", Group: "air", Since: 2, Used: ownGas, House: "0.03 mPa·s",
 		Kind: units.Viscous, Low: 1e-6, High: 1e-3,
-		Number: Real(func(in *Input) *float64 { return &in.Air.Gas.Viscosity }),
+		Real: func(in *Input) *float64 { return &in.Air.Gas.Viscosity },
 	},
 	{
 		ID: "own_gas_conductivity", Group: "air", Since: 2, Used: ownGas, House: "0.045 W/m·K",
 		Kind: units.Conduct, Low: 0.001, High: 1,
-		Number: Real(func(in *Input) *float64 { return &in.Air.Gas.Conductivity }),
+		Real: func(in *Input) *float64 { return &in.Air.Gas.Conductivity },
 	},
 	{
 		ID: "air_in", Group: "air", Since: 2, Used: always, House: "30 °C",
 		Kind: units.Temp, Low: -40, High: 390,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Air.In) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Air.In) },
 	},
 	{
 		ID: "air_humidity", Group: "air", Since: 2, Used: inAir, House: "50 %",
 		Kind: units.Percent, Low: 0, High: 1,
-		Number: Real(func(in *Input) *float64 { return &in.Air.Humidity }),
+		Real: func(in *Input) *float64 { return &in.Air.Humidity },
 	},
 	{
 		ID: "altitude", Group: "air", Since: 2, Used: inAir, House: "0 m",
 		Kind: units.Run, Low: -300, High: 6000,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Air.Altitude) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Air.Altitude) },
 	},
 	{
 		ID: "face_velocity", Group: "air", Since: 2, Used: always, House: "3 m/s",
 		Kind: units.Velocity, Low: 0.2, High: 30,
-		Number: Real(func(in *Input) *float64 { return &in.Air.Velocity }),
+		Real: func(in *Input) *float64 { return &in.Air.Velocity },
 	},
 	{
 		ID: "fouling_outside", Group: "air", Since: 2, Used: always, House: "0 m²K/W",
 		Kind: units.Resist, Low: 0, High: 0.05,
-		Number: Real(func(in *Input) *float64 { return &in.Air.Fouling }),
+		Real: func(in *Input) *float64 { return &in.Air.Fouling },
 	},
 	{
 		ID: "fan_efficiency", Group: "air", Since: 2, Used: always, House: "65 %",
 		Kind: units.Percent, Low: 0.05, High: 1,
-		Number: Real(func(in *Input) *float64 { return &in.Air.FanEfficiency }),
+		Real: func(in *Input) *float64 { return &in.Air.FanEfficiency },
 	},
 
 	{
@@ -255,44 +255,44 @@ var Fields = []Field{
 	{
 		ID: "tip_clearance", Group: "bank", Since: 2, Used: always, House: "1/4 in",
 		Kind: units.Height, Low: 0, High: 0.2,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Bank.Clearance) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Bank.Clearance) },
 	},
 	{
 		ID: "tube_pitch", Group: "bank", Since: 2, Used: always,
 		Kind: units.Diameter, Low: 0.008, High: 1,
-		Number:  Real(func(in *Input) *float64 { return (*float64)(&in.Bank.TubePitch) }),
+		Real:    func(in *Input) *float64 { return (*float64)(&in.Bank.TubePitch) },
 		StandIn: func(in *Input) (float64, bool) { return float64(in.TubePitch()), true },
 	},
 	{
 		ID: "row_pitch", Group: "bank", Since: 2, Used: always,
 		Kind: units.Diameter, Low: 0.008, High: 1,
-		Number:  Real(func(in *Input) *float64 { return (*float64)(&in.Bank.RowPitch) }),
+		Real:    func(in *Input) *float64 { return (*float64)(&in.Bank.RowPitch) },
 		StandIn: func(in *Input) (float64, bool) { return float64(in.RowPitch()), true },
 	},
 	{
 		ID: "rows", Group: "bank", Since: 2, Used: always, House: "4",
 		Kind: units.Count, Low: 1, High: 30,
-		Number: Whole(func(in *Input) *int { return &in.Bank.Rows }),
+		Whole: func(in *Input) *int { return &in.Bank.Rows },
 	},
 	{
 		ID: "tubes_per_row", Group: "bank", Since: 2, Used: always, House: "30",
 		Kind: units.Count, Low: 1, High: 500,
-		Number: Whole(func(in *Input) *int { return &in.Bank.TubesPerRow }),
+		Whole: func(in *Input) *int { return &in.Bank.TubesPerRow },
 	},
 	{
 		ID: "passes", Group: "bank", Since: 2, Used: always, House: "2",
 		Kind: units.Count, Low: 1, High: 30,
-		Number: Whole(func(in *Input) *int { return &in.Bank.Passes }),
+		Whole: func(in *Input) *int { return &in.Bank.Passes },
 	},
 	{
 		ID: "duty_wanted", Group: "bank", Since: 2, Used: always,
 		Kind: units.Duty, Low: 1, High: 1e9,
-		Number: Real(func(in *Input) *float64 { return &in.Bank.DutyWanted }),
+		Real: func(in *Input) *float64 { return &in.Bank.DutyWanted },
 	},
 	{
 		ID: "drop_allowed", Group: "bank", Since: 2, Used: always,
 		Kind: units.Drop, Low: 1, High: 20000,
-		Number: Real(func(in *Input) *float64 { return &in.Bank.DropAllowed }),
+		Real: func(in *Input) *float64 { return &in.Bank.DropAllowed },
 	},
 
 	{
@@ -303,64 +303,64 @@ var Fields = []Field{
 	{
 		ID: "own_fluid_density", Group: "inside", Since: 2, Used: ownFluid, House: "850 kg/m³",
 		Kind: units.Dense, Low: 0.05, High: 20000,
-		Number: Real(func(in *Input) *float64 { return &in.Process.Own.Density }),
+		Real: func(in *Input) *float64 { return &in.Process.Own.Density },
 	},
 	{
 		ID: "own_fluid_heat", Group: "inside", Since: 2, Used: ownFluid, House: "2100 J/kg·K",
 		Kind: units.SpecificHeat, Low: 100, High: 20000,
-		Number: Real(func(in *Input) *float64 { return &in.Process.Own.HeatCapacity }),
+		Real: func(in *Input) *float64 { return &in.Process.Own.HeatCapacity },
 	},
 	{
 		ID: "own_fluid_viscosity", Group: "inside", Since: 2, Used: ownFluid, House: "5 mPa·s",
 		Kind: units.Viscous, Low: 5e-6, High: 10,
-		Number: Real(func(in *Input) *float64 { return &in.Process.Own.Viscosity }),
+		Real: func(in *Input) *float64 { return &in.Process.Own.Viscosity },
 	},
 	{
 		ID: "own_fluid_conductivity", Group: "inside", Since: 2, Used: ownFluid, House: "0.13 W/m·K",
 		Kind: units.Conduct, Low: 0.005, High: 100,
-		Number: Real(func(in *Input) *float64 { return &in.Process.Own.Conductivity }),
+		Real: func(in *Input) *float64 { return &in.Process.Own.Conductivity },
 	},
 	{
 		ID: "inside_in", Group: "inside", Since: 2, Used: always, House: "90 °C",
 		Kind: units.Temp, Low: -60, High: 600,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Process.In) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Process.In) },
 	},
 	{
 		ID: "inside_flow", Group: "inside", Since: 2, Used: flowing, House: "15 kg/s",
 		Kind: units.MassRate, Low: 0.001, High: 5000,
-		Number: Real(func(in *Input) *float64 { return &in.Process.Flow }),
+		Real: func(in *Input) *float64 { return &in.Process.Flow },
 	},
 	{
 		ID: "inside_pressure", Group: "inside", Since: 2, Used: ofWater, House: "1000 kPa",
 		Kind: units.Pressure, Low: 1000, High: 20e6,
-		Number: Real(func(in *Input) *float64 { return &in.Process.Pressure }),
+		Real: func(in *Input) *float64 { return &in.Process.Pressure },
 	},
 	{
 		ID: "fouling_inside", Group: "inside", Since: 2, Used: always, House: "0.00018 m²K/W",
 		Kind: units.Resist, Low: 0, High: 0.05,
-		Number: Real(func(in *Input) *float64 { return &in.Process.Fouling }),
+		Real: func(in *Input) *float64 { return &in.Process.Fouling },
 	},
 	{
 		ID: "bond_resistance", Group: "inside", Since: 2, Used: always,
 		Kind: units.Resist, Low: 0, High: 0.01,
-		Number:  Optional(func(in *Input) *rating.Optional { return &in.Process.Bond }),
-		StandIn: func(in *Input) (float64, bool) { return in.Tube.Fin.Type.Fixing().Bond.SI, true },
+		Optional: func(in *Input) *rating.Optional { return &in.Process.Bond },
+		StandIn:  func(in *Input) (float64, bool) { return in.Tube.Fin.Type.Fixing().Bond.SI, true },
 	},
 
 	{
 		ID: "start_up", Group: "cases", Since: 2, Used: always,
 		Kind: units.Temp, Low: -60, High: 1000,
-		Number: Optional(func(in *Input) *rating.Optional { return &in.Limits.StartUp }),
+		Optional: func(in *Input) *rating.Optional { return &in.Limits.StartUp },
 	},
 	{
 		ID: "upset", Group: "cases", Since: 2, Used: always,
 		Kind: units.Temp, Low: -60, High: 1000,
-		Number: Optional(func(in *Input) *rating.Optional { return &in.Limits.Upset }),
+		Optional: func(in *Input) *rating.Optional { return &in.Limits.Upset },
 	},
 	{
 		ID: "house_limit", Group: "cases", Since: 2, Used: always,
 		Kind: units.Temp, Low: 20, High: 1000,
-		Number: Optional(func(in *Input) *rating.Optional { return &in.Limits.House }),
+		Optional: func(in *Input) *rating.Optional { return &in.Limits.House },
 		StandIn: func(in *Input) (float64, bool) {
 			house := in.Tube.Fin.Type.Fixing().Limits.House
 			return house.SI, house.Known()
@@ -374,21 +374,21 @@ var Fields = []Field{
 	{
 		ID: "least_wall", Group: "making", Since: 3, Used: always,
 		Kind: units.Wall, Low: 0.0001, High: 0.030,
-		Number: Real(func(in *Input) *float64 { return (*float64)(&in.Wish.LeastWall) }),
+		Real: func(in *Input) *float64 { return (*float64)(&in.Wish.LeastWall) },
 	},
 	{
 		ID: "position_tolerance", Group: "making", Since: 3, Used: always,
 		Kind: units.Distance, Low: 0.0005, High: 0.5,
-		Number: Optional(func(in *Input) *rating.Optional { return &in.Wish.Tolerance }),
+		Optional: func(in *Input) *rating.Optional { return &in.Wish.Tolerance },
 	},
 	{
 		ID: "joints_allowed", Group: "making", Since: 3, Used: always,
 		Kind: units.Count, Low: 0, High: 50,
-		Number: Optional(func(in *Input) *rating.Optional { return &in.Wish.Joints }),
+		Optional: func(in *Input) *rating.Optional { return &in.Wish.Joints },
 	},
 	{
 		ID: "margin", Group: "making", Since: 3, Used: always,
 		Kind: units.Percent, Low: 0, High: 9,
-		Number: Optional(func(in *Input) *rating.Optional { return &in.Wish.Margin }),
+		Optional: func(in *Input) *rating.Optional { return &in.Wish.Margin },
 	},
 }

@@ -22,7 +22,7 @@ type axis struct {
 
 // kind and at are what the field's row says of its number, and what that is in a design [SI].
 func (a axis) kind() units.Kind           { return field.Must(a.field).Kind }
-func (a axis) at(in *field.Input) float64 { return field.Must(a.field).Number.Get(in) }
+func (a axis) at(in *field.Input) float64 { return field.Must(a.field).Get(in) }
 
 var (
 	heightAxis = axis{"height", "fin_height", 0.002, 1.5, 0.020, hair}

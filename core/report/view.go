@@ -145,7 +145,7 @@ func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[
 			ID: f.ID, Typed: w.typed(f.Kind, entry.Text), Text: w.shown(f.Kind, entry.Text), Origin: entry.Origin,
 			Used: f.Used(text), Watch: strings.Join(watch[f.ID], " "), Error: w.wrong(wrong, f.ID),
 		}
-		if f.Number != nil {
+		if f.IsNumber() {
 			shown.Hint = w.Texts.Text(string(message.Accepts(f.Kind)))
 		}
 		if res != nil {

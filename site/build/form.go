@@ -53,7 +53,7 @@ func pageData() form {
 func inWords(f *field.Field) entry {
 	texts := message.English()
 	e := entry{ID: f.ID, Label: texts.Text(f.Label())}
-	if f.Number != nil {
+	if f.IsNumber() {
 		e.Hint = texts.Text(string(message.Accepts(f.Kind)))
 	}
 	if f.Choices == nil {

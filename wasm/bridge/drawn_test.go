@@ -52,7 +52,7 @@ func entry(r *rand.Rand, s *field.Field, system units.System) string {
 		return junk[r.IntN(len(junk))]
 	case s.Choices != nil:
 		return s.Choices()[r.IntN(len(s.Choices()))]
-	case s.Number == nil:
+	case !s.IsNumber():
 		return s.House
 	case s.MayBeEmpty() && r.IntN(3) == 0:
 		return ""

@@ -39,6 +39,6 @@ func set(in *field.Input, f *field.Field, s Setting) {
 	if f.Choice != nil {
 		f.Choice(in, s.Choice)
 	} else {
-		f.Number.Set(in, s.SI)
+		f.Set(in, s.SI)
 	}
 }
