@@ -3,6 +3,8 @@ package charts
 import (
 	"bytes"
 	"encoding/json"
+	"os"
+	"regexp"
 	"slices"
 	"testing"
 )
@@ -31,22 +33,44 @@ func each(t *testing.T, visit func(name string, text json.RawMessage, o option))
 	if err := json.Unmarshal(text, &all); err != nil {
 		t.Fatal(err)
 	}
-	count := 0
+	places := inPage(t)
+	if len(all) != 2 {
+		t.Errorf("options for %d systems of units", len(all))
+	}
 	for system, list := range all {
+		var drawn []string
 		for _, plot := range list {
+			drawn = append(drawn, plot.ID)
 			for theme, text := range map[string]json.RawMessage{"light": plot.Option, "dark": plot.Dark} {
 				var o option
 				if err := json.Unmarshal(text, &o); err != nil {
 					t.Fatal(err)
 				}
 				visit(system+" "+plot.ID+" "+theme, text, o)
-				count++
 			}
 		}
+		if slices.Sort(drawn); !slices.Equal(drawn, places) {
+			t.Errorf("%s: options of the plots %q, the page has places for %q", system, drawn, places)
+		}
 	}
-	if count != 2*7*2 {
-		t.Errorf("%d options for seven charts in two systems of units and two themes", count)
+}
+
+// inPage lists the plots that the page has a place for.
+func inPage(t *testing.T) []string {
+	t.Helper()
+	page, err := os.ReadFile("../index.html")
+	if err != nil {
+		t.Fatal(err)
 	}
+	var places []string
+	for _, found := range regexp.MustCompile(`data-plot="(\w+)"`).FindAllSubmatch(page, -1) {
+		places = append(places, string(found[1]))
+	}
+	if len(places) < 7 {
+		t.Errorf("the page has places for the plots %q alone", places)
+	}
+	slices.Sort(places)
+	return places
 }
 
 func TestOptionsKeepWithThePage(t *testing.T) {
