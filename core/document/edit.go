@@ -43,23 +43,19 @@ type Value struct {
 	Steps  int      `json:"steps,omitempty"`
 }
 
-// Written returns the command with every text of a number as write gives it: a reader's language has its own decimal sign.
-func (c Command) Written(write func(text string) string) Command {
+// Write changes every text of a number in the command by write: a reader's language has its own decimal sign.
+func (c *Command) Write(write func(text string) string) {
 	if c.Op == "span" {
 		c.Text = write(c.Text)
 	}
-	c.Values = slices.Clone(c.Values)
-	for i, v := range c.Values {
+	for _, v := range c.Values {
 		if f, ok := field.Find(v.Field); ok && f.IsNumber() && v.Text != nil {
-			text := write(*v.Text)
-			c.Values[i].Text = &text
+			*v.Text = write(*v.Text)
 		}
 	}
-	c.Commands = slices.Clone(c.Commands)
-	for i, one := range c.Commands {
-		c.Commands[i] = one.Written(write)
+	for i := range c.Commands {
+		c.Commands[i].Write(write)
 	}
-	return c
 }
 
 // Limits on what a document holds, against pasted floods.
@@ -67,6 +63,9 @@ const (
 	maxText  = 200 // bytes
 	maxSpans = 40
 )
+
+// MaxEntries returns how many entries a document can have, those of bare spans among them.
+func MaxEntries() int { return len(field.Fields) + 2*maxSpans }
 
 // Edit returns d changed by c. An error means that the command makes no sense
 // (a programmer's mistake or a hostile file); a wrong text is no error: it is

@@ -26,7 +26,7 @@ func English() Catalogue {
 	english.Do(func() {
 		all, err := read(texts)
 		if err == nil {
-			english.Catalogue, err = Catalogue{texts: all}.saying(all)
+			english.Catalogue, err = saying(all, all)
 		}
 		if err != nil {
 			panic(err) // it is a part of the program
@@ -46,14 +46,15 @@ func Load(file string) (Catalogue, error) {
 			return Catalogue{}, fmt.Errorf("message: no text is asked for as %s", key)
 		}
 	}
-	return English().With(own).saying(own)
+	return saying(English().With(own).texts, own)
 }
 
 // With returns the catalogue with other texts for some keys.
 func (c Catalogue) With(texts map[string]string) Catalogue {
-	c.texts = maps.Clone(c.texts)
-	maps.Copy(c.texts, texts)
-	return c
+	other := *c.language
+	other.texts = maps.Clone(c.texts)
+	maps.Copy(other.texts, texts)
+	return Catalogue{&other}
 }
 
 // read parts a file into keys and texts.
@@ -76,21 +77,21 @@ const (
 	pluralKey   = "language.plural."      // and a category: the rule by which a number is of it
 )
 
-// saying reads how a language writes numbers, and of its own texts how it makes plurals.
-func (c Catalogue) saying(own map[string]string) (Catalogue, error) {
+// saying reads from all texts of a language how it writes numbers, and from its own how it makes plurals.
+func saying(all, own map[string]string) (Catalogue, error) {
+	c := Catalogue{&language{texts: all}}
 	var ok bool
 	if c.Numbers, ok = units.StyleOf(c.texts[shortNumber], c.texts[longNumber]); !ok {
 		return c, fmt.Errorf("message: %s %q, %s %q", shortNumber, c.texts[shortNumber], longNumber, c.texts[longNumber])
 	}
-	c.plurals = nil
 	for _, category := range categories {
 		text, ok := own[pluralKey+category]
 		if !ok {
 			continue
 		}
-		r, err := readRule(text)
-		if err != nil {
-			return c, err
+		r := rule(text)
+		if _, readable := r.holds("1"); !readable {
+			return c, errors.New("message: no plural rule: " + text)
 		}
 		c.plurals = append(c.plurals, r)
 	}

@@ -49,7 +49,9 @@ func New(key string, pairs ...any) Message {
 func (m Message) None() bool { return m.Key == "" }
 
 // Catalogue is one language: its texts, and how it writes numbers.
-type Catalogue struct {
+type Catalogue struct{ *language }
+
+type language struct {
 	Numbers units.Style
 	texts   map[string]string
 	plurals []rule // of the categories that the language has, but for the last, which takes what they leave
@@ -101,11 +103,11 @@ func (c Catalogue) Render(m Message, s units.System) string {
 // plural chooses among words by the number that fills a place. The last are for "other"; a text that is said in English has
 // fewer than a language with more plurals.
 func (c Catalogue) plural(m Message, name string, words []string, s units.System) string {
-	plain := c
+	plain := *c.language
 	plain.Numbers = units.Style{}
-	number, _, _ := strings.Cut(plain.argument(m, name, s), " ")
+	number, _, _ := strings.Cut(Catalogue{&plain}.argument(m, name, s), " ")
 	for i, r := range c.plurals {
-		if i < len(words)-1 && r.holds(number) {
+		if holds, _ := r.holds(number); holds && i < len(words)-1 {
 			return words[i]
 		}
 	}

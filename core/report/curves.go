@@ -78,7 +78,7 @@ func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
 	for i, x := range shown {
 		si[i] = units.Out(a.kind(), x, w.System)
 	}
-	out := Curves{ID: a.id, X: span.Axis}
+	out := Curves{ID: a.id, X: span.Axis, Numbers: w.Texts.Numbers}
 	solved := in.Surface(&h.Thermal)
 	for _, q := range panels {
 		out.Panels = append(out.Panels, Panel{
@@ -154,7 +154,8 @@ func (w Writer) MapFrame(in field.Input, h design.Heat, q rating.Quantity) Field
 	solved := in.Surface(&h.Thermal)
 	value := message.Quantity{Kind: q.Kind(), SI: q.Of(&solved)}
 	return Field{
-		ID: "map", X: w.span(heightAxis, height, hair), Y: w.span(pitchAxis, count, hair), Quantity: string(q), Columns: mapCells, Rows: mapCells,
+		Numbers: w.Texts.Numbers,
+		ID:      "map", X: w.span(heightAxis, height, hair), Y: w.span(pitchAxis, count, hair), Quantity: string(q), Columns: mapCells, Rows: mapCells,
 		Ring:  Point{units.In(units.Height, height, w.System), units.In(units.FinCount, count, w.System)},
 		Title: w.say(message.New("map."+string(q)+".title", "value", value)),
 		Alt:   w.say(message.New("map."+string(q)+".alt", "value", value)),

@@ -55,7 +55,7 @@ func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves 
 	now := rating.Answers(&in.Input, &h.Thermal)
 	out := make([]Curves, len(s.plots))
 	for i, p := range s.plots {
-		out[i] = Curves{ID: p.id, X: span.Axis}
+		out[i] = Curves{ID: p.id, X: span.Axis, Numbers: w.Texts.Numbers}
 		for _, q := range p.panels {
 			out[i].Panels = append(out[i].Panels, Panel{
 				Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),

@@ -11,9 +11,8 @@ import (
 type Method struct {
 	ID    string       `json:"id"`
 	Label string       `json:"label"`
-	Value string       `json:"value"`
-	Unit  string       `json:"unit"`
-	Of    string       `json:"of"` // what it computes
+	Text  string       `json:"text"` // value and unit
+	Of    string       `json:"of"`   // what it computes
 	State figure.State `json:"state"`
 	Mark  string       `json:"mark"`
 	Used  bool         `json:"used"`
@@ -23,13 +22,13 @@ type Method struct {
 func (w Writer) methods(h design.Heat) []Method {
 	out := make([]Method, 0, len(h.Methods))
 	for _, m := range h.Methods {
-		text := w.Texts.Numbers.Figure(m.Kind, m.SI, w.System)
+		text := w.Texts.Numbers.Figure(m.Kind, m.SI, w.System).String()
 		of := "figure.film"
 		if m.Kind == units.Drop {
 			of = "figure.air_drop"
 		}
 		row := Method{
-			ID: m.ID, Label: w.Texts.Text("airside." + m.ID), Value: text.Value, Unit: text.Unit, Of: w.Texts.Text(of),
+			ID: m.ID, Label: w.Texts.Text("airside." + m.ID), Text: text, Of: w.Texts.Text(of),
 			State: figure.Good, Mark: w.Texts.Text("range.in"), Used: m.Used, Why: []string{},
 		}
 		if !m.InRange {

@@ -139,7 +139,9 @@ func (w Writer) change(settings []verdict.Setting) *Change {
 		}
 		said = append(said, w.say(message.New("making.change", "field", name, "value", value)))
 	}
-	return &Change{strings.Join(said, ", "), design.Command(settings, w.System).Written(w.Texts.Numbers.Typed)}
+	command := design.Command(settings, w.System)
+	command.Write(w.Texts.Numbers.Typed)
+	return &Change{strings.Join(said, ", "), command}
 }
 
 // cautions are the plan's own remarks beside the rules, and why a part of it is absent.

@@ -13,6 +13,14 @@ type Axis struct {
 	Nudge float64 // [Unit] what one press of an arrow key moves the design
 }
 
+// Name writes the axis as its chart does.
+func (a Axis) Name() string {
+	if a.Unit == "" {
+		return a.Label
+	}
+	return a.Label + ", " + a.Unit
+}
+
 // Point is a place in a plot, in the units of its axes.
 type Point struct {
 	X float64 // [unit of the x axis]
@@ -48,8 +56,11 @@ type Curves struct {
 	ID     string
 	X      Axis
 	Panels []Panel
-	Title  string // the plot's answer
-	Alt    string // what is said to a reader who does not see the plot
+
+	Numbers units.Style // of the reader
+
+	Title string // the plot's answer
+	Alt   string // what is said to a reader who does not see the plot
 }
 
 // Contour is one line of equal value.
@@ -73,6 +84,7 @@ type Field struct {
 	Rows     int
 	Contours []Contour
 	Ring     Point
+	Numbers  units.Style // of the reader
 }
 
 // Span is an axis and the part of it that is sampled.

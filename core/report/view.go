@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"strconv"
 	"strings"
 
 	"finwright/core/design"
@@ -28,6 +29,7 @@ type View struct {
 	Bars     []Bar        `json:"bars,omitzero"`
 	Making   *Making      `json:"making"` // nil where nobody looks at it
 	Notices  []Notice     `json:"notices,omitzero"`
+	Remarks  string       `json:"remarks"` // how many notices there are
 	Summary  string       `json:"summary"`
 }
 
@@ -47,8 +49,9 @@ type FormField struct {
 
 // FormSpan is one bare span of the form.
 type FormSpan struct {
-	Centre Entry `json:"centre"`
-	Width  Entry `json:"width"`
+	Number string `json:"number"` // which it is
+	Centre Entry  `json:"centre"`
+	Width  Entry  `json:"width"`
 }
 
 // Entry is one of its two entries: Text and Typed as in a field of the form.
@@ -130,6 +133,7 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 			v.Methods, v.Bars = w.methods(res.Heat), w.bars(res.Heat)
 		}
 	}
+	v.Remarks = w.say(message.New("notice.all", "count", len(v.Notices)))
 	v.Fields = w.fields(d, wrong, watch, res)
 	v.Summary = w.summary(v, len(wrong))
 	return v
@@ -197,6 +201,7 @@ func (w Writer) spans(d document.Document, errs design.FieldErrors) []FormSpan {
 	out := make([]FormSpan, len(d.Spans))
 	for i, s := range d.Spans {
 		out[i] = FormSpan{
+			Number: strconv.Itoa(i + 1),
 			Centre: Entry{w.shown(kind, s.Centre.Text), w.typed(kind, s.Centre.Text), w.wrong(errs, fmt.Sprintf("span_centre_%d", i+1))},
 			Width:  Entry{w.shown(kind, s.Width.Text), w.typed(kind, s.Width.Text), w.wrong(errs, fmt.Sprintf("span_width_%d", i+1))},
 		}

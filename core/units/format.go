@@ -20,7 +20,7 @@ func (t Text) String() string {
 }
 
 // Figure prints a result: fixed or significant digits as the kind asks.
-func (n Style) Figure(k Kind, si float64, s System) Text {
+func (n *Style) Figure(k Kind, si float64, s System) Text {
 	sh := k.shown(s)
 	x := In(k, si, s)
 	if math.Abs(x) >= astronomic {
@@ -42,7 +42,7 @@ const astronomic = 1e12
 func Echo(k Kind, si float64, s System) string { return Plain.Echo(k, si, s) }
 
 // Echo prints an input in the other system: short, no trailing noughts, fractions where the trade writes them.
-func (n Style) Echo(k Kind, si float64, s System) string {
+func (n *Style) Echo(k Kind, si float64, s System) string {
 	sh := k.shown(s)
 	x := In(k, si, s)
 	if math.Abs(x) >= astronomic {
@@ -74,7 +74,7 @@ func (n Style) Echo(k Kind, si float64, s System) string {
 }
 
 // Full prints every digit that the number holds, in the unit that system s shows.
-func (n Style) Full(k Kind, si float64, s System) string {
+func (n *Style) Full(k Kind, si float64, s System) string {
 	return n.Write(strconv.FormatFloat(In(k, si, s), 'g', 15, 64))
 }
 
@@ -113,7 +113,7 @@ func inchFraction(x float64) (string, bool) {
 }
 
 // feet writes x inches as feet and inches to the nearest 1/16 in.
-func (n Style) feet(x float64) Text {
+func (n *Style) feet(x float64) Text {
 	sign := ""
 	if x < 0 {
 		sign, x = "-", -x

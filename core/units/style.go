@@ -35,7 +35,7 @@ func StyleOf(short, long string) (n Style, ok bool) {
 }
 
 // Write puts this language's decimal sign in the numbers of a text, which have a point.
-func (n Style) Write(text string) string {
+func (n *Style) Write(text string) string {
 	if n.Decimal == "" {
 		return text
 	}
@@ -52,15 +52,19 @@ func (n Style) Write(text string) string {
 
 // Typed turns what a reader types into what documents hold, and back: point and decimal sign change places. So what reads two
 // ways to a reader of this language, as 2.108 where the comma parts, is what reads two ways in a document: 2,108.
-func (n Style) Typed(text string) string {
+func (n *Style) Typed(text string) string {
 	if n.Decimal == "" {
 		return text
 	}
-	return strings.NewReplacer(".", n.Decimal, n.Decimal, ".").Replace(text)
+	parts := strings.Split(text, n.Decimal)
+	for i := range parts {
+		parts[i] = strings.ReplaceAll(parts[i], ".", n.Decimal)
+	}
+	return strings.Join(parts, ".")
 }
 
 // grouped writes a number printed with a point.
-func (n Style) grouped(v string) string {
+func (n *Style) grouped(v string) string {
 	sign := ""
 	if strings.HasPrefix(v, "-") {
 		sign, v = "-", v[1:]

@@ -12,10 +12,11 @@ import (
 	"sync"
 )
 
-// assets records every file of the static folder: the name the sources use and the name it is served under.
+// assets records every file of the static folder: the name the sources use and the name it is served under. A language has a
+// folder within it, for what is its own; all else is there from the folder above.
 type assets struct {
 	folder string
-	name   string // of the build, once the page is rendered
+	above  *assets // nil: this is the static folder itself
 
 	mutex  sync.Mutex
 	served map[string]string
@@ -23,6 +24,23 @@ type assets struct {
 
 func newAssets(folder string) *assets {
 	return &assets{folder: folder, served: map[string]string{}}
+}
+
+// within returns the assets of a folder in this one.
+func (a *assets) within(name string) *assets {
+	inner := newAssets(filepath.Join(a.folder, name))
+	inner.above = a
+	return inner
+}
+
+// find returns the served name of a file, as seen from this folder.
+func (a *assets) find(name string) (served string, ok bool) {
+	served, ok = a.served[name]
+	if !ok && a.above != nil {
+		served, ok = a.above.find(name)
+		served = "../" + served
+	}
+	return served, ok
 }
 
 // copyHashed adds a file of the site folder as it is.
@@ -66,8 +84,13 @@ func (a *assets) record(name, served string) {
 // askedByScripts picks the programs, data and frames: what the scripts must know the served name of.
 func (a *assets) askedByScripts() map[string]string {
 	asked := maps.Clone(a.served)
+	if a.above != nil {
+		for name := range a.above.served {
+			asked[name], _ = a.find(name)
+		}
+	}
 	maps.DeleteFunc(asked, func(name, _ string) bool {
-		return !slices.ContainsFunc([]string{".wasm.gz", ".json", ".html"}, func(ending string) bool { return strings.HasSuffix(name, ending) })
+		return !slices.ContainsFunc([]string{".wasm.gz", ".json", ".html", "language.txt"}, func(ending string) bool { return strings.HasSuffix(name, ending) })
 	})
 	return asked
 }

@@ -98,18 +98,30 @@ func bundleWorker(built *assets) (string, error) {
 
 // bundleServiceWorker comes last, since the service worker holds the build's name and the list of all files. Its own name
 // is fixed: the browser looks there for a newer one.
-func bundleServiceWorker(built *assets) error {
-	files := slices.DeleteFunc(built.names(), func(name string) bool {
+func bundleServiceWorker(built *assets, name string, languages []language) error {
+	pages := []string{"./"}
+	files := built.names()
+	for _, l := range languages[1:] {
+		pages = append(pages, l.code+"/")
+		for _, name := range l.built.names() {
+			files = append(files, l.code+"/"+name)
+		}
+	}
+	files = slices.DeleteFunc(files, func(name string) bool {
 		// The page is asked for as "./": hosts redirect from the longer name, and a redirected copy cannot be shown. Every
 		// browser with WebAssembly takes .woff2.
-		return name == index || name == headersExample || path.Ext(name) == ".woff"
+		return path.Base(name) == index || name == headersExample || path.Ext(name) == ".woff"
 	})
 	list, err := json.Marshal(files)
 	if err != nil {
 		return err
 	}
+	folders, err := json.Marshal(pages)
+	if err != nil {
+		return err
+	}
 	_, err = esbuild(built, "js/sw.js", "--format=iife", "--target=es2022", "--entry-names=[name]",
-		"--define:FILES="+string(list), fmt.Sprintf("--define:BUILD=%q", built.name))
+		"--define:FILES="+string(list), "--define:PAGES="+string(folders), fmt.Sprintf("--define:BUILD=%q", name))
 	return err
 }
 

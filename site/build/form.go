@@ -1,20 +1,21 @@
 package main
 
 import (
-	"html/template"
+	"encoding/json"
 
 	"finwright/core/document"
 	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/report"
+	"finwright/core/units"
 	"finwright/testdata/cases"
 )
 
-// pageFunctions gives the pages their words: msg is the English text of a key.
-var pageFunctions = template.FuncMap{"msg": message.English().Text}
-
 // form is what the pages are rendered with: the document's fields in words, the sections, the examples, and what marks a saved design.
 type form struct {
+	Language string // its code
+	Root     string // the way to the folder of all languages
+	Wrong    string // a JSON list of what is said of one entry that cannot be used, of two, and so on to all
 	Format   string
 	Version  int
 	Groups   []group
@@ -36,13 +37,16 @@ type entry struct {
 
 type choice struct{ ID, Text string }
 
-func pageData() form {
-	f := form{Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List()}
+func pageData(l language) form {
+	f := form{
+		Language: l.code, Root: l.root(), Wrong: counted(l.texts, "page.wrong", document.MaxEntries()),
+		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(),
+	}
 	for _, known := range field.Groups {
 		g := group{ID: known.ID, Section: known.Section}
 		for i := range field.Fields {
 			if f := &field.Fields[i]; f.Group == known.ID {
-				g.Fields = append(g.Fields, inWords(f))
+				g.Fields = append(g.Fields, inWords(l.texts, f))
 			}
 		}
 		f.Groups = append(f.Groups, g)
@@ -50,8 +54,20 @@ func pageData() form {
 	return f
 }
 
-func inWords(f *field.Field) entry {
-	texts := message.English()
+// counted lists a text for each count from one up: the page counts some things by itself, and puts no plurals together.
+func counted(texts message.Catalogue, key string, most int) string {
+	all := make([]string, most)
+	for i := range all {
+		all[i] = texts.Render(message.New(key, "count", i+1), units.SI)
+	}
+	list, err := json.Marshal(all)
+	if err != nil {
+		panic(err) // texts always marshal
+	}
+	return string(list)
+}
+
+func inWords(texts message.Catalogue, f *field.Field) entry {
 	e := entry{ID: f.ID, Label: texts.Text(f.Label())}
 	if f.IsNumber() {
 		e.Hint = texts.Text(string(message.Accepts(f.Kind)))

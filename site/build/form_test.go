@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"finwright/core/field"
+	"finwright/core/message"
 )
 
 // The page has every field of the table, group by group and in its order. One more row, which borrows its words, is there too.
@@ -23,7 +24,7 @@ func TestFormHasEveryFieldOfTheTable(t *testing.T) {
 			}
 		}
 	}
-	for _, g := range pageData().Groups {
+	for _, g := range pageData(language{code: "en", texts: message.English()}).Groups {
 		for _, e := range g.Fields {
 			got = append(got, e.ID)
 		}

@@ -3,49 +3,52 @@
 package main
 
 import (
+	"flag"
 	"fmt"
 	"os"
 	"path/filepath"
 	"sync"
 	"time"
-
-	"finwright/site/charts"
 )
 
-const (
-	source = "site"
-	dist   = "site/dist"
-)
+const source = "site"
 
 func main() {
+	into := flag.String("into", "site/dist", "the `folder` to make")
+	files := flag.String("languages", "core/message/*.txt", "the `files` of the languages other than English, each named by its code")
+	flag.Parse()
 	began := time.Now()
-	if err := build(); err != nil {
+	if err := build(*into, *files); err != nil {
 		fmt.Fprintln(os.Stderr, "build:", err)
 		os.Exit(1)
 	}
-	fmt.Printf("built %s in %.1f s\n", dist, time.Since(began).Seconds())
+	fmt.Printf("built %s in %.1f s\n", *into, time.Since(began).Seconds())
 }
 
 // build makes the folder apart and swaps it in when it is whole, so that what is served is never half built.
-func build() error {
+func build(into, files string) error {
+	languages, err := readLanguages(files)
+	if err != nil {
+		return err
+	}
 	folder, err := os.MkdirTemp(source, "dist-")
 	if err != nil {
 		return err
 	}
 	defer os.RemoveAll(folder)
-	if err := fill(newAssets(folder)); err != nil {
+	if err := fill(newAssets(folder), languages); err != nil {
 		return err
 	}
 	if err := os.Chmod(folder, 0o755); err != nil {
 		return err
 	}
-	if err := os.RemoveAll(dist); err != nil {
+	if err := os.RemoveAll(into); err != nil {
 		return err
 	}
-	return os.Rename(folder, dist)
+	return os.Rename(folder, into)
 }
 
-func fill(built *assets) error {
+func fill(built *assets, languages []language) error {
 	if err := buildPrograms(built, "engine", "canvas"); err != nil {
 		return err
 	}
@@ -67,22 +70,14 @@ func fill(built *assets) error {
 	if err := built.copyHashed("icon.svg"); err != nil {
 		return err
 	}
-	options, err := charts.JSON()
-	if err != nil {
-		return err
-	}
-	if err := built.addHashed("charts.json", options); err != nil {
-		return err
-	}
-	for _, page := range pages { // in order of the alphabet: index.html, which names the others, comes last
-		if err := renderPage(built, page); err != nil {
-			return err
-		}
-	}
 	if err := writeHeadersExample(built); err != nil {
 		return err
 	}
-	return bundleServiceWorker(built)
+	name, err := renderLanguages(built, languages, pages)
+	if err != nil {
+		return err
+	}
+	return bundleServiceWorker(built, name, languages)
 }
 
 // buildPrograms compiles the WebAssembly programs side by side.

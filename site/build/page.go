@@ -27,41 +27,40 @@ var head = template.Must(template.New("head").Parse(`<head>
 // index is the page itself, the only document that is asked for by a name of its own.
 const index = "index.html"
 
-// renderPage fills in one page of the site folder. The sources name files as they lie there; in the rendered page
+// renderPage fills in one page of the site folder in one language. The sources name files as they lie there; in the rendered page
 // each is replaced by its served name.
-func renderPage(built *assets, file string) error {
-	page, err := template.New(filepath.Base(file)).Funcs(pageFunctions).ParseFiles(file)
+func renderPage(built *assets, l language, file string) (string, error) {
+	page, err := template.New(filepath.Base(file)).Funcs(template.FuncMap{"msg": l.texts.Text}).ParseFiles(file)
 	if err != nil {
-		return err
+		return "", err
 	}
 	var body bytes.Buffer
-	if err := page.Execute(&body, pageData()); err != nil {
-		return err
+	if err := page.Execute(&body, pageData(l)); err != nil {
+		return "", err
 	}
 	names, err := json.Marshal(built.askedByScripts())
 	if err != nil {
-		return err
+		return "", err
 	}
 	var top strings.Builder
 	if err := head.Execute(&top, map[string]string{"Policy": policy, "Assets": string(names)}); err != nil {
-		return err
+		return "", err
 	}
 	text := strings.Replace(body.String(), "<head>\n", top.String(), 1)
 	if !strings.Contains(text, policy) && !strings.Contains(text, template.HTMLEscapeString(policy)) {
-		return fmt.Errorf("%s: no <head> line to put the policy after", file)
+		return "", fmt.Errorf("%s: no <head> line to put the policy after", file)
 	}
 	text, err = serveNames(built, text)
 	if err != nil {
-		return fmt.Errorf("%s: %w", file, err)
+		return "", fmt.Errorf("%s: %w", file, err)
 	}
-	name := filepath.Base(file)
-	if name != index {
-		return built.addHashed(name, []byte(text))
-	}
-	// The page names all else, by names that change with the content: so its own content stands for the build.
-	built.name = hash([]byte(text))
-	text = strings.Replace(text, "<head>\n", "<head>\n<meta name=\"finwright-build\" content=\""+built.name+"\">\n", 1)
-	return built.add(name, name, []byte(text))
+	return text, nil
+}
+
+// writeIndex writes the page itself under the name of the build.
+func writeIndex(built *assets, text, build string) error {
+	text = strings.Replace(text, "<head>\n", "<head>\n<meta name=\"finwright-build\" content=\""+build+"\">\n", 1)
+	return built.add(index, index, []byte(text))
 }
 
 var reference = regexp.MustCompile(`\b(src|href)="([^"#:{]+)"`)
@@ -71,7 +70,7 @@ func serveNames(built *assets, text string) (string, error) {
 	var missing []string
 	text = reference.ReplaceAllStringFunc(text, func(found string) string {
 		parts := reference.FindStringSubmatch(found)
-		served, ok := built.served[parts[2]]
+		served, ok := built.find(parts[2])
 		if !ok && !strings.HasSuffix(parts[2], ".html") {
 			missing = append(missing, parts[2])
 		}

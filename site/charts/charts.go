@@ -12,15 +12,15 @@ import (
 	"finwright/wasm/plots"
 )
 
-// JSON returns the options of all charts, by system of units.
-func JSON() ([]byte, error) {
+// JSON returns the options of all charts in one language, by system of units.
+func JSON(texts message.Catalogue) ([]byte, error) {
 	in, h, err := design.ReadAndRate(cases.First()) // any design does: all have the same lines
 	if err != nil {
 		return nil, err
 	}
 	all := map[units.System][]Plot{}
 	for _, system := range []units.System{units.SI, units.US} {
-		w := report.Writer{Texts: message.English(), System: system}
+		w := report.Writer{Texts: texts, System: system}
 		for _, c := range append(w.Curves(in, h), w.HeatCurves(in, h)...) {
 			all[system] = append(all[system], Plot{c.ID, curveOption(c, plots.Light), curveOption(c, plots.Dark)})
 		}

@@ -7,6 +7,8 @@ import (
 	"regexp"
 	"slices"
 	"testing"
+
+	"finwright/core/message"
 )
 
 type option struct {
@@ -25,7 +27,7 @@ type option struct {
 // each visits the option of every chart in both themes.
 func each(t *testing.T, visit func(name string, text json.RawMessage, o option)) {
 	t.Helper()
-	text, err := JSON()
+	text, err := JSON(message.English())
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -25,13 +25,13 @@ func curveOption(c report.Curves, t plots.Theme) json.RawMessage {
 			AxisLine: axisLine(t), AxisTick: ticks(t), AxisLabel: axisLabel(t), SplitLine: &opts.SplitLine{Show: opts.Bool(false)},
 		}
 		if i == last {
-			x.Name, x.NameLocation, x.NameGap = named(c.X.Label, c.X.Unit), "middle", 26
+			x.Name, x.NameLocation, x.NameGap = c.X.Name(), "middle", 26
 		} else {
 			x.AxisLabel.Show = opts.Bool(false)
 		}
 		y := opts.YAxis{
 			Type: "value", GridIndex: i,
-			Name: named(p.Label, p.Unit), NameLocation: "end", NameGap: 10,
+			Name: report.Axis{Label: p.Label, Unit: p.Unit}.Name(), NameLocation: "end", NameGap: 10,
 			AxisLine: &opts.AxisLine{Show: opts.Bool(false)}, AxisLabel: axisLabel(t), SplitLine: rules(t),
 		}
 		options = append(options, charts.WithXAxisOpts(x, i), charts.WithYAxisOpts(y, i))

@@ -22,11 +22,11 @@ func fieldOption(f report.Field, t plots.Theme) json.RawMessage {
 	return draw(done,
 		charts.WithGridOpts(opts.Grid{Left: strconv.Itoa(yLabelWidth), Right: "14", Top: "26", Bottom: "44"}),
 		charts.WithXAxisOpts(opts.XAxis{
-			Type: "value", Name: named(f.X.Label, f.X.Unit), NameLocation: "middle", NameGap: 26,
+			Type: "value", Name: f.X.Name(), NameLocation: "middle", NameGap: 26,
 			AxisLine: axisLine(t), AxisTick: ticks(t), AxisLabel: axisLabel(t), SplitLine: bare,
 		}),
 		charts.WithYAxisOpts(opts.YAxis{
-			Type: "value", Name: named(f.Y.Label, f.Y.Unit), NameLocation: "end", NameGap: 10,
+			Type: "value", Name: f.Y.Name(), NameLocation: "end", NameGap: 10,
 			AxisLine: axisLine(t), AxisLabel: axisLabel(t), SplitLine: bare,
 		}),
 	)

@@ -137,14 +137,6 @@ func rules(t plots.Theme) *opts.SplitLine {
 	return &opts.SplitLine{Show: opts.Bool(true), LineStyle: &opts.LineStyle{Color: t.Faint, Width: 1, Opacity: opts.Float(0.7)}}
 }
 
-// named writes a quantity and its unit as an axis does.
-func named(label, unit string) string {
-	if unit == "" {
-		return label
-	}
-	return label + ", " + unit
-}
-
 // draw writes the option of one chart.
 func draw(c completion, options ...charts.GlobalOpts) json.RawMessage {
 	chart := charts.NewLine()

@@ -66,8 +66,8 @@ export interface Map {
   patch: Option;
   x: Place | null;
   y: Place | null;
-  mark: Mark | null;
   label: string;
+  readings?: string[];
 }
 
 export interface OpenArgs {
@@ -220,6 +220,7 @@ export interface Page {
   bars?: Bar[];
   making: Making | null;
   notices?: Notice[];
+  remarks: string;
   summary: string;
   scene: Scene | null;
   plots?: Update[];
@@ -235,12 +236,7 @@ export interface Option {
 export interface Place {
   field: string;
   unit: string;
-  step: number;
-}
-
-export interface Mark {
-  x: number;
-  y: number;
+  steps: [number, number] | null;
 }
 
 export interface Row {
@@ -312,6 +308,7 @@ export interface FormField {
 }
 
 export interface FormSpan {
+  number: string;
   centre: Entry;
   width: Entry;
 }
@@ -338,8 +335,7 @@ export interface Group {
 export interface Method {
   id: string;
   label: string;
-  value: string;
-  unit: string;
+  text: string;
   of: string;
   state: string;
   mark: string;
@@ -387,8 +383,8 @@ export interface Update {
   patch: Option;
   x: Place | null;
   y: Place | null;
-  mark: Mark | null;
   label: string;
+  readings?: string[];
 }
 
 export interface Heading {

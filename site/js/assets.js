@@ -6,6 +6,12 @@ const meta = /** @type {HTMLMetaElement} */ (document.querySelector('meta[name="
 /** @type {Record<string, string>} */
 const served = JSON.parse(meta.content);
 
+/** Whether this page has such a file. @param {string} name */
+export const has = (name) => name in served;
+
+/** The folder of the build: the page of another language than English lies in a folder of it. */
+export const root = new URL(document.documentElement.dataset.root ?? "./", document.baseURI);
+
 /**
  * Full address of a file named as in the sources, such as "engine.wasm.gz".
  * @param {string} name

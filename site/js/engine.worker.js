@@ -1,5 +1,5 @@
 // @ts-check
-// One Go engine in a worker: {module} starts it, {id, method, args} is answered by {id, reply}, where args and reply may be
+// One Go engine in a worker: {module, language} starts it, {id, method, args} is answered by {id, reply}, where args and reply may be
 // lists, and an empty message by {ready} once the engine runs. JSON goes through unread.
 
 import { start } from "./program.js";
@@ -10,9 +10,9 @@ let started;
 // The page hears of errors alone.
 self.addEventListener("unhandledrejection", ({ reason }) => reportError(reason));
 
-self.onmessage = async ({ data: { module, id, method, args } }) => {
+self.onmessage = async ({ data: { module, language, id, method, args } }) => {
   try {
-    if (module) started = start(module);
+    if (module) started = start(module).then(() => language && globalThis.finwright.speak(language));
     await started;
     /** @param {string} one */
     function answer(one) {

@@ -6,8 +6,8 @@ declare class Go {
   run(instance: WebAssembly.Instance): Promise<void>;
 }
 
-/** Set by the engine program: JSON in, JSON out. */
-declare var finwright: { call(method: string, args: string): string };
+/** Set by the engine program: call takes JSON and gives JSON; speak takes the file of another language than English, before the first call. */
+declare var finwright: { call(method: string, args: string): string; speak(file: string): void };
 
 /** Set by the canvas program: takes what has changed of a scene. */
 declare var take: undefined | ((scene: object) => void);
@@ -23,6 +23,7 @@ declare const WORKER: string;
 
 /** Put into the service worker by the build. */
 declare const FILES: string[];
+declare const PAGES: string[];
 declare const BUILD: string;
 
 /** Of the Go installation; the build knows where. */

@@ -6,7 +6,7 @@ import { newMark, setMark } from "./mark.js";
 
 /**
  * @typedef {{figure: string, label: string, text: string, share: number}} Bar
- * @typedef {{id: string, label: string, of: string, value: string, unit: string, state: string, mark: string, used: boolean, why: string[]}} Method
+ * @typedef {{id: string, label: string, of: string, text: string, state: string, mark: string, used: boolean, why: string[]}} Method
  */
 
 /**
@@ -49,13 +49,13 @@ export function createHeat(bars, table, used, onOpen) {
   });
 
   /** @param {HTMLTableSectionElement} body @param {Method} method */
-  function fillMethod({ rows: [row, more] }, { label, of, value, unit, state, mark, used: now, why }) {
+  function fillMethod({ rows: [row, more] }, { label, of, text, state, mark, used: now, why }) {
     row.classList.toggle("used", now);
     row.title = why.join("\n");
     const [name, number, range] = row.cells;
     name.title = of;
     write(name, label);
-    write(number, `${value} ${unit}`);
+    write(number, text);
     setMark(/** @type {Element} */ (range.firstElementChild), state, mark);
     write(more.cells[0], why.join("; "));
     more.hidden = !why.length;

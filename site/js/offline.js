@@ -2,7 +2,9 @@
 // Keeps the page for use without a network, and offers a newer build when all of it is there. Browsers allow it only over
 // https and on localhost.
 
-const family = `finwright ${new URL("./", location.href).pathname} `;
+import { root } from "./assets.js";
+
+const family = `finwright ${root.pathname} `;
 const build = document.querySelector('meta[name="finwright-build"]')?.getAttribute("content");
 const able = window.isSecureContext && "serviceWorker" in navigator && Boolean(navigator.locks);
 
@@ -56,7 +58,7 @@ export function createOffline(offer) {
     /** Call it when the page is drawn, so that keeping a copy never delays the first one. */
     async keep() {
       if (!able) return;
-      registration = await navigator.serviceWorker.register("sw.js", { updateViaCache: "none" }).catch(() => null); // barred: the page is as good without a copy
+      registration = await navigator.serviceWorker.register(new URL("sw.js", root), { updateViaCache: "none" }).catch(() => null); // barred: the page is as good without a copy
       if (!registration) return;
       registration.addEventListener("updatefound", () => registration?.installing?.addEventListener("statechange", ready));
       registration.installing?.addEventListener("statechange", ready);

@@ -65,9 +65,6 @@ class Figure {
     this.dark = false;
     /** @type {Record<"xAxis" | "yAxis", string[][]>} the ticks of each axis as the engine printed them */
     this.ticks = { xAxis: [], yAxis: [] };
-    /** @type {Map<string, any[]>} the samples of each series */
-    this.samples = new Map();
-
     /** @type {Map<string, string>} what the chart shows: the data of each series, and under "" the axes */
     this.drawn = new Map();
 
@@ -110,20 +107,13 @@ class Figure {
   }
 
   /**
-   * What the curves say at a sample: names and numbers as they came.
+   * What the curves say at a sample.
    * @param {number | undefined} index
    */
   read(index) {
-    const { series = [], xAxis } = this.plot?.option ?? {};
-    const rows = [];
-    for (const { id, name } of series) {
-      const sample = name && index !== undefined && this.samples.get(id)?.[index];
-      if (!sample) continue;
-      if (!rows.length) rows.push(`${xAxis.at(-1).name}: ${sample[0]}`);
-      rows.push(`${name}: ${sample[1]}`);
-    }
-    this.reading.hidden = !rows.length;
-    this.reading.textContent = rows.join("\n");
+    const text = (index !== undefined && this.update?.readings?.[index]) || "";
+    this.reading.hidden = !text;
+    this.reading.textContent = text;
   }
 
   /**
@@ -147,10 +137,9 @@ class Figure {
    * @param {number} up
    */
   nudged(right, up) {
-    const { x, y, mark } = this.update ?? {};
-    if (!mark) return null;
-    const moved = this.values(mark.x + right * (x?.step ?? 0), mark.y + up * (y?.step ?? 0));
-    return right ? moved.slice(0, 1) : moved.slice(1);
+    const place = right ? this.update?.x : this.update?.y;
+    if (!place?.steps) return null;
+    return [{ field: place.field, number: place.steps[right + up > 0 ? 1 : 0], unit: place.unit }];
   }
 
   /**
@@ -237,7 +226,6 @@ class Figure {
     for (const axes of /** @type {const} */ (["xAxis", "yAxis"])) {
       option[axes]?.forEach((axis, i) => (this.ticks[axes][i] = axis.texts));
     }
-    for (const { id, data } of option.series) this.samples.set(id, data);
   }
 
   /** @param {FieldMap} map */

@@ -2,6 +2,7 @@
 // The bare spans: a list that grows and shrinks.
 
 import { asideable, typed } from "./form.js";
+import { write } from "./keyed.js";
 
 /** @typedef {"centre" | "width"} Part */
 const PARTS = /** @type {const} */ (["centre", "width"]);
@@ -27,6 +28,7 @@ export function createSpans(root, change) {
         root.append(row.root);
       }
       spans.forEach((span, index) => {
+        write(rows[index].number, span.number);
         for (const part of PARTS) rows[index].entries[part].show(span[part]);
       });
     },
@@ -46,7 +48,6 @@ export function createSpans(root, change) {
 function make(index, change) {
   const span = /** @type {HTMLElement} */ (/** @type {Element} */ (template.content.firstElementChild).cloneNode(true));
   const find = (/** @type {string} */ selector) => /** @type {any} */ (span.querySelector(selector));
-  find(".number").textContent = index + 1;
   find(".remove").dataset.testid = `span-${index}-remove`;
   find(".remove").addEventListener("click", () => change.remove(index));
   const entries = /** @type {Record<Part, {show: (entry: import("./api.js").Entry) => void, aside: ReturnType<typeof asideable>["aside"]}>} */ ({});
@@ -70,5 +71,5 @@ function make(index, change) {
       },
     };
   }
-  return { root: span, entries };
+  return { root: span, number: find(".number"), entries };
 }

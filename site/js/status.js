@@ -17,6 +17,7 @@ export function createStatus(root, form) {
   const find = (/** @type {string} */ selector) => /** @type {HTMLElement} */ (root.querySelector(selector));
   const [line, more, list] = [find(".line"), find(".more"), find("#remarks")];
   const says = root.dataset;
+  const wrongs = JSON.parse(says.wrong ?? "[]"); // what is said of one entry at fault, of two, and so on
 
   /** A mark, a text, a text to press and a text after it; made once, so that a press outlasts an answer. @param {HTMLElement} parent */
   function sentence(parent) {
@@ -56,9 +57,8 @@ export function createStatus(root, form) {
 
   /** @param {Fault[]} faults */
   function wrong(faults) {
-    const text = faults.length === 1 ? says.single : says.several?.replace("{count}", String(faults.length));
     const [{ label, focus }] = faults;
-    return { state: "no", mark: text, jump: label, focus, more: says.stale };
+    return { state: "no", mark: wrongs[faults.length - 1], jump: label, focus, more: says.stale };
   }
 
   /** @param {import("./api.js").Page} view @param {import("./form.js").Asides} asides @returns {Fault[]} */
@@ -100,7 +100,7 @@ export function createStatus(root, form) {
       more.hidden = bad || notices.length < 2;
       if (bad) say(wrong(faults));
       else say(notices.length ? remark(notices[0]) : { text: says.calm });
-      write(more, (says.all ?? "").replace("{count}", String(notices.length)));
+      write(more, view.remarks);
       showRemarks(
         notices.map((/** @type {Notice} */ notice) => ({ ...notice, id: `${notice.field} ${notice.text}` })),
         (item, notice) => sentences.get(item)?.(remark(notice)),

@@ -9,6 +9,7 @@ const scope = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (s
 const base = new URL("./", scope.location.href);
 const family = `finwright ${base.pathname} `;
 const current = family + BUILD;
+const pages = PAGES.map((name) => new URL(name, base).href); // one a language
 
 scope.addEventListener("install", (event) => event.waitUntil(install()));
 scope.addEventListener("activate", (event) => event.waitUntil(Promise.all([scope.clients.claim(), tidy()])));
@@ -17,26 +18,28 @@ scope.addEventListener("message", (event) => event.waitUntil(scope.skipWaiting()
 scope.addEventListener("fetch", (event) => {
   const { request } = event;
   if (request.method !== "GET" || !request.url.startsWith(base.href) || request.cache === "no-store") return;
-  const { pathname } = new URL(request.url);
-  const page = request.mode === "navigate" && (pathname === base.pathname || pathname === `${base.pathname}index.html`);
+  const address = request.url.split(/[?#]/)[0].replace(/\/index\.html$/, "/");
+  const page = request.mode === "navigate" && pages.includes(address);
   if (page) event.waitUntil(tidy());
-  event.respondWith(page ? ownPage(request) : copyOf(request));
+  event.respondWith(page ? ownPage(address, request) : copyOf(request));
 });
 
-/** What the browser or a host on the way keeps of an older build must not get in. The page comes last: with it the copy is whole. */
+/** What the browser or a host on the way keeps of an older build must not get in. The pages come last: with them the copy is whole. */
 async function install() {
   const past = (/** @type {string} */ name) => new Request(new URL(name, base), { cache: "reload" });
-  const page = await fetch(past("./"));
-  if (!page.ok || !(await page.clone().text()).includes(BUILD)) throw new Error("the host does not serve this build yet");
+  const own = await Promise.all(pages.map((address) => fetch(past(address))));
+  for (const page of own) {
+    if (!page.ok || !(await page.clone().text()).includes(BUILD)) throw new Error("the host does not serve this build yet");
+  }
   const cache = await caches.open(current);
   await cache.addAll(FILES.map(past));
-  await cache.put(base.href, page);
+  await Promise.all(own.map((page, i) => cache.put(pages[i], page)));
 }
 
-/** @param {Request} request */
-async function ownPage(request) {
+/** @param {string} address @param {Request} request */
+async function ownPage(address, request) {
   const cache = await caches.open(current);
-  return (await cache.match(base.href, { ignoreVary: true })) ?? fetch(request);
+  return (await cache.match(address, { ignoreVary: true })) ?? fetch(request);
 }
 
 /** Names change with the content, so that a file is right whatever build it is from. @param {Request} request */

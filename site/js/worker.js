@@ -2,14 +2,14 @@
 // Starts workers with an engine in each. They start from a blob, so that the policy of the page holds in them: a worker
 // from an address has the policy that came with its script, and a plain host sends none.
 
-import { asset } from "./assets.js";
-import { compile, LoadFailure } from "./loader.js";
+import { asset, has } from "./assets.js";
+import { compile, fetchFile, LoadFailure } from "./loader.js";
 import { progress, progressed, show, solved } from "./trouble.js";
 
 /**
  * What first.js begins and main.js goes on with, since each is bundled on its own; script: address of the blob;
  * failed: it is not the first try.
- * @type {{script?: string, module?: Promise<WebAssembly.Module>, worker?: Promise<Worker>, failed?: boolean}}
+ * @type {{script?: string, module?: Promise<WebAssembly.Module>, language?: Promise<string>, worker?: Promise<Worker>, failed?: boolean}}
  */
 const begun = (globalThis.begun ??= {});
 
@@ -24,13 +24,26 @@ export function engineModule() {
 
 const loadModule = () => compile(asset("engine.wasm.gz"), { again: begun.failed, onProgress: progress });
 
+/** What the engine is to speak where it is not English; fetched while the engine loads, or again with it. */
+function language() {
+  if (!has("language.txt")) return undefined;
+  begun.language ??= fetchFile(asset("language.txt"))
+    .then((response) => response.text())
+    .catch((error) => {
+      begun.language = undefined;
+      throw error;
+    });
+  return begun.language;
+}
+
 /** What keeps a worker from starting is said in the page until one starts. */
 async function launch() {
   if (begun.failed) show("engine", "again");
   /** @type {Worker | undefined} */ let worker;
   try {
     worker = new Worker(begun.script ?? ""); // before the program is there: it starts while that loads
-    worker.postMessage({ module: await engineModule() });
+    const [module, texts] = await Promise.all([engineModule(), language()]);
+    worker.postMessage({ module, language: texts });
     begun.failed = false;
     solved("engine");
     return worker;

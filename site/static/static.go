@@ -67,8 +67,8 @@ func (h Host) Handler(files fs.FS) http.Handler {
 			http.NotFound(w, r)
 			return
 		}
-		if name == "" {
-			name = "index.html"
+		if name == "" || strings.HasSuffix(name, "/") {
+			name += "index.html"
 		}
 		if info, err := fs.Stat(files, name); err != nil || info.IsDir() {
 			http.NotFound(w, r)

@@ -34,5 +34,6 @@ func writerIn(s units.System) report.Writer { return report.Writer{Texts: texts(
 
 // entered is a document changed by a command of the page, whose numbers are written in its language.
 func entered(d document.Document, c document.Command) (document.Document, error) {
-	return document.Edit(d, c.Written(texts().Numbers.Typed))
+	c.Write(texts().Numbers.Typed)
+	return document.Edit(d, c)
 }

@@ -20,6 +20,12 @@ func main() {
 	call := js.FuncOf(func(_ js.Value, args []js.Value) any {
 		return string(bridge.Call(args[0].String(), []byte(args[1].String())))
 	})
-	js.Global().Set("finwright", map[string]any{"call": call})
+	speak := js.FuncOf(func(_ js.Value, args []js.Value) any {
+		if err := bridge.Speak(args[0].String()); err != nil {
+			js.Global().Get("console").Call("error", err.Error())
+		}
+		return nil
+	})
+	js.Global().Set("finwright", map[string]any{"call": call, "speak": speak})
 	select {}
 }

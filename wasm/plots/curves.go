@@ -13,15 +13,15 @@ func Patch(c report.Curves) Update {
 	s := scales(c)
 	patch := Option{Title: heading{c.Title}}
 	for i, p := range c.Panels {
-		patch.X = append(patch.X, axisPatch(s.x))
-		patch.Y = append(patch.Y, axisPatch(s.y[i]))
+		patch.X = append(patch.X, axisPatch(s.x, c.Numbers))
+		patch.Y = append(patch.Y, axisPatch(s.y[i], c.Numbers))
 		for _, d := range panelData(p, s.x, s.y[i]) {
 			patch.Series = append(patch.Series, seriesPatch{SeriesID(i, d.id), d.data})
 		}
 	}
-	u := Update{ID: c.ID, Patch: patch, X: place(c.X), Label: c.Alt}
+	u := Update{ID: c.ID, Patch: patch, X: place(c.X), Label: c.Alt, Readings: readings(c)}
 	if len(c.Panels) > 0 && c.Panels[0].Mark != nil {
-		u.Mark = &Mark{c.Panels[0].Mark.X, c.Panels[0].Mark.Y}
+		u.X.from(c.Panels[0].Mark.X, c.X.Nudge)
 	}
 	return u
 }

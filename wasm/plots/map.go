@@ -20,7 +20,7 @@ type Map struct {
 // NewMap returns a field ready to show.
 func NewMap(f report.Field) Map {
 	x, y := fieldScales(f)
-	p := Option{Title: heading{f.Title}, X: []axisRange{axisPatch(x)}, Y: []axisRange{axisPatch(y)}}
+	p := Option{Title: heading{f.Title}, X: []axisRange{axisPatch(x, f.Numbers)}, Y: []axisRange{axisPatch(y, f.Numbers)}}
 	for _, d := range fieldData(f) {
 		p.Series = append(p.Series, seriesPatch{d.id, d.data})
 	}
@@ -36,7 +36,7 @@ func MoveRing(f report.Field) Update {
 }
 
 func fieldUpdate(f report.Field, p Option) Update {
-	return Update{ID: f.ID, Patch: p, X: place(f.X.Axis), Y: place(f.Y.Axis), Mark: &Mark{f.Ring.X, f.Ring.Y}, Label: f.Alt}
+	return Update{ID: f.ID, Patch: p, X: place(f.X.Axis).from(f.Ring.X, f.X.Nudge), Y: place(f.Y.Axis).from(f.Ring.Y, f.Y.Nudge), Label: f.Alt}
 }
 
 func fieldScales(f report.Field) (x, y scale) {

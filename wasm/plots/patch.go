@@ -3,32 +3,37 @@
 // the page is built, by site/charts. It formats; it computes nothing.
 package plots
 
-import "finwright/core/report"
+import (
+	"finwright/core/report"
+	"finwright/core/units"
+)
 
 // Update is what a change of the design changes in a chart that is there.
 type Update struct {
 	ID    string `json:"id"`
 	Patch Option `json:"patch"` // for setOption
 	X     *Place `json:"x"`
-	Y     *Place `json:"y"` // nil where the plot's height is no input
-	Mark  *Mark  `json:"mark"`
+	Y     *Place `json:"y"`     // nil where the plot's height is no input
 	Label string `json:"label"` // what the plot shows, said
+
+	// Readings are what the design's own curves say at each of their samples; empty where they have a gap. A map has none.
+	Readings []string `json:"readings,omitempty"`
 }
 
 // Place says what a click along an axis sets.
 type Place struct {
-	Field string  `json:"field"`
-	Unit  string  `json:"unit"`
-	Step  float64 `json:"step"` // one press of an arrow key
+	Field string      `json:"field"`
+	Unit  string      `json:"unit"`
+	Steps *[2]float64 `json:"steps"` // one press of an arrow key down and up from the design; nil where it lies outside the plot
 }
 
-// Mark is where the design stands, in the units of the axes.
-type Mark struct {
-	X float64 `json:"x"`
-	Y float64 `json:"y"`
-}
+func place(a report.Axis) *Place { return &Place{Field: a.Field, Unit: a.Unit} }
 
-func place(a report.Axis) *Place { return &Place{Field: a.Field, Unit: a.Unit, Step: a.Nudge} }
+// from returns the place with its steps from where the design stands.
+func (p *Place) from(at, nudge float64) *Place {
+	p.Steps = &[2]float64{at - nudge, at + nudge}
+	return p
+}
 
 // Option is the partial option of a change. It says only what a change of the design can change.
 type Option struct {
@@ -60,6 +65,10 @@ type seriesPatch struct {
 	Data raw    `json:"data" ts:"unknown[]"`
 }
 
-func axisPatch(s scale) axisRange {
-	return axisRange{s.low, s.high, custom{s.ticks}, custom{s.ticks}, s.texts}
+func axisPatch(s scale, n units.Style) axisRange {
+	texts := make([]string, len(s.texts))
+	for i, text := range s.texts {
+		texts[i] = n.Write(text)
+	}
+	return axisRange{s.low, s.high, custom{s.ticks}, custom{s.ticks}, texts}
 }

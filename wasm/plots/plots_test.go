@@ -194,8 +194,8 @@ func TestGapsAndAbsentMarks(t *testing.T) {
 	if err := json.Unmarshal(written(u.Patch), &p); err != nil {
 		t.Fatal(err)
 	}
-	if u.Mark != nil {
-		t.Error("a design outside the plot has a mark")
+	if u.X.Steps != nil {
+		t.Error("a design outside the plot has steps")
 	}
 	for _, s := range p.Series {
 		switch s.ID {

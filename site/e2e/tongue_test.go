@@ -1,0 +1,145 @@
+//go:build browser
+
+package e2e
+
+import (
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"finwright/core/proof/tongue"
+	"finwright/core/shop"
+	"finwright/site/browser"
+	"finwright/site/static"
+	"finwright/testdata/cases"
+)
+
+// inTongue builds the page with a made-up language beside English.
+func inTongue(t *testing.T) build {
+	t.Helper()
+	file := filepath.Join(t.TempDir(), tongue.Code+".txt")
+	if err := os.WriteFile(file, []byte(tongue.File()), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	folder, err := os.MkdirTemp(site, "dist-"+tongue.Code+"-")
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { os.RemoveAll(folder) })
+	command := exec.Command("go", "run", "./site/build", "-languages", file, "-into", filepath.Join("site", filepath.Base(folder)))
+	command.Dir = filepath.Join(site, "..")
+	if said, err := command.CombinedOutput(); err != nil {
+		t.Fatalf("%v\n%s", err, said)
+	}
+	return build{folder, tongue.Say("Finwright")}
+}
+
+// toldInSight is the JavaScript for all that the page tells in sight: its texts, and what it says of things to those who point at them or
+// listen. Formulas and the names of symbols are the same in every language, as are the choices' own names.
+const toldInSight = `(() => {
+	const told = [];
+	const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+	for (let node = texts.nextNode(); node; node = texts.nextNode()) {
+		if (node.parentElement.checkVisibility() && !node.parentElement.closest("script, style, template, noscript, .formula, .unit, #working th")) told.push(node.data);
+	}
+	for (const element of document.querySelectorAll("[title], [aria-label], [placeholder], [alt]")) {
+		if (element.checkVisibility()) told.push(...["title", "aria-label", "placeholder", "alt"].map((name) => element.getAttribute(name) ?? ""));
+	}
+	return told.map((text) => text.trim()).filter((text) => text);
+})()`
+
+// clipped is the JavaScript for what has not enough room for its text.
+const clipped = `[...document.querySelectorAll("button, h1, h2, h3, legend, label, summary, th, td, figcaption, .answer, .figure .name, .figure .amount, .status .line, nav, .switch p, .tools, .foot")]
+	.filter((element) => element.checkVisibility() && element.clientWidth > 0 && !element.closest(".unseen, .skip"))
+	.filter((element) => element.scrollWidth > element.clientWidth + 1 || (getComputedStyle(element).overflowY === "hidden" && element.scrollHeight > element.clientHeight + 2))
+	.map((element) => element.tagName + " " + (element.id || element.dataset.testid || element.className) + ": " + element.textContent.trim().slice(0, 60))`
+
+// A page in another language is built from its file alone: nothing in it is English, its numbers are its own, and it works and
+// keeps as the English one does, beside it.
+func TestPageInAnotherLanguage(t *testing.T) {
+	made := inTongue(t)
+	host := newChangingHost(t, static.ByName)
+	host.serve(made)
+	page := chromium.Page(t, browser.Desk)
+	page.Go(host.address + tongue.Code + "/")
+	showsBuild(t, page, made)
+
+	names := map[string]bool{"fins": true, "min": true, "per": true, "mPa": true, "kPa": true, "psi": true, "fpi": true, "inH": true} // units
+	given := func(text string) {
+		for _, word := range tongue.English(text) {
+			names[word] = true
+		}
+	}
+	for _, c := range cases.List() {
+		given(c.Title)
+	}
+	house := shop.House()
+	given(house.Name + " " + house.Currency)
+	for _, l := range house.Lines {
+		given(l.Name)
+	}
+	look := func(where string) {
+		t.Helper()
+		for _, text := range browser.Eval[[]string](page, toldInSight) {
+			for _, word := range tongue.English(text) {
+				if !names[word] {
+					t.Errorf("%s: %q in %q", where, word, text)
+				}
+			}
+		}
+		for _, what := range browser.Eval[[]string](page, clipped) {
+			t.Errorf("%s: no room for %s", where, what)
+		}
+		if wide := browser.Eval[int](page, "document.documentElement.scrollWidth - innerWidth"); wide > 0 {
+			t.Errorf("%s: %d px wider than the window", where, wide)
+		}
+	}
+
+	// The main job, typed as people there write.
+	page.Type(entry("fin_height"), "12,708 mm")
+	waitTyped(page, "fin_height", "12.708 mm")
+	waitEntry(page, "fin_height", "12,708 mm")
+	page.Wait(`/^\d+,\d+$/.test(` + element(figureOf("fin_od")) + `.textContent)`)
+	page.Type(entry("tube_wall"), "2.108 mm")
+	page.Wait(element(id("error-tube_wall")) + `.textContent.includes("2,108")`)
+	page.Wait(element(id("status")) + ".classList.contains('wrong')")
+	look("an entry that reads two ways")
+	page.Type(entry("tube_wall"), "2,108 mm")
+	waitTyped(page, "tube_wall", "2.108 mm")
+	page.Wait("document.body.dataset.answer === 'answered'")
+	page.Click(id("add-span"))
+	page.Wait(element(id("span-0-centre")) + " !== null")
+	for _, section := range []string{"surface", "heat", "making"} {
+		page.Click(id("section-" + section))
+		page.Wait("document.body.dataset.answer === 'answered'")
+		look(section)
+		page.Screenshot(shots, "tongue-"+section)
+	}
+	page.Click(id("section-surface"))
+	page.Click(id("figure-area_ratio") + " .name")
+	page.Wait(element(id("working")) + ".open && " + element(id("working-result")) + ".textContent !== ''")
+	look("a working")
+	page.Click(id("working-close"))
+	page.Click(id("section-making"))
+	page.Click(id("shop-open"))
+	page.Wait(element(id("shop")) + ".open")
+	look("the shop")
+	page.Click(id("shop-close"))
+
+	// One worker keeps the pages of all languages, and one store the work.
+	page.Wait(`navigator.serviceWorker.controller !== null`)
+	host.hangUp()
+	page.Reload()
+	showsBuild(t, page, made)
+	waitEntry(page, "fin_height", "12,708 mm")
+	page.Go(host.address)
+	showsBuild(t, page, build{made.folder, "Finwright"})
+	waitEntry(page, "fin_height", "12.708 mm")
+	for _, complaint := range page.Complaints() {
+		if !strings.Contains(complaint, "ERR_EMPTY_RESPONSE") {
+			t.Errorf("complaint: %s", complaint)
+		}
+	}
+}
