@@ -71,7 +71,7 @@ func TestEntryThatStopsTheEngineIsSetAside(t *testing.T) {
 	page := faulty(t)
 	before := page.Text(figureOf("fin_od"))
 	deafTo(page, "13.13")
-	page.Type(entry("fin_height"), "13.13 mm")
+	insert(page, entry("fin_height"), "13.13 mm") // at once: "13" would be answered
 	page.Wait("document.body.matches('.stale')")
 	page.Wait("!" + element(id("busy")) + ".hidden")
 	waitState(page, "lost")

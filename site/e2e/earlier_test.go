@@ -224,7 +224,7 @@ func TestFullStorageIsTold(t *testing.T) {
 	page.Wait(`document.querySelector("#notes").textContent.includes("full")`)
 	page.Click(id("shop-close"))
 	browser.Eval[bool](page, `(document.querySelector("#notes").replaceChildren(), true)`)
-	page.Type(entry("fin_height"), strings.Repeat(" ", 100)+"11 mm")
+	insert(page, entry("fin_height"), strings.Repeat(" ", 100)+"11 mm")
 	page.Wait(`document.querySelector("#notes").textContent.includes("full")`)
 	page.Click(id("section-surface"))
 	page.WaitText(figureOf("fin_od"), "47.40")

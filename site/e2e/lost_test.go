@@ -17,6 +17,13 @@ func halfType(page *browser.Page, selector, text string) {
 	page.Press(text)
 }
 
+// insert puts a whole text into a field, as pasting does, and leaves it with Enter.
+func insert(page *browser.Page, selector, text string) {
+	page.Focus(selector)
+	browser.Eval[bool](page, "("+element(selector)+".select(), document.execCommand('insertText', false, "+js(text)+"))")
+	page.Press(kb.Enter)
+}
+
 const slotText = `(localStorage.getItem("finwright.slot." + sessionStorage.getItem("finwright.slot")) ?? "")`
 
 // A text that stopped the engine before it was handed over is kept with its reason, so that no reload asks for it again.

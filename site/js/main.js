@@ -193,6 +193,7 @@ function answered(state) {
 /** @param {Parameters<typeof keepWorking>[0]} work */
 function keep(work) {
   takeFragment(); // a link that stands in the address is of an earlier design
+  tools.steps();
   notes.tell("design", keepWorking(work));
 }
 

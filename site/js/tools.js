@@ -47,6 +47,9 @@ export function createTools(design, answer, act) {
     show(view) {
       entry.show(view.title, "");
       for (const button of units) button.setAttribute("aria-pressed", String(button.dataset.units === view.units));
+    },
+    /** What can be undone is known before the answer. */
+    steps() {
       undo.disabled = !design.history.canUndo;
       redo.disabled = !design.history.canRedo;
     },
