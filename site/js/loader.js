@@ -1,6 +1,8 @@
 // @ts-check
 // Fetches the files that the page loads by script, and compiles programs. What fails says why.
 
+import { compiled } from "./compiled.js";
+
 /** Why something could not be loaded: a reason that the page has a text for (see trouble.js). */
 export class LoadFailure extends Error {
   /** @param {string} reason @param {string} detail */
@@ -16,11 +18,12 @@ const PATIENCE = 60000; // ms without progress
 /**
  * Compiles the program at url while it arrives.
  * @param {string} url
- * @param {{again?: boolean, onProgress?: (received: number, total: number) => void}} [how]
- *   again: it failed before, so that a copy kept by the browser is not trusted; total is 0 where the host does not tell
+ * @param {{again?: boolean, onProgress?: (received: number, total: number) => void, build?: typeof compiled}} [how]
+ *   again: it failed before, so that a copy kept by the browser is not trusted; total is 0 where the host does not tell;
+ *   build: who compiles it
  * @returns {Promise<WebAssembly.Module>}
  */
-export async function compile(url, { again = false, onProgress = () => {} } = {}) {
+export async function compile(url, { again = false, onProgress = () => {}, build = compiled } = {}) {
   if (!globalThis.WebAssembly) throw new LoadFailure("old", "no WebAssembly");
   const watch = new AbortController();
   const stalled = new Promise((_, reject) => watch.signal.addEventListener("abort", () => reject(new LoadFailure("stalled", url))));
@@ -38,7 +41,9 @@ export async function compile(url, { again = false, onProgress = () => {} } = {}
       onProgress(received, total);
     });
     try {
-      return await build(new Response(await arrival.unpacked(), { headers: { "Content-Type": "application/wasm" } }));
+      const packed = await arrival.packed();
+      if (packed && !globalThis.DecompressionStream) throw new LoadFailure("old", "no DecompressionStream");
+      return await build(arrival.stream(), packed);
     } catch (error) {
       if (error instanceof LoadFailure) throw error;
       throw new LoadFailure(arrival.cut ? "network" : "damaged", `${url}: ${error}`);
@@ -49,12 +54,6 @@ export async function compile(url, { again = false, onProgress = () => {} } = {}
   } finally {
     clearTimeout(timer);
   }
-}
-
-/** @param {Response} program @returns {Promise<WebAssembly.Module>} */
-async function build(program) {
-  if (WebAssembly.compileStreaming) return WebAssembly.compileStreaming(program);
-  return WebAssembly.compile(await program.arrayBuffer());
 }
 
 /** A file on its way. */
@@ -80,19 +79,23 @@ class Arrival {
   }
 
   /** Some hosts have the browser unpack the file on the way, others do not: the first two bytes tell. */
-  async unpacked() {
-    let next = await this.read();
-    const [first, second] = next.value ?? [];
-    const whole = new ReadableStream({
+  async packed() {
+    this.first = await this.read();
+    const [first, second] = this.first.value ?? [];
+    return first === 0x1f && second === 0x8b;
+  }
+
+  /** @returns {ReadableStream<Uint8Array>} the whole file */
+  stream() {
+    let next = this.first;
+    return new ReadableStream({
       pull: async (controller) => {
+        next ??= await this.read();
         if (next.done) return controller.close();
         controller.enqueue(next.value);
-        next = await this.read();
+        next = undefined;
       },
     });
-    if (first !== 0x1f || second !== 0x8b) return whole;
-    if (!globalThis.DecompressionStream) throw new LoadFailure("old", "no DecompressionStream");
-    return whole.pipeThrough(new DecompressionStream("gzip"));
   }
 }
 

@@ -13,16 +13,35 @@ import { progress, progressed, show, solved } from "./trouble.js";
  */
 const begun = (globalThis.begun ??= {});
 
-/** The compiled engine: fetched and compiled once for all workers, and anew after a failure. Rejects with a LoadFailure. */
-export function engineModule() {
-  begun.module ??= loadModule().catch((error) => {
-    begun.module = undefined;
-    throw error;
-  });
-  return begun.module;
+/**
+ * The engine, for all workers: the first one compiles it, so that the page's thread has nothing to do with it, and it is
+ * fetched and compiled anew after a failure. Rejects with a LoadFailure.
+ * @param {Worker} worker
+ */
+async function give(worker) {
+  if (begun.module) return worker.postMessage({ module: await begun.module });
+  begun.module = compile(asset("engine.wasm.gz"), { again: begun.failed, onProgress: progress, build: (file, packed) => compiledIn(worker, file, packed) });
+  begun.module.catch(() => (begun.module = undefined));
+  await begun.module;
 }
 
-const loadModule = () => compile(asset("engine.wasm.gz"), { again: begun.failed, onProgress: progress });
+/** @param {Worker} worker @param {ReadableStream<Uint8Array>} file @param {boolean} packed @returns {Promise<WebAssembly.Module>} */
+async function compiledIn(worker, file, packed) {
+  const module = new Promise((resolve, reject) => {
+    worker.onmessage = ({ data }) => resolve(data.module);
+    worker.onerror = ({ message }) => reject(message);
+  });
+  worker.postMessage({ packed });
+  const reader = file.getReader();
+  async function hand() {
+    for (;;) {
+      const { done, value = new Uint8Array() } = await reader.read();
+      worker.postMessage({ piece: value }, [value.buffer]);
+      if (done) return module;
+    }
+  }
+  return Promise.race([module, hand()]); // what breaks there ends it at once
+}
 
 /** What the engine is to speak where it is not English; fetched while the engine loads, or again with it. */
 function language() {
@@ -42,8 +61,8 @@ async function launch() {
   /** @type {Worker | undefined} */ let worker;
   try {
     worker = new Worker(begun.script ?? ""); // before the program is there: it starts while that loads
-    const [module, texts] = await Promise.all([engineModule(), language()]);
-    worker.postMessage({ module, language: texts });
+    const [texts] = await Promise.all([language(), give(worker)]);
+    if (texts) worker.postMessage({ language: texts });
     begun.failed = false;
     solved("engine");
     return worker;
