@@ -1,10 +1,10 @@
 package document
 
 // Version is the version of the designs that are written now.
-const Version = 3
+const Version = 4
 
 // migrations lift a raw design from version i+1 to i+2. Add one with each new version.
-var migrations = []func(raw map[string]any){addHeat, addMaking}
+var migrations = []func(raw map[string]any){addHeat, addMaking, addAnswers}
 
 // frozen is a field that a version added, and what the designs before it are taken to say there: the house's value of that
 // time, which later ones leave alone.
@@ -74,3 +74,8 @@ var makingFields = []frozen{
 	{"joints_allowed", ""},
 	{"margin", ""},
 }
+
+// addAnswers gives a design of version 3 the fields that say what an answer rests on.
+func addAnswers(raw map[string]any) { fill(raw, answerFields) }
+
+var answerFields = []frozen{}
