@@ -136,7 +136,7 @@ func finned(typ tube.FinType) tube.Tube {
 // fixingFaults says what a fin type lacks.
 func fixingFaults(texts message.Catalogue, f *tube.Fixing) []string {
 	faults := textFaults(texts, "choice.fin_type."+string(f.Type))
-	values := map[string]material.Value{"bond": f.Bond, "standard limit": f.Limits.Standard, "lower reading of its limit": f.Limits.Unclear, "house limit": f.Limits.House}
+	values := map[string]material.Value{"bond": f.Bond, "standard limit": f.Limits.Standard, "house limit": f.Limits.House}
 	for _, name := range slices.Sorted(maps.Keys(values)) {
 		if v := values[name]; v.Known() {
 			faults = append(faults, textFaults(texts, v.Key)...)

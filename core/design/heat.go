@@ -7,6 +7,7 @@ import (
 	"finwright/core/exchanger"
 	"finwright/core/field"
 	"finwright/core/figure"
+	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/rating"
 	"finwright/core/units"
@@ -81,8 +82,18 @@ func rated(in *field.Input, rate func(*rating.Input) (rating.Thermal, *rating.Hi
 	}
 	// In hot gas a root may be hotter than the stream, and a tip hotter than its root.
 	tips := map[exchanger.Case]float64{exchanger.Normal: t.Tip()}
-	h.Findings = append(exchanger.CheckProcess(limits, hotter(cases, h.Case.Root)), exchanger.CheckFinMetal(in.FinMetal, hotter(h.Case.Root, tips))...)
+	process := hotter(cases, h.Case.Root)
+	h.Findings = append(exchanger.CheckProcess(limits, process), exchanger.CheckFinMetal(in.FinMetal, hotter(h.Case.Root, tips))...)
+	h.Findings = append(h.Findings, exchanger.CheckTubeMetal(entered(in.Limits.TubeMetal), process)...)
 	return h, nil
+}
+
+// entered is a limit as the user stated it, unknown where he did not.
+func entered(limit rating.Optional) material.Value {
+	if !limit.Stated {
+		return material.Value{}
+	}
+	return material.Value{SI: limit.SI, Source: houseLimit}
 }
 
 // ReadAndRate is Read and then Rate.

@@ -78,4 +78,6 @@ var makingFields = []frozen{
 // addAnswers gives a design of version 3 the fields that say what an answer rests on.
 func addAnswers(raw map[string]any) { fill(raw, answerFields) }
 
-var answerFields = []frozen{}
+var answerFields = []frozen{
+	{"tube_metal_limit", ""},
+}

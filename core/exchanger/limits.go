@@ -30,8 +30,8 @@ type Finding struct {
 }
 
 // CheckProcess holds the process temperature [C] of every case, or its hottest root in
-// gas that is hotter, against the limits of the fin type. Above the standard's is a no, above the house's or a
-// reading of the standard's a watch; so is a case that nobody stated.
+// gas that is hotter, against the limits of the fin type. Above the standard's is a no, above the house's a
+// watch; so is a case that nobody stated.
 func CheckProcess(l tube.Limits, process map[Case]float64) []Finding {
 	var found []Finding
 	for _, c := range Cases {
@@ -45,8 +45,6 @@ func CheckProcess(l tube.Limits, process map[Case]float64) []Finding {
 			found = append(found, Finding{c, figure.Watch, message.New("limit.not_stated", "case", message.Key("case."+string(c)))})
 		case l.Standard.Known() && t > l.Standard.SI:
 			say(figure.No, "limit.above_standard", l.Standard)
-		case l.Unclear.Known() && t > l.Unclear.SI:
-			say(figure.Watch, "limit.above_unclear", l.Unclear)
 		}
 		if stated && l.House.Known() && t > l.House.SI {
 			say(figure.Watch, "limit.above_house", l.House)
@@ -69,6 +67,22 @@ func CheckFinMetal(m material.Metal, hottest map[Case]float64) []Finding {
 		if t, stated := hottest[c]; stated && t > m.Limit.SI {
 			found = append(found, Finding{c, figure.No, message.New("limit.above_metal", "case", message.Key("case."+string(c)),
 				"temperature", celsius(t), "limit", celsius(m.Limit.SI), "metal", m.Name(), "source", message.Key(m.Limit.Key))})
+		}
+	}
+	return found
+}
+
+// CheckTubeMetal holds the hottest that the tube's metal may get [C] in every stated case, which is the hotter of stream
+// and fin root, against the limit of its metal [C]. No limit is shipped: it is the user's, or not judged.
+func CheckTubeMetal(limit material.Value, hottest map[Case]float64) []Finding {
+	if !limit.Known() {
+		return []Finding{{State: figure.Plain, Why: message.New("limit.no_tube_limit")}}
+	}
+	var found []Finding
+	for _, c := range Cases {
+		if t, stated := hottest[c]; stated && t > limit.SI {
+			found = append(found, Finding{c, figure.No, message.New("limit.above_tube_metal", "case", message.Key("case."+string(c)),
+				"temperature", celsius(t), "limit", celsius(limit.SI))})
 		}
 	}
 	return found

@@ -47,6 +47,7 @@ type Job struct {
 type Limits struct {
 	StartUp, Upset rating.Optional // of the process
 	House          rating.Optional // the house's own limit, where it is not the shipped one
+	TubeMetal      rating.Optional // the most that the tube's metal may reach
 }
 
 // Cases returns the process temperature [C] of each stated case.

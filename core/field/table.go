@@ -366,6 +366,11 @@ var Fields = []Field{
 			return house.SI, house.Known()
 		},
 	},
+	{
+		ID: "tube_metal_limit", Group: "cases", Since: 4, Used: always,
+		Kind: units.Temp, Low: 20, High: 1200,
+		Optional: func(in *Input) *rating.Optional { return &in.Limits.TubeMetal },
+	},
 
 	{
 		ID: "line", Group: "making", Since: 3, Used: always,

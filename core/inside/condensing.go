@@ -83,8 +83,8 @@ func Shah1979At(c Condensing, x float64) float64 {
 //
 //	h = h_lo (0.55 + 2.09/pr^0.38)
 //
-// Valid: pressure over critical 0.002 to 0.44; 10.8 to 1600 kg/(m2 s); Reynolds number of
-// all as liquid from 350; Pr of the liquid from 0.5; bore 7 to 40 mm; any slope; from memory.
+// Valid: pressure over critical 0.002 to 0.44; 10.8 to 210.6 kg/(m2 s); Reynolds number of
+// all as liquid 100 to 63 000; Pr of the liquid 1 to 13; bore 7 to 40 mm; any slope; as handbooks give it, from memory.
 // Source: Shah, Int. J. Heat Mass Transfer 22 (1979) 547; local form as the open
 // library ht carries it, mean from memory.
 func Shah1979(c Condensing) Film {
@@ -101,9 +101,9 @@ func shah(c *Condensing) Film {
 func shahLimits(c *Condensing) [5]figure.Limit {
 	return [...]figure.Limit{
 		number("reduced_pressure", c.reduced(), 0.002, 0.44),
-		number("mass_velocity", c.MassVelocity, 10.8, 1600),
-		{Variable: "liquid_reynolds", Kind: units.Count, Value: c.asLiquid(), Low: 350, High: math.Inf(1)},
-		number("prandtl", c.Liquid.Prandtl(), 0.5, math.Inf(1)),
+		number("mass_velocity", c.MassVelocity, 10.8, 210.6),
+		{Variable: "liquid_reynolds", Kind: units.Count, Value: c.asLiquid(), Low: 100, High: 63e3},
+		number("prandtl", c.Liquid.Prandtl(), 1, 13),
 		{Variable: "bore", Kind: units.Diameter, Value: c.Bore, Low: 7e-3, High: 40e-3},
 	}
 }

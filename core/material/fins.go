@@ -27,7 +27,7 @@ var finRows = []struct {
 	{"c12200", Copper, 8940, []float64{339, 334, 330, 326}, []float64{17.6}, 45, 45, 69, 0},
 	// The source gives 59 to 65 W/(m K) at 20 degrees C; the middle is used.
 	{"cs1010", CarbonSteel, 7870, []float64{62, 57, 53, 49}, []float64{12}, 28, 45, 180, 454},
-	{"ss409", Stainless, 7760, []float64{25, 25.5, 26, 26.5}, []float64{11}, 25, 30, 205, 649},
+	{"ss409", Stainless, 7760, []float64{25, 25.5, 26, 26.5}, []float64{11}, 25, 30, 205, 593},
 	{"ss304", Stainless, 8030, []float64{14.8, 16.2, 17.9, 19.4}, []float64{16.2}, 50, 60, 205, 815},
 }
 

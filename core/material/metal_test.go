@@ -93,9 +93,10 @@ func TestMetalsPublished(t *testing.T) {
 	}
 }
 
-// Source: fired-heater practice, API 560 fin tip table, from memory.
+// Source: fired-heater practice, API 560 fin tip table, from memory. Its 649 degrees C for 11 to 13Cr is the limit of studs; fins
+// of it have 593 (1100 F).
 func TestTipLimits(t *testing.T) {
-	want := map[string]float64{"cs1010": 454, "ss409": 649, "ss304": 815}
+	want := map[string]float64{"cs1010": 454, "ss409": 593, "ss304": 815}
 	for _, m := range FinMetals {
 		celsius, known := want[m.ID]
 		if m.Limit.Known() != known || m.Limit.SI != celsius {

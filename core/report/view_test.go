@@ -211,8 +211,11 @@ func TestEmptyEntriesSayWhatStandsIn(t *testing.T) {
 	if got := fieldOf(v.Fields, "tube_pitch"); got.Text != "" || got.Auto != "63.5 mm" {
 		t.Errorf("tube pitch shows %q for %q, want 63.5 mm: 57.15 and a clearance of 6.35", got.Auto, got.Text)
 	}
-	if got := fieldOf(v.Fields, "house_limit"); got.Auto != "130 °C" {
-		t.Errorf("house limit shows %q", got.Auto)
+	if got := fieldOf(v.Fields, "house_limit"); got.Auto != "" {
+		t.Errorf("beside the standard's limit no house limit decides, and %q is shown", got.Auto)
+	}
+	if got := fieldOf(view(t, edited(t, "fin_type", "overlap_footed")).Fields, "house_limit"); got.Auto != "165 °C" {
+		t.Errorf("house limit of the lapped foot shows %q", got.Auto)
 	}
 }
 

@@ -48,7 +48,6 @@ const (
 // Valid: process temperatures in normal running of new tubes; what is not known is not given.
 type Limits struct {
 	Standard material.Value
-	Unclear  material.Value // a lower reading of the standard's limit, where recollections differ
 	House    material.Value
 }
 

@@ -9,6 +9,7 @@ var (
 	fused      = material.Source{Key: "bond.source.fused", Status: material.Judgement}
 	standard   = material.Source{Key: "limit.source.standard", Status: material.FromMemory}
 	unclear    = material.Source{Key: "limit.source.unclear", Status: material.FromMemory}
+	lapped     = material.Source{Key: "limit.source.lapped", Status: material.FoundInText}
 	trade      = material.Source{Key: "limit.source.trade", Status: material.FoundInText}
 	judged     = material.Source{Key: "limit.source.judged", Status: material.Judgement}
 )
@@ -20,56 +21,44 @@ var (
 // Bond: engineering judgement, editable; edge-wound and extruded have no figure of their
 // own: they are set by their rank among the others.
 // Standard limits: ISO 13706 (= API 661), from memory; it gives none for strip wound on
-// edge, and puts welded fins above 400 C, where the fin metal governs. House limits: the
-// lowest figure of trade pages; edge-wound: engineering judgement, editable.
+// edge, and puts welded fins above 400 C, where the fin metal governs. Its row of the lapped foot is
+// remembered both at 130 and at 165 C: the lower refuses. House limits: the lowest figure of trade pages, where
+// it lies below the standard's or tells of another reading of it; edge-wound: engineering judgement, editable.
 // Usual: engineering judgement, editable; growth: L, LL: none expected; knurled: small;
 // embedded: 0 to 0.5 %.
 var Fixings = []*Fixing{
 	{
 		Type: Footed, Layers: 1, Tension: true, Contact: WholeTube, Forming: material.Foot, Section: FootSection,
-		Bond: material.Value{SI: 5e-5, Source: bondJudged},
-		Limits: Limits{
-			Standard: material.Value{SI: 130, Source: standard},
-			House:    material.Value{SI: 130, Source: trade},
-		},
-		Usual: Usual{StripRatio: 1.01, LeastWall: 0.0009, Spindle: 1200.0 / 60},
+		Bond:   material.Value{SI: 5e-5, Source: bondJudged},
+		Limits: Limits{Standard: material.Value{SI: 130, Source: standard}},
+		Usual:  Usual{StripRatio: 1.01, LeastWall: 0.0009, Spindle: 1200.0 / 60},
 	},
 	{
 		Type: OverlapFooted, Layers: 2, Tension: true, Contact: WholeTube, Forming: material.Foot, Section: FootSection,
 		Bond: material.Value{SI: 5e-5, Source: bondJudged},
 		Limits: Limits{
-			Standard: material.Value{SI: 165, Source: unclear},
-			Unclear:  material.Value{SI: 130, Source: unclear},
-			House:    material.Value{SI: 165, Source: trade},
+			Standard: material.Value{SI: 130, Source: unclear},
+			House:    material.Value{SI: 165, Source: lapped},
 		},
 		Usual: Usual{StripRatio: 1.01, LeastWall: 0.0009, Spindle: 1200.0 / 60},
 	},
 	{
 		Type: KnurledFooted, Layers: 1, Knurled: true, Contact: WholeTube, Forming: material.Foot, Section: FootSection,
-		Bond: material.Value{SI: 2e-5, Source: bondJudged},
-		Limits: Limits{
-			Standard: material.Value{SI: 200, Source: standard},
-			House:    material.Value{SI: 250, Source: trade},
-		},
-		Usual: Usual{Growth: 0.0002, Scatter: 0.0002, StripRatio: 1.01, LeastWall: 0.00165, Knurl: 0.00015, Spindle: 800.0 / 60},
+		Bond:   material.Value{SI: 2e-5, Source: bondJudged},
+		Limits: Limits{Standard: material.Value{SI: 200, Source: standard}},
+		Usual:  Usual{Growth: 0.0002, Scatter: 0.0002, StripRatio: 1.01, LeastWall: 0.00165, Knurl: 0.00015, Spindle: 800.0 / 60},
 	},
 	{
 		Type: KnurledOverlap, Layers: 2, Knurled: true, Contact: WholeTube, Forming: material.Foot, Section: FootSection,
-		Bond: material.Value{SI: 2e-5, Source: bondJudged},
-		Limits: Limits{
-			Standard: material.Value{SI: 200, Source: standard},
-			House:    material.Value{SI: 250, Source: trade},
-		},
-		Usual: Usual{Growth: 0.0002, Scatter: 0.0002, StripRatio: 1.01, LeastWall: 0.00165, Knurl: 0.00015, Spindle: 800.0 / 60},
+		Bond:   material.Value{SI: 2e-5, Source: bondJudged},
+		Limits: Limits{Standard: material.Value{SI: 200, Source: standard}},
+		Usual:  Usual{Growth: 0.0002, Scatter: 0.0002, StripRatio: 1.01, LeastWall: 0.00165, Knurl: 0.00015, Spindle: 800.0 / 60},
 	},
 	{
 		Type: Embedded, Contact: GrooveWall, Forming: material.Groove, Section: GrooveSection,
-		Bond: material.Value{SI: 1e-5, Source: bondJudged},
-		Limits: Limits{
-			Standard: material.Value{SI: 400, Source: standard},
-			House:    material.Value{SI: 400, Source: trade},
-		},
-		Usual: Usual{Growth: 0.001, Scatter: 0.0025, StripRatio: 1, LeastWall: 0.0021, Spindle: 700.0 / 60},
+		Bond:   material.Value{SI: 1e-5, Source: bondJudged},
+		Limits: Limits{Standard: material.Value{SI: 400, Source: standard}},
+		Usual:  Usual{Growth: 0.001, Scatter: 0.0025, StripRatio: 1, LeastWall: 0.0021, Spindle: 700.0 / 60},
 	},
 	{
 		Type: EdgeWound, Tension: true, Contact: StripEdge, Forming: material.Edge, Section: EdgeSection,
