@@ -11,7 +11,7 @@ import (
 	"finwright/core/airside"
 	"finwright/core/bond"
 	"finwright/core/design"
-	"finwright/core/drawing"
+	"finwright/core/drawing/finned"
 	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/fluid"
@@ -126,8 +126,8 @@ func TestMethodsAreComplete(t *testing.T) {
 	}
 }
 
-// finned is a common tube with fins of one type.
-func finned(typ tube.FinType) tube.Tube {
+// tubeOf is a common tube with fins of one type.
+func tubeOf(typ tube.FinType) tube.Tube {
 	t := sample.Footed()
 	t.Fin.Type, t.Fin.Groove, t.Fin.Sleeve = typ, 0.25*units.Millimetre, 0.5*units.Millimetre
 	return t
@@ -147,7 +147,7 @@ func fixingFaults(texts message.Catalogue, f *tube.Fixing) []string {
 	if !slices.ContainsFunc(material.FinMetals, func(m material.Metal) bool { return m.Kind.Suits(f.Forming) == material.Usual }) {
 		faults = append(faults, "no metal bears forming "+string(f.Forming))
 	}
-	t := finned(f.Type)
+	t := tubeOf(f.Type)
 	if f.Type.Wound() != (t.StripWidth() > 0) || !(t.FinMass() > 0) {
 		faults = append(faults, "no width of strip or mass of fin")
 	}
@@ -156,7 +156,7 @@ func fixingFaults(texts message.Catalogue, f *tube.Fixing) []string {
 	}
 	faults = append(faults, attempt("contact", func() bool { return bond.ContactArea(f.Contact, 0.0254, 400, 0.0004, 0.00025) > 0 })...)
 	return append(faults, attempt("drawing", func() bool {
-		return len(drawing.Compose(t, drawing.Options{System: units.SI, WidthPx: 760, HeightPx: 470, Text: message.English()}).Shapes) > 1
+		return len(finned.Compose(t, finned.Options{System: units.SI, WidthPx: 760, HeightPx: 470, Text: message.English()}).Shapes) > 1
 	})...)
 }
 

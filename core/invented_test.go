@@ -9,7 +9,8 @@ import (
 	"finwright/core/airside"
 	"finwright/core/design"
 	"finwright/core/document"
-	"finwright/core/drawing"
+	"finwright/core/drawing/finned"
+	"finwright/core/drawing/sheet"
 	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/material"
@@ -184,7 +185,7 @@ func TestInventedFinType(t *testing.T) {
 	said := *invented
 	*invented = tube.Fixing{Type: "invented", Layers: 1, Contact: "nowhere", Section: "none"}
 	got := strings.Join(fixingFaults(texts, invented), "; ")
-	for _, want := range []string{"no bond;", "no metal bears forming", "a foot that is not drawn", "no contact: bond: no contact nowhere", "no drawing: drawing: no section none"} {
+	for _, want := range []string{"no bond;", "no metal bears forming", "a foot that is not drawn", "no contact: bond: no contact nowhere", "no drawing: finned: no section none"} {
 		if !strings.Contains(got, want) {
 			t.Errorf("of a type of which nothing is said the walk does not say %q: %s", want, got)
 		}
@@ -213,9 +214,9 @@ func TestInventedFinType(t *testing.T) {
 	if i := slices.IndexFunc(rules, func(v report.Verdict) bool { return v.Rule == "fin_type" }); i < 0 || rules[i].State != figure.No || !strings.Contains(rules[i].Why, "Invented choice.fin_type.invented") {
 		t.Errorf("the rules say %+v", rules)
 	}
-	tb := finned("invented")
-	scene := drawing.Compose(tb, drawing.Options{System: units.SI, WidthPx: 760, HeightPx: 470, Text: texts})
-	if !slices.ContainsFunc(scene.Texts, func(x drawing.Text) bool { return x.ID == "dim-groove_depth" }) {
+	tb := tubeOf("invented")
+	scene := finned.Compose(tb, finned.Options{System: units.SI, WidthPx: 760, HeightPx: 470, Text: texts})
+	if !slices.ContainsFunc(scene.Texts, func(x sheet.Text) bool { return x.ID == "dim-groove_depth" }) {
 		t.Error("the drawing has no groove")
 	}
 	house := shop.House()

@@ -6,27 +6,28 @@ import (
 	"slices"
 
 	"finwright/core/design"
-	"finwright/core/drawing"
 	"finwright/core/drawing/ink"
+	"finwright/core/drawing/order"
+	"finwright/core/drawing/sheet"
 	"finwright/core/message"
 	"finwright/core/shop/making"
 	"finwright/core/units"
 )
 
-var zoneKind = map[making.ZoneKind]drawing.ZoneKind{
-	making.Trim: drawing.CutAway, making.PlainEnd: drawing.BareZone, making.BareSpan: drawing.BareZone, making.Finned: drawing.FinnedZone,
+var zoneKind = map[making.ZoneKind]order.ZoneKind{
+	making.Trim: order.CutAway, making.PlainEnd: order.BareZone, making.BareSpan: order.BareZone, making.Finned: order.FinnedZone,
 }
 
 // whole is the tube over its whole length, finished and as cut.
-func (w Writer) whole(m *design.Making, width float64) (drawing.Scene, bool) {
+func (w Writer) whole(m *design.Making, width float64) (sheet.Scene, bool) {
 	p := m.Plan.Programme
 	if p == nil {
-		return drawing.Scene{}, false
+		return sheet.Scene{}, false
 	}
 	t := &m.Order.Tube
-	out := drawing.Whole{OD: t.OD.Millimetres(), FinOD: t.FinOD().Millimetres(), Finished: w.Texts.Text("making.finished"), AsCut: w.Texts.Text("making.as_cut")}
+	out := order.Whole{OD: t.OD.Millimetres(), FinOD: t.FinOD().Millimetres(), Finished: w.Texts.Text("making.finished"), AsCut: w.Texts.Text("making.as_cut")}
 	for i, z := range p.Zones {
-		zone := drawing.WholeZone{Kind: zoneKind[z.Kind], From: z.Finished.From.Millimetres(), To: z.Finished.To.Millimetres(), Cut: w.along(z.Cut.To), Stripped: z.Stripped.To.Millimetres()}
+		zone := order.WholeZone{Kind: zoneKind[z.Kind], From: z.Finished.From.Millimetres(), To: z.Finished.To.Millimetres(), Cut: w.along(z.Cut.To), Stripped: z.Stripped.To.Millimetres()}
 		if i < len(p.Zones)-1 {
 			zone.Edge = w.along(z.Finished.To)
 		}
@@ -42,27 +43,27 @@ func (w Writer) whole(m *design.Making, width float64) (drawing.Scene, bool) {
 			out.Zones = append(out.Zones, zone)
 		}
 	}
-	return drawing.ComposeWhole(out, width), true
+	return order.ComposeWhole(out, width), true
 }
 
 // activityFilling tells activities apart.
-var activityFilling = map[making.Activity]drawing.Filling{
-	making.SettingUp: drawing.Rising, making.Checking: drawing.Falling, making.Finning: drawing.Blank, making.CoilChange: drawing.Solid, making.RackChange: drawing.HalfSolid,
+var activityFilling = map[making.Activity]order.Filling{
+	making.SettingUp: order.Rising, making.Checking: order.Falling, making.Finning: order.Blank, making.CoilChange: order.Solid, making.RackChange: order.HalfSolid,
 }
 
 // schedule is the order over its first shifts.
-func (w Writer) schedule(m *design.Making, width float64) (drawing.Scene, bool) {
+func (w Writer) schedule(m *design.Making, width float64) (sheet.Scene, bool) {
 	if m.Schedule == nil {
-		return drawing.Scene{}, false
+		return sheet.Scene{}, false
 	}
 	hours := func(t units.Duration) float64 { return units.In(units.Hours, float64(t), w.System) }
-	c := drawing.Chart{Hours: hours(m.Shop.Crew.Shift), Unit: units.Hours.Unit(w.System)}
+	c := order.Chart{Hours: hours(m.Shop.Crew.Shift), Unit: units.Hours.Unit(w.System)}
 	for i := range m.Schedule.Shifts {
 		c.Rows = append(c.Rows, w.say(message.New("making.shift", "number", i+1)))
 	}
 	seen := map[making.Activity]bool{}
 	for _, b := range m.Schedule.Blocks {
-		one := drawing.ChartBar{Row: b.Shift, From: hours(b.From), To: hours(b.To), Filling: activityFilling[b.Activity]}
+		one := order.ChartBar{Row: b.Shift, From: hours(b.From), To: hours(b.To), Filling: activityFilling[b.Activity]}
 		if b.Tubes > 0 {
 			one.Text = w.say(message.New("making.count", "count", b.Tubes))
 		}
@@ -71,13 +72,13 @@ func (w Writer) schedule(m *design.Making, width float64) (drawing.Scene, bool) 
 	}
 	for _, a := range making.Activities {
 		if seen[a] {
-			c.Legend = append(c.Legend, drawing.ChartKey{Filling: activityFilling[a], Text: w.Texts.Text("shop.activity." + string(a))})
+			c.Legend = append(c.Legend, order.ChartKey{Filling: activityFilling[a], Text: w.Texts.Text("shop.activity." + string(a))})
 		}
 	}
 	if m.Schedule.More {
 		c.Ongoing = w.say(message.New("making.more", "shifts", message.Quantity{Kind: units.Factor, SI: m.Plan.Time.Shifts}))
 	}
-	return drawing.ComposeChart(c, width), true
+	return order.ComposeChart(c, width), true
 }
 
 // packingHeight is how tall a packing view is, over its width.
@@ -86,20 +87,20 @@ const packingHeight = 0.8
 // tubesDrawn is how many tubes a packing view draws one by one: more are dots, and megabytes.
 const tubesDrawn = 800
 
-func (w Writer) crate(m *design.Making, width float64) (drawing.Scene, bool) {
+func (w Writer) crate(m *design.Making, width float64) (sheet.Scene, bool) {
 	p := m.Plan.Packing
 	if p == nil {
-		return drawing.Scene{}, false
+		return sheet.Scene{}, false
 	}
 	t, k := &m.Order.Tube, &m.Shop.Crate
-	c := drawing.Crated{
+	c := order.Crated{
 		Width: k.Width.Millimetres(), Height: k.Height.Millimetres(), OD: t.OD.Millimetres(), FinOD: t.FinOD().Millimetres(),
 		WidthText: w.along(k.Width), HeightText: w.along(k.Height),
 		Title: w.say(message.New("making.crate", "tubes", p.PerCrate, "layers", len(p.Layers))),
 	}
 	if p.PerCrate > tubesDrawn {
 		c.Title = w.say(message.New("making.crate_full", "tubes", p.PerCrate, "layers", len(p.Layers)))
-		return drawing.ComposeCrate(c, width, packingHeight*width), true
+		return order.ComposeCrate(c, width, packingHeight*width), true
 	}
 	for i, l := range p.Layers {
 		for n := range l.Tubes {
@@ -109,45 +110,45 @@ func (w Writer) crate(m *design.Making, width float64) (drawing.Scene, bool) {
 			c.Separators = append(c.Separators, (l.Level - p.Pitch/2 - p.Separator/2).Millimetres())
 		}
 	}
-	return drawing.ComposeCrate(c, width, packingHeight*width), true
+	return order.ComposeCrate(c, width, packingHeight*width), true
 }
 
-func (w Writer) bundle(m *design.Making, width float64) (drawing.Scene, bool) {
+func (w Writer) bundle(m *design.Making, width float64) (sheet.Scene, bool) {
 	b := m.Plan.Bundle
 	if b == nil {
-		return drawing.Scene{}, false
+		return sheet.Scene{}, false
 	}
 	title := "making.bundle"
 	if b.Tubes > tubesDrawn {
 		title = "making.bundle_full"
 	}
-	return drawing.ComposeBundle(drawing.Bundled{
+	return order.ComposeBundle(order.Bundled{
 		OD: m.Order.Tube.OD.Millimetres(), Across: b.Across, Outline: b.Tubes > tubesDrawn, WidthText: w.along(b.Width), HeightText: w.along(b.Height),
 		Title: w.say(message.New(title, "tubes", b.Tubes, "across", b.Across)),
 	}, width, packingHeight*width), true
 }
 
 // swings shows what moves the price of a tube, the widest first.
-func (w Writer) swings(m *design.Making, width float64) (drawing.Scene, bool) {
+func (w Writer) swings(m *design.Making, width float64) (sheet.Scene, bool) {
 	if len(m.Swings) == 0 || m.Plan.Cost == nil {
-		return drawing.Scene{}, false
+		return sheet.Scene{}, false
 	}
 	list := slices.Clone(m.Swings)
 	reach := func(s making.Swing) float64 { return math.Abs(float64(s.High - s.Low)) }
 	slices.SortStableFunc(list, func(a, b making.Swing) int { return cmp.Compare(reach(b), reach(a)) })
 	base := float64(m.Plan.Cost.PerTube)
-	c := drawing.Swings{Base: base, Down: w.Texts.Text("making.lower"), Up: w.Texts.Text("making.higher")}
+	c := order.Swings{Base: base, Down: w.Texts.Text("making.lower"), Up: w.Texts.Text("making.higher")}
 	for _, s := range list {
 		if reach(s) < leastSwing {
 			continue
 		}
 		by := max(math.Abs(float64(s.High)-base), math.Abs(float64(s.Low)-base))
-		c.Rows = append(c.Rows, drawing.Swing{
+		c.Rows = append(c.Rows, order.Swing{
 			Label: w.Texts.Text("shop.driver." + s.ID), Low: float64(s.Low), High: float64(s.High),
 			Text: w.say(message.New("making.by", "by", w.Texts.Numbers.Figure(units.Cost, by, w.System).String())),
 		})
 	}
-	return drawing.ComposeSwings(c, width), len(c.Rows) > 0
+	return order.ComposeSwings(c, width), len(c.Rows) > 0
 }
 
 // leastSwing is the least swing shown, in money: less prints as nought.

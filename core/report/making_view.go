@@ -8,7 +8,8 @@ import (
 
 	"finwright/core/design"
 	"finwright/core/document"
-	"finwright/core/drawing"
+	"finwright/core/drawing/sheet"
+	"finwright/core/drawing/svg"
 	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
@@ -174,20 +175,20 @@ func (w Writer) along(l units.Length) string {
 
 func (w Writer) pictures(m *design.Making, room Room) []Picture {
 	out := []Picture{}
-	add := func(id string, scene func() (drawing.Scene, bool)) {
+	add := func(id string, scene func() (sheet.Scene, bool)) {
 		p := Picture{ID: id, Alt: w.Texts.Text("making.picture." + id)}
 		if s, ok := scene(); ok {
-			p.SVG = drawing.SVG(s, drawing.Style{})
+			p.SVG = svg.Write(s, svg.Style{})
 		}
 		out = append(out, p)
 	}
-	add("length", func() (drawing.Scene, bool) { return w.whole(m, room.Wide) })
+	add("length", func() (sheet.Scene, bool) { return w.whole(m, room.Wide) })
 	if room.Card == 0 {
 		return out
 	}
-	add("schedule", func() (drawing.Scene, bool) { return w.schedule(m, room.Card) })
-	add("crate", func() (drawing.Scene, bool) { return w.crate(m, room.Card) })
-	add("bundle", func() (drawing.Scene, bool) { return w.bundle(m, room.Card) })
-	add("swings", func() (drawing.Scene, bool) { return w.swings(m, room.Card) })
+	add("schedule", func() (sheet.Scene, bool) { return w.schedule(m, room.Card) })
+	add("crate", func() (sheet.Scene, bool) { return w.crate(m, room.Card) })
+	add("bundle", func() (sheet.Scene, bool) { return w.bundle(m, room.Card) })
+	add("swings", func() (sheet.Scene, bool) { return w.swings(m, room.Card) })
 	return out
 }

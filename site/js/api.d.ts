@@ -18,7 +18,7 @@ export interface Methods {
 export interface EditArgs {
   document: Document;
   commands: Command[];
-  sheet: Sheet | null;
+  sheet: DrawingArea | null;
   section?: string;
   quantity?: string;
   shop?: string;
@@ -33,7 +33,7 @@ export interface Reply {
 
 export interface ExampleArgs {
   id: string;
-  sheet: Sheet | null;
+  sheet: DrawingArea | null;
   section?: string;
   quantity?: string;
   shop?: string;
@@ -74,7 +74,7 @@ export interface OpenArgs {
   text: string;
   pending?: Command[];
   link?: boolean;
-  sheet: Sheet | null;
+  sheet: DrawingArea | null;
   section?: string;
   quantity?: string;
   shop?: string;
@@ -123,7 +123,7 @@ export interface EditShopArgs {
 export interface StartArgs {
   saved: string;
   pending: Command[];
-  sheet: Sheet | null;
+  sheet: DrawingArea | null;
   section?: string;
   quantity?: string;
   shop?: string;
@@ -142,7 +142,7 @@ export interface Started {
 export interface SvgArgs {
   document: Document;
   section?: string;
-  sheet: Sheet;
+  sheet: DrawingArea;
 }
 
 export interface Drawn {
@@ -197,7 +197,7 @@ export interface Command {
   commands?: Command[];
 }
 
-export interface Sheet {
+export interface DrawingArea {
   width: number;
   height: number;
   hold?: Scales;

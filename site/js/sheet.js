@@ -62,7 +62,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     }
   }
 
-  /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot @param {import("./api.js").Sheet} sheet */
+  /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot @param {import("./api.js").DrawingArea} sheet */
   async function picture(slot, sheet) {
     if (!good) return null;
     const reply = await engine.callLatest(slot, "svg", { document: good.document, section: sections.current, sheet });

@@ -30,7 +30,7 @@ var methods = map[string]method{
 	"save":    with[saveArgs, saved](save),
 	"open":    with[openArgs, opened](open),
 	"example": with[exampleArgs, reply](example),
-	"svg":     with[svgArgs, drawn](svg),
+	"svg":     with[svgArgs, drawn](picture),
 
 	"filename": with[filenameArgs, named](filename),
 	"rows":     with[rowsArgs, listed](rows),

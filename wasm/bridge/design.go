@@ -6,7 +6,9 @@ import (
 
 	"finwright/core/design"
 	"finwright/core/document"
-	"finwright/core/drawing"
+	"finwright/core/drawing/finned"
+	"finwright/core/drawing/sheet"
+	"finwright/core/drawing/svg"
 	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/rating"
@@ -15,18 +17,18 @@ import (
 	"finwright/wasm/plots"
 )
 
-// sheet is the drawing area in CSS px, with the scales to keep while a grip is held. A page that shows neither drawing
+// drawingArea is where the page draws, in CSS px, with the scales to keep while a grip is held. A page that shows neither drawing
 // nor plots yet gives none.
-type sheet struct {
-	Width  float64         `json:"width"`
-	Height float64         `json:"height"`
-	Hold   *drawing.Scales `json:"hold,omitempty"`
+type drawingArea struct {
+	Width  float64       `json:"width"`
+	Height float64       `json:"height"`
+	Hold   *sheet.Scales `json:"hold,omitempty"`
 }
 
 // page is what the page shows of one document.
 type page struct {
 	report.View
-	Scene *drawing.Scene `json:"scene"`
+	Scene *sheet.Scene   `json:"scene"`
 	Plots []plots.Update `json:"plots,omitzero"`
 }
 
@@ -47,7 +49,7 @@ type wanted struct {
 }
 
 // show evaluates d, with the contents of one section.
-func show(d document.Document, area *sheet, want wanted) (reply, error) {
+func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 	section, err := report.SectionOf(want.Section)
 	if err != nil {
 		return reply{}, err
@@ -89,11 +91,11 @@ func show(d document.Document, area *sheet, want wanted) (reply, error) {
 func writer(d document.Document) report.Writer { return writerIn(d.Units) }
 
 // compose draws the tube, if heated with the temperature of its metal.
-func compose(in field.Input, h design.Heat, s units.System, area sheet, heated bool) drawing.Scene {
-	o := drawing.Options{
+func compose(in field.Input, h design.Heat, s units.System, area drawingArea, heated bool) sheet.Scene {
+	o := finned.Options{
 		System: s, WidthPx: area.Width, HeightPx: area.Height, Text: texts(),
-		Tube:  drawing.HatchingOf(string(in.TubeMetal.Kind), false),
-		Fin:   drawing.HatchingOf(string(in.FinMetal.Kind), true),
+		Tube:  finned.HatchingOf(string(in.TubeMetal.Kind), false),
+		Fin:   finned.HatchingOf(string(in.FinMetal.Kind), true),
 		Alarm: writerIn(s).Alarm(h),
 	}
 	if area.Hold != nil {
@@ -102,18 +104,18 @@ func compose(in field.Input, h design.Heat, s units.System, area sheet, heated b
 	if heated && h.Absent.None() {
 		o.Heat = metalHeat(in, &h.Thermal)
 	}
-	return drawing.Compose(in.Tube, o)
+	return finned.Compose(in.Tube, o)
 }
 
 // metalHeat hands the field to the drawing, which knows no physics; nil where there is none.
-func metalHeat(in field.Input, t *rating.Thermal) *drawing.Heat {
+func metalHeat(in field.Input, t *rating.Thermal) *finned.Heat {
 	f, err := in.MetalField(t)
 	if err != nil {
 		return nil
 	}
-	heat := &drawing.Heat{Quads: f.Quads, Low: f.Coldest, High: f.Hottest, Nodes: make([]drawing.HeatNode, len(f.Nodes))}
+	heat := &finned.Heat{Quads: f.Quads, Low: f.Coldest, High: f.Hottest, Nodes: make([]finned.HeatNode, len(f.Nodes))}
 	for i, n := range f.Nodes {
-		heat.Nodes[i] = drawing.HeatNode{R: n.R, X: n.X, T: n.T}
+		heat.Nodes[i] = finned.HeatNode{R: n.R, X: n.X, T: n.T}
 	}
 	return heat
 }
@@ -121,7 +123,7 @@ func metalHeat(in field.Input, t *rating.Thermal) *drawing.Heat {
 type editArgs struct {
 	Document document.Document  `json:"document"`
 	Commands []document.Command `json:"commands"` // one after the other; none shows the document again
-	Sheet    *sheet             `json:"sheet"`
+	Sheet    *drawingArea       `json:"sheet"`
 	wanted
 }
 
@@ -196,14 +198,14 @@ func working(a workingArgs) (report.Working, error) {
 type svgArgs struct {
 	Document document.Document `json:"document"`
 	Section  string            `json:"section,omitempty"`
-	Sheet    sheet             `json:"sheet"`
+	Sheet    drawingArea       `json:"sheet"`
 }
 
 type drawn struct {
 	SVG string `json:"svg"`
 }
 
-func svg(a svgArgs) (drawn, error) {
+func picture(a svgArgs) (drawn, error) {
 	section, err := report.SectionOf(a.Section)
 	if err != nil {
 		return drawn{}, err
@@ -212,5 +214,5 @@ func svg(a svgArgs) (drawn, error) {
 	if err != nil {
 		return drawn{}, err
 	}
-	return drawn{drawing.SVG(compose(in, h, a.Document.Units, a.Sheet, section.Heated), drawing.Style{})}, nil
+	return drawn{svg.Write(compose(in, h, a.Document.Units, a.Sheet, section.Heated), svg.Style{})}, nil
 }

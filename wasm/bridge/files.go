@@ -19,7 +19,7 @@ type opened struct {
 type startArgs struct {
 	Saved   string             `json:"saved"`   // the browser's own copy, an envelope, or empty
 	Pending []document.Command `json:"pending"` // what was entered since and not answered
-	Sheet   *sheet             `json:"sheet"`
+	Sheet   *drawingArea       `json:"sheet"`
 	wanted
 }
 
@@ -44,7 +44,7 @@ func start(a startArgs) (started, error) {
 }
 
 // showFile shows the design in hand of a file, changed by the commands that its page was still waiting with.
-func showFile(f document.File, pending []document.Command, area *sheet, want wanted) (opened, error) {
+func showFile(f document.File, pending []document.Command, area *drawingArea, want wanted) (opened, error) {
 	d := f.Designs[f.Hand]
 	for _, c := range pending {
 		var err error
@@ -121,7 +121,7 @@ type openArgs struct {
 	Text    string             `json:"text"`
 	Pending []document.Command `json:"pending,omitempty"`
 	Link    bool               `json:"link,omitempty"` // the text came by a link
-	Sheet   *sheet             `json:"sheet"`
+	Sheet   *drawingArea       `json:"sheet"`
 	wanted
 }
 
@@ -141,8 +141,8 @@ func open(a openArgs) (opened, error) {
 }
 
 type exampleArgs struct {
-	ID    string `json:"id"`
-	Sheet *sheet `json:"sheet"`
+	ID    string       `json:"id"`
+	Sheet *drawingArea `json:"sheet"`
 	wanted
 }
 

@@ -1,0 +1,136 @@
+// Package finned draws a finned tube: a section across it, one along it, and an enlarged detail of the fin roots, with
+// dimensions and the grips by which a page pulls them.
+//
+// Views follow ISO 128 (line weights, sections, break lines).
+package finned
+
+import (
+	"finwright/core/drawing/ink"
+	"finwright/core/drawing/sheet"
+	"finwright/core/message"
+	"finwright/core/tube"
+	"finwright/core/units"
+)
+
+// Options say for whom and on what the tube is drawn.
+type Options struct {
+	System   units.System
+	WidthPx  float64 // CSS pixels of the sheet; taken as leastPx where it is less, mostPx where it is more
+	HeightPx float64
+	Text     message.Catalogue
+	Tube     ink.Hatching // zero: 45 degrees, coarse
+	Fin      ink.Hatching // zero: 135 degrees, finer
+	Heat     *Heat        // colours the cut metal by its temperature; nil: hatched
+	Alarm    string       // a warning to set on the sheet; Valid: about 24 letters
+	Hold     sheet.Scales // scales to keep as long as the drawing fits; zero: choose
+}
+
+// Sheets [CSS px] on which three views find room, and that a screen could have.
+const (
+	leastPx = 300
+	mostPx  = 10000
+)
+
+// Every metal has its own hatching, coarse to fine.
+var (
+	tubeHatching = ink.Hatching{Angle: 45, Spacing: 1.7}
+	finHatching  = ink.Hatching{Angle: 135, Spacing: 1.1}
+)
+
+// Compose draws a tube. Where the sheet is narrow the views are stacked.
+// Valid: every dimension positive, the bore open, the strip thinner than the pitch.
+func Compose(t tube.Tube, o Options) sheet.Scene {
+	if o.Tube == (ink.Hatching{}) {
+		o.Tube = tubeHatching
+	}
+	if o.Fin == (ink.Hatching{}) {
+		o.Fin = finHatching
+	}
+	w, h := min(max(o.WidthPx, leastPx), mostPx)/ink.PxPerMM, min(max(o.HeightPx, leastPx), mostPx)/ink.PxPerMM
+	c := composer{Options: o, section: newSection(t), Sheet: &sheet.Sheet{Scene: sheet.Scene{Width: w, Height: h}}}
+	c.layout = arrange(w, h, o.Heat != nil)
+	c.scales = c.chooseScales()
+	if o.Heat != nil {
+		c.ofTube, c.ofFin = c.bodies()
+	}
+	c.drawAcross()
+	c.drawAlong()
+	c.drawDetail()
+	c.drawScaleBar()
+	if o.Heat != nil {
+		c.drawLegend()
+	}
+	if o.Alarm != "" {
+		c.drawAlarm()
+	}
+	s := c.Sheet.Scene
+	s.Scales = c.scales
+	s.Ink = ink.Pack(s.Artwork)
+	return s
+}
+
+type composer struct {
+	Options
+	section
+	*sheet.Sheet
+	layout layout
+	scales sheet.Scales
+
+	ofTube, ofFin body // of the field, if there is one
+}
+
+// print writes a length for a dimension: the number alone, since the sheet states the unit once.
+func (c composer) print(k units.Kind, mm float64) string {
+	return c.Text.Numbers.Figure(k, mm/1e3, c.System).Value
+}
+
+func (c composer) diameter(mm float64) string {
+	return c.Text.Render(message.New("drawing.diameter", "value", c.print(units.Diameter, mm)), c.System)
+}
+
+// finOD returns the fin's outside diameter [mm].
+func (c composer) finOD() float64 { return c.od + 2*c.height }
+
+// heading states a view's title and scale over it.
+func (c composer) heading(id, title string, scale float64, at box) {
+	text := scaleText(c.Text, scale)
+	c.Scene.Views = append(c.Scene.Views, sheet.View{ID: id, Title: title, Scale: scale, ScaleText: text, X: at.x, Y: at.y, Width: at.w, Height: at.h})
+	c.Write("title-"+id, "title", at.x, at.y+sheet.TextHeight, sheet.Start, title)
+	if !c.layout.stacked {
+		c.Write("scale-"+id, "scale", at.x, at.y+sheet.TextHeight+lineSpacing, sheet.Start, text)
+		return
+	}
+	// The section across has the scale of the one along: if one line is too short for both, that one states it.
+	x := at.x + sheet.TextWidth(title) + 1.5
+	if id != "across" || x+sheet.TextWidth(text) < at.x+at.w {
+		c.Write("scale-"+id, "scale", x, at.y+sheet.TextHeight, sheet.Start, text)
+	}
+}
+
+// cut adds a piece of metal, placed on the sheet and cut off.
+func (c composer) cut(p part, place func(ink.Point) ink.Point, scale float64, cuts ...halfPlane) {
+	loop := p.loop
+	for _, h := range cuts {
+		if loop = h.clip(loop); len(loop) < 3 {
+			return
+		}
+	}
+	put := func(path []ink.Point) []ink.Point {
+		out := make([]ink.Point, len(path))
+		for i, q := range path {
+			out[i] = place(q)
+		}
+		return out
+	}
+	s := ink.Shape{Class: p.class, Loops: [][]ink.Point{put(loop)}, Narrow: p.narrow * scale, Hatch: c.Tube}
+	if p.class != ink.TubeMetal {
+		s.Hatch = c.Fin
+	}
+	if c.Heat != nil {
+		s.Hatch = ink.Hatching{}
+	}
+	for _, e := range edges(loop, cuts...) {
+		s.Edges = append(s.Edges, put(e))
+	}
+	c.Scene.Shapes = append(c.Scene.Shapes, s)
+}

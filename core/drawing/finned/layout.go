@@ -1,0 +1,71 @@
+package finned
+
+import "finwright/core/drawing/sheet"
+
+// box is a rectangle on the sheet [mm].
+type box struct{ x, y, w, h float64 }
+
+// layout gives each view its place. It depends on the sheet alone, so that a
+// dimension that is pulled moves nothing but what it measures.
+type layout struct {
+	across, along, detail box     // with headings and dimensions
+	centreY               float64 // of across and along
+	disc                  float64 // greatest fin diameter on the sheet
+	left, right           float64 // columns beside the along view
+	head                  float64 // title and scale over each view
+	stacked               bool
+	footY                 float64 // baseline of scale bar and note
+}
+
+// Distances on the sheet [mm].
+const (
+	margin      = 3.0
+	lineSpacing = 4.6
+	headHeight  = 11.0 // title over scale, over a view
+	headLine    = 6.5  // title and scale on one line
+	belowDisc   = 9.5  // pitch and wall dimensions under a view
+	footHeight  = 5.0  // scale bar and note
+	legendRow   = 7.0  // the temperatures' scale over them
+	alongLeft   = 6.0  // fin height, where it does not fit on the right
+	alongRight  = 15.0 // two ranks of vertical dimensions
+	overhang    = 2.0  // centre line past the outline
+	stackBelow  = 1.15 // width over height under which views are stacked
+)
+
+func arrange(w, h float64, legend bool) layout {
+	l := layout{left: alongLeft, right: alongRight, footY: h - margin, head: headHeight}
+	inner := w - 2*margin
+	bottom := h - margin - footHeight
+	top := 0.48 * (bottom - margin) // where stacked
+	if legend {
+		bottom -= legendRow
+	}
+	if w/h < stackBelow {
+		l.head, l.stacked = headLine, true
+		l.across = box{margin, margin, 0.475 * inner, top}
+		l.along = box{margin + 0.475*inner, margin, 0.525 * inner, top}
+		l.detail = box{margin, margin + top, inner, bottom - margin - top}
+	} else {
+		l.across = box{margin, margin, 0.376 * inner, bottom - margin}
+		l.along = box{margin + 0.38*inner, margin, 0.14*inner + alongLeft + alongRight, bottom - margin}
+		x := l.along.x + l.along.w + 2
+		l.detail = box{x, margin, w - margin - x, bottom - margin}
+	}
+	clear := l.across.h - l.head - belowDisc
+	l.disc = min(l.across.w-2*overhang, clear)
+	l.centreY = l.across.y + l.head + clear/2
+	return l
+}
+
+// chooseScales fills the discs' place, and shows two or three fins in the detail.
+func (c composer) chooseScales() sheet.Scales {
+	fits := c.layout.disc / c.finOD()
+	s := sheet.Scales{Main: snapScale(fits), Detail: c.detailScale()}
+	if c.Hold.Main > 0 && c.Hold.Main <= fits {
+		s.Main = c.Hold.Main
+	}
+	if c.Hold.Detail > 0 {
+		s.Detail = c.Hold.Detail
+	}
+	return s
+}
