@@ -13,6 +13,7 @@ import (
 	"finwright/core/field"
 	"finwright/core/material"
 	"finwright/core/message"
+	"finwright/core/rating"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -31,6 +32,9 @@ func Read(d document.Document) (field.Input, error) {
 			Centre: units.Length(r.span(&field.SpanCentre, i, s.Centre.Text)),
 			Width:  units.Length(r.span(&field.SpanWidth, i, s.Width.Text)),
 		})
+	}
+	if len(r.errs) == 0 {
+		r.process()
 	}
 	if len(r.errs) == 0 {
 		checkTogether(&r.in, &r.errs)
@@ -63,7 +67,7 @@ func (r *reader) read(f *field.Field) {
 	case f.Text != nil:
 		*f.Text(&r.in) = text
 	default:
-		f.Set(&r.in, r.parse(f, f.ID, text))
+		r.number(f, text)
 	}
 }
 
@@ -84,6 +88,16 @@ func (r *reader) metal(own *field.Alloy, makeOf func(material.Metal), prefix str
 	makeOf(made)
 }
 
+// number reads a number, written in the field's kind or in another that it takes.
+func (r *reader) number(f *field.Field, text string) {
+	if f.KindOf(text) == f.Kind {
+		f.Set(&r.in, r.parse(f, f.ID, text))
+		return
+	}
+	p, _ := units.Parse(f.Also.Kind, text, r.units) // KindOf has read it
+	*f.Also.Number(&r.in) = rating.Optional{SI: p.SI, Stated: true}
+}
+
 // parse reads text and holds it to the range of f; at is where an error shows.
 func (r *reader) parse(f *field.Field, at, text string) float64 {
 	p, err := units.Parse(f.Kind, text, r.units)
@@ -94,9 +108,14 @@ func (r *reader) parse(f *field.Field, at, text string) float64 {
 		return 0
 	}
 	if !f.Within(p.SI) {
-		quantity := func(si float64) message.Quantity { return message.Quantity{Kind: f.Kind, SI: si} }
-		r.errs.add(at, "error.range", "value", quantity(p.SI), "low", quantity(f.Low), "high", quantity(f.High))
+		r.outside(f, at, p.SI)
 		return 0
 	}
 	return p.SI
+}
+
+// outside says that a number [SI] does not lie in the range of f.
+func (r *reader) outside(f *field.Field, at string, si float64) {
+	quantity := func(si float64) message.Quantity { return message.Quantity{Kind: f.Kind, SI: si} }
+	r.errs.add(at, "error.range", "value", quantity(si), "low", quantity(f.Low), "high", quantity(f.High))
 }

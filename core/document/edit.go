@@ -124,7 +124,7 @@ func set(d Document, v Value) error {
 	text := d.Fields[v.Field].Text
 	switch {
 	case v.Text != nil && f.IsNumber():
-		text = withUnit(f.Kind, cut(*v.Text), d.Units)
+		text = withUnit(f.KindOf(*v.Text), cut(*v.Text), d.Units)
 	case v.Text != nil:
 		text = cut(*v.Text)
 	case v.Number != nil:
@@ -134,11 +134,12 @@ func set(d Document, v Value) error {
 		}
 		text = units.Echo(f.Kind, units.Snap(f.Kind, si, d.Units), d.Units)
 	case v.Steps != 0 && f.IsNumber():
-		p, err := units.Parse(f.Kind, text, d.Units)
+		kind := f.KindOf(text)
+		p, err := units.Parse(kind, text, d.Units)
 		if err != nil {
 			return nil // nothing to step from; the field already says what is wrong
 		}
-		text = units.Echo(f.Kind, units.Step(f.Kind, p.SI, v.Steps, d.Units), d.Units)
+		text = units.Echo(kind, units.Step(kind, p.SI, v.Steps, d.Units), d.Units)
 	default:
 		return fmt.Errorf("document: nothing to set %s to", v.Field)
 	}

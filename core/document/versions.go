@@ -80,4 +80,5 @@ func addAnswers(raw map[string]any) { fill(raw, answerFields) }
 
 var answerFields = []frozen{
 	{"tube_metal_limit", ""},
+	{"steam_by", "temperature"},
 }

@@ -11,11 +11,12 @@ import (
 
 // Field is one entry of a design.
 type Field struct {
-	ID    string // with the texts "field.<id>", its label, and "help.<id>"
-	Group string
-	Since int    // the version of the documents that has it first
-	House string // what a new document holds; empty: it may be left empty
-	Used  Use    // whether it counts for the design as it stands; else it is hidden, and its text not looked at
+	ID        string // with the texts "field.<id>", its label, and "help.<id>"
+	Group     string
+	Since     int    // the version of the documents that has it first
+	House     string // what a new document holds; empty: it may be left empty
+	Clearable bool   // it may be left empty though a new document fills it
+	Used      Use    // whether it counts for the design as it stands; else it is hidden, and its text not looked at
 
 	// Where it goes is one of these: a number, a count, a number that need not be stated, a choice or a free text.
 	Real     func(in *Input) *float64
@@ -33,12 +34,29 @@ type Field struct {
 	Low, High float64
 	Unbounded string
 
+	Also *Way // another kind that its number may be written in; nil: none
+
 	Fixed   string                                // why a sweep cannot vary a number that is not whole; empty: it can
 	StandIn func(in *Input) (si float64, ok bool) // what stands in for a number left empty; nil: nothing does
 }
 
+// Way is a kind that a field's number may be written in beside its own, such as a volume flow for a mass flow. Which of the
+// field's own it is depends on other fields, so that the reader of the design finds it when all are read.
+type Way struct {
+	Kind   units.Kind
+	Number func(in *Input) *rating.Optional
+}
+
+// KindOf returns the kind in which a text of the field is written.
+func (f *Field) KindOf(text string) units.Kind {
+	if f.Also != nil && units.Is(f.Also.Kind, text) {
+		return f.Also.Kind
+	}
+	return f.Kind
+}
+
 // MayBeEmpty reports whether the field may be left empty.
-func (f *Field) MayBeEmpty() bool { return f.House == "" }
+func (f *Field) MayBeEmpty() bool { return f.House == "" || f.Clearable }
 
 // Label and Help return the keys of its texts, ChoiceKey that of one of its choices.
 func (f *Field) Label() string { return "field." + f.ID }

@@ -15,6 +15,7 @@ type Input struct {
 	Job             Job
 	Limits          Limits
 	Wish            Wish
+	SteamByPressure bool             // the pressure says how hot the steam is
 	Shop            *shop.Capability // that is to make it; nil: what a shop can do is not judged
 }
 

@@ -227,7 +227,7 @@ var Fields = []Field{
 		Real: func(in *Input) *float64 { return &in.Air.Humidity },
 	},
 	{
-		ID: "altitude", Group: "air", Since: 2, Used: inAir, House: "0 m",
+		ID: "altitude", Group: "air", Since: 2, Used: inAtmosphere, House: "0 m",
 		Kind: units.Run, Low: -300, High: 6000,
 		Real: func(in *Input) *float64 { return (*float64)(&in.Air.Altitude) },
 	},
@@ -321,19 +321,26 @@ var Fields = []Field{
 		Real: func(in *Input) *float64 { return &in.Process.Own.Conductivity },
 	},
 	{
-		ID: "inside_in", Group: "inside", Since: 2, Used: always, House: "90 °C",
+		ID: "steam_by", Group: "inside", Since: 4, Used: condensing, House: "temperature",
+		Choices: among("temperature", "pressure"),
+		Choice:  func(in *Input, c string) { in.SteamByPressure = c == "pressure" },
+	},
+	{
+		ID: "inside_in", Group: "inside", Since: 2, Used: inletTold, House: "90 °C",
 		Kind: units.Temp, Low: -60, High: 600,
 		Real: func(in *Input) *float64 { return (*float64)(&in.Process.In) },
 	},
 	{
 		ID: "inside_flow", Group: "inside", Since: 2, Used: flowing, House: "15 kg/s",
 		Kind: units.MassRate, Low: 0.001, High: 5000,
+		Also: &Way{units.VolumeRate, func(in *Input) *rating.Optional { return &in.Process.Volume }},
 		Real: func(in *Input) *float64 { return &in.Process.Flow },
 	},
 	{
-		ID: "inside_pressure", Group: "inside", Since: 2, Used: ofWater, House: "1000 kPa",
+		ID: "inside_pressure", Group: "inside", Since: 2, Used: pressed, House: "1000 kPa", Clearable: true,
 		Kind: units.Pressure, Low: 1000, High: 20e6,
-		Real: func(in *Input) *float64 { return &in.Process.Pressure },
+		Also:     &Way{units.Gauge, func(in *Input) *rating.Optional { return &in.Process.Gauge }},
+		Optional: func(in *Input) *rating.Optional { return &in.Process.Pressure },
 	},
 	{
 		ID: "fouling_inside", Group: "inside", Since: 2, Used: always, House: "0.00018 m²K/W",

@@ -4,6 +4,7 @@ import (
 	"finwright/core/material"
 	"finwright/core/rating"
 	"finwright/core/tube"
+	"finwright/core/units"
 )
 
 // Use tells whether a field counts, from the texts of the fields.
@@ -21,7 +22,23 @@ func givenFilm(text func(string) string) bool { return text("film_source") == "g
 func inAir(text func(string) string) bool     { return text("gas") == "air" }
 func flowing(text func(string) string) bool   { return text("inside_fluid") != string(rating.Steam) }
 
-func ofWater(text func(string) string) bool { return text("inside_fluid") == string(rating.Water) }
+func condensing(text func(string) string) bool { return !flowing(text) }
+
+// byPressure tells whether the pressure says how hot the steam is, inletTold whether the inlet temperature is asked for.
+func byPressure(text func(string) string) bool {
+	return condensing(text) && text("steam_by") == "pressure"
+}
+func inletTold(text func(string) string) bool { return !byPressure(text) }
+
+// pressed tells whether the pressure of the stream is asked for.
+func pressed(text func(string) string) bool {
+	return text("inside_fluid") == string(rating.Water) || byPressure(text)
+}
+
+// inAtmosphere tells whether something hangs on the pressure of the air about.
+func inAtmosphere(text func(string) string) bool {
+	return inAir(text) || pressed(text) && units.Is(units.Gauge, text("inside_pressure"))
+}
 
 func finType(text func(string) string) tube.FinType { return tube.FinType(text("fin_type")) }
 

@@ -64,9 +64,24 @@ type Process struct {
 	Own      fluid.Properties // constant
 	In       units.Temperature
 	Flow     float64  // [kg/s] in all tubes
-	Pressure float64  // [Pa] absolute
+	Volume   Optional // [m3/s] in all tubes, in the state of the inlet, where the flow is stated so
+	Pressure Optional // [Pa] absolute, at the inlet
+	Gauge    Optional // [Pa] over the air about, where the pressure is stated so
 	Fouling  float64  // [m2 K/W] on the inside area
 	Bond     Optional // [m2 K/W] on the bare area; not stated: the default of the fin type
+}
+
+// StreamPressure returns the pressure [Pa] at which the properties of water are taken: the one stated, or one at
+// which it stays liquid in all of the bank, since they hardly change with it.
+func (in *Input) StreamPressure() float64 {
+	if in.Process.Pressure.Stated {
+		return in.Process.Pressure.SI
+	}
+	hottest, err := fluid.SaturationPressure(float64(max(in.Process.In, in.Air.In)) + zeroCelsius)
+	if err != nil {
+		return fluid.StandardPressure // the properties themselves say what is beyond them
+	}
+	return max(fluid.StandardPressure, 1.1*hottest)
 }
 
 // Optional is a number that need not be stated.

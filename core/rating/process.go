@@ -6,6 +6,7 @@ import (
 	"finwright/core/exchanger"
 	"finwright/core/fluid"
 	"finwright/core/inside"
+	"finwright/core/units"
 )
 
 // leastSubcooling [K] keeps a condensing film finite where the wall is as hot as the vapour.
@@ -40,7 +41,7 @@ func (s *stream) inside(t *Thermal, in *Input, at means) (exchanger.Stream, *Hin
 	}
 	s.flow = inside.Flow{Properties: p, MassVelocity: in.Process.Flow / s.section}
 	if in.Process.Fluid == Water {
-		if s.flow.WallViscosity, err = fluid.WaterViscosity(at.wall+zeroCelsius, in.Process.Pressure); err != nil {
+		if s.flow.WallViscosity, err = fluid.WaterViscosity(at.wall+zeroCelsius, in.StreamPressure()); err != nil {
 			return exchanger.Stream{}, beyond(StreamBeyond, err)
 		}
 	}
@@ -59,6 +60,19 @@ func (s *stream) complete(t *Thermal, in *Input) {
 	t.InsideLoss = &loss
 }
 
+// InletDensity returns the density [kg/m3] of the stream where it enters.
+func (in *Input) InletDensity() (float64, error) {
+	p, err := in.liquid(float64(in.Process.In))
+	return p.Density, err
+}
+
+// SaturateAt takes the inlet temperature of steam from its pressure [Pa].
+func (in *Input) SaturateAt(pressure float64) error {
+	t, err := fluid.SaturationTemperature(pressure)
+	in.Process.In = units.Temperature(t - zeroCelsius)
+	return err
+}
+
 // PassSection returns the bore area of the tubes side by side in one pass [m2], on
 // average where rows do not divide evenly.
 func (in *Input) PassSection() float64 {
@@ -70,7 +84,7 @@ func (in *Input) liquid(celsius float64) (fluid.Properties, error) {
 	if in.Process.Fluid == OwnFluid {
 		return in.Process.Own, nil
 	}
-	return fluid.Water(celsius+zeroCelsius, in.Process.Pressure)
+	return fluid.Water(celsius+zeroCelsius, in.StreamPressure())
 }
 
 // condensing takes the flow that the last round condensed: a first guess before there was one.

@@ -145,12 +145,16 @@ func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[
 	for i := range field.Fields {
 		f := &field.Fields[i]
 		entry := d.Fields[f.ID]
+		kind := f.KindOf(entry.Text)
 		shown := FormField{
-			ID: f.ID, Typed: w.typed(f.Kind, entry.Text), Text: w.shown(f.Kind, entry.Text), Origin: entry.Origin,
+			ID: f.ID, Typed: w.typed(kind, entry.Text), Text: w.shown(kind, entry.Text), Origin: entry.Origin,
 			Used: f.Used(text), Watch: strings.Join(watch[f.ID], " "), Error: w.wrong(wrong, f.ID),
 		}
 		if f.IsNumber() {
 			shown.Hint = w.Texts.Text(string(message.Accepts(f.Kind)))
+			if f.Also != nil {
+				shown.Hint += "; " + w.Texts.Text(string(message.Accepts(f.Also.Kind)))
+			}
 		}
 		if res != nil {
 			if q, ok := res.Auto[f.ID]; ok {

@@ -323,3 +323,19 @@ func BenchmarkMap(b *testing.B) {
 		w.Map(in, h, rating.UsedArea)
 	}
 }
+
+// A volume flow and a pressure over that of the air are shown as what they are in either system of units.
+func TestOtherWaysOfWritingAreShown(t *testing.T) {
+	d := edited(t, "inside_flow", "50 m3/h", "inside_pressure", "100 psig")
+	fields := view(t, d).Fields
+	if got := fieldOf(fields, "inside_flow"); got.Text != "50 m3/h" || !strings.Contains(got.Hint, "gpm") {
+		t.Errorf("%+v", got)
+	}
+	if got := fieldOf(fields, "inside_pressure").Text; got != "689.5 kPa(g)" {
+		t.Errorf("a gauge pressure in SI is shown as %q", got)
+	}
+	d.Units = units.US
+	if got := fieldOf(view(t, d).Fields, "inside_flow").Text; got != "220.1 gpm" {
+		t.Errorf("a volume flow in US units is shown as %q", got)
+	}
+}

@@ -9,7 +9,7 @@ func customary(text string) bool {
 	if strings.ContainsAny(t, `"″'′’#½¼¾⅛⅜⅝⅞`) {
 		return true
 	}
-	for _, part := range []string{"bwg", "fpi", "per inch", "btu", "lb", "ksi"} {
+	for _, part := range []string{"bwg", "fpi", "per inch", "btu", "lb", "ksi", "psi", "gpm", "gal", "cfm", "fpm", "inh2o", "inh₂o", "inwg"} {
 		if strings.Contains(t, part) {
 			return true
 		}

@@ -31,10 +31,12 @@ const (
 	Expand          Kind = "expand"
 	Lead            Kind = "lead"     // helix angle
 	Pressure        Kind = "pressure" // absolute
+	Gauge           Kind = "gauge"    // pressure over that of the air about
 	Drop            Kind = "drop"     // pressure drop of a gas
 	Loss            Kind = "loss"     // pressure drop of a liquid
 	Velocity        Kind = "velocity" // of a stream
 	MassRate        Kind = "mass_rate"
+	VolumeRate      Kind = "volume_rate"
 	MassFlux        Kind = "mass_flux"
 	Duty            Kind = "duty"   // heat per time
 	Resist          Kind = "resist" // thermal resistance on an area
@@ -65,37 +67,39 @@ func (k Kind) Money() bool {
 type dimension string
 
 const (
-	dimNone      dimension = "none"
-	dimLength    dimension = "length"
-	dimPerLength dimension = "per_length"
-	dimArea      dimension = "area"
-	dimAreaPer   dimension = "area_per_length"
-	dimMass      dimension = "mass"
-	dimMassPer   dimension = "mass_per_length"
-	dimRunPer    dimension = "run_per_length"
-	dimFilm      dimension = "film"
-	dimConduct   dimension = "conduct"
-	dimDense     dimension = "dense"
-	dimTemp      dimension = "temp"
-	dimExpand    dimension = "expand"
-	dimAngle     dimension = "angle"
-	dimPressure  dimension = "pressure"
-	dimMassRate  dimension = "mass_rate"
-	dimMassFlux  dimension = "mass_flux"
-	dimResist    dimension = "resist"
-	dimHeat      dimension = "specific_heat"
-	dimViscous   dimension = "viscous"
-	dimDutyMass  dimension = "duty_per_mass"
-	dimDutyArea  dimension = "duty_per_area"
-	dimSpeed     dimension = "speed"
-	dimRotation  dimension = "rotation"
-	dimTime      dimension = "time"
-	dimPower     dimension = "power"
-	dimStress    dimension = "stress"
-	dimForce     dimension = "force"
-	dimCostTime  dimension = "cost_per_time"
-	dimCostMass  dimension = "cost_per_mass"
-	dimCostRun   dimension = "cost_per_length"
+	dimNone       dimension = "none"
+	dimLength     dimension = "length"
+	dimPerLength  dimension = "per_length"
+	dimArea       dimension = "area"
+	dimAreaPer    dimension = "area_per_length"
+	dimMass       dimension = "mass"
+	dimMassPer    dimension = "mass_per_length"
+	dimRunPer     dimension = "run_per_length"
+	dimFilm       dimension = "film"
+	dimConduct    dimension = "conduct"
+	dimDense      dimension = "dense"
+	dimTemp       dimension = "temp"
+	dimExpand     dimension = "expand"
+	dimAngle      dimension = "angle"
+	dimPressure   dimension = "pressure"
+	dimGauge      dimension = "gauge"
+	dimMassRate   dimension = "mass_rate"
+	dimVolumeRate dimension = "volume_rate"
+	dimMassFlux   dimension = "mass_flux"
+	dimResist     dimension = "resist"
+	dimHeat       dimension = "specific_heat"
+	dimViscous    dimension = "viscous"
+	dimDutyMass   dimension = "duty_per_mass"
+	dimDutyArea   dimension = "duty_per_area"
+	dimSpeed      dimension = "speed"
+	dimRotation   dimension = "rotation"
+	dimTime       dimension = "time"
+	dimPower      dimension = "power"
+	dimStress     dimension = "stress"
+	dimForce      dimension = "force"
+	dimCostTime   dimension = "cost_per_time"
+	dimCostMass   dimension = "cost_per_mass"
+	dimCostRun    dimension = "cost_per_length"
 )
 
 // digits is a rule for how a number is shown.
@@ -150,10 +154,12 @@ var kinds = []struct {
 	{Expand, spec{dimExpand, sig("µm/m·K", 4), sig("µin/in·°F", 4)}},
 	{Lead, spec{dimAngle, sig("°", 4), sig("°", 4)}},
 	{Pressure, spec{dimPressure, sig("kPa", 4), sig("psi", 4)}},
+	{Gauge, spec{dimGauge, sig("kPa(g)", 4), sig("psig", 4)}},
 	{Drop, spec{dimPressure, sig("Pa", 4), sig("inH₂O", 4)}},
 	{Loss, spec{dimPressure, sig("kPa", 4), sig("psi", 4)}},
 	{Velocity, spec{dimSpeed, sig("m/s", 4), sig("ft/min", 4)}},
 	{MassRate, spec{dimMassRate, sig("kg/s", 4), sig("lb/h", 4)}},
+	{VolumeRate, spec{dimVolumeRate, sig("m³/h", 4), sig("gpm", 4)}},
 	{MassFlux, spec{dimMassFlux, sig("kg/m²s", 4), sig("lb/h·ft²", 4)}},
 	{Duty, spec{dimPower, sig("kW", 4), sig("MMBtu/h", 4)}},
 	{Resist, spec{dimResist, sig("m²K/W", 4), sig("h·ft²·°F/Btu", 4)}},

@@ -183,6 +183,12 @@ func feetAndInches(x float64, rest string) (feet float64, inch string, ok bool) 
 	return 0, "", false
 }
 
+// Is reports whether text names a unit of kind k's.
+func Is(k Kind, text string) bool {
+	r := remember(k, text, SI)
+	return r.err == nil && strings.TrimSpace(r.parsed.Text) == strings.TrimSpace(text)
+}
+
 // From converts x in the named unit to SI for kind k: what a grip or a plot axis sends.
 func From(k Kind, x float64, name string) (float64, bool) {
 	u, ok := byName[fold(name)]

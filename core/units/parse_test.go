@@ -67,6 +67,17 @@ func TestParseReadsWhatPeopleType(t *testing.T) {
 		{Drop, "10 mm WG", SI, 98.0665},
 		{MassRate, "36 t/h", US, 10},
 		{Duty, "3.412141633 MMBtu/h", SI, 1e6},
+		{Duty, "859845.227859 kcal/h", SI, 1e6},
+		{Duty, "1 Gcal/h", SI, 1.163e6},
+		{VolumeRate, "36 m3/h", SI, 0.01},
+		{VolumeRate, "10 l/s", US, 0.01},
+		{VolumeRate, "158.5032314 gpm", SI, 0.01},
+		{VolumeRate, "100 m³/h", US, 1.0 / 36},
+		{Gauge, "7 barg", SI, 7e5},
+		{Gauge, "7 bar(g)", US, 7e5},
+		{Gauge, "100 psig", SI, 689475.729},
+		{Film, "1 kcal/h·m²·°C", SI, 1.163},
+		{Resist, "0.0002 m²·h·°C/kcal", SI, 0.0002 / 1.163},
 		{Drive, "20 hp", SI, 14913.9974316},
 		{Work, "100 MPa", US, 1e8},
 		{Pull, "10 lbf", SI, 44.48221615},
@@ -156,7 +167,7 @@ func TestEveryShownUnitReadsBack(t *testing.T) {
 // typed are texts as people type them, for a fuzzer to change.
 var typed = []string{
 	`1 1/4"`, "14 BWG", "#12", "10 fpi", "6 096 mm", "20' 6\"", "20 ft 6 1/2 in", "0,4", "-1e3 mm", "2,108", "5/8 in", "25.4", "2.54 mm pitch", "1½ in",
-	"120000 lb/h", "0.00018 m²K/W", "50 Btu/h·ft²·°F", "-40 °F", "85 %", "12 µm/m·K", "1.7 MMBtu/h", "6\u202f096 mm", "1e-9 m", "7.5 h", "3.20 /kg",
+	"120000 lb/h", "0.00018 m²K/W", "50 Btu/h·ft²·°F", "-40 °F", "85 %", "12 µm/m·K", "1.7 MMBtu/h", "6\u202f096 mm", "1e-9 m", "7.5 h", "3.20 /kg", "50 m³/h", "7 bar(g)", "100 psig", "200 gpm",
 }
 
 // readable holds a text of any kind to this: it is refused with a reason, or it is a number that prints, and what is kept of it

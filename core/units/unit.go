@@ -20,7 +20,9 @@ const (
 	hour     = 3600.0        // s
 	squareFt = foot * foot
 
-	poundForce = pound * 9.80665 // N, standard gravity
+	poundForce = pound * 9.80665                // N, standard gravity
+	kcal       = 4186.8                         // J, International Table
+	gallon     = 231 * 0.0254 * 0.0254 * 0.0254 // m3, US liquid
 )
 
 // table lists every accepted unit with its spellings; of two with one spelling the later has it. It is plain data: calls
@@ -64,13 +66,17 @@ var table = []struct {
 	{unit{dimExpand, 1e-6 / degF, 0}, "µin/inF, uin/inF, 1e-6/F"},
 	{unit{dimFilm, 1, 0}, "W/m2K, W/m2-K, W/(m2 K), W/m2/K, W/m2C"},
 	{unit{dimFilm, btu / (hour * squareFt * degF), 0}, "Btu/h ft2 F, Btu/hr ft2 F, Btu/h/ft2/F"},
+	{unit{dimFilm, kcal / hour, 0}, "kcal/h m2 C, kcal/hr m2 C, kcal/h m2 K"},
 	{unit{dimConduct, 1, 0}, "W/mK, W/m/K, W/m C"},
 	{unit{dimConduct, btu / (hour * foot * degF), 0}, "Btu/h ft F, Btu/hr ft F"},
+	{unit{dimConduct, kcal / hour, 0}, "kcal/h m C, kcal/hr m C, kcal/h m K"},
 	{unit{dimResist, 1, 0}, "m2K/W"},
 	{unit{dimResist, hour * squareFt * degF / btu, 0}, "h ft2 F/Btu, hr ft2 F/Btu"},
+	{unit{dimResist, hour / kcal, 0}, "m2 h C/kcal, h m2 C/kcal, m2 hr C/kcal"},
 	{unit{dimHeat, 1, 0}, "J/kgK, J/kg/K"},
 	{unit{dimHeat, 1e3, 0}, "kJ/kgK, kJ/kg/K"},
 	{unit{dimHeat, btu / (pound * degF), 0}, "Btu/lb F"},
+	{unit{dimHeat, kcal, 0}, "kcal/kg C, kcal/kg K"},
 	{unit{dimViscous, 1, 0}, "Pa s"},
 	{unit{dimViscous, 1e-3, 0}, "mPa s, cP"},
 
@@ -87,16 +93,27 @@ var table = []struct {
 	{unit{dimMassRate, 1e3 / hour, 0}, "t/h"},
 	{unit{dimMassRate, pound / hour, 0}, "lb/h, lb/hr"},
 	{unit{dimMassRate, pound, 0}, "lb/s"},
+	{unit{dimVolumeRate, 1, 0}, "m3/s"},
+	{unit{dimVolumeRate, 1 / hour, 0}, "m3/h, m3/hr, cmh"},
+	{unit{dimVolumeRate, 1e-3, 0}, "l/s, litre/s"},
+	{unit{dimVolumeRate, 1e-3 / 60, 0}, "l/min, lpm"},
+	{unit{dimVolumeRate, 1e-3 / hour, 0}, "l/h"},
+	{unit{dimVolumeRate, gallon / 60, 0}, "gpm, US gpm, gal/min"},
+	{unit{dimVolumeRate, foot * foot * foot / 60, 0}, "cfm, ft3/min"},
 	{unit{dimMassFlux, 1, 0}, "kg/m2s, kg/(m2 s)"},
 	{unit{dimMassFlux, pound / (hour * squareFt), 0}, "lb/h ft2"},
 
 	{unit{dimPressure, 1, 0}, "Pa, N/m2"},
-	{unit{dimPressure, 1e3, 0}, "kPa"},
-	{unit{dimPressure, 1e5, 0}, "bar"},
+	{unit{dimPressure, 1e3, 0}, "kPa, kPa(a)"},
+	{unit{dimPressure, 1e5, 0}, "bar, bara, bar(a)"},
 	{unit{dimPressure, 1e6, 0}, "MPa"},
 	{unit{dimPressure, poundForce / (0.0254 * 0.0254), 0}, "psi, psia"},
 	{unit{dimPressure, 249.08891, 0}, "inH2O, in H2O, inWG, in WG"}, // conventional, water at 4 °C
 	{unit{dimPressure, 9.80665, 0}, "mmH2O, mm H2O, mmWG, mm WG"},
+	{unit{dimGauge, 1e3, 0}, "kPa(g)"},
+	{unit{dimGauge, 1e5, 0}, "bar(g)"},
+	{unit{dimGauge, 1e6, 0}, "MPa(g)"},
+	{unit{dimGauge, poundForce / (0.0254 * 0.0254), 0}, "psig"},
 	{unit{dimStress, 1e6, 0}, "MPa, N/mm2"},
 	{unit{dimStress, 1e3 * poundForce / (0.0254 * 0.0254), 0}, "ksi"},
 	{unit{dimForce, 1, 0}, "N"},
@@ -108,6 +125,8 @@ var table = []struct {
 	{unit{dimPower, 1e6, 0}, "MW"},
 	{unit{dimPower, btu / hour, 0}, "Btu/h, Btu/hr"},
 	{unit{dimPower, 1e6 * btu / hour, 0}, "MMBtu/h, MMBtu/hr"},
+	{unit{dimPower, kcal / hour, 0}, "kcal/h, kcal/hr"},
+	{unit{dimPower, 1e6 * kcal / hour, 0}, "Gcal/h, Gcal/hr"},
 	{unit{dimDutyMass, 1, 0}, "W/kg"},
 	{unit{dimDutyMass, btu / (hour * pound), 0}, "Btu/h lb"},
 	{unit{dimDutyArea, 1e3, 0}, "kW/m2"},

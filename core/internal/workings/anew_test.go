@@ -78,7 +78,7 @@ func (d *made) stream() fluid.Properties {
 		s, err = fluid.SaturatedWater(float64(in.In) + zero)
 		p = s.Liquid
 	default:
-		p, err = fluid.Water((float64(in.In)+d.res.Heat.Thermal.Duty.ProcessOut)/2+zero, in.Pressure)
+		p, err = fluid.Water((float64(in.In)+d.res.Heat.Thermal.Duty.ProcessOut)/2+zero, d.in.StreamPressure())
 	}
 	if err != nil {
 		panic(err)
