@@ -28,3 +28,19 @@ func TestDrawingWithoutWebGL(t *testing.T) {
 	page.Screenshot(shots, "picture")
 	quiet(t, chromium, page)
 }
+
+// A low window leaves little room: what is drawn still lies on its sheet, in each section.
+func TestDrawingKeepsToALowSheet(t *testing.T) {
+	page := chromium.Page(t, browser.View{Width: 1280, Height: 720})
+	page.Open("")
+	page.WaitMark("finwright:drawn")
+	for _, section := range []string{"heat", "making", "surface"} {
+		page.Click(`[data-testid="section-` + section + `"]`)
+		page.Wait(`document.body.dataset.section === "` + section + `"`)
+		page.Wait(`(() => {
+			const sheet = document.querySelector("#drawing").getBoundingClientRect();
+			const words = [...document.querySelectorAll("#drawing .words text")];
+			return words.length > 5 && words.every((word) => word.getBoundingClientRect().bottom <= sheet.bottom + 1);
+		})()`)
+	}
+}

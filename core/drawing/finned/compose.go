@@ -15,8 +15,8 @@ import (
 // Options say for whom and on what the tube is drawn.
 type Options struct {
 	System   units.System
-	WidthPx  float64 // CSS pixels of the sheet; taken as leastPx where it is less, mostPx where it is more
-	HeightPx float64
+	WidthPx  float64 // CSS pixels of the sheet; taken as leastWidthPx where it is less, mostPx where it is more
+	HeightPx float64 // the same with leastHeightPx
 	Text     message.Catalogue
 	Tube     ink.Hatching // zero: 45 degrees, coarse
 	Fin      ink.Hatching // zero: 135 degrees, finer
@@ -27,8 +27,9 @@ type Options struct {
 
 // Sheets [CSS px] on which three views find room, and that a screen could have.
 const (
-	leastPx = 300
-	mostPx  = 10000
+	leastWidthPx  = 300
+	leastHeightPx = 220 // of views side by side: stacked, they are on a sheet of that width or higher
+	mostPx        = 10000
 )
 
 // Every metal has its own hatching, coarse to fine.
@@ -46,7 +47,7 @@ func Compose(t tube.Tube, o Options) sheet.Scene {
 	if o.Fin == (ink.Hatching{}) {
 		o.Fin = finHatching
 	}
-	w, h := min(max(o.WidthPx, leastPx), mostPx)/ink.PxPerMM, min(max(o.HeightPx, leastPx), mostPx)/ink.PxPerMM
+	w, h := min(max(o.WidthPx, leastWidthPx), mostPx)/ink.PxPerMM, min(max(o.HeightPx, leastHeightPx), mostPx)/ink.PxPerMM
 	c := composer{Options: o, section: newSection(t), Sheet: &sheet.Sheet{Scene: sheet.Scene{Width: w, Height: h}}}
 	c.layout = arrange(w, h, o.Heat != nil)
 	c.scales = c.chooseScales()

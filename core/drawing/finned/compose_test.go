@@ -37,7 +37,7 @@ func options(system units.System, w, h float64) Options {
 	return Options{System: system, WidthPx: w, HeightPx: h, Text: message.English()}
 }
 
-var sheets = [][2]float64{{640, 430}, {760, 470}, {600, 360}, {360, 520}, {900, 560}, {330, 480}, {378, 500}, {376, 400}}
+var sheets = [][2]float64{{640, 430}, {760, 470}, {600, 360}, {360, 520}, {900, 560}, {330, 480}, {378, 500}, {376, 400}, {602, 275}, {602, 233}, {600, 220}}
 
 func sizes(typ tube.FinType) map[string]tube.Tube {
 	return map[string]tube.Tube{
