@@ -85,7 +85,7 @@ func TestInventedMethod(t *testing.T) {
 		t.Errorf("with texts the walk says %q", got)
 	}
 
-	d, _, result := evaluated(t)
+	d, _, result := evaluated(t, "film_method", "invented")
 	nusselt, _ := result.Find("nusselt")
 	film, _ := result.Find("film")
 	var re, pr float64

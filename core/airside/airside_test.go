@@ -2,7 +2,6 @@ package airside
 
 import (
 	"math"
-	"slices"
 	"testing"
 
 	"finwright/core/figure"
@@ -43,9 +42,6 @@ func TestVectorsRange(t *testing.T) {
 			t.Errorf("%s passes%s, want%s", id, got, want)
 		}
 	}
-	if got := films[Choose(FilmMethods, b, f, nil)].ID; got != "esdu_86022" {
-		t.Errorf("chosen film %s", got)
-	}
 	low, high, n := Spread(films)
 	if n != 2 {
 		t.Errorf("%d films in range", n)
@@ -57,25 +53,26 @@ func TestVectorsRange(t *testing.T) {
 	if got := passed(verdict(t, drops, "robinson_briggs_1966").Limits); got != " fin_height" {
 		t.Errorf("Robinson and Briggs pass%s", got)
 	}
-	if got := drops[Choose(DropMethods, b, f, nil)].ID; got != "esdu_86022_drop" {
-		t.Errorf("chosen drop %s", got)
-	}
 }
 
-func TestChooseWithoutAnyInRange(t *testing.T) {
-	b, f := vector()
-	b.Layout = InLine
-	drops := Evaluate(DropMethods, b, f)
-	if _, _, n := Spread(drops); n != 0 {
-		t.Errorf("%d pressure drops in range for rows in line", n)
-	}
-	chosen := drops[Choose(DropMethods, b, f, nil)]
-	if chosen.InRange {
-		t.Error("a pressure drop claims rows in line")
-	}
-	for _, v := range drops {
-		if figure.Worst(v.Limits) < figure.Worst(chosen.Limits) {
-			t.Errorf("%s is nearer to its range than %s", v.ID, chosen.ID)
+// The rule looks at choices alone: film and drop of one work, and no drop where none is known.
+func TestRule(t *testing.T) {
+	for _, c := range []struct {
+		layout     Layout
+		welded     bool
+		film, drop string
+	}{
+		{Staggered, false, "esdu_86022", "esdu_86022_drop"},
+		{Staggered, true, "weierman_1976", "weierman_1976_drop"},
+		{InLine, false, "ganguli_1985", ""},
+		{InLine, true, "ganguli_1985", ""},
+	} {
+		pair, drop := Rule(c.layout, c.welded), ""
+		if pair.HasDrop() {
+			drop = DropMethods[pair.Drop].ID
+		}
+		if film := FilmMethods[pair.Film].ID; film != c.film || drop != c.drop {
+			t.Errorf("layout %d, welded %v: %s and %q, want %s and %q", c.layout, c.welded, film, drop, c.film, c.drop)
 		}
 	}
 }
@@ -146,10 +143,6 @@ func TestEveryMethodBehaves(t *testing.T) {
 			if !(x > 0) || math.IsInf(x, 1) || !(more > x) || len(limits) == 0 || len(limits) > MostLimits {
 				t.Fatalf("%s gives %g, faster %g, %d limits for %+v", id, x, more, len(limits), b)
 			}
-		}
-		room := make([]figure.Limit, 0, MostLimits)
-		if got, want := Choose(FilmMethods, b, f, room), slices.IndexFunc(films, func(v Verdict[Film]) bool { return v.InRange }); want >= 0 && got != want {
-			t.Fatalf("film %d is chosen, %d is the first in range for %+v", got, want, b)
 		}
 		for i, v := range films {
 			check(v.ID, v.Answer.Measure(), quick[i].Answer.Measure(), v.Limits)

@@ -3,7 +3,6 @@ package airside
 import (
 	"testing"
 
-	"finwright/core/figure"
 	"finwright/core/fin"
 )
 
@@ -54,15 +53,5 @@ func BenchmarkEvaluate(b *testing.B) {
 	for b.Loop() {
 		Evaluate(FilmMethods, bank, flow)
 		Evaluate(DropMethods, bank, flow)
-	}
-}
-
-// BenchmarkChoose finds the correlations to use and asks them alone, as a round of settling does.
-func BenchmarkChoose(b *testing.B) {
-	bank, flow := vector()
-	room := make([]figure.Limit, 0, MostLimits)
-	b.ReportAllocs()
-	for b.Loop() {
-		FilmMethods[Choose(FilmMethods, bank, flow, room)].Compute(bank, flow)
 	}
 }

@@ -73,7 +73,7 @@ func Ganguli1985Drop(b Bank, f Flow) Drop {
 
 // ganguli1985Drop is Ganguli1985Drop in the list.
 var ganguli1985Drop = Method[Drop]{
-	ID:      "ganguli_1985_drop",
+	ID: "ganguli_1985_drop", FromMemory: true,
 	Formula: figure.Formula{Result: "Δp", Expression: "4 f N_r G_m² / (2 ρ)", Source: "source.ganguli_1985_drop", Valid: "valid.ganguli_1985_drop"},
 	Compute: Ganguli1985Drop,
 	Args:    frictionArgs,

@@ -24,20 +24,21 @@ func (d Drop) Measure() float64 { return d.Total }
 // Method is one correlation with all that is said of it. Its file states it; its name is
 // the text "airside.<ID>".
 type Method[A Answer] struct {
-	ID      string
-	Formula figure.Formula // of the Nusselt number or of the pressure drop
-	Compute func(Bank, Flow) A
-	Args    func(Bank, Flow, A) []figure.Arg // the numbers that Formula names, of the answer of Compute
+	ID         string
+	FromMemory bool           // the constants are from memory and could not be confirmed by a text
+	Formula    figure.Formula // of the Nusselt number or of the pressure drop
+	Compute    func(Bank, Flow) A
+	Args       func(Bank, Flow, A) []figure.Arg // the numbers that Formula names, of the answer of Compute
 	// Limits appends the published range, beside the values met, to a list.
 	Limits func(to []figure.Limit, b Bank, f Flow) []figure.Limit
 }
 
-// FilmMethods lists the film correlations in the order in which Choose takes them:
-// those of high-finned tubes first, widest database first.
+// FilmMethods lists the film correlations in the order a page offers them: those of
+// high-finned tubes first, widest database first.
 var FilmMethods = []Method[Film]{esdu86022, briggsYoung1963HighFin, briggsYoung1963, ganguli1985, weierman1976}
 
-// DropMethods lists the pressure drop correlations in the order in which Choose takes
-// them: that which counts entry and exit first.
+// DropMethods lists the pressure drop correlations in the order a page offers them: that
+// which counts entry and exit first.
 var DropMethods = []Method[Drop]{esdu86022Drop, robinsonBriggs1966, ganguli1985Drop, weierman1976Drop}
 
 // Verdict is one correlation's answer with its range.
@@ -62,27 +63,6 @@ func Evaluate[A Answer](methods []Method[A], b Bank, f Flow) []Verdict[A] {
 		verdicts[i] = Verdict[A]{m.ID, m.Compute(b, f), limits, figure.AllIn(limits)}
 	}
 	return verdicts
-}
-
-// Pair is a film and a pressure drop correlation: their places in lists of verdicts.
-type Pair struct{ Film, Drop int }
-
-// Choose returns the index of the method to use: the first in range, in the order
-// of the list; where none is, the one whose worst limit is passed by the least share,
-// and the caller must say so. It computes no answer and asks for no more ranges than
-// it takes; room, with space for MostLimits, saves a list for each.
-func Choose[A Answer](methods []Method[A], b Bank, f Flow, room []figure.Limit) int {
-	best, least := 0, 0.0
-	for i := range methods {
-		limits := methods[i].Limits(room[:0], b, f)
-		if figure.AllIn(limits) {
-			return i
-		}
-		if worst := figure.Worst(limits); i == 0 || worst < least {
-			best, least = i, worst
-		}
-	}
-	return best
 }
 
 // Spread returns the lowest and highest Measure [W/(m2 K)] or [Pa] of the verdicts in range, and how many

@@ -31,7 +31,7 @@ func Weierman1976(b Bank, f Flow) Film {
 
 // weierman1976 is Weierman1976 in the list.
 var weierman1976 = Method[Film]{
-	ID:      "weierman_1976",
+	ID: "weierman_1976", FromMemory: true,
 	Formula: figure.Formula{Result: "Nu", Expression: "j Re Pr^(1/3)", Source: "source.weierman_1976", Valid: "valid.weierman_1976"},
 	Compute: Weierman1976,
 	Args: func(_ Bank, f Flow, a Film) []figure.Arg {
@@ -65,7 +65,7 @@ func Weierman1976Drop(b Bank, f Flow) Drop {
 
 // weierman1976Drop is Weierman1976Drop in the list.
 var weierman1976Drop = Method[Drop]{
-	ID:      "weierman_1976_drop",
+	ID: "weierman_1976_drop", FromMemory: true,
 	Formula: figure.Formula{Result: "Δp", Expression: "4 f N_r G_m² / (2 ρ)", Source: "source.weierman_1976_drop", Valid: "valid.weierman_1976_drop"},
 	Compute: Weierman1976Drop,
 	Args:    frictionArgs,

@@ -7,6 +7,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/rating"
+	"finwright/core/shop/verdict"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -35,6 +36,7 @@ type Notice struct {
 	Field   string
 	Figure  string
 	Message message.Message
+	Change  []verdict.Setting // what would mend it; nil where nothing is proposed
 }
 
 // headline names the figures that decide, in the order of the top line.
@@ -57,9 +59,11 @@ func Evaluate(in field.Input, h Heat) Result {
 		{"order", "surface", b.order()},
 	}
 	r.Groups = append(r.Groups, b.heat(h)...)
+	beside := besides(&in, &h)
 	for g := range r.Groups {
 		for i := range r.Groups[g].Figures {
 			f := &r.Groups[g].Figures[i]
+			f.Beside = beside[f.ID]
 			mark(f, good(f.ID, judged), r.Notices)
 		}
 	}

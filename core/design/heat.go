@@ -20,6 +20,7 @@ type Method struct {
 	SI      float64
 	InRange bool
 	Used    bool
+	Field   string            // where it is chosen
 	Why     []message.Message // limits passed
 }
 
@@ -29,6 +30,7 @@ type Heat struct {
 	Absent   message.Message
 	Field    string
 	Methods  []Method // films, then pressure drops
+	Spread   rating.Spread
 	Findings []exchanger.Finding
 	Case     Case
 }
@@ -42,6 +44,7 @@ func Rate(in field.Input) (Heat, error) {
 	h, err := rated(&in, rating.Rate)
 	if t := &h.Thermal; err == nil && h.Absent.None() {
 		h.Methods = append(methods(units.Film, t.Films, t.Film, in.Air.FilmGiven), methods(units.Drop, t.Drops, t.Drop, false)...)
+		h.Spread = in.Spread(t)
 	}
 	return h, err
 }
@@ -51,7 +54,10 @@ func rateBriefly(in *field.Input) (Heat, error) {
 	h, err := rated(in, rating.RateBriefly)
 	if err == nil && h.Absent.None() {
 		films, drops := [...]airside.Verdict[airside.Film]{h.Thermal.UsedFilm}, [...]airside.Verdict[airside.Drop]{h.Thermal.UsedDrop}
-		h.Methods = append(methods(units.Film, films[:], 0, in.Air.FilmGiven), methods(units.Drop, drops[:], 0, false)...)
+		h.Methods = methods(units.Film, films[:], 0, in.Air.FilmGiven)
+		if h.Thermal.HasDrop() {
+			h.Methods = append(h.Methods, methods(units.Drop, drops[:], 0, false)...)
+		}
 	}
 	return h, err
 }
@@ -107,9 +113,12 @@ func ReadAndRate(d document.Document) (field.Input, Heat, error) {
 }
 
 func methods[A airside.Answer](k units.Kind, verdicts []airside.Verdict[A], used int, given bool) []Method {
-	out := make([]Method, len(verdicts))
+	out, at := make([]Method, len(verdicts)), "film_method"
+	if k == units.Drop {
+		at = "drop_method"
+	}
 	for i, v := range verdicts {
-		out[i] = Method{ID: v.ID, Kind: k, SI: v.Answer.Measure(), InRange: v.InRange, Used: i == used && !given}
+		out[i] = Method{ID: v.ID, Kind: k, SI: v.Answer.Measure(), InRange: v.InRange, Used: i == used && !given, Field: at}
 		for _, l := range v.Limits {
 			if !l.In() {
 				out[i].Why = append(out[i].Why, l.Message())
@@ -149,26 +158,18 @@ func winding(in *field.Input, h *Heat) (bond.Winding, bool) {
 // heatNotices remarks on wishes not met, on temperatures and on correlations outside their range.
 func heatNotices(in *field.Input, h Heat) []Notice {
 	if !h.Absent.None() {
-		return []Notice{{figure.Watch, h.Field, "duty", h.Absent}}
+		return []Notice{{State: figure.Watch, Field: h.Field, Figure: "duty", Message: h.Absent}}
 	}
 	out := wishNotices(in, &h.Thermal)
 	for _, f := range h.Findings {
 		if f.State == figure.No || f.State == figure.Watch {
-			out = append(out, Notice{f.State, caseField[f.Case], h.rootOf(f.Case), f.Why})
+			out = append(out, Notice{State: f.State, Field: caseField[f.Case], Figure: h.rootOf(f.Case), Message: f.Why})
 		}
 	}
 	if h.Thermal.Wet {
-		out = append(out, Notice{figure.Watch, "inside_in", "coldest_metal", message.New("notice.wet")})
+		out = append(out, Notice{State: figure.Watch, Field: "inside_in", Figure: "coldest_metal", Message: message.New("notice.wet")})
 	}
-	for _, m := range h.Methods {
-		if m.Used && !m.InRange {
-			fig := "film"
-			if m.Kind == units.Drop {
-				fig = "air_drop"
-			}
-			out = append(out, Notice{figure.Watch, "face_velocity", fig, message.New("notice.out_of_range", "method", message.Key("airside."+m.ID), "why", m.Why[0])})
-		}
-	}
+	out = append(out, h.beyond()...)
 	return out
 }
 

@@ -173,16 +173,8 @@ func (b *builder) factor(d exchanger.Duty, args ...figure.Arg) figure.Figure {
 
 func (b *builder) stream(h Heat) []figure.Figure {
 	t := &h.Thermal
-	v, used := t.UsedDrop, &airside.DropMethods[t.Drop]
-	drop := stated(&used.Formula, fig("air_drop", units.Drop, v.Answer.Total, figure.WholeBank, "", used.Args(b.in.Pitches(), t.Flow, v.Answer)...))
-	list := []figure.Figure{drop}
-	if low, high, n := airside.Spread(t.Drops); n > 1 {
-		list = append(list, fig("drop_low", units.Drop, low, figure.WholeBank, "spread_low", arg("n_in", units.Count, float64(n))),
-			fig("drop_high", units.Drop, high, figure.WholeBank, "spread_high", arg("n_in", units.Count, float64(n))))
-	}
+	list := b.drop(t)
 	list = append(list,
-		fig("fan_power", units.Drive, exchanger.FanPower(t.FaceFlow, v.Answer.Total, b.in.Air.FanEfficiency), figure.WholeBank, "fan_power",
-			arg("V", units.Factor, t.FaceFlow), arg("Δp", units.Drop, v.Answer.Total), arg("η_fan", units.Factor, b.in.Air.FanEfficiency)),
 		fig("face_area", units.SurfacePerTube, t.Bank.FaceArea(), figure.WholeBank, "face_area", arg("N_t", units.Count, float64(b.in.Bank.TubesPerRow)), arg("P_T", units.Diameter, float64(b.in.TubePitch())), b.finned()),
 		fig("tube_pitch", units.Diameter, float64(b.in.TubePitch()), "", "tube_pitch", b.tip(), arg("c", units.Height, float64(b.in.TubePitch()-b.t.FinOD()))),
 	)
@@ -194,6 +186,21 @@ func (b *builder) stream(h Heat) []figure.Figure {
 		fig("inside_velocity", units.Velocity, loss.Velocity, "", "inside_velocity", arg("M", units.MassRate, b.in.Process.Flow),
 			arg("ρ_i", units.Dense, b.in.Process.Flow/(loss.Velocity*b.in.PassSection())), arg("A_pass", units.SurfacePerTube, b.in.PassSection())),
 		fig("inside_loss", units.Loss, loss.Total, "", "inside_loss", arg("Δp_s", units.Loss, loss.Straight), arg("Δp_t", units.Loss, loss.Turns)))
+}
+
+// drop is the pressure drop of the bank, with its spread, and the power that it takes.
+func (b *builder) drop(t *rating.Thermal) []figure.Figure {
+	if !t.HasDrop() {
+		return []figure.Figure{absent("air_drop", units.Drop, figure.WholeBank, "absent.no_drop"), absent("fan_power", units.Drive, figure.WholeBank, "absent.no_drop")}
+	}
+	v, used := t.UsedDrop, &airside.DropMethods[t.Drop]
+	list := []figure.Figure{stated(&used.Formula, fig("air_drop", units.Drop, v.Answer.Total, figure.WholeBank, "", used.Args(b.in.Pitches(), t.Flow, v.Answer)...))}
+	if low, high, n := airside.Spread(t.Drops); n > 1 {
+		list = append(list, fig("drop_low", units.Drop, low, figure.WholeBank, "spread_low", arg("n_in", units.Count, float64(n))),
+			fig("drop_high", units.Drop, high, figure.WholeBank, "spread_high", arg("n_in", units.Count, float64(n))))
+	}
+	return append(list, fig("fan_power", units.Drive, exchanger.FanPower(t.FaceFlow, v.Answer.Total, b.in.Air.FanEfficiency), figure.WholeBank, "fan_power",
+		arg("V", units.Factor, t.FaceFlow), arg("Δp", units.Drop, v.Answer.Total), arg("η_fan", units.Factor, b.in.Air.FanEfficiency)))
 }
 
 // cornerArgs are the numbers of the rows' solution that a metal temperature follows from.

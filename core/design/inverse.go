@@ -17,13 +17,17 @@ const wishMargin = 5e-4
 func wishNotices(in *field.Input, t *rating.Thermal) []Notice {
 	var out []Notice
 	say := func(id, field, key string, k units.Kind, has, wish, by float64) {
-		out = append(out, Notice{figure.No, field, id, message.New(key,
+		out = append(out, Notice{State: figure.No, Field: field, Figure: id, Message: message.New(key,
 			"has", message.Quantity{Kind: k, SI: has}, "wish", message.Quantity{Kind: k, SI: wish}, "by", message.Quantity{Kind: units.Percent, SI: by})})
 	}
 	if want, duty := in.Bank.DutyWanted, math.Abs(t.Duty.Heat); duty < want*(1-wishMargin) {
 		say("duty", "duty_wanted", "notice.duty_short", units.Duty, duty, want, 1-duty/want)
 	}
-	if allowed, drop := in.Bank.DropAllowed, t.UsedDrop.Answer.Total; allowed > 0 && drop > allowed*(1+wishMargin) {
+	switch allowed, drop := in.Bank.DropAllowed, t.UsedDrop.Answer.Total; {
+	case allowed == 0:
+	case !t.HasDrop():
+		out = append(out, Notice{State: figure.Watch, Field: "drop_allowed", Figure: "air_drop", Message: message.New("notice.drop_not_judged")})
+	case drop > allowed*(1+wishMargin):
 		say("air_drop", "drop_allowed", "notice.drop_over", units.Drop, drop, allowed, drop/allowed-1)
 	}
 	return out
@@ -39,6 +43,9 @@ func (b *builder) inverse(t *rating.Thermal) []figure.Figure {
 		list = append(list, f)
 	}
 	if allowed := b.in.Bank.DropAllowed; allowed > 0 {
+		if !t.HasDrop() {
+			return append(list, absent("velocity_allowed", units.Velocity, "", "absent.no_drop"))
+		}
 		velocity := field.Must("face_velocity")
 		v, why := b.in.VelocityFor(allowed, velocity.Low, velocity.High, t)
 		f := fig("velocity_allowed", units.Velocity, v, "", "velocity_allowed", arg("Δp_w", units.Drop, allowed))

@@ -156,15 +156,15 @@ func (m *Making) auto() map[string]message.Quantity {
 func (m *Making) notices() []Notice {
 	var out []Notice
 	if !m.NoLine.None() {
-		out = append(out, Notice{figure.Watch, "line", "", m.NoLine})
+		out = append(out, Notice{State: figure.Watch, Field: "line", Message: m.NoLine})
 	}
 	for _, v := range m.Verdicts {
 		if v.State == figure.No || v.State == figure.Watch && !v.Rule.Shape {
-			out = append(out, Notice{v.State, v.Rule.Field, v.Rule.Figure, message.New("making.rule", "rule", message.Key("shop.rule."+v.Rule.ID), "why", v.Why)})
+			out = append(out, Notice{State: v.State, Field: v.Rule.Field, Figure: v.Rule.Figure, Message: message.New("making.rule", "rule", message.Key("shop.rule."+v.Rule.ID), "why", v.Why)})
 		}
 	}
 	if m.Plan.Cost != nil && verdict.Worst(m.Verdicts) == figure.No {
-		out = append(out, Notice{figure.No, "line", "price_tube", message.New("making.none_to_quote", "line", m.Line.Name)})
+		out = append(out, Notice{State: figure.No, Field: "line", Figure: "price_tube", Message: message.New("making.none_to_quote", "line", m.Line.Name)})
 	}
 	return out
 }

@@ -25,7 +25,7 @@ func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Not
 	var out []Notice
 	t := &in.Tube
 	add := func(state figure.State, field, fig, key string, pairs ...any) {
-		out = append(out, Notice{state, field, fig, message.New(key, pairs...)})
+		out = append(out, Notice{State: state, Field: field, Figure: fig, Message: message.New(key, pairs...)})
 	}
 	quantity := func(k units.Kind, si float64) message.Quantity { return message.Quantity{Kind: k, SI: si} }
 	switch in.FinMetal.Kind.Suits(t.Fin.Type.Fixing().Forming) {
@@ -36,7 +36,7 @@ func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Not
 	}
 	for _, v := range judged {
 		if v.State == figure.Watch {
-			out = append(out, Notice{v.State, v.Rule.Field, v.Rule.Figure, v.Why})
+			out = append(out, Notice{State: v.State, Field: v.Rule.Field, Figure: v.Rule.Figure, Message: v.Why})
 		}
 	}
 	if gap := float64(t.Gap()); gap < narrowestGap {

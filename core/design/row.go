@@ -61,7 +61,7 @@ var RowFigures = []RowFigure{
 	{"duty", units.Duty, atWork, func(s *sources) float64 { return math.Abs(s.heat.Thermal.Duty.Heat) }},
 	{"air_out", units.Temp, atWork, func(s *sources) float64 { return s.heat.Thermal.Duty.AirOut }},
 	{"process_out", units.Temp, atWork, func(s *sources) float64 { return s.heat.Thermal.Duty.ProcessOut }},
-	{"air_drop", units.Drop, atWork, func(s *sources) float64 { return s.heat.Thermal.UsedDrop.Answer.Total }},
+	{"air_drop", units.Drop, dropped, func(s *sources) float64 { return s.heat.Thermal.UsedDrop.Answer.Total }},
 	{"inside_loss", units.Loss, liquid, func(s *sources) float64 { return s.heat.Thermal.InsideLoss.Total }},
 	{"hottest_root", units.Temp, atWork, func(s *sources) float64 { return s.heat.Case.Root[exchanger.Normal] }},
 	{"strip_bought", units.Run, needs(making.TheStrip), func(s *sources) float64 { return float64(s.Plan.Ledger.Bought) }},
@@ -83,6 +83,13 @@ func wound(s *sources) message.Message {
 }
 
 func atWork(s *sources) message.Message { return s.heat.Absent }
+
+func dropped(s *sources) message.Message {
+	if s.heat.Absent.None() && !s.heat.Thermal.HasDrop() {
+		return message.New("absent.no_drop")
+	}
+	return s.heat.Absent
+}
 
 func liquid(s *sources) message.Message {
 	if s.heat.Absent.None() && s.heat.Thermal.InsideLoss == nil {

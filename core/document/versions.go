@@ -81,4 +81,6 @@ func addAnswers(raw map[string]any) { fill(raw, answerFields) }
 var answerFields = []frozen{
 	{"tube_metal_limit", ""},
 	{"steam_by", "temperature"},
+	{"film_method", "rule"},
+	{"drop_method", "rule"},
 }

@@ -3,6 +3,7 @@ package field
 import (
 	"finwright/core/airside"
 	"finwright/core/material"
+	"finwright/core/rating"
 	"finwright/core/tube"
 )
 
@@ -27,6 +28,18 @@ func finTypes() []string {
 		list = append(list, string(t))
 	}
 	return list
+}
+
+func filmMethods() []string { return methods(airside.FilmMethods) }
+func dropMethods() []string { return methods(airside.DropMethods) }
+
+// methods lists the ids of correlations, after the rule that chooses one.
+func methods[A airside.Answer](list []airside.Method[A]) []string {
+	ids := []string{rating.ByRule}
+	for i := range list {
+		ids = append(ids, list[i].ID)
+	}
+	return ids
 }
 
 func layout(choice string) airside.Layout {

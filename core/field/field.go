@@ -27,7 +27,7 @@ type Field struct {
 
 	Kind    units.Kind      // of a number
 	Choices func() []string // that there are, with the texts "choice.<id>.<choice>"
-	Metals  bool            // the choices are metals, and have their texts
+	Named   string          // the choices have the texts of what they name, which begin with this
 
 	// Of a number: the range that it must lie in [SI], which keeps typing errors out and the formulas inside their
 	// meaning (what a given line can make is another and narrower matter), or why it has none here.
@@ -64,12 +64,12 @@ func (f *Field) Help() string  { return "help." + f.ID }
 
 func (f *Field) ChoiceKey(choice string) string {
 	switch {
-	case !f.Metals:
+	case f.Named == "":
 		return "choice." + f.ID + "." + choice
-	case choice == material.Own:
-		return "choice.own"
+	case choice == material.Own, choice == rating.ByRule:
+		return "choice." + choice
 	}
-	return "metal." + choice
+	return f.Named + choice
 }
 
 // Find returns the row of a field.

@@ -33,7 +33,7 @@ var Fields = []Field{
 
 	{
 		ID: "tube_metal", Group: "tube", Since: 1, Used: always, House: "cs",
-		Choices: tubeMetals, Metals: true,
+		Choices: tubeMetals, Named: "metal.",
 		Choice: func(in *Input, c string) {
 			m, _ := material.TubeMetal(c)
 			in.MakeTubeOf(m)
@@ -82,7 +82,7 @@ var Fields = []Field{
 	},
 	{
 		ID: "fin_metal", Group: "fin", Since: 1, Used: always, House: "al1060",
-		Choices: finMetals, Metals: true,
+		Choices: finMetals, Named: "metal.",
 		Choice: func(in *Input, c string) {
 			m, _ := material.FinMetal(c)
 			in.MakeFinOf(m)
@@ -181,6 +181,11 @@ var Fields = []Field{
 		Choice:  func(in *Input, c string) { in.Air.FilmGiven = c == "given" },
 	},
 	{
+		ID: "film_method", Group: "film", Since: 4, Used: computedFilm, House: rating.ByRule,
+		Choices: filmMethods, Named: "airside.",
+		Choice: func(in *Input, c string) { in.Air.FilmMethod = c },
+	},
+	{
 		ID: "film_coefficient", Group: "film", Since: 1, Used: givenFilm, House: "50 W/m²K",
 		Kind: units.Film, Low: 0.1, High: 5000,
 		Real: func(in *Input) *float64 { return (*float64)(&in.Air.Film) },
@@ -245,6 +250,11 @@ var Fields = []Field{
 		ID: "fan_efficiency", Group: "air", Since: 2, Used: always, House: "65 %",
 		Kind: units.Percent, Low: 0.05, High: 1,
 		Real: func(in *Input) *float64 { return &in.Air.FanEfficiency },
+	},
+	{
+		ID: "drop_method", Group: "air", Since: 4, Used: always, House: rating.ByRule,
+		Choices: dropMethods, Named: "airside.",
+		Choice: func(in *Input, c string) { in.Air.DropMethod = c },
 	},
 
 	{

@@ -17,10 +17,11 @@ func ownFin(text func(string) string) bool   { return text("fin_metal") == mater
 func ownGas(text func(string) string) bool   { return text("gas") == "own" }
 func ownFluid(text func(string) string) bool { return text("inside_fluid") == string(rating.OwnFluid) }
 
-func freeIssue(text func(string) string) bool { return text("supply") == "free_issue" }
-func givenFilm(text func(string) string) bool { return text("film_source") == "given" }
-func inAir(text func(string) string) bool     { return text("gas") == "air" }
-func flowing(text func(string) string) bool   { return text("inside_fluid") != string(rating.Steam) }
+func freeIssue(text func(string) string) bool    { return text("supply") == "free_issue" }
+func givenFilm(text func(string) string) bool    { return text("film_source") == "given" }
+func computedFilm(text func(string) string) bool { return !givenFilm(text) }
+func inAir(text func(string) string) bool        { return text("gas") == "air" }
+func flowing(text func(string) string) bool      { return text("inside_fluid") != string(rating.Steam) }
 
 func condensing(text func(string) string) bool { return !flowing(text) }
 

@@ -58,6 +58,7 @@ type Figure struct {
 	Args    []Arg
 	State   State
 	Why     []message.Message // reasons for a state other than good
+	Beside  []message.Message // what stands beside the value wherever it decides: spread, range, confirmation
 	Absent  message.Message   // why there is no value; SI then means nothing
 }
 

@@ -24,6 +24,8 @@ type Input struct {
 type Air struct {
 	FilmGiven     bool
 	Film          units.FilmCoefficient // on the whole outside surface, if it is given; else it follows from the bank
+	FilmMethod    string                // of airside.FilmMethods, or ByRule
+	DropMethod    string                // of airside.DropMethods, or ByRule
 	Metal         units.Temperature     // at which conductivities are read
 	OwnGas        bool
 	Gas           fluid.Properties  // of the user's own gas, constant

@@ -20,7 +20,7 @@ func (in *Input) TubesFor(duty float64, near *Thermal) (n int, why message.Messa
 	return exchanger.TubesForDuty(duty, mostTubes, func(n int) float64 {
 		at := *in
 		at.Bank.TubesPerRow = n
-		t, hindered := s.from(&at, near.state, nil, coarse)
+		t, hindered := s.from(&at, near.state, coarse)
 		if hindered != nil {
 			return 0
 		}
@@ -31,14 +31,14 @@ func (in *Input) TubesFor(duty float64, near *Thermal) (n int, why message.Messa
 // VelocityFor returns the face velocity [m/s] between low and high at which the bank has a pressure drop [Pa], or why none
 // has. near is the bank as rated.
 //
-// Valid: drop > 0.
+// Valid: drop > 0 and a bank that has one: see airside.Pair.
 // Source: exchanger.FaceVelocity.
 func (in *Input) VelocityFor(drop, low, high float64, near *Thermal) (v float64, why message.Message) {
 	var s settling
 	return exchanger.FaceVelocity(drop, low, high, func(v float64) float64 {
 		at := *in
 		at.Air.Velocity = v
-		t, hindered := s.from(&at, near.state, nil, coarse)
+		t, hindered := s.from(&at, near.state, coarse)
 		if hindered != nil {
 			return math.Inf(1)
 		}

@@ -54,7 +54,8 @@ func (q Quantity) Of(s *Surface) float64 {
 // Spread reports whether several correlations answer for the quantity.
 func (q Quantity) Spread() bool { return q == Film || q == AirDrop }
 
-// Answer is a quantity with the lowest and highest of the correlations in range; NaN where fewer than two are.
+// Answer is a quantity with the lowest and highest of the correlations in range; NaN where fewer than two are. Value is NaN
+// where nothing here computes it.
 type Answer struct {
 	Value, Low, High float64
 	InRange          bool // whether the correlation it rests on is
@@ -64,13 +65,17 @@ type Answer struct {
 func Answers(in *Input, t *Thermal) map[Quantity]Answer {
 	perWeight, perFace := t.Yield(&in.Tube)
 	inRange := in.Air.FilmGiven || t.Films[t.Film].InRange
+	drop := Answer{math.NaN(), math.NaN(), math.NaN(), true}
+	if t.HasDrop() {
+		drop = band(t.Drops, t.Drop)
+	}
 	only := func(x float64) Answer { return Answer{x, math.NaN(), math.NaN(), inRange} }
 	film := band(t.Films, t.Film)
 	if in.Air.FilmGiven {
 		film = only(float64(in.Air.Film))
 	}
 	return map[Quantity]Answer{
-		Film: film, AirDrop: band(t.Drops, t.Drop),
+		Film: film, AirDrop: drop,
 		UBare: only(t.Overall.OnBare), Duty: only(math.Abs(t.Duty.Heat)), PerWeight: only(perWeight), PerFace: only(perFace),
 	}
 }

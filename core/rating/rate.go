@@ -12,7 +12,7 @@ import (
 // Rate rates a checked bank, or says what hinders.
 func Rate(in *Input) (Thermal, *Hindrance) {
 	var s settling
-	t, hindered := s.from(in, cold(in), nil, fine)
+	t, hindered := s.from(in, cold(in), fine)
 	if hindered == nil {
 		s.complete(&t)
 	}
@@ -22,7 +22,7 @@ func Rate(in *Input) (Thermal, *Hindrance) {
 // RateBriefly is Rate for one of many: of the correlations it asks those in use alone, and Films and Drops stay empty.
 func RateBriefly(in *Input) (Thermal, *Hindrance) {
 	var s settling
-	t, hindered := s.from(in, cold(in), nil, fine)
+	t, hindered := s.from(in, cold(in), fine)
 	if hindered == nil {
 		s.shorten(&t)
 	}

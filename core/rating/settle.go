@@ -5,7 +5,6 @@ import (
 
 	"finwright/core/airside"
 	"finwright/core/exchanger"
-	"finwright/core/figure"
 	"finwright/core/fin"
 	"finwright/core/fluid"
 	"finwright/core/inside"
@@ -22,7 +21,7 @@ type Thermal struct {
 	Drops        []airside.Verdict[airside.Drop]
 	airside.Pair // in use
 	UsedFilm     airside.Verdict[airside.Film]
-	UsedDrop     airside.Verdict[airside.Drop]
+	UsedDrop     airside.Verdict[airside.Drop] // nothing where HasDrop is false
 	Inside       inside.Film
 	InsideLoss   *inside.Drop // nil where the stream condenses
 	OutsideFilm  float64      // in force [W/(m2 K)]
@@ -69,7 +68,7 @@ type settling struct {
 	disc    fin.Fin
 	areas   tube.Areas
 	stream  stream
-	room    []figure.Limit
+	pair    airside.Pair
 }
 
 // begin takes what no round changes; it may be called again for another bank.
@@ -78,12 +77,9 @@ func (s *settling) begin(in *Input) *Hindrance {
 	if s.gas, err = in.gas(); err != nil {
 		return beyond(GasBeyond, err)
 	}
-	if s.room == nil {
-		s.room = make([]figure.Limit, 0, airside.MostLimits)
-	}
 	k, _ := in.FinMetal.ConductivityAt(in.Air.Metal)
 	kw, _ := in.TubeMetal.ConductivityAt(in.Air.Metal)
-	s.in, s.pitches, s.areas = in, in.Pitches(), in.Tube.Areas()
+	s.in, s.pair, s.pitches, s.areas = in, in.Pair(), in.Pitches(), in.Tube.Areas()
 	s.disc, s.stream = Disc(&in.Tube, float64(k)), in.stream()
 	s.bank = exchanger.Bank{
 		Arrangement: exchanger.Arrangement{Rows: in.Bank.Rows, Passes: in.Bank.Passes},
@@ -98,29 +94,28 @@ func (s *settling) begin(in *Input) *Hindrance {
 }
 
 // from begins with a bank and settles it.
-func (s *settling) from(in *Input, start means, held *airside.Pair, tolerance float64) (Thermal, *Hindrance) {
+func (s *settling) from(in *Input, start means, tolerance float64) (Thermal, *Hindrance) {
 	if hindered := s.begin(in); hindered != nil {
 		return Thermal{}, hindered
 	}
-	return s.settle(start, held, tolerance)
+	return s.settle(start, tolerance)
 }
 
 // settle finds the temperatures, properties and films that agree with one
-// another, by repeating from start. It keeps to the correlations held; with nil it chooses.
-// Of the correlations it asks the film in use alone; complete asks the others.
+// another, by repeating from start. Of the correlations it asks the film in use alone; complete asks the others.
 //
 // Source: fixed point of the mean temperatures; each step changes them by a few per cent of the last.
-func (s *settling) settle(start means, held *airside.Pair, tolerance float64) (t Thermal, _ *Hindrance) {
+func (s *settling) settle(start means, tolerance float64) (t Thermal, _ *Hindrance) {
 	at := start
 	for round := range MostRounds {
-		if hindered := s.once(&t, at, held); hindered != nil {
+		if hindered := s.once(&t, at); hindered != nil {
 			return Thermal{}, hindered
 		}
 		next := t.means(s.in)
 		change := max(math.Abs(next.air-at.air), math.Abs(next.process-at.process), math.Abs(next.wall-at.wall), math.Abs(next.root-at.root))
 		t.state, t.Rounds = next, round+1
 		if change < tolerance {
-			t.Pair, t.Wet = s.inUse(&t, held), s.gas.wets(t.Duty.Coldest.Celsius)
+			t.Pair, t.Wet = s.pair, s.gas.wets(t.Duty.Coldest.Celsius)
 			return t, nil
 		}
 		at = next
@@ -128,34 +123,28 @@ func (s *settling) settle(start means, held *airside.Pair, tolerance float64) (t
 	return Thermal{}, &Hindrance{Cause: NotSettled}
 }
 
-// inUse returns the correlations held, or chooses.
-func (s *settling) inUse(t *Thermal, held *airside.Pair) airside.Pair {
-	if held != nil {
-		return *held
-	}
-	return airside.Pair{
-		Film: airside.Choose(airside.FilmMethods, s.pitches, t.Flow, s.room),
-		Drop: airside.Choose(airside.DropMethods, s.pitches, t.Flow, s.room),
-	}
-}
-
 // complete asks all correlations of a bank that has settled, and the stream inside for its range and its loss.
 func (s *settling) complete(t *Thermal) {
 	t.Films = airside.Evaluate(airside.FilmMethods, s.pitches, t.Flow)
 	t.Drops = airside.Evaluate(airside.DropMethods, s.pitches, t.Flow)
-	t.UsedFilm, t.UsedDrop = t.Films[t.Film], t.Drops[t.Drop]
+	t.UsedFilm = t.Films[t.Film]
+	if t.HasDrop() {
+		t.UsedDrop = t.Drops[t.Drop]
+	}
 	s.stream.complete(t, s.in)
 }
 
 // shorten asks the correlations in use alone, and leaves the lists of all empty.
 func (s *settling) shorten(t *Thermal) {
 	t.UsedFilm = airside.Evaluate(airside.FilmMethods[t.Film:t.Film+1], s.pitches, t.Flow)[0]
-	t.UsedDrop = airside.Evaluate(airside.DropMethods[t.Drop:t.Drop+1], s.pitches, t.Flow)[0]
+	if t.HasDrop() {
+		t.UsedDrop = airside.Evaluate(airside.DropMethods[t.Drop:t.Drop+1], s.pitches, t.Flow)[0]
+	}
 	s.stream.complete(t, s.in)
 }
 
 // once rates the bank with properties at the given mean temperatures.
-func (s *settling) once(t *Thermal, at means, held *airside.Pair) *Hindrance {
+func (s *settling) once(t *Thermal, at means) *Hindrance {
 	in := s.in
 	var err error
 	if t.Gas, err = s.gas.at(at.air); err != nil {
@@ -170,7 +159,7 @@ func (s *settling) once(t *Thermal, at means, held *airside.Pair) *Hindrance {
 		Properties: t.Gas, FaceMassVelocity: flux, WallPrandtl: wall.Prandtl(),
 		TemperatureRatio: (at.air + zeroCelsius) / (at.root + zeroCelsius),
 	}
-	t.OutsideFilm = s.film(t, held)
+	t.OutsideFilm = s.film(t)
 	t.Bank = s.bank
 	face := t.Bank.FaceArea()
 	t.FaceFlow = in.Air.Velocity * face
@@ -192,17 +181,11 @@ func (s *settling) once(t *Thermal, at means, held *airside.Pair) *Hindrance {
 }
 
 // film returns the outside film coefficient in force [W/(m2 K)].
-func (s *settling) film(t *Thermal, held *airside.Pair) float64 {
+func (s *settling) film(t *Thermal) float64 {
 	if s.in.Air.FilmGiven {
 		return float64(s.in.Air.Film)
 	}
-	var use int
-	if held != nil {
-		use = held.Film
-	} else {
-		use = airside.Choose(airside.FilmMethods, s.pitches, t.Flow, s.room)
-	}
-	return airside.FilmMethods[use].Compute(s.pitches, t.Flow).Coefficient
+	return airside.FilmMethods[s.pair.Film].Compute(s.pitches, t.Flow).Coefficient
 }
 
 // means returns the temperatures that follow from the duty.

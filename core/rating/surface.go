@@ -18,8 +18,8 @@ type Surface struct {
 	Used         units.AreaPerLength // total area times surface efficiency
 }
 
-// Surface evaluates the finned surface of in. The film comes from the gas stream and the correlation of near, the bank as
-// rated or one close by; near is not looked at where the film is given.
+// Surface evaluates the finned surface of in. The film comes from the gas stream of near, the bank as rated or one close by;
+// near is not looked at where the film is given.
 //
 // Valid: an Input that has been checked.
 func (in *Input) Surface(near *Thermal) Surface {
@@ -39,12 +39,12 @@ func (in *Input) Surface(near *Thermal) Surface {
 }
 
 // filmNear returns the film coefficient in force [W/(m2 K)]: the one given, or that of
-// the correlation in use for the stream of near.
+// the correlation in use in the stream of near.
 func (in *Input) filmNear(near *Thermal) float64 {
 	if in.Air.FilmGiven {
 		return float64(in.Air.Film)
 	}
-	return airside.FilmMethods[near.Film].Compute(in.Pitches(), near.Flow).Coefficient
+	return airside.FilmMethods[in.Pair().Film].Compute(in.Pitches(), near.Flow).Coefficient
 }
 
 var profiles = map[tube.Profile]fin.Profile{tube.Rolled: fin.RolledTaper, tube.Uniform: fin.Uniform, tube.Linear: fin.LinearTaper}

@@ -16,9 +16,8 @@ func SweepSurface(n int, at Designs, near *Thermal, visit func(i int, s Surface,
 	}
 }
 
-// SweepBank rates n banks, starting from the temperatures of near, a design close by, and with its correlations
-// throughout: a curve on which they changed would step where nothing happens to the tube. Where a design is impossible
-// the answers are nil.
+// SweepBank rates n banks, starting from the temperatures of near, a design close by. Where a design is impossible the
+// answers are nil.
 func SweepBank(n int, at Designs, near *Thermal, visit func(i int, answers map[Quantity]Answer)) {
 	var s settling
 	start := near.state
@@ -28,7 +27,7 @@ func SweepBank(n int, at Designs, near *Thermal, visit func(i int, answers map[Q
 			visit(i, nil)
 			continue
 		}
-		t, hindered := s.from(in, start, &near.Pair, coarse)
+		t, hindered := s.from(in, start, coarse)
 		if hindered != nil {
 			visit(i, nil)
 			continue

@@ -57,11 +57,14 @@ func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves 
 	for i, p := range s.plots {
 		out[i] = Curves{ID: p.id, X: span.Axis, Numbers: w.Texts.Numbers}
 		for _, q := range p.panels {
-			out[i].Panels = append(out[i].Panels, Panel{
+			panel := Panel{
 				Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
-				Mark:  &Point{units.In(s.axis.kind(), at, w.System), units.In(q.Kind(), now[q].Value, w.System)},
 				Lines: []Line{{Main: true, X: shown}},
-			})
+			}
+			if !math.IsNaN(now[q].Value) {
+				panel.Mark = &Point{units.In(s.axis.kind(), at, w.System), units.In(q.Kind(), now[q].Value, w.System)}
+			}
+			out[i].Panels = append(out[i].Panels, panel)
 		}
 	}
 	si := make([]float64, len(shown))
@@ -75,7 +78,12 @@ func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves 
 			}
 		}
 	})
-	quantity := func(q rating.Quantity) message.Quantity { return message.Quantity{Kind: q.Kind(), SI: now[q].Value} }
+	quantity := func(q rating.Quantity) any {
+		if math.IsNaN(now[q].Value) {
+			return message.New("plot.not_computed")
+		}
+		return message.Quantity{Kind: q.Kind(), SI: now[q].Value}
+	}
 	for i, p := range s.plots {
 		first, second := quantity(p.panels[0]), quantity(p.panels[1])
 		out[i].Title = w.say(message.New("plot."+p.id+".title", "first", first, "second", second, "best", w.best(out[i], 0), "best_second", w.best(out[i], 1)))

@@ -16,7 +16,8 @@ type Method struct {
 	State figure.State `json:"state"`
 	Mark  string       `json:"mark"`
 	Used  bool         `json:"used"`
-	Why   []string     `json:"why"` // limits passed
+	Why   []string     `json:"why"`  // limits passed
+	Take  *Change      `json:"take"` // puts it in use; nil where it is
 }
 
 func (w Writer) methods(h design.Heat) []Method {
@@ -33,6 +34,9 @@ func (w Writer) methods(h design.Heat) []Method {
 		}
 		if !m.InRange {
 			row.State, row.Mark = figure.Watch, w.Texts.Text("range.out")
+		}
+		if !m.Used {
+			row.Take = w.change(m.Take())
 		}
 		for _, why := range m.Why {
 			row.Why = append(row.Why, w.say(why))

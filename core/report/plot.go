@@ -45,7 +45,7 @@ type Panel struct {
 	Unit   string     // unit of every Y, as shown; empty for a plain number
 	Label  string
 	Lines  []Line
-	Mark   *Point // the design; nil where it lies outside the plot
+	Mark   *Point // the design; nil where it lies outside the plot or has no such quantity
 
 	// Low and High bound the band about the main line, at its X; both empty where there is none.
 	Low, High []float64

@@ -71,6 +71,7 @@ type Figure struct {
 	State  figure.State `json:"state"`
 	Mark   string       `json:"mark"`   // the state in a word
 	Full   string       `json:"full"`   // every digit, for copying
+	Beside string       `json:"beside"` // what stands beside the value: spread, range, confirmation
 	Absent string       `json:"absent"` // why there is no value
 }
 
@@ -89,6 +90,7 @@ type Notice struct {
 	Text   string       `json:"text"`
 	Field  string       `json:"field"`
 	Figure string       `json:"figure"`
+	Change *Change      `json:"change"` // what would mend it; nil where nothing is proposed
 }
 
 // Writer renders in one language and one system of units. Both are its own: the page's has those of the page, a paper's
@@ -117,7 +119,7 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 				}
 				text := w.say(n.Message)
 				watch[n.Field] = append(watch[n.Field], text)
-				v.Notices = append(v.Notices, Notice{n.State, w.mark(n.State), text, n.Field, n.Figure})
+				v.Notices = append(v.Notices, Notice{n.State, w.mark(n.State), text, n.Field, n.Figure, w.change(n.Change)})
 			}
 		}
 		for _, id := range res.Headline {
@@ -238,6 +240,11 @@ func (w Writer) Figure(f figure.Figure) Figure {
 		out.Absent = w.say(f.Absent)
 		return out
 	}
+	said := make([]string, len(f.Beside))
+	for i, m := range f.Beside {
+		said[i] = w.say(m)
+	}
+	out.Beside = strings.Join(said, "; ")
 	text := w.Texts.Numbers.Figure(f.Kind, f.SI, w.System)
 	out.Value, out.Unit, out.Full = text.Value, text.Unit, w.Texts.Numbers.Full(f.Kind, f.SI, w.System)
 	if f.Kind.Money() {

@@ -53,6 +53,28 @@ func TestHeat(t *testing.T) {
 	page.Click(id("section-surface"))
 }
 
+// Nothing takes over: a correlation that leaves its range stays, the headline says what it then rests on, and another is a
+// press away, at the remark and in the list.
+func TestMethodIsChosen(t *testing.T) {
+	page := atDesk(t)
+	page.Click(id("section-heat"))
+	rests := element(id("figure-air_drop")) + `.querySelector(".rests")`
+	page.WaitText(id("methods-used"), "ESDU 86022")
+	enter(page, "face_velocity", "1.3 m/s")
+	page.Wait(rests + `.checkVisibility() && /^out of range; in range [0-9.]+ Pa/.test(` + rests + `.textContent)`)
+	page.WaitText(id("methods-used"), "ESDU 86022")
+	page.Screenshot(shots, "method-out-of-range")
+	page.Wait(element(id("remark-apply")) + ".checkVisibility()")
+	page.Click(id("remark-apply"))
+	waitTyped(page, "film_method", "ganguli_1985")
+	page.Wait(`/Ganguli 1985/.test(` + element(id("methods-used")) + `.textContent)`)
+	page.Click(id("take-ganguli_1985_drop"))
+	waitTyped(page, "drop_method", "ganguli_1985_drop")
+	page.WaitText(id("methods-used"), "Ganguli 1985")
+	choose(page, entry("film_method"), "rule")
+	page.WaitText(id("methods-used"), "ESDU 86022, Ganguli 1985")
+}
+
 // On a phone a section's own entries come in above its button, which stays where it was pressed.
 func TestSectionStaysUnderTheFinger(t *testing.T) {
 	page := opened(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, "")

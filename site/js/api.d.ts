@@ -322,6 +322,7 @@ export interface Figure {
   state: string;
   mark: string;
   full: string;
+  beside: string;
   absent: string;
 }
 
@@ -341,6 +342,7 @@ export interface Method {
   mark: string;
   used: boolean;
   why: string[];
+  take: Change | null;
 }
 
 export interface Bar {
@@ -366,6 +368,7 @@ export interface Notice {
   text: string;
   field: string;
   figure: string;
+  change: Change | null;
 }
 
 export interface Scene {
@@ -427,6 +430,11 @@ export interface Entry {
   text: string;
   typed: string;
   error: string;
+}
+
+export interface Change {
+  text: string;
+  command: Command;
 }
 
 export interface MakingLine {
@@ -501,9 +509,4 @@ export interface Custom {
 export interface Choice {
   id: string;
   text: string;
-}
-
-export interface Change {
-  text: string;
-  command: Command;
 }

@@ -108,7 +108,7 @@ function list(root, name, other = name, above = new Set()) {
 function make(id, name) {
   const root = /** @type {HTMLElement} */ (/** @type {Element} */ (template.content.firstElementChild).cloneNode(true));
   const part = (/** @type {string} */ selector) => /** @type {HTMLElement} */ (root.querySelector(selector));
-  const [label, amount, value, unit, mark] = [".name", ".amount", ".value", ".unit", ".state"].map(part);
+  const [label, amount, value, unit, mark, rests] = [".name", ".amount", ".value", ".unit", ".state", ".rests"].map(part);
   root.dataset.figure = id;
   root.dataset.testid = `${name}-${id}`;
   value.dataset.testid = `${name}-${id}-value`;
@@ -121,6 +121,8 @@ function make(id, name) {
       write(unit, figure.unit);
       value.classList.toggle("absent", figure.absent !== "");
       amount.dataset.full = figure.full;
+      write(rests, figure.beside);
+      rests.hidden = !figure.beside || name === "listed"; // what stands in the headline says it there
       root.title = figure.basis;
       setMark(mark, figure.state, figure.mark);
     },

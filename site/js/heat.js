@@ -6,7 +6,7 @@ import { newMark, setMark } from "./mark.js";
 
 /**
  * @typedef {{figure: string, label: string, text: string, share: number}} Bar
- * @typedef {{id: string, label: string, of: string, text: string, state: string, mark: string, used: boolean, why: string[]}} Method
+ * @typedef {{id: string, label: string, of: string, text: string, state: string, mark: string, used: boolean, why: string[], take: import("./api.js").Change | null}} Method
  */
 
 /**
@@ -14,8 +14,12 @@ import { newMark, setMark } from "./mark.js";
  * @param {HTMLTableElement} table
  * @param {HTMLElement} used names the correlations in use where the curves are
  * @param {(figure: string, opener: HTMLElement) => void} onOpen a bar was pressed
+ * @param {(command: import("./api.js").Command) => void} onTake a correlation was pressed that is to be used
  */
-export function createHeat(bars, table, used, onOpen) {
+export function createHeat(bars, table, used, onOpen, onTake) {
+  /** @type {WeakMap<Element, import("./api.js").Command>} */
+  const commands = new WeakMap();
+
   const showBars = keyed(bars, (/** @type {string} */ figure) => {
     const part = document.createElement("button");
     part.type = "button";
@@ -42,6 +46,15 @@ export function createHeat(bars, table, used, onOpen) {
     name.scope = "row";
     row.append(name, document.createElement("td"), document.createElement("td"));
     row.cells[2].append(newMark(state, mark));
+    const take = document.createElement("button");
+    take.type = "button";
+    take.className = "moves";
+    take.dataset.testid = `take-${id}`;
+    take.addEventListener("click", () => {
+      const command = commands.get(take);
+      if (command) onTake(command);
+    });
+    name.append(document.createElement("span"), " ", take);
     const reason = body.insertRow().insertCell();
     reason.colSpan = 3;
     reason.className = "why";
@@ -49,12 +62,19 @@ export function createHeat(bars, table, used, onOpen) {
   });
 
   /** @param {HTMLTableSectionElement} body @param {Method} method */
-  function fillMethod({ rows: [row, more] }, { label, of, text, state, mark, used: now, why }) {
+  function fillMethod({ rows: [row, more] }, { label, of, text, state, mark, used: now, why, take }) {
     row.classList.toggle("used", now);
     row.title = why.join("\n");
     const [name, number, range] = row.cells;
     name.title = of;
-    write(name, label);
+    const [title, press] = /** @type {HTMLElement[]} */ ([...name.children]);
+    write(title, label);
+    write(press, table.dataset.apply ?? "");
+    press.hidden = !take;
+    if (take) {
+      commands.set(press, take.command);
+      press.title = take.text;
+    }
     write(number, text);
     setMark(/** @type {Element} */ (range.firstElementChild), state, mark);
     write(more.cells[0], why.join("; "));

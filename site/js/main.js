@@ -79,14 +79,14 @@ const working = createWorking(
 );
 const openWorking = (/** @type {string} */ id, /** @type {HTMLElement} */ opener) => working.open(id, opener, sections.current);
 const figures = createFigures(at("headline"), at("groups"), at("cards"), openWorking, (full) => tools.marked(full));
-const heat = createHeat(at("resistances"), at("methods"), at("methods-used"), openWorking);
+const heat = createHeat(at("resistances"), at("methods"), at("methods-used"), openWorking, (command) => design.commit(command));
 const status = createStatus(at("status"), {
   label: form.label,
   focus(field) {
     sections.reveal(at(`field-${field}`));
     form.focus(field);
   },
-});
+}, (command) => design.commit(command));
 const tools = createTools(design, answer, {
   example: (id) => design.replace(() => engine.call("example", { id, ...sheet.area() }), { looked: true }),
   async save() {

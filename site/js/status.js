@@ -12,29 +12,36 @@ const TOLD = 6000; // ms
 /**
  * @param {HTMLElement} root
  * @param {{label: (field: string) => string, focus: (field: string) => void}} form
+ * @param {(command: import("./api.js").Command) => void} onTake a change that a remark proposes was pressed
  */
-export function createStatus(root, form) {
+export function createStatus(root, form, onTake) {
   const find = (/** @type {string} */ selector) => /** @type {HTMLElement} */ (root.querySelector(selector));
   const [line, more, list] = [find(".line"), find(".more"), find("#remarks")];
   const says = root.dataset;
   const wrongs = JSON.parse(says.wrong ?? "[]"); // what is said of one entry at fault, of two, and so on
 
-  /** A mark, a text, a text to press and a text after it; made once, so that a press outlasts an answer. @param {HTMLElement} parent */
+  /** A mark, a text, a text to press, a text after it and a change to press; made once, so that a press outlasts an answer. @param {HTMLElement} parent */
   function sentence(parent) {
-    const [before, press, after] = ["span", "button", "span"].map((name) => document.createElement(name));
+    const [before, press, after, apply] = ["span", "button", "span", "button"].map((name) => document.createElement(name));
     const mark = newMark("none", "");
     let onPress = () => {};
-    press.setAttribute("type", "button");
+    let onApply = () => {};
+    for (const button of [press, apply]) button.setAttribute("type", "button");
     press.addEventListener("click", () => onPress());
-    parent.replaceChildren(mark, before, press, after);
-    /** @param {{state?: string, mark?: string, text?: string, jump?: string, focus?: () => void, more?: string}} say */
-    return ({ state = "none", mark: word = "", text = "", jump = "", focus = () => {}, more: rest = "" }) => {
+    apply.addEventListener("click", () => onApply());
+    apply.className = "moves";
+    apply.dataset.testid = "remark-apply";
+    parent.replaceChildren(mark, before, press, after, apply);
+    /** @param {{state?: string, mark?: string, text?: string, jump?: string, focus?: () => void, more?: string, change?: import("./api.js").Change | null}} say */
+    return ({ state = "none", mark: word = "", text = "", jump = "", focus = () => {}, more: rest = "", change = null }) => {
       setMark(mark, state, word);
       write(before, text);
       write(press, jump);
       write(after, rest);
-      for (const part of [before, press, after]) part.hidden = !part.textContent;
+      write(apply, change ? `${says.apply} ${change.text}` : "");
+      for (const part of [before, press, after, apply]) part.hidden = !part.textContent;
       onPress = focus;
+      onApply = () => change && onTake(change.command);
     };
   }
 
@@ -43,8 +50,8 @@ export function createStatus(root, form) {
   say({ text: says.starting });
 
   /** A remark with the field it hangs on. @param {Notice} notice */
-  function remark({ state, mark, text, field }) {
-    return form.label(field) ? { state, mark, jump: text, focus: () => form.focus(field) } : { state, mark, text };
+  function remark({ state, mark, text, field, change }) {
+    return form.label(field) ? { state, mark, jump: text, focus: () => form.focus(field), change } : { state, mark, text, change };
   }
 
   /** @type {WeakMap<Element, ReturnType<typeof sentence>>} */

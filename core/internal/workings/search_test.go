@@ -22,41 +22,25 @@ func (d *made) fewest(args []*big.Float) (*big.Float, error) {
 	return nil, errors.New("500 tubes do not carry it")
 }
 
-// trial returns a function of a pressure drop: the face velocity at which the bank takes it. Whole banks are rated anew, in
-// steps of three hundredths and then by bisection; a bank that cannot be rated counts as over it. Where another correlation takes
-// over the drop may fall back, so that there are several: the one nearest to what is told counts.
-func (d *made) trial(told float64) function {
-	return func(args []*big.Float) (*big.Float, error) {
-		over := func(v float64) bool {
-			in := d.in.Input
-			in.Air.Velocity = v
-			t, hindrance := rating.Rate(&in)
-			return hindrance != nil || t.Drops[t.Drop].Answer.Total >= plain(args[0])
-		}
-		const step = 1.03
-		best := math.Inf(1)
-		velocity := field.Must("face_velocity")
-		low, most := velocity.Low, velocity.High
-		for below := true; low < most; low *= step {
-			from, to := low, low*step
-			if now := !over(to); now == below {
-				continue
-			} else if below = now; below {
-				continue // fallen back
-			}
-			for range 40 {
-				if v := (from + to) / 2; over(v) {
-					to = v
-				} else {
-					from = v
-				}
-			}
-			if math.Abs(to-told) < math.Abs(best-told) {
-				best = to
-			}
-		}
-		return big.NewFloat(best), nil
+// trial is, of a pressure drop, the face velocity at which the bank takes it: by bisection, since one correlation's drop only
+// grows. Whole banks are rated anew; a bank that cannot be rated counts as over it.
+func (d *made) trial(args []*big.Float) (*big.Float, error) {
+	over := func(v float64) bool {
+		in := d.in.Input
+		in.Air.Velocity = v
+		t, hindrance := rating.Rate(&in)
+		return hindrance != nil || t.UsedDrop.Answer.Total >= plain(args[0])
 	}
+	velocity := field.Must("face_velocity")
+	from, to := velocity.Low, velocity.High
+	for range 50 {
+		if v := (from + to) / 2; over(v) {
+			to = v
+		} else {
+			from = v
+		}
+	}
+	return big.NewFloat(to), nil
 }
 
 // table reads the fin metal's conductivity between its points.

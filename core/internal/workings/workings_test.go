@@ -180,7 +180,7 @@ func (d *made) functions(f *figure.Figure) map[string]function {
 		"I_0": besselI(0), "I_1": besselI(3), "K_0": besselK(0), "K_1": besselK(1),
 		"I_{1/3}": besselI(1), "I_{2/3}": besselI(2), "I_{−1/3}": besselI(-1), "I_{−2/3}": besselI(-2),
 		"march_rolled": march(rolled, f.ID), "march_uniform": march(even, f.ID), "march_linear": march(straight, f.ID),
-		"rows": rows, "table": d.table, "fewest": d.fewest, "trial": d.trial(f.SI), "stock": d.stock, "layers": d.layers,
+		"rows": rows, "table": d.table, "fewest": d.fewest, "trial": d.trial, "stock": d.stock, "layers": d.layers,
 		"lowest":  d.extreme(f.Kind, func(a, b float64) float64 { return min(a, b) }),
 		"highest": d.extreme(f.Kind, func(a, b float64) float64 { return max(a, b) }),
 	}
