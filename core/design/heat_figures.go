@@ -178,14 +178,7 @@ func (b *builder) stream(h Heat) []figure.Figure {
 		fig("face_area", units.SurfacePerTube, t.Bank.FaceArea(), figure.WholeBank, "face_area", arg("N_t", units.Count, float64(b.in.Bank.TubesPerRow)), arg("P_T", units.Diameter, float64(b.in.TubePitch())), b.finned()),
 		fig("tube_pitch", units.Diameter, float64(b.in.TubePitch()), "", "tube_pitch", b.tip(), arg("c", units.Height, float64(b.in.TubePitch()-b.t.FinOD()))),
 	)
-	if t.InsideLoss == nil {
-		return append(list, absent("inside_loss", units.Loss, "", "absent.condensing"))
-	}
-	loss := *t.InsideLoss
-	return append(list,
-		fig("inside_velocity", units.Velocity, loss.Velocity, "", "inside_velocity", arg("M", units.MassRate, b.in.Process.Flow),
-			arg("ρ_i", units.Dense, b.in.Process.Flow/(loss.Velocity*b.in.PassSection())), arg("A_pass", units.SurfacePerTube, b.in.PassSection())),
-		fig("inside_loss", units.Loss, loss.Total, "", "inside_loss", arg("Δp_s", units.Loss, loss.Straight), arg("Δp_t", units.Loss, loss.Turns)))
+	return append(list, b.inside(t)...)
 }
 
 // drop is the pressure drop of the bank, with its spread, and the power that it takes.

@@ -17,7 +17,11 @@ func (r *reader) process() {
 		if err != nil {
 			panic(err) // the field's range lies within
 		}
-		r.derive("inside_pressure", p.Gauge.SI+about, nil)
+		at := "inside_pressure"
+		if p.Fluid == rating.OwnFluid {
+			at = "own_fluid_pressure"
+		}
+		r.derive(at, p.Gauge.SI+about, nil)
 	}
 	if r.in.SteamByPressure {
 		r.steamOf(p.Pressure)

@@ -93,7 +93,7 @@ func dropped(s *sources) message.Message {
 
 func liquid(s *sources) message.Message {
 	if s.heat.Absent.None() && s.heat.Thermal.InsideLoss == nil {
-		return message.New("absent.condensing")
+		return s.in.NoInsideLoss()
 	}
 	return s.heat.Absent
 }

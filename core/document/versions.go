@@ -1,5 +1,7 @@
 package document
 
+import "finwright/core/units"
+
 // Version is the version of the designs that are written now.
 const Version = 4
 
@@ -76,11 +78,32 @@ var makingFields = []frozen{
 }
 
 // addAnswers gives a design of version 3 the fields that say what an answer rests on.
-func addAnswers(raw map[string]any) { fill(raw, answerFields) }
+func addAnswers(raw map[string]any) {
+	fill(raw, answerFields)
+	nameGas(raw)
+}
+
+// lightest [kg/m3] is what an own fluid was taken to be a liquid from: till version 3 none said what it is.
+const lightest = 100
+
+// nameGas says of an own fluid that is as light as one that it is a gas.
+func nameGas(raw map[string]any) {
+	fields, _ := raw["fields"].(map[string]any)
+	density, _ := fields["own_fluid_density"].(map[string]any)
+	text, _ := density["text"].(string)
+	system, _ := raw["units"].(string)
+	if p, err := units.Parse(units.Dense, text, units.System(system)); err == nil && p.SI < lightest {
+		fields["own_fluid_phase"] = map[string]any{"text": "gas", "origin": string(House)}
+	}
+}
 
 var answerFields = []frozen{
 	{"tube_metal_limit", ""},
 	{"steam_by", "temperature"},
 	{"film_method", "rule"},
 	{"drop_method", "rule"},
+	{"own_fluid_phase", "liquid"},
+	{"own_fluid_pressure", ""},
+	{"own_fluid_vapour", ""},
+	{"inside_drop_allowed", ""},
 }

@@ -311,6 +311,11 @@ var Fields = []Field{
 		Choice:  func(in *Input, c string) { in.Process.Fluid = rating.Fluid(c) },
 	},
 	{
+		ID: "own_fluid_phase", Group: "inside", Since: 4, Used: ownFluid, House: "liquid",
+		Choices: among("liquid", "gas"),
+		Choice:  func(in *Input, c string) { in.Process.Gas = c == "gas" },
+	},
+	{
 		ID: "own_fluid_density", Group: "inside", Since: 2, Used: ownFluid, House: "850 kg/m³",
 		Kind: units.Dense, Low: 0.05, High: 20000,
 		Real: func(in *Input) *float64 { return &in.Process.Own.Density },
@@ -351,6 +356,22 @@ var Fields = []Field{
 		Kind: units.Pressure, Low: 1000, High: 20e6,
 		Also:     &Way{units.Gauge, func(in *Input) *rating.Optional { return &in.Process.Gauge }},
 		Optional: func(in *Input) *rating.Optional { return &in.Process.Pressure },
+	},
+	{
+		ID: "own_fluid_pressure", Group: "inside", Since: 4, Used: ownFluid,
+		Kind: units.Pressure, Low: 1000, High: 100e6,
+		Also:     &Way{units.Gauge, func(in *Input) *rating.Optional { return &in.Process.Gauge }},
+		Optional: func(in *Input) *rating.Optional { return &in.Process.Pressure },
+	},
+	{
+		ID: "own_fluid_vapour", Group: "inside", Since: 4, Used: ownLiquid,
+		Kind: units.Pressure, Low: 1e-3, High: 20e6,
+		Optional: func(in *Input) *rating.Optional { return &in.Process.Vapour },
+	},
+	{
+		ID: "inside_drop_allowed", Group: "inside", Since: 4, Used: flowing,
+		Kind: units.Loss, Low: 1, High: 20e6,
+		Real: func(in *Input) *float64 { return &in.Process.DropAllowed },
 	},
 	{
 		ID: "fouling_inside", Group: "inside", Since: 2, Used: always, House: "0.00018 m²K/W",

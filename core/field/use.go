@@ -36,9 +36,14 @@ func pressed(text func(string) string) bool {
 	return text("inside_fluid") == string(rating.Water) || byPressure(text)
 }
 
+func ownLiquid(text func(string) string) bool {
+	return ownFluid(text) && text("own_fluid_phase") == "liquid"
+}
+
 // inAtmosphere tells whether something hangs on the pressure of the air about.
 func inAtmosphere(text func(string) string) bool {
-	return inAir(text) || pressed(text) && units.Is(units.Gauge, text("inside_pressure"))
+	return inAir(text) || pressed(text) && units.Is(units.Gauge, text("inside_pressure")) ||
+		ownFluid(text) && units.Is(units.Gauge, text("own_fluid_pressure"))
 }
 
 func finType(text func(string) string) tube.FinType { return tube.FinType(text("fin_type")) }

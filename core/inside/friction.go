@@ -93,3 +93,22 @@ func PressureDrop(t Tube, f Flow, passes int, turnLoss float64) Drop {
 		Friction: friction, Velocity: f.MassVelocity / f.Density,
 	}
 }
+
+// Expanding returns the loss d of a gas, which was found at its density where it enters at a pressure [Pa], at the mean of
+// the densities where it enters and leaves; ok is false where no pressure would be left.
+//
+//	dp (p - dp/2) = dp0 p
+//
+// Valid: ideal gas, of one temperature; the little that goes into its speed is not counted.
+// Source: Darcy and Weisbach at mean density; arithmetic.
+func (d Drop) Expanding(pressure float64) (expanded Drop, ok bool) {
+	left := 1 - 2*d.Total/pressure
+	if left < 0 {
+		return d, false
+	}
+	by := 2 / (1 + math.Sqrt(left)) // pressure where it enters over the mean
+	return Drop{
+		Total: by * d.Total, Straight: by * d.Straight, Turns: by * d.Turns,
+		Friction: d.Friction, Velocity: by * d.Velocity,
+	}, true
+}

@@ -201,3 +201,21 @@ func TestTexts(t *testing.T) {
 		}
 	}
 }
+
+// A gas that would lose 18 kPa of 100 at its inlet density loses 20 at the mean of 90 kPa: 18/0.9, by hand. Half of the
+// pressure takes all of it, and a little more is no answer.
+func TestGasLosesAtItsMeanDensity(t *testing.T) {
+	d, ok := Drop{Total: 18e3, Straight: 12e3, Turns: 6e3, Velocity: 27}.Expanding(100e3)
+	if !ok || math.Abs(d.Total-20e3) > 1e-6 || math.Abs(d.Velocity-30) > 1e-9 || math.Abs(d.Straight+d.Turns-d.Total) > 1e-6 {
+		t.Errorf("%+v %v", d, ok)
+	}
+	if all, ok := (Drop{Total: 50e3}).Expanding(100e3); !ok || math.Abs(all.Total-100e3) > 1e-6 {
+		t.Errorf("at the end %+v %v", all, ok)
+	}
+	if _, ok := (Drop{Total: 50.001e3}).Expanding(100e3); ok {
+		t.Error("more than there is was lost")
+	}
+	if d, _ := (Drop{Total: 1}).Expanding(1e9); math.Abs(d.Total-1) > 1e-8 {
+		t.Errorf("a small loss changed to %g", d.Total)
+	}
+}

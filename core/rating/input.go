@@ -62,15 +62,18 @@ const (
 
 // Process is the stream in the tubes.
 type Process struct {
-	Fluid    Fluid
-	Own      fluid.Properties // constant
-	In       units.Temperature
-	Flow     float64  // [kg/s] in all tubes
-	Volume   Optional // [m3/s] in all tubes, in the state of the inlet, where the flow is stated so
-	Pressure Optional // [Pa] absolute, at the inlet
-	Gauge    Optional // [Pa] over the air about, where the pressure is stated so
-	Fouling  float64  // [m2 K/W] on the inside area
-	Bond     Optional // [m2 K/W] on the bare area; not stated: the default of the fin type
+	Fluid       Fluid
+	Own         fluid.Properties // constant
+	In          units.Temperature
+	Flow        float64  // [kg/s] in all tubes
+	Volume      Optional // [m3/s] in all tubes, in the state of the inlet, where the flow is stated so
+	Pressure    Optional // [Pa] absolute, at the inlet
+	Gauge       Optional // [Pa] over the air about, where the pressure is stated so
+	Vapour      Optional // [Pa] at which an own liquid boils where it is hottest
+	Gas         bool     // an own fluid is one, of the density at the inlet pressure
+	DropAllowed float64  // [Pa]; 0: none
+	Fouling     float64  // [m2 K/W] on the inside area
+	Bond        Optional // [m2 K/W] on the bare area; not stated: the default of the fin type
 }
 
 // StreamPressure returns the pressure [Pa] at which the properties of water are taken: the one stated, or one at

@@ -56,8 +56,13 @@ func (s *stream) complete(t *Thermal, in *Input) {
 		return
 	}
 	t.Inside = inside.SinglePhase(s.tube, s.flow)
-	loss := inside.PressureDrop(s.tube, s.flow, in.Bank.Passes, inside.DefaultTurnLoss)
-	t.InsideLoss = &loss
+	loss, left := inside.PressureDrop(s.tube, s.flow, in.Bank.Passes, inside.DefaultTurnLoss), true
+	if in.gasInside() && in.Process.Pressure.Stated {
+		loss, left = loss.Expanding(in.Process.Pressure.SI)
+	}
+	if left {
+		t.InsideLoss = &loss
+	}
 }
 
 // InletDensity returns the density [kg/m3] of the stream where it enters.

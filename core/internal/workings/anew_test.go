@@ -19,7 +19,7 @@ var takenBack = map[string]func(d *made, numbers map[string]float64) float64{
 	"nusselt j":           (*made).colburn,
 	"air_drop f":          (*made).friction,
 	"inside_film k_i":     func(d *made, _ map[string]float64) float64 { return d.stream().Conductivity },
-	"inside_velocity ρ_i": func(d *made, _ map[string]float64) float64 { return d.stream().Density },
+	"inside_velocity ρ_i": func(d *made, _ map[string]float64) float64 { return d.stream().Density * d.thinned() },
 	"saw_hours n_cut": func(d *made, _ map[string]float64) float64 {
 		w := d.making.Plan.Winding
 		return float64(w.Made() + 2*d.in.Job.Quantity) // from stock, and both trims of what ships
@@ -84,6 +84,14 @@ func (d *made) stream() fluid.Properties {
 		panic(err)
 	}
 	return p
+}
+
+// thinned returns the mean pressure of a gas in the tubes over that where it enters, at which its density is stated [-].
+func (d *made) thinned() float64 {
+	if p := &d.in.Process; p.Fluid == rating.OwnFluid && p.Gas && p.Pressure.Stated {
+		return 1 - d.res.Heat.Thermal.InsideLoss.Total/2/p.Pressure.SI
+	}
+	return 1
 }
 
 // geometry of the bank [m] and [-].

@@ -88,6 +88,13 @@ func draw(r *rand.Rand) document.Document {
 	case 0:
 		set("inside_fluid", "own")
 		number("inside_in", 70, 250, "°C")
+		number("own_fluid_pressure", 100, 9000, "kPa")
+		number("own_fluid_vapour", 1, 9000, "kPa")
+		if one(2) {
+			set("own_fluid_phase", "gas")
+			number("own_fluid_density", 1, 60, "kg/m³")
+			number("inside_flow", 0.2, 30, "kg/s")
+		}
 	case 1:
 		set("inside_fluid", "steam")
 		number("inside_in", 105, 200, "°C")

@@ -1,0 +1,101 @@
+package design
+
+import (
+	"math"
+	"testing"
+
+	"finwright/core/figure"
+)
+
+// remarked returns the gravest state that is remarked of a figure, and the keys of what is said.
+func remarked(r Result, id string) (state figure.State, keys []string) {
+	for _, n := range r.Notices {
+		if n.Figure == id {
+			if state != figure.No {
+				state = n.State
+			}
+			keys = append(keys, n.Message.Key)
+		}
+	}
+	return state, keys
+}
+
+// What the stream in the tubes does is held against usual velocities, the drop allowed and its pressure. The 20.67 m/s and
+// 4,821 kPa of 1,000 that once read "usual" are refused.
+func TestStreamInsideIsJudged(t *testing.T) {
+	for name, c := range map[string]struct {
+		entries []string
+		figure  string
+		state   figure.State
+		key     string
+	}{
+		"usual":            {[]string{"inside_flow", "30 kg/s"}, "inside_velocity", "", ""},
+		"too fast":         {[]string{"inside_flow", "80 kg/s"}, "inside_velocity", figure.Watch, "notice.inside_fast"},
+		"too slow":         {[]string{"inside_flow", "5 kg/s"}, "inside_velocity", figure.Watch, "notice.inside_slow"},
+		"all lost":         {[]string{"inside_flow", "400 kg/s", "passes", "4"}, "inside_loss", figure.No, "notice.no_pressure_left"},
+		"drop kept":        {[]string{"inside_drop_allowed", "70 kPa"}, "inside_loss", "", ""},
+		"drop not kept":    {[]string{"inside_drop_allowed", "1 kPa"}, "inside_loss", figure.No, "notice.inside_drop_over"},
+		"flashing":         {[]string{"inside_in", "150 °C", "inside_pressure", "480 kPa", "inside_flow", "120 kg/s"}, "outlet_pressure", figure.No, "notice.flashing"},
+		"not judged":       {[]string{"inside_in", "150 °C", "inside_pressure", "", "inside_flow", "120 kg/s"}, "outlet_pressure", "", ""},
+		"own boils":        {[]string{"inside_fluid", "own", "own_fluid_pressure", "300 kPa", "own_fluid_vapour", "290 kPa"}, "outlet_pressure", figure.No, "notice.flashing"},
+		"own not judged":   {[]string{"inside_fluid", "own", "own_fluid_pressure", "300 kPa"}, "outlet_pressure", "", ""},
+		"gas loses much":   {gas("5 kg/s", "220 kPa"), "outlet_pressure", figure.Watch, "notice.gas_drop_watch"},
+		"gas loses most":   {gas("5 kg/s", "120 kPa"), "outlet_pressure", figure.No, "notice.gas_drop_most"},
+		"gas loses all":    {gas("20 kg/s", "120 kPa"), "inside_loss", figure.No, "absent.no_pressure_left"},
+		"gas not judged":   {gas("20 kg/s", ""), "outlet_pressure", "", ""},
+		"gas loses little": {gas("5 kg/s", "900 kPa"), "outlet_pressure", "", ""},
+	} {
+		r := evaluate(t, read(t, c.entries...))
+		state, keys := remarked(r, c.figure)
+		if state != c.state || c.key != "" && (len(keys) != 1 || keys[0] != c.key) {
+			f, _ := r.Find(c.figure)
+			t.Errorf("%s: %q %q, want %q %q (%g, %v)", name, state, keys, c.state, c.key, f.SI, f.Absent)
+		}
+	}
+}
+
+func gas(flow, pressure string) []string {
+	return []string{
+		"inside_fluid", "own", "own_fluid_phase", "gas", "own_fluid_density", "6 kg/m³", "own_fluid_heat", "1100 J/kg·K",
+		"own_fluid_viscosity", "0.02 mPa·s", "own_fluid_conductivity", "0.03 W/m·K", "inside_flow", flow, "own_fluid_pressure", pressure,
+	}
+}
+
+// Without a pressure nothing is judged by one, and it says so where the figure stands.
+func TestPressureNotGivenIsNotJudged(t *testing.T) {
+	for _, c := range []struct{ entries, figure, why string }{
+		{"inside_pressure", "outlet_pressure", "absent.no_pressure"},
+		{"inside_pressure", "boiling_ratio", "absent.no_pressure"},
+	} {
+		f, _ := evaluate(t, read(t, c.entries, "")).Find(c.figure)
+		if f.Absent.Key != c.why || f.State != figure.Plain {
+			t.Errorf("%s: %v, %s", c.figure, f.Absent, f.State)
+		}
+	}
+	own, _ := evaluate(t, read(t, "inside_fluid", "own", "own_fluid_pressure", "500 kPa")).Find("boiling_ratio")
+	if own.Absent.Key != "absent.no_vapour" {
+		t.Errorf("a liquid of unknown vapour pressure: %v", own.Absent)
+	}
+}
+
+// The velocity is in its usual range or the range is named beside it; only a usual one is good.
+func TestUsualVelocityIsNamed(t *testing.T) {
+	for flow, want := range map[string]figure.State{"30 kg/s": figure.Good, "15 kg/s": figure.Plain, "80 kg/s": figure.Watch} {
+		f, _ := evaluate(t, read(t, "inside_flow", flow)).Find("inside_velocity")
+		if f.State != want || (len(f.Why) == 0) != (want == figure.Good) {
+			t.Errorf("%s: %.2f m/s is %s, %v", flow, f.SI, f.State, f.Why)
+		}
+	}
+}
+
+// The outlet of water at 90 C, 15 kg/s: p1 less the loss, over the vapour pressure there by the IAPWS saturation line
+// (70.18 kPa at 90 C, so that a cooler outlet gives a larger ratio).
+func TestOutletPressureByHand(t *testing.T) {
+	r := evaluate(t, read(t))
+	loss, _ := r.Find("inside_loss")
+	at, _ := r.Find("outlet_pressure")
+	ratio, _ := r.Find("boiling_ratio")
+	if math.Abs(at.SI-(1e6-loss.SI)) > 1e-6 || ratio.SI < at.SI/70182 {
+		t.Errorf("outlet %g Pa after %g Pa, ratio %g", at.SI, loss.SI, ratio.SI)
+	}
+}
