@@ -53,7 +53,7 @@ func scales(c report.Curves) plotScales {
 const leastSpan = 0.05
 
 func atLeast(low, high float64) (float64, float64) {
-	if more := leastSpan*math.Abs(high) - (high - low); more > 0 {
+	if more := leastSpan*math.Abs(high) - (high - low); low <= high && more > 0 { // else there is not a single value
 		return low - more/2, high + more/2
 	}
 	return low, high
