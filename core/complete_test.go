@@ -144,7 +144,7 @@ func fixingFaults(texts message.Catalogue, f *tube.Fixing) []string {
 			faults = append(faults, "no "+name)
 		}
 	}
-	if !slices.ContainsFunc(material.FinMetals, func(m material.Metal) bool { return m.Kind.Suits(f.Forming) == material.Usual }) {
+	if !slices.ContainsFunc(material.FinMetals, func(m material.Metal) bool { return m.Family.Suits(f.Forming) == material.Usual }) {
 		faults = append(faults, "no metal bears forming "+string(f.Forming))
 	}
 	t := tubeOf(f.Type)

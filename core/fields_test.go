@@ -24,7 +24,7 @@ func fieldFaults(texts message.Catalogue, f *field.Field) []string {
 			faults = append(faults, what)
 		}
 	}
-	fault(!slices.ContainsFunc(field.Groups, func(g field.Group) bool { return g.ID == f.Group }), "no group of the form")
+	fault(!slices.ContainsFunc(field.Groups, func(g field.FormGroup) bool { return g.ID == f.Group }), "no group of the form")
 	fault(f.Since < 1, "no version since which there is one")
 	fault(f.Used == nil, "no word on when it counts")
 	places := 0
@@ -144,13 +144,13 @@ func TestInventedField(t *testing.T) {
 	if last := shown[len(shown)-1]; last.ID != "invented" || last.Text != "4 m/s" || !last.Used || last.Hint == "" {
 		t.Errorf("the form shows %+v", last)
 	}
-	d.Fields["invented"] = document.Field{Text: "10 m/s", Origin: document.Customer}
+	d.Fields["invented"] = document.Entry{Text: "10 m/s", Origin: document.Customer}
 	_, err = design.Read(d)
 	var wrong design.FieldErrors
 	if !errors.As(err, &wrong) || !wrong.Has("invented") || len(wrong) != 1 {
 		t.Errorf("beyond its limits: %v", err)
 	}
-	d.Fields["gas"] = document.Field{Text: "own", Origin: document.Customer}
+	d.Fields["gas"] = document.Entry{Text: "own", Origin: document.Customer}
 	if in, err := design.Read(d); err != nil || in.Air.Velocity == 10 {
 		t.Errorf("where it is hidden: %g m/s, %v", in.Air.Velocity, err)
 	}

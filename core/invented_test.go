@@ -26,11 +26,11 @@ import (
 // being in it. Each test of this file invents a part, and takes it out again.
 
 // evaluated returns the default design, changed by pairs of field and text, with all its figures.
-func evaluated(t *testing.T, pairs ...string) (document.Document, design.Making, design.Result) {
+func evaluated(t *testing.T, pairs ...string) (document.Document, design.Production, design.Result) {
 	t.Helper()
 	d := document.New()
 	for i := 0; i < len(pairs); i += 2 {
-		d.Fields[pairs[i]] = document.Field{Text: pairs[i+1], Origin: document.Customer}
+		d.Fields[pairs[i]] = document.Entry{Text: pairs[i+1], Origin: document.Customer}
 	}
 	in, h, err := design.ReadAndRate(d)
 	if err != nil {
@@ -106,7 +106,7 @@ func TestInventedMethod(t *testing.T) {
 		t.Errorf("working %+v", work)
 	}
 	shown := w.View(d, nil, &result).Methods
-	if i := slices.IndexFunc(shown, func(m report.Method) bool { return m.ID == "invented" }); i < 0 || !shown[i].Used || shown[i].Label != "Invented airside.invented" || shown[i].State != figure.Good {
+	if i := slices.IndexFunc(shown, func(m report.ShownMethod) bool { return m.ID == "invented" }); i < 0 || !shown[i].Used || shown[i].Label != "Invented airside.invented" || shown[i].State != figure.Good {
 		t.Errorf("the list of correlations shows %+v", shown)
 	}
 }
@@ -120,7 +120,7 @@ func TestInventedRule(t *testing.T) {
 		Judge: func(p *verdict.Pair) verdict.Verdict {
 			v := verdict.Verdict{State: figure.Good, Measure: &verdict.Measure{Kind: units.Distance, Value: float64(p.Order.Tube.Length), Limit: 5}}
 			if v.Measure.Margin = 1 - v.Measure.Value/5; v.Measure.Margin < 0 {
-				v.State, v.Why = figure.No, message.New("shop.why.invented", "limit", message.Quantity{Kind: units.Distance, SI: 5})
+				v.State, v.Why = figure.No, message.New("shop.why.invented", "limit", message.Amount{Kind: units.Distance, SI: 5})
 				v.Change = []verdict.Setting{{Field: "tube_length", Kind: units.Distance, SI: 5}}
 			}
 			return v
@@ -157,7 +157,7 @@ func TestInventedRule(t *testing.T) {
 	}
 	plan.TryChanges(d)
 	shown := w.Making(&plan, report.Room{Wide: 900}).Verdicts
-	i := slices.IndexFunc(shown, func(v report.Verdict) bool { return v.Rule == "invented" })
+	i := slices.IndexFunc(shown, func(v report.ShownVerdict) bool { return v.Rule == "invented" })
 	if i < 0 || shown[i].Label != "Invented shop.rule.invented" || shown[i].State != figure.No || shown[i].Change == nil || !strings.Contains(shown[i].Change.Text, "5000 mm") {
 		t.Errorf("the rules show %+v", shown)
 	}
@@ -211,7 +211,7 @@ func TestInventedFinType(t *testing.T) {
 		t.Error("the form does not offer the type")
 	}
 	rules := w.Making(&plan, report.Room{Wide: 900}).Verdicts
-	if i := slices.IndexFunc(rules, func(v report.Verdict) bool { return v.Rule == "fin_type" }); i < 0 || rules[i].State != figure.No || !strings.Contains(rules[i].Why, "Invented choice.fin_type.invented") {
+	if i := slices.IndexFunc(rules, func(v report.ShownVerdict) bool { return v.Rule == "fin_type" }); i < 0 || rules[i].State != figure.No || !strings.Contains(rules[i].Why, "Invented choice.fin_type.invented") {
 		t.Errorf("the rules say %+v", rules)
 	}
 	tb := tubeOf("invented")
@@ -253,7 +253,7 @@ func TestInventedMetal(t *testing.T) {
 		t.Error("the view is not valid")
 	}
 	rules := w.Making(&plan, report.Room{Wide: 900}).Verdicts
-	if i := slices.IndexFunc(rules, func(v report.Verdict) bool { return v.Rule == "fin_metal" }); i < 0 || rules[i].State != figure.No || !strings.Contains(rules[i].Why, "Invented metal.invented") || rules[i].Change == nil {
+	if i := slices.IndexFunc(rules, func(v report.ShownVerdict) bool { return v.Rule == "fin_metal" }); i < 0 || rules[i].State != figure.No || !strings.Contains(rules[i].Why, "Invented metal.invented") || rules[i].Change == nil {
 		t.Errorf("the rules say %+v", rules)
 	}
 }

@@ -9,15 +9,15 @@ import (
 	"finwright/core/proof"
 )
 
-func verdict[A Answer](t *testing.T, verdicts []Verdict[A], id string) Verdict[A] {
+func estimate[A Answer](t *testing.T, estimates []Estimate[A], id string) Estimate[A] {
 	t.Helper()
-	for _, v := range verdicts {
+	for _, v := range estimates {
 		if v.ID == id {
 			return v
 		}
 	}
 	t.Fatalf("no method %s", id)
-	return Verdict[A]{}
+	return Estimate[A]{}
 }
 
 // The common bank: ESDU holds it; Briggs and Young had six rows and Re up to 8000;
@@ -38,7 +38,7 @@ func TestVectorsRange(t *testing.T) {
 		"esdu_86022": "", "ganguli_1985": "", "briggs_young_1963": " reynolds rows",
 		"briggs_young_1963_high_fin": " reynolds rows", "weierman_1976": " fin_count fin_thickness",
 	} {
-		if got := passed(verdict(t, films, id).Limits); got != want {
+		if got := passed(estimate(t, films, id).Limits); got != want {
 			t.Errorf("%s passes%s, want%s", id, got, want)
 		}
 	}
@@ -50,7 +50,7 @@ func TestVectorsRange(t *testing.T) {
 	near(t, "high end of spread", high, 52.697, 3e-4)
 
 	drops := Evaluate(DropMethods, b, f)
-	if got := passed(verdict(t, drops, "robinson_briggs_1966").Limits); got != " fin_height" {
+	if got := passed(estimate(t, drops, "robinson_briggs_1966").Limits); got != " fin_height" {
 		t.Errorf("Robinson and Briggs pass%s", got)
 	}
 }

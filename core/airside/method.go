@@ -41,8 +41,8 @@ var FilmMethods = []Method[Film]{esdu86022, briggsYoung1963HighFin, briggsYoung1
 // which counts entry and exit first.
 var DropMethods = []Method[Drop]{esdu86022Drop, robinsonBriggs1966, ganguli1985Drop, weierman1976Drop}
 
-// Verdict is one correlation's answer with its range.
-type Verdict[A Answer] struct {
+// Estimate is one correlation's answer with its range.
+type Estimate[A Answer] struct {
 	ID      string
 	Answer  A
 	Limits  []figure.Limit
@@ -53,25 +53,25 @@ type Verdict[A Answer] struct {
 const MostLimits = 10
 
 // Evaluate asks every method.
-func Evaluate[A Answer](methods []Method[A], b Bank, f Flow) []Verdict[A] {
-	verdicts := make([]Verdict[A], len(methods))
+func Evaluate[A Answer](methods []Method[A], b Bank, f Flow) []Estimate[A] {
+	estimates := make([]Estimate[A], len(methods))
 	all := make([]figure.Limit, 0, MostLimits*len(methods))
 	for i := range methods {
 		m, from := &methods[i], len(all)
 		all = m.Limits(all, b, f)
 		limits := all[from:len(all):len(all)]
-		verdicts[i] = Verdict[A]{m.ID, m.Compute(b, f), limits, figure.AllIn(limits)}
+		estimates[i] = Estimate[A]{m.ID, m.Compute(b, f), limits, figure.AllIn(limits)}
 	}
-	return verdicts
+	return estimates
 }
 
-// Spread returns the lowest and highest Measure [W/(m2 K)] or [Pa] of the verdicts in range, and how many
+// Spread returns the lowest and highest Measure [W/(m2 K)] or [Pa] of the estimates in range, and how many
 // there are; with none, zeros.
 //
-// Valid: any verdicts of the same bank and flow.
+// Valid: any estimates of the same bank and flow.
 // Source: the correlations in range.
-func Spread[A Answer](verdicts []Verdict[A]) (low, high float64, n int) {
-	for _, v := range verdicts {
+func Spread[A Answer](estimates []Estimate[A]) (low, high float64, n int) {
+	for _, v := range estimates {
 		if !v.InRange {
 			continue
 		}

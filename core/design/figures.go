@@ -12,8 +12,8 @@ import (
 	"finwright/core/units"
 )
 
-// Group is a list of figures under one title, "figures.<id>".
-type Group struct {
+// FigureGroup is a list of figures under one title, "figures.<id>".
+type FigureGroup struct {
 	ID      string
 	Section string // the question that it helps to answer: "surface", "heat"
 	Figures []figure.Figure
@@ -23,9 +23,9 @@ type Group struct {
 type Result struct {
 	Surface  rating.Surface
 	Heat     Heat
-	Auto     map[string]message.Quantity // what stands in for empty entries
-	Line     string                      // and for that of the line; empty till AddMaking
-	Groups   []Group
+	Auto     map[string]message.Amount // what stands in for empty entries
+	Line     string                    // and for that of the line; empty till AddMaking
+	Groups   []FigureGroup
 	Headline []string // ids of the figures that decide
 	Notices  []Notice
 }
@@ -49,7 +49,7 @@ func Evaluate(in field.Input, h Heat) Result {
 	b := builder{in: &in, t: &in.Tube, s: &s}
 	r := Result{Surface: s, Heat: h, Auto: Auto(&in), Headline: headline, Notices: notices(&in, &s, judged)}
 	r.Notices = append(r.Notices, heatNotices(&in, h)...)
-	r.Groups = []Group{
+	r.Groups = []FigureGroup{
 		{"efficiency", "surface", b.efficiency()},
 		{"areas", "surface", b.areas()},
 		{"shape", "surface", b.shape()},

@@ -13,8 +13,8 @@ import (
 	"finwright/core/units"
 )
 
-// Method is one correlation's answer beside its range, for the list of all that were asked.
-type Method struct {
+// ListedMethod is one correlation's answer beside its range, for the list of all that were asked.
+type ListedMethod struct {
 	ID      string
 	Kind    units.Kind
 	SI      float64
@@ -29,7 +29,7 @@ type Heat struct {
 	Thermal  rating.Thermal
 	Absent   message.Message
 	Field    string
-	Methods  []Method // films, then pressure drops
+	Methods  []ListedMethod // films, then pressure drops
 	Spread   rating.Spread
 	Findings []exchanger.Finding
 	Case     Case
@@ -53,7 +53,7 @@ func Rate(in field.Input) (Heat, error) {
 func rateBriefly(in *field.Input) (Heat, error) {
 	h, err := rated(in, rating.RateBriefly)
 	if err == nil && h.Absent.None() {
-		films, drops := [...]airside.Verdict[airside.Film]{h.Thermal.UsedFilm}, [...]airside.Verdict[airside.Drop]{h.Thermal.UsedDrop}
+		films, drops := [...]airside.Estimate[airside.Film]{h.Thermal.UsedFilm}, [...]airside.Estimate[airside.Drop]{h.Thermal.UsedDrop}
 		h.Methods = methods(units.Film, films[:], 0, in.Air.FilmGiven)
 		if h.Thermal.HasDrop() {
 			h.Methods = append(h.Methods, methods(units.Drop, drops[:], 0, false)...)
@@ -112,13 +112,13 @@ func ReadAndRate(d document.Document) (field.Input, Heat, error) {
 	return in, h, err
 }
 
-func methods[A airside.Answer](k units.Kind, verdicts []airside.Verdict[A], used int, given bool) []Method {
-	out, at := make([]Method, len(verdicts)), "film_method"
+func methods[A airside.Answer](k units.Kind, estimates []airside.Estimate[A], used int, given bool) []ListedMethod {
+	out, at := make([]ListedMethod, len(estimates)), "film_method"
 	if k == units.Drop {
 		at = "drop_method"
 	}
-	for i, v := range verdicts {
-		out[i] = Method{ID: v.ID, Kind: k, SI: v.Answer.Measure(), InRange: v.InRange, Used: i == used && !given, Field: at}
+	for i, v := range estimates {
+		out[i] = ListedMethod{ID: v.ID, Kind: k, SI: v.Answer.Measure(), InRange: v.InRange, Used: i == used && !given, Field: at}
 		for _, l := range v.Limits {
 			if !l.In() {
 				out[i].Why = append(out[i].Why, l.Message())

@@ -15,19 +15,19 @@ import (
 var houseLimit = material.Source{Key: "limit.source.judged", Status: material.Judgement}
 
 // heat builds the figures of the bank at work, or says of each why it is absent.
-func (b *builder) heat(h Heat) []Group {
+func (b *builder) heat(h Heat) []FigureGroup {
 	if !h.Absent.None() {
 		none := func(id string, k units.Kind, basis figure.Basis) []figure.Figure {
 			return []figure.Figure{{ID: id, Kind: k, Basis: basis, State: figure.Plain, Absent: h.Absent}}
 		}
-		return []Group{
+		return []FigureGroup{
 			{"duty", "heat", none("duty", units.Duty, figure.WholeBank)},
 			{"overall", "heat", none("u_bare", units.Film, figure.BareArea)},
 			{"stream", "heat", none("air_drop", units.Drop, figure.WholeBank)},
 			{"metal", "heat", none("hottest_root", units.Temp, figure.NoBasis)},
 		}
 	}
-	return []Group{
+	return []FigureGroup{
 		{"duty", "heat", b.duty(h)},
 		{"film", "heat", b.filmFigures(h)},
 		{"overall", "heat", b.overall(h)},
@@ -232,7 +232,7 @@ func (b *builder) metal(h Heat) []figure.Figure {
 	}
 	at := fig("bond_loss", units.Temp, loss, "", "bond_loss", arg("e_0", units.Factor, w.Strain), arg("α_f", units.Expand, w.FinExpansion), arg("α_t", units.Expand, w.TubeExpansion))
 	if gap := w.Gap(root, root); gap > 0 {
-		at.State, at.Why = figure.Watch, []message.Message{message.New("notice.bond_open", "loss", message.Quantity{Kind: units.Temp, SI: loss}, "root", message.Quantity{Kind: units.Temp, SI: root})}
+		at.State, at.Why = figure.Watch, []message.Message{message.New("notice.bond_open", "loss", message.Amount{Kind: units.Temp, SI: loss}, "root", message.Amount{Kind: units.Temp, SI: root})}
 		list = append(list, fig("bond_open", units.Resist, w.Resistance(root, root, h.Thermal.Gas.Conductivity), figure.BareArea, "bond_open",
 			arg("g_b", units.Factor, gap), arg("k_g", units.Conduct, h.Thermal.Gas.Conductivity), arg("R_b", units.Resist, b.in.Bond())))
 	}

@@ -178,17 +178,17 @@ func TestHotGasOutside(t *testing.T) {
 		return message.Message{}, false
 	}
 	// The joint sees its root, which is hotter than the water that the form states.
-	if why, ok := said(hot("fin_type", "knurled_footed", "inside_flow", "1 kg/s"), "limit.above_standard"); !ok || why.Args["temperature"].(message.Quantity).SI <= 105 {
+	if why, ok := said(hot("fin_type", "knurled_footed", "inside_flow", "1 kg/s"), "limit.above_standard"); !ok || why.Args["temperature"].(message.Amount).SI <= 105 {
 		t.Errorf("a root above the limit of its joint: %v", why)
 	}
-	if why, ok := said(hot("fin_type", "extruded", "fin_metal", "al1060", "start_up", "105 °C"), "limit.above_standard"); !ok || why.Args["temperature"].(message.Quantity).SI != 340 {
+	if why, ok := said(hot("fin_type", "extruded", "fin_metal", "al1060", "start_up", "105 °C"), "limit.above_standard"); !ok || why.Args["temperature"].(message.Amount).SI != 340 {
 		t.Errorf("a dry start in gas of 340 °C: %v", why)
 	}
 	if why, ok := said(hot("start_up", "105 °C", "upset", "105 °C"), "limit.above_metal"); ok {
 		t.Errorf("steel fins in gas of 340 °C: %v", why)
 	}
 	// A tube that is not fed at start-up takes the gas temperature, so its metal does.
-	if why, ok := said(hot("start_up", "105 °C", "tube_metal_limit", "320 °C"), "limit.above_tube_metal"); !ok || why.Args["temperature"].(message.Quantity).SI != 340 {
+	if why, ok := said(hot("start_up", "105 °C", "tube_metal_limit", "320 °C"), "limit.above_tube_metal"); !ok || why.Args["temperature"].(message.Amount).SI != 340 {
 		t.Errorf("a tube of 320 °C at most in gas of 340 °C: %v", why)
 	}
 }

@@ -15,8 +15,8 @@ func hindered(in *field.Input, h *rating.Hindrance) FieldError {
 	case rating.StreamBeyond:
 		return FieldError{"inside_in", message.New("error.process_beyond", "why", h.Range.Message())}
 	case rating.NoCondensing:
-		temperature := func(t units.Temperature) message.Quantity {
-			return message.Quantity{Kind: units.Temp, SI: float64(t)}
+		temperature := func(t units.Temperature) message.Amount {
+			return message.Amount{Kind: units.Temp, SI: float64(t)}
 		}
 		return FieldError{"inside_in", message.New("error.no_condensing", "steam", temperature(in.Process.In), "air", temperature(in.Air.In))}
 	}

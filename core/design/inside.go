@@ -42,7 +42,7 @@ func (b *builder) inside(t *rating.Thermal) []figure.Figure {
 	return append(list, b.leaving(t)...)
 }
 
-func speed(v float64) message.Quantity { return message.Quantity{Kind: units.Velocity, SI: v} }
+func speed(v float64) message.Amount { return message.Amount{Kind: units.Velocity, SI: v} }
 
 // leaving is the pressure that is left, against that at which a liquid boils, or as a share of what there was.
 func (b *builder) leaving(t *rating.Thermal) []figure.Figure {
@@ -82,14 +82,14 @@ func insideNotices(in *field.Input, t *rating.Thermal) []Notice {
 		say(figure.Watch, "passes", "inside_velocity", "notice.inside_slow", "velocity", speed(v), "least", speed(usual.Slow))
 	}
 	if allowed := in.Process.DropAllowed; allowed > 0 && loss.Total > allowed*(1+wishMargin) {
-		say(figure.No, "inside_drop_allowed", "inside_loss", "notice.inside_drop_over", "has", message.Quantity{Kind: units.Loss, SI: loss.Total},
-			"wish", message.Quantity{Kind: units.Loss, SI: allowed}, "by", percent(loss.Total/allowed-1))
+		say(figure.No, "inside_drop_allowed", "inside_loss", "notice.inside_drop_over", "has", message.Amount{Kind: units.Loss, SI: loss.Total},
+			"wish", message.Amount{Kind: units.Loss, SI: allowed}, "by", percent(loss.Total/allowed-1))
 	}
 	return append(out, pressureNotices(in, t)...)
 }
 
-func percent(share float64) message.Quantity {
-	return message.Quantity{Kind: units.Percent, SI: share}
+func percent(share float64) message.Amount {
+	return message.Amount{Kind: units.Percent, SI: share}
 }
 
 func pressureNotices(in *field.Input, t *rating.Thermal) []Notice {
@@ -98,13 +98,13 @@ func pressureNotices(in *field.Input, t *rating.Thermal) []Notice {
 	}
 	l, _ := t.Leaving(&in.Input)
 	inlet, lost := in.Process.Pressure.SI, t.InsideLoss.Total/in.Process.Pressure.SI
-	bar := func(p float64) message.Quantity { return message.Quantity{Kind: units.Pressure, SI: p} }
+	bar := func(p float64) message.Amount { return message.Amount{Kind: units.Pressure, SI: p} }
 	refuse := func(state figure.State, fig, key string, pairs ...any) []Notice {
 		return []Notice{{State: state, Field: "inside_flow", Figure: fig, Message: message.New(key, pairs...)}}
 	}
 	switch {
 	case lost >= 1:
-		return refuse(figure.No, "inside_loss", "notice.no_pressure_left", "loss", message.Quantity{Kind: units.Loss, SI: t.InsideLoss.Total}, "inlet", bar(inlet))
+		return refuse(figure.No, "inside_loss", "notice.no_pressure_left", "loss", message.Amount{Kind: units.Loss, SI: t.InsideLoss.Total}, "inlet", bar(inlet))
 	case l.NoVapour.None() && l.Pressure < boilingMargin*l.Vapour:
 		return refuse(figure.No, "outlet_pressure", "notice.flashing", "outlet", bar(l.Pressure), "vapour", bar(l.Vapour), "margin", percent(boilingMargin-1))
 	case !in.Process.Gas || in.Process.Fluid != rating.OwnFluid:

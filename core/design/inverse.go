@@ -18,7 +18,7 @@ func wishNotices(in *field.Input, t *rating.Thermal) []Notice {
 	var out []Notice
 	say := func(id, field, key string, k units.Kind, has, wish, by float64) {
 		out = append(out, Notice{State: figure.No, Field: field, Figure: id, Message: message.New(key,
-			"has", message.Quantity{Kind: k, SI: has}, "wish", message.Quantity{Kind: k, SI: wish}, "by", message.Quantity{Kind: units.Percent, SI: by})})
+			"has", message.Amount{Kind: k, SI: has}, "wish", message.Amount{Kind: k, SI: wish}, "by", message.Amount{Kind: units.Percent, SI: by})})
 	}
 	if want, duty := in.Bank.DutyWanted, math.Abs(t.Duty.Heat); duty < want*(1-wishMargin) {
 		say("duty", "duty_wanted", "notice.duty_short", units.Duty, duty, want, 1-duty/want)

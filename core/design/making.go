@@ -14,9 +14,9 @@ import (
 	"finwright/core/units"
 )
 
-// Making is how a design is made in a shop: every line judged, one chosen, and
+// Production is how a design is made in a shop: every line judged, one chosen, and
 // the plan of the order on it.
-type Making struct {
+type Production struct {
 	Shop     *shop.Capability // with what the order states of its own
 	Order    *making.Order
 	Lines    []LineVerdict // in the order of the file
@@ -46,7 +46,7 @@ const shiftsShown = 12
 const swingShare = 0.10
 
 // Make judges and plans a checked input in its shop. h tells how hot the metal gets.
-func Make(in field.Input, h Heat) Making {
+func Make(in field.Input, h Heat) Production {
 	m := judge(in, h)
 	c := m.Shop
 	for i := range c.Lines {
@@ -62,9 +62,9 @@ func Make(in field.Input, h Heat) Making {
 }
 
 // judge holds an input against the rules of the line that it is for, without a plan.
-func judge(in field.Input, h Heat) Making {
+func judge(in field.Input, h Heat) Production {
 	c := over(&in.Wish, *in.Shop)
-	m := Making{Shop: &c, Order: making.OrderOf(&in, h.hottest()), Auto: in.Wish.Line == "", in: in, heat: h}
+	m := Production{Shop: &c, Order: making.OrderOf(&in, h.hottest()), Auto: in.Wish.Line == "", in: in, heat: h}
 	i := slices.IndexFunc(c.Lines, func(l shop.Line) bool { return l.Name == in.Wish.Line })
 	if i >= 0 {
 		m.Line = &c.Lines[i]
@@ -126,7 +126,7 @@ func (h *Heat) hottest() *units.Temperature {
 }
 
 // AddMaking adds the figures and the notices of making to a result.
-func (r *Result) AddMaking(m *Making) {
+func (r *Result) AddMaking(m *Production) {
 	found := m.notices()
 	r.Notices = append(r.Notices, found...)
 	maps.Copy(r.Auto, m.auto())
@@ -140,20 +140,20 @@ func (r *Result) AddMaking(m *Making) {
 }
 
 // auto returns the shop's figures that stand in for empty entries.
-func (m *Making) auto() map[string]message.Quantity {
-	out := map[string]message.Quantity{
+func (m *Production) auto() map[string]message.Amount {
+	out := map[string]message.Amount{
 		"position_tolerance": of(units.Distance, m.Shop.Placing.Tolerance),
 		"margin":             {Kind: units.Percent, SI: m.Shop.Rates.Margin},
 	}
 	if k := m.Plan.Practice; k != nil {
-		out["joints_allowed"] = message.Quantity{Kind: units.Count, SI: float64(making.JointsAllowed(&k.Joints, m.Order.Tube.Length))}
+		out["joints_allowed"] = message.Amount{Kind: units.Count, SI: float64(making.JointsAllowed(&k.Joints, m.Order.Tube.Length))}
 	}
 	return out
 }
 
 // notices remarks on every rule that is not kept, and on the price of a tube that is refused. The rules
 // of shape are remarked on with it already.
-func (m *Making) notices() []Notice {
+func (m *Production) notices() []Notice {
 	var out []Notice
 	if !m.NoLine.None() {
 		out = append(out, Notice{State: figure.Watch, Field: "line", Message: m.NoLine})

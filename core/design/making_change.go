@@ -44,7 +44,7 @@ func exact(k units.Kind, si float64, s units.System) string {
 
 // TryChanges keeps, of the changes that the rules propose, those that hold when the document d, which the making is of,
 // takes them: every entry can be used, the rule is good, and nothing is refused that was not refused before.
-func (m *Making) TryChanges(d document.Document) {
+func (m *Production) TryChanges(d document.Document) {
 	before := m.refusals(m.Verdicts)
 	for i := range m.Verdicts {
 		v := &m.Verdicts[i]
@@ -55,7 +55,7 @@ func (m *Making) TryChanges(d document.Document) {
 }
 
 // holds tries the change of one verdict.
-func (m *Making) holds(d document.Document, v *verdict.Verdict, before map[string]bool) bool {
+func (m *Production) holds(d document.Document, v *verdict.Verdict, before map[string]bool) bool {
 	d, err := document.Edit(d, Command(v.Change, d.Units))
 	if err != nil {
 		return false
@@ -80,7 +80,7 @@ func (m *Making) holds(d document.Document, v *verdict.Verdict, before map[strin
 }
 
 // refusals names what is refused: by the rules of the line, and by the remarks on surface and heat.
-func (m *Making) refusals(verdicts []verdict.Verdict) map[string]bool {
+func (m *Production) refusals(verdicts []verdict.Verdict) map[string]bool {
 	out := map[string]bool{}
 	for _, v := range verdicts {
 		if v.State == figure.No {

@@ -27,7 +27,7 @@ func anyOrder(r *rand.Rand) document.Document {
 	if r.IntN(2) == 0 {
 		d.Units = units.US
 	}
-	set := func(id, text string) { d.Fields[id] = document.Field{Text: text, Origin: document.House} }
+	set := func(id, text string) { d.Fields[id] = document.Entry{Text: text, Origin: document.House} }
 	draw := map[string]func() string{
 		"fin_type":        func() string { return string(tube.FinTypes()[r.IntN(len(tube.FinTypes()))]) },
 		"fin_metal":       func() string { return material.FinMetals[r.IntN(len(material.FinMetals))].ID },
@@ -64,8 +64,8 @@ func anyOrder(r *rand.Rand) document.Document {
 	for i, n := 0, r.IntN(5); i < n; i++ {
 		at := length.SI * (float64(i+1) + 0.6*(r.Float64()-0.5)) / float64(n+1)
 		d.Spans = append(d.Spans, document.Span{
-			Centre: document.Field{Text: fmt.Sprintf("%.0f mm", at*1000), Origin: document.House},
-			Width:  document.Field{Text: between("mm", 2, 400), Origin: document.House},
+			Centre: document.Entry{Text: fmt.Sprintf("%.0f mm", at*1000), Origin: document.House},
+			Width:  document.Entry{Text: between("mm", 2, 400), Origin: document.House},
 		})
 	}
 	return d
@@ -107,10 +107,10 @@ func TestOfferedChangesHold(t *testing.T) {
 	offered, withdrawn := map[string]int{}, 0
 	count := proof.Proof{Share: 60, Full: 10000, Seed: 16}.Run(t, func(c *proof.Case) {
 		d, capability := anyOrder(c.Rand), anyShop(c.Rand)
-		made := func(d document.Document) (Result, Making, bool) {
+		made := func(d document.Document) (Result, Production, bool) {
 			in, err := Read(d)
 			if err != nil {
-				return Result{}, Making{}, false
+				return Result{}, Production{}, false
 			}
 			in.Shop = capability
 			res := evaluate(t, in)
@@ -167,7 +167,7 @@ func TestOfferedChangesHold(t *testing.T) {
 	t.Log(offered, withdrawn)
 }
 
-func changes(m Making) []verdict.Verdict {
+func changes(m Production) []verdict.Verdict {
 	var out []verdict.Verdict
 	for _, v := range m.Verdicts {
 		if v.Change != nil {

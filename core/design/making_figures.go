@@ -12,10 +12,10 @@ import (
 const makingSection = "making"
 
 // groups builds the figures of the plan. What a plan lacks is absent with its reason.
-func (m *Making) groups() []Group {
+func (m *Production) groups() []FigureGroup {
 	p := &m.Plan
 	k := maker{m, p}
-	return []Group{
+	return []FigureGroup{
 		{"buy", makingSection, k.part(making.TheStrip, p.Ledger != nil, "strip_bought", units.Run, k.buy)},
 		{"coil", makingSection, k.part(making.TheStrip, p.Ledger != nil, "coil_length", units.Run, k.coil)},
 		{"cutting", makingSection, k.part(making.TheProgramme, p.Programme != nil, "cut_length", units.Distance, k.cutting)},
@@ -29,7 +29,7 @@ func (m *Making) groups() []Group {
 
 // maker makes figures from a plan.
 type maker struct {
-	*Making
+	*Production
 	p *making.Plan
 }
 

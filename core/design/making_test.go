@@ -13,7 +13,7 @@ import (
 )
 
 // planned reads a document of house defaults with pairs set, and plans it in the shipped shop.
-func planned(t *testing.T, d document.Document, pairs ...string) (Result, Making) {
+func planned(t *testing.T, d document.Document, pairs ...string) (Result, Production) {
 	t.Helper()
 	for i := 0; i < len(pairs); i += 2 {
 		d, _ = document.Edit(d, document.Command{Op: "set", Values: []document.Value{{Field: pairs[i], Text: &pairs[i+1]}}})

@@ -40,7 +40,7 @@ func (h *Heat) beyond() []Notice {
 }
 
 // Take returns the setting that puts the method in use.
-func (m *Method) Take() []verdict.Setting {
+func (m *ListedMethod) Take() []verdict.Setting {
 	return []verdict.Setting{{Field: m.Field, Choice: m.ID}}
 }
 
@@ -77,7 +77,7 @@ func besides(in *field.Input, h *Heat) map[string][]message.Message {
 // its constants are confirmed.
 func beside(k units.Kind, has, low, high float64, count int, inRange, fromMemory bool) []message.Message {
 	var out []message.Message
-	pairs := []any{"low", message.Quantity{Kind: k, SI: low}, "high", message.Quantity{Kind: k, SI: high}}
+	pairs := []any{"low", message.Amount{Kind: k, SI: low}, "high", message.Amount{Kind: k, SI: high}}
 	switch {
 	case count == 0:
 		out = append(out, message.New("beside.none"))

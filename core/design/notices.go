@@ -27,8 +27,8 @@ func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Not
 	add := func(state figure.State, field, fig, key string, pairs ...any) {
 		out = append(out, Notice{State: state, Field: field, Figure: fig, Message: message.New(key, pairs...)})
 	}
-	quantity := func(k units.Kind, si float64) message.Quantity { return message.Quantity{Kind: k, SI: si} }
-	switch in.FinMetal.Kind.Suits(t.Fin.Type.Fixing().Forming) {
+	quantity := func(k units.Kind, si float64) message.Amount { return message.Amount{Kind: k, SI: si} }
+	switch in.FinMetal.Family.Suits(t.Fin.Type.Fixing().Forming) {
 	case material.Unsuitable:
 		add(figure.No, "fin_metal", "strip_width", "notice.metal_unsuitable", "metal", in.FinMetal.Name(), "type", message.Key("choice.fin_type."+string(t.Fin.Type)))
 	case material.Special:

@@ -83,7 +83,7 @@ func (r *reader) metal(own *field.Alloy, makeOf func(material.Metal), prefix str
 	}
 	made, faults := material.NewOwn(own.Name, units.Conductivity(own.Conductivity), units.Density(own.Density), units.Expansion(own.Expansion))
 	for _, f := range faults {
-		r.errs = append(r.errs, FieldError{prefix + string(f.Field), f.Why})
+		r.errs = append(r.errs, FieldError{prefix + string(f.Property), f.Why})
 	}
 	makeOf(made)
 }
@@ -116,6 +116,6 @@ func (r *reader) parse(f *field.Field, at, text string) float64 {
 
 // outside says that a number [SI] does not lie in the range of f.
 func (r *reader) outside(f *field.Field, at string, si float64) {
-	quantity := func(si float64) message.Quantity { return message.Quantity{Kind: f.Kind, SI: si} }
+	quantity := func(si float64) message.Amount { return message.Amount{Kind: f.Kind, SI: si} }
 	r.errs.add(at, "error.range", "value", quantity(si), "low", quantity(f.Low), "high", quantity(f.High))
 }

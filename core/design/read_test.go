@@ -16,7 +16,7 @@ func TestEachWrongEntryIsToldOnce(t *testing.T) {
 			continue
 		}
 		d := document.New()
-		d.Fields[f.ID] = document.Field{Text: "[[[["}
+		d.Fields[f.ID] = document.Entry{Text: "[[[["}
 		_, err := Read(d)
 		var errs FieldErrors
 		errors.As(err, &errs)

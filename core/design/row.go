@@ -38,10 +38,10 @@ type RowFigure struct {
 
 // sources are what the cells of a row are read from.
 type sources struct {
-	*Making // nil without a shop
-	in      *field.Input
-	surface rating.Surface
-	heat    Heat
+	*Production // nil without a shop
+	in          *field.Input
+	surface     rating.Surface
+	heat        Heat
 }
 
 // RowFigures lists the columns: the surface, the bank at work, the making.
@@ -101,10 +101,10 @@ func liquid(s *sources) message.Message {
 func needs(part making.Part) func(*sources) message.Message {
 	return func(s *sources) message.Message {
 		switch {
-		case s.Making == nil:
+		case s.Production == nil:
 			return message.New("making.not_planned")
 		case s.Plan.Ledger == nil, part == making.TheCost && s.Plan.Cost == nil:
-			return maker{s.Making, &s.Plan}.why(part)
+			return maker{s.Production, &s.Plan}.why(part)
 		}
 		return message.Message{}
 	}
@@ -124,7 +124,7 @@ func RowOf(in field.Input) (Row, error) {
 	if in.Shop != nil {
 		m := judge(in, h)
 		m.Plan = making.PlanOf(m.Shop, m.Line, m.Order, nil)
-		s.Making, row.Line = &m, m.Line.Name
+		s.Production, row.Line = &m, m.Line.Name
 		row.remark(m.notices())
 	}
 	for i := range RowFigures {

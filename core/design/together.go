@@ -48,8 +48,8 @@ func checkBank(in *field.Input, errs *FieldErrors) {
 	}
 }
 
-func of(k units.Kind, l units.Length) message.Quantity {
-	return message.Quantity{Kind: k, SI: float64(l)}
+func of(k units.Kind, l units.Length) message.Amount {
+	return message.Amount{Kind: k, SI: float64(l)}
 }
 
 // checkWidth holds the width rules of knurled and lapped feet to fin counts for which they have a meaning.
@@ -63,7 +63,7 @@ func checkWidth(t *tube.Tube, errs *FieldErrors) {
 		if !t.Fin.Type.Lapped() || t.Fin.Lap > 0 { // a lap does not help
 			key = "error.too_open_for_knurl"
 		}
-		errs.add("fin_pitch", key, "least", message.Quantity{Kind: units.FinCount, SI: least})
+		errs.add("fin_pitch", key, "least", message.Amount{Kind: units.FinCount, SI: least})
 	} else if t.Fin.Type.Wound() && t.StripWidth() <= 0 {
 		errs.add("strip_thickness", "error.no_width")
 	}

@@ -24,32 +24,32 @@ const (
 // Origins lists them in the order a page offers them.
 var Origins = []Origin{Customer, House, Assumed}
 
-// Field is one entry as typed, right or wrong.
-type Field struct {
+// Entry is one entry as typed, right or wrong.
+type Entry struct {
 	Text   string `json:"text"`
 	Origin Origin `json:"origin"`
 }
 
 // Span is a bare stretch at a support, as typed.
 type Span struct {
-	Centre Field `json:"centre"`
-	Width  Field `json:"width"`
+	Centre Entry `json:"centre"`
+	Width  Entry `json:"width"`
 }
 
 // Document is one design.
 type Document struct {
 	Title  string           `json:"title"`
 	Units  units.System     `json:"units"`
-	Fields map[string]Field `json:"fields"`
+	Fields map[string]Entry `json:"fields"`
 	Spans  []Span           `json:"spans"`
 }
 
 // New returns a document of house defaults.
 func New() Document {
-	d := Document{Units: units.SI, Fields: map[string]Field{}, Spans: []Span{}}
+	d := Document{Units: units.SI, Fields: map[string]Entry{}, Spans: []Span{}}
 	for i := range field.Fields {
 		f := &field.Fields[i]
-		d.Fields[f.ID] = Field{f.House, House}
+		d.Fields[f.ID] = Entry{f.House, House}
 	}
 	return d
 }

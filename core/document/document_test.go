@@ -35,7 +35,7 @@ func TestEditLeavesTheOldDocument(t *testing.T) {
 	if !reflect.DeepEqual(a, New()) {
 		t.Error("the document given was changed: undo would lose it")
 	}
-	if got := b.Fields["tube_od"]; got != (Field{"1 1/4 in", Assumed}) {
+	if got := b.Fields["tube_od"]; got != (Entry{"1 1/4 in", Assumed}) {
 		t.Errorf("tube_od = %v", got)
 	}
 	if len(b.Spans) != 1 {

@@ -144,7 +144,7 @@ func set(d Document, v Value) error {
 		return fmt.Errorf("document: nothing to set %s to", v.Field)
 	}
 	if text != d.Fields[v.Field].Text {
-		d.Fields[v.Field] = Field{text, Assumed}
+		d.Fields[v.Field] = Entry{text, Assumed}
 	}
 	return nil
 }
@@ -165,7 +165,7 @@ func setOrigin(d Document, id string, o Origin) error {
 	if id == "" {
 		for k, f := range d.Fields {
 			if f.Origin == Assumed {
-				d.Fields[k] = Field{f.Text, o}
+				d.Fields[k] = Entry{f.Text, o}
 			}
 		}
 		return nil
@@ -174,7 +174,7 @@ func setOrigin(d Document, id string, o Origin) error {
 	if !ok {
 		return fmt.Errorf("document: field %q", id)
 	}
-	d.Fields[id] = Field{f.Text, o}
+	d.Fields[id] = Entry{f.Text, o}
 	return nil
 }
 
@@ -191,8 +191,8 @@ func nextSpan(d Document) Span {
 		}
 	}
 	return Span{
-		Centre: Field{units.Echo(units.Distance, (from+length.SI)/2, d.Units), Assumed},
-		Width:  Field{units.Echo(units.Distance, defaultSpan, d.Units), House},
+		Centre: Entry{units.Echo(units.Distance, (from+length.SI)/2, d.Units), Assumed},
+		Width:  Entry{units.Echo(units.Distance, defaultSpan, d.Units), House},
 	}
 }
 
@@ -203,7 +203,7 @@ func setSpan(d Document, c Command) error {
 	if c.Index < 0 || c.Index >= len(d.Spans) {
 		return fmt.Errorf("document: span %d", c.Index)
 	}
-	f := Field{withUnit(units.Distance, cut(c.Text), d.Units), Assumed}
+	f := Entry{withUnit(units.Distance, cut(c.Text), d.Units), Assumed}
 	switch c.Part {
 	case "centre":
 		d.Spans[c.Index].Centre = f

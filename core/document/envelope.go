@@ -140,7 +140,7 @@ func Check(d Document) error {
 		}
 	}
 	for _, s := range d.Spans {
-		for _, f := range []Field{s.Centre, s.Width} {
+		for _, f := range []Entry{s.Centre, s.Width} {
 			if err := checkField(f, "page.bare_span"); err != nil {
 				return err
 			}
@@ -149,7 +149,7 @@ func Check(d Document) error {
 	return nil
 }
 
-func checkField(f Field, label message.Key) error {
+func checkField(f Entry, label message.Key) error {
 	switch {
 	case len(f.Text) > maxText:
 		return damaged("long", "label", label, "most", maxText)

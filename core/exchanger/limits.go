@@ -103,7 +103,7 @@ func CheckPitch(leastPitch, finOD, clearance float64) []Finding {
 		return nil
 	}
 	return []Finding{{State: figure.No, Why: message.New("limit.pitch", "pitch", diameter(leastPitch), "least", diameter(least),
-		"fin", diameter(finOD), "clearance", message.Quantity{Kind: units.Gap, SI: clearance})}}
+		"fin", diameter(finOD), "clearance", message.Amount{Kind: units.Gap, SI: clearance})}}
 }
 
 // Worst returns the gravest state among findings, Good if none says more.
@@ -117,5 +117,5 @@ func Worst(found []Finding) figure.State {
 	return worst
 }
 
-func celsius(t float64) message.Quantity  { return message.Quantity{Kind: units.Temp, SI: t} }
-func diameter(d float64) message.Quantity { return message.Quantity{Kind: units.Diameter, SI: d} }
+func celsius(t float64) message.Amount  { return message.Amount{Kind: units.Temp, SI: t} }
+func diameter(d float64) message.Amount { return message.Amount{Kind: units.Diameter, SI: d} }

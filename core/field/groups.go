@@ -1,13 +1,13 @@
 package field
 
-// Group is some fields under one title of the form, "group.<id>".
-type Group struct {
+// FormGroup is some fields under one title of the form, "group.<id>".
+type FormGroup struct {
 	ID      string
 	Section string // of the page that it is shown with; empty: with all
 }
 
 // Groups lists the groups of fields in the order of the form.
-var Groups = []Group{
+var Groups = []FormGroup{
 	{"job", ""},
 	{"tube", ""},
 	{"fin", ""},

@@ -46,7 +46,7 @@ func (l Limit) Passed() float64 {
 
 // Message says which variable is outside which bounds.
 func (l Limit) Message() message.Message {
-	quantity := func(x float64) message.Quantity { return message.Quantity{Kind: l.Kind, SI: x} }
+	quantity := func(x float64) message.Amount { return message.Amount{Kind: l.Kind, SI: x} }
 	if l.Variable == "in_line" { // of a choice, numbers would say nothing
 		return message.New("limit.in_line")
 	}

@@ -11,7 +11,7 @@ var FinMetals = finMetals()
 // finRows holds their properties as the sources print them.
 var finRows = []struct {
 	id           string
-	kind         Kind
+	family       Family
 	density      float64   // [kg/m3]
 	conductivity []float64 // as the function conductivity takes it
 	expansion    []float64 // as the function expansion takes it
@@ -35,9 +35,9 @@ func finMetals() []Metal {
 	metals := make([]Metal, len(finRows))
 	for i, r := range finRows {
 		metals[i] = Metal{
-			ID: r.id, Kind: r.kind, Density: Value{r.density, handbook},
+			ID: r.id, Family: r.family, Density: Value{r.density, handbook},
 			Conductivity: conductivity(r.conductivity), Expansion: expansion(r.expansion),
-			Elongation: Span{r.low / 100, r.high / 100, soft},
+			Elongation: ValueRange{r.low / 100, r.high / 100, soft},
 			Yield:      Value{r.yield * 1e6, soft},
 		}
 		if r.tip != 0 {

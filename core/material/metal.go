@@ -10,13 +10,13 @@ import (
 // Metal is a tube or fin metal.
 type Metal struct {
 	ID           string
-	Kind         Kind
-	Density      Value // [kg/m3]
-	Conductivity Curve // [W/(m K)] over temperature
-	Expansion    Curve // [1/K] mean from 20 degrees C up to the temperature
-	Elongation   Span  // [-] A50 of soft strip, where known
-	Yield        Value // [Pa] where known
-	Limit        Value // [degrees C] of the fin's tip, where a practice gives one
+	Family       Family
+	Density      Value      // [kg/m3]
+	Conductivity Curve      // [W/(m K)] over temperature
+	Expansion    Curve      // [1/K] mean from 20 degrees C up to the temperature
+	Elongation   ValueRange // [-] A50 of soft strip, where known
+	Yield        Value      // [Pa] where known
+	Limit        Value      // [degrees C] of the fin's tip, where a practice gives one
 	typedName    string
 }
 

@@ -217,7 +217,7 @@ func TestSuits(t *testing.T) {
 		{"ss409", Edge, Usual, "any metal: from memory"},
 	} {
 		m, _ := FinMetal(c.id)
-		if got := m.Kind.Suits(c.forming); got != c.want {
+		if got := m.Family.Suits(c.forming); got != c.want {
 			t.Errorf("%s for %s: %s, want %s (%s)", c.id, c.forming, got, c.want, c.source)
 		}
 	}

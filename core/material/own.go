@@ -7,21 +7,21 @@ import (
 	"finwright/core/units"
 )
 
-// Field names one thing the user says of a metal.
-type Field string
+// Property names one thing the user says of a metal.
+type Property string
 
-// Fields.
+// Properties.
 const (
-	NameField         Field = "name"
-	ConductivityField Field = "conductivity"
-	DensityField      Field = "density"
-	ExpansionField    Field = "expansion"
+	NameProperty         Property = "name"
+	ConductivityProperty Property = "conductivity"
+	DensityProperty      Property = "density"
+	ExpansionProperty    Property = "expansion"
 )
 
 // Fault is a field that cannot be accepted, and why.
 type Fault struct {
-	Field Field
-	Why   message.Message
+	Property Property
+	Why      message.Message
 }
 
 // longestName is how many letters of a name the page and the papers have room for.
@@ -29,13 +29,13 @@ const longestName = 40
 
 // bounds hold every metal, with room: they catch a wrong unit, not a rare alloy.
 // Source: engineering judgement.
-var bounds = map[Field]struct {
+var bounds = map[Property]struct {
 	kind      units.Kind
 	low, high float64
 }{
-	ConductivityField: {units.Conduct, 1, 500},
-	DensityField:      {units.Dense, 1000, 23000},
-	ExpansionField:    {units.Expand, 1e-6, 40e-6},
+	ConductivityProperty: {units.Conduct, 1, 500},
+	DensityProperty:      {units.Dense, 1000, 23000},
+	ExpansionProperty:    {units.Expand, 1e-6, 40e-6},
 }
 
 // NewOwn returns a metal described by the user, with constant properties between
@@ -44,23 +44,23 @@ func NewOwn(name string, k units.Conductivity, rho units.Density, alpha units.Ex
 	var faults []Fault
 	name = strings.TrimSpace(name)
 	if letters := len([]rune(name)); letters == 0 || letters > longestName {
-		faults = append(faults, Fault{NameField, message.New("metal.fault.name", "longest", longestName)})
+		faults = append(faults, Fault{NameProperty, message.New("metal.fault.name", "longest", longestName)})
 	}
-	check := func(f Field, v float64) {
+	check := func(f Property, v float64) {
 		if b := bounds[f]; !(v >= b.low && v <= b.high) {
 			faults = append(faults, Fault{f, message.New("metal.fault.range",
-				"low", message.Quantity{Kind: b.kind, SI: b.low},
-				"high", message.Quantity{Kind: b.kind, SI: b.high})})
+				"low", message.Amount{Kind: b.kind, SI: b.low},
+				"high", message.Amount{Kind: b.kind, SI: b.high})})
 		}
 	}
-	check(ConductivityField, float64(k))
-	check(DensityField, float64(rho))
-	check(ExpansionField, float64(alpha))
+	check(ConductivityProperty, float64(k))
+	check(DensityProperty, float64(rho))
+	check(ExpansionProperty, float64(alpha))
 	if faults != nil {
 		return Metal{}, faults
 	}
 	return Metal{
-		ID: Own, Kind: OtherMetal, typedName: name,
+		ID: Own, Family: OtherMetal, typedName: name,
 		Density:      Value{float64(rho), user},
 		Conductivity: constant(float64(k)),
 		Expansion:    constant(float64(alpha)),

@@ -24,7 +24,7 @@ func TestNewOwn(t *testing.T) {
 			t.Errorf("at %g C: k %g (%v), expansion %g (%v)", float64(at), float64(k), kKnown, float64(alpha), alphaKnown)
 		}
 	}
-	if m.ID != Own || m.Kind != OtherMetal || m.Density.SI != 2700 || m.Density.Status != Judgement {
+	if m.ID != Own || m.Family != OtherMetal || m.Density.SI != 2700 || m.Density.Status != Judgement {
 		t.Errorf("%+v", m)
 	}
 	if m.Yield.Known() || m.Elongation.Known() || m.Limit.Known() {
@@ -38,15 +38,15 @@ func TestNewOwnFaults(t *testing.T) {
 		why           string
 		name          string
 		k, rho, alpha float64
-		want          []Field
+		want          []Property
 	}{
-		{"no name", " ", 150, 2700, 22e-6, []Field{NameField}},
-		{"long name", long, 150, 2700, 22e-6, []Field{NameField}},
-		{"conductivity of an insulator", "a", 0.04, 2700, 22e-6, []Field{ConductivityField}},
-		{"density in g/cm3", "a", 150, 2.7, 22e-6, []Field{DensityField}},
-		{"expansion in 1e-6/K", "a", 150, 2700, 22, []Field{ExpansionField}},
-		{"not a number", "a", math.NaN(), 2700, 22e-6, []Field{ConductivityField}},
-		{"everything", "", 0, 0, 0, []Field{NameField, ConductivityField, DensityField, ExpansionField}},
+		{"no name", " ", 150, 2700, 22e-6, []Property{NameProperty}},
+		{"long name", long, 150, 2700, 22e-6, []Property{NameProperty}},
+		{"conductivity of an insulator", "a", 0.04, 2700, 22e-6, []Property{ConductivityProperty}},
+		{"density in g/cm3", "a", 150, 2.7, 22e-6, []Property{DensityProperty}},
+		{"expansion in 1e-6/K", "a", 150, 2700, 22, []Property{ExpansionProperty}},
+		{"not a number", "a", math.NaN(), 2700, 22e-6, []Property{ConductivityProperty}},
+		{"everything", "", 0, 0, 0, []Property{NameProperty, ConductivityProperty, DensityProperty, ExpansionProperty}},
 	} {
 		m, faults := NewOwn(c.name, units.Conductivity(c.k), units.Density(c.rho), units.Expansion(c.alpha))
 		if m.ID != "" || len(faults) != len(c.want) {
@@ -55,8 +55,8 @@ func TestNewOwnFaults(t *testing.T) {
 		}
 		for i, f := range faults {
 			text := message.English().Render(f.Why, units.SI)
-			if f.Field != c.want[i] || text == "" || strings.ContainsAny(text, "{}") {
-				t.Errorf("%s: fault %s %q, want field %s", c.why, f.Field, text, c.want[i])
+			if f.Property != c.want[i] || text == "" || strings.ContainsAny(text, "{}") {
+				t.Errorf("%s: fault %s %q, want field %s", c.why, f.Property, text, c.want[i])
 			}
 		}
 	}

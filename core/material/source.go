@@ -36,11 +36,11 @@ type Value struct {
 // Known reports whether there is a value; if not, SI means nothing.
 func (v Value) Known() bool { return v.Status != "" }
 
-// Span is a property that its source gives as a range, in SI units.
-type Span struct {
+// ValueRange is a property that its source gives as a range, in SI units.
+type ValueRange struct {
 	Low, High float64
 	Source
 }
 
 // Known reports whether there is a range.
-func (s Span) Known() bool { return s.Status != "" }
+func (s ValueRange) Known() bool { return s.Status != "" }

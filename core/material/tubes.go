@@ -10,7 +10,7 @@ var TubeMetals = tubeMetals()
 // tubeRows holds their properties as the sources print them.
 var tubeRows = []struct {
 	id           string
-	kind         Kind
+	family       Family
 	density      float64   // [kg/m3]
 	conductivity []float64 // as the function conductivity takes it
 	expansion    []float64 // as the function expansion takes it
@@ -36,7 +36,7 @@ func tubeMetals() []Metal {
 	metals := make([]Metal, len(tubeRows))
 	for i, r := range tubeRows {
 		metals[i] = Metal{
-			ID: r.id, Kind: r.kind, Density: Value{r.density, handbook},
+			ID: r.id, Family: r.family, Density: Value{r.density, handbook},
 			Conductivity: conductivity(r.conductivity), Expansion: expansion(r.expansion),
 			Yield: Value{r.yield * 1e6, minimum},
 		}

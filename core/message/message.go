@@ -11,14 +11,14 @@ import (
 	"finwright/core/units"
 )
 
-// Quantity is an argument printed in the reader's units.
-type Quantity struct {
+// Amount is an argument printed in the reader's units.
+type Amount struct {
 	Kind units.Kind
 	SI   float64
 }
 
 // Of makes a quantity of a typed value.
-func Of[T ~float64](k units.Kind, x T) Quantity { return Quantity{Kind: k, SI: float64(x)} }
+func Of[T ~float64](k units.Kind, x T) Amount { return Amount{Kind: k, SI: float64(x)} }
 
 // Message is a key and the arguments that fill its {places}: Quantity, string,
 // int, Typed, another Message, or another key as Key.
@@ -117,7 +117,7 @@ func (c Catalogue) plural(m Message, name string, words []string, s units.System
 // argument prints what fills a place of m.
 func (c Catalogue) argument(m Message, name string, s units.System) string {
 	switch a := m.Args[name].(type) {
-	case Quantity:
+	case Amount:
 		return c.Numbers.Echo(a.Kind, a.SI, s)
 	case Message:
 		return c.Render(a, s)

@@ -16,7 +16,7 @@ func with(texts map[string]string) Catalogue {
 
 func TestRender(t *testing.T) {
 	c := with(map[string]string{"too_small": "{name}: at least {limit}, {n} times", "name.od": "Tube outside diameter"})
-	m := New("too_small", "name", Key("name.od"), "limit", Quantity{units.Diameter, 0.03175}, "n", 2)
+	m := New("too_small", "name", Key("name.od"), "limit", Amount{units.Diameter, 0.03175}, "n", 2)
 	for sys, want := range map[units.System]string{
 		units.SI: "Tube outside diameter: at least 31.75 mm, 2 times",
 		units.US: "Tube outside diameter: at least 1 1/4 in, 2 times",
@@ -36,7 +36,7 @@ func TestRenderFillsPlaces(t *testing.T) {
 	for want, m := range map[string]Message{
 		"1 entry needs care":            New("left", "n", 1, "what", "care"),
 		"0 entries need care":           New("left", "n", 0, "what", "care"),
-		"12 entries need care":          New("left", "n", Quantity{units.Count, 12}, "what", "care"),
+		"12 entries need care":          New("left", "n", Amount{units.Count, 12}, "what", "care"),
 		"“{accepts}{text}” is not this": New("typed", "text", "{accepts}{text}", "accepts", "this"),
 		"a { b":                         New("open"),
 		"more":                          New("nought", "n", 0),
@@ -134,9 +134,9 @@ func TestAnotherLanguage(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	turns := func(n float64) Message { return New("making.turns", "turns", Quantity{units.Count, n}) }
+	turns := func(n float64) Message { return New("making.turns", "turns", Amount{units.Count, n}) }
 	layers := func(n int) Message { return New("making.crate", "tubes", n, "layers", n) }
-	long := Quantity{units.Distance, 1.2345}
+	long := Amount{units.Distance, 1.2345}
 	for _, one := range []struct {
 		m    Message
 		want string
@@ -146,7 +146,7 @@ func TestAnotherLanguage(t *testing.T) {
 		{turns(5), "5 wens"},
 		{layers(1), "Crate: 1 tube in 1 layer"},
 		{layers(3), "Crate: 3 tubes in 3 layers"},
-		{New("error.range", "value", Typed("2.5 mm"), "low", long, "high", Quantity{units.Weight, 1234.5}), "2,5 mm: 1234,5 mm … 1234 kg"},
+		{New("error.range", "value", Typed("2.5 mm"), "low", long, "high", Amount{units.Weight, 1234.5}), "2,5 mm: 1234,5 mm … 1234 kg"},
 	} {
 		if got := c.Render(one.m, units.SI); got != one.want {
 			t.Errorf("%q, want %q", got, one.want)

@@ -9,7 +9,7 @@ import (
 // are hottest, with the films and dirt of the bank as rated.
 //
 // Source: package temperature; the section is the row and place of the hottest root.
-func (in *Input) MetalField(t *Thermal) (temperature.Field, error) {
+func (in *Input) MetalField(t *Thermal) (temperature.Distribution, error) {
 	at := t.Duty.HottestRoot
 	return temperature.Solve(section(in, t), at.Process, at.Air, temperature.Page)
 }

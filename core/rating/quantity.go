@@ -80,10 +80,10 @@ func Answers(in *Input, t *Thermal) map[Quantity]Answer {
 	}
 }
 
-func band[A airside.Answer](verdicts []airside.Verdict[A], used int) Answer {
-	low, high, n := airside.Spread(verdicts)
+func band[A airside.Answer](estimates []airside.Estimate[A], used int) Answer {
+	low, high, n := airside.Spread(estimates)
 	if n < 2 {
 		low, high = math.NaN(), math.NaN()
 	}
-	return Answer{verdicts[used].Answer.Measure(), low, high, verdicts[used].InRange}
+	return Answer{estimates[used].Answer.Measure(), low, high, estimates[used].InRange}
 }

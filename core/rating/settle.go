@@ -17,11 +17,11 @@ const zeroCelsius = 273.15 // [K]
 type Thermal struct {
 	Gas          fluid.Properties // at the mean temperature
 	Flow         airside.Flow
-	Films        []airside.Verdict[airside.Film] // of every correlation
-	Drops        []airside.Verdict[airside.Drop]
+	Films        []airside.Estimate[airside.Film] // of every correlation
+	Drops        []airside.Estimate[airside.Drop]
 	airside.Pair // in use
-	UsedFilm     airside.Verdict[airside.Film]
-	UsedDrop     airside.Verdict[airside.Drop] // nothing where HasDrop is false
+	UsedFilm     airside.Estimate[airside.Film]
+	UsedDrop     airside.Estimate[airside.Drop] // nothing where HasDrop is false
 	Inside       inside.Film
 	InsideLoss   *inside.Drop // nil where the stream condenses
 	OutsideFilm  float64      // in force [W/(m2 K)]

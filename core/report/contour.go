@@ -133,7 +133,7 @@ func (g grid) crossing(edge int32) [2]float64 {
 
 // labelled makes contours of one level's lines. The longest carries the label at the middle of its length, if it is
 // long enough to show around it.
-func labelled(lines [][][2]float64, x, y Span, label string) []Contour {
+func labelled(lines [][][2]float64, x, y SampledAxis, label string) []Contour {
 	const enough = 0.15 // of the map's width or height
 	var contours []Contour
 	longest, best := enough, none
@@ -150,7 +150,7 @@ func labelled(lines [][][2]float64, x, y Span, label string) []Contour {
 }
 
 // travel is the length of a line, counted in widths and heights of the map.
-func travel(points [][2]float64, x, y Span) float64 {
+func travel(points [][2]float64, x, y SampledAxis) float64 {
 	length := 0.0
 	for i := 1; i < len(points); i++ {
 		length += stride(points[i-1], points[i], x, y)
@@ -158,11 +158,11 @@ func travel(points [][2]float64, x, y Span) float64 {
 	return length
 }
 
-func stride(a, b [2]float64, x, y Span) float64 {
+func stride(a, b [2]float64, x, y SampledAxis) float64 {
 	return math.Hypot((b[0]-a[0])/(x.To-x.From), (b[1]-a[1])/(y.To-y.From))
 }
 
-func halfway(points [][2]float64, x, y Span, length float64) *Point {
+func halfway(points [][2]float64, x, y SampledAxis, length float64) *Point {
 	gone := 0.0
 	for i := 1; i < len(points); i++ {
 		gone += stride(points[i-1], points[i], x, y)

@@ -100,7 +100,7 @@ func TestContourLeavesBlanksOut(t *testing.T) {
 }
 
 func TestFieldFill(t *testing.T) {
-	f := Field{X: Span{From: 5, To: 25}, Y: Span{From: 200, To: 450}, Columns: 50, Rows: 40}
+	f := Map{X: SampledAxis{From: 5, To: 25}, Y: SampledAxis{From: 200, To: 450}, Columns: 50, Rows: 40}
 	var samples []float64
 	for _, y := range f.Y.at(f.Rows) {
 		for _, x := range f.X.at(f.Columns) {

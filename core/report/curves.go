@@ -57,11 +57,11 @@ func (w Writer) axisOf(a axis) Axis {
 
 // span returns the axis from its floor to a round value beyond the design. One that would start at nought starts
 // at a hair of a step above it, where a design still exists.
-func (w Writer) span(a axis, at, hair float64) Span {
+func (w Writer) span(a axis, at, hair float64) SampledAxis {
 	low := units.In(a.kind(), a.floor, w.System)
 	high := units.In(a.kind(), math.Max(a.least, a.reach*at), w.System)
 	s := NiceRange(low, high, 8)
-	return Span{w.axisOf(a), math.Max(s.Low, hair*s.Step), s.High}
+	return SampledAxis{w.axisOf(a), math.Max(s.Low, hair*s.Step), s.High}
 }
 
 // hair lets a curve start where there is no fin at all.
@@ -100,7 +100,7 @@ func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
 			}
 		})
 		for p := range panels {
-			out.Panels[p].Lines = append(out.Panels[p].Lines, Line{
+			out.Panels[p].Lines = append(out.Panels[p].Lines, Curve{
 				Label: w.Texts.Numbers.Figure(units.Thickness, strip, w.System).String(), Main: times == 1, X: shown, Y: ys[p],
 			})
 		}
@@ -112,12 +112,12 @@ func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
 // answer says in words what the plot shows of this design.
 func (w Writer) answer(s *rating.Surface, a axis, c Curves) (title, alt string) {
 	title = w.say(message.New("plot."+a.id+".title",
-		"eta", message.Quantity{Kind: units.Factor, SI: s.Fin.Efficiency},
-		"ratio", message.Quantity{Kind: units.Factor, SI: s.Areas.Ratio()},
+		"eta", message.Amount{Kind: units.Factor, SI: s.Fin.Efficiency},
+		"ratio", message.Amount{Kind: units.Factor, SI: s.Areas.Ratio()},
 		"drop", w.crossing(c, goodEta)))
 	return title, w.say(message.New("plot."+a.id+".alt",
-		"eta", message.Quantity{Kind: units.Factor, SI: s.Fin.Efficiency},
-		"ratio", message.Quantity{Kind: units.Factor, SI: s.Areas.Ratio()}))
+		"eta", message.Amount{Kind: units.Factor, SI: s.Fin.Efficiency},
+		"ratio", message.Amount{Kind: units.Factor, SI: s.Areas.Ratio()}))
 }
 
 // goodEta is the efficiency whose height the title names. Engineering judgement.
@@ -134,7 +134,7 @@ func (w Writer) crossing(c Curves, level float64) message.Message {
 				f := (line.Y[i-1] - level) / (line.Y[i-1] - line.Y[i])
 				x := line.X[i-1] + f*(line.X[i]-line.X[i-1])
 				at := units.Snap(c.X.Kind, units.Out(c.X.Kind, x, w.System), w.System)
-				return message.New("plot.falls", "at", message.Quantity{Kind: c.X.Kind, SI: at})
+				return message.New("plot.falls", "at", message.Amount{Kind: c.X.Kind, SI: at})
 			}
 		}
 		if len(line.Y) > 0 && line.Y[0] < level {
@@ -149,11 +149,11 @@ const mapCells = 200
 
 // MapFrame returns the map of quantity q over fin height and fins per length
 // without what fills it: its axes, its words and the design's place.
-func (w Writer) MapFrame(in field.Input, h design.Heat, q rating.Quantity) Field {
+func (w Writer) MapFrame(in field.Input, h design.Heat, q rating.Quantity) Map {
 	height, count := heightAxis.at(&in), pitchAxis.at(&in)
 	solved := in.Surface(&h.Thermal)
-	value := message.Quantity{Kind: q.Kind(), SI: q.Of(&solved)}
-	return Field{
+	value := message.Amount{Kind: q.Kind(), SI: q.Of(&solved)}
+	return Map{
 		Numbers: w.Texts.Numbers,
 		ID:      "map", X: w.span(heightAxis, height, hair), Y: w.span(pitchAxis, count, hair), Quantity: string(q), Columns: mapCells, Rows: mapCells,
 		Ring:  Point{units.In(units.Height, height, w.System), units.In(units.FinCount, count, w.System)},
@@ -163,7 +163,7 @@ func (w Writer) MapFrame(in field.Input, h design.Heat, q rating.Quantity) Field
 }
 
 // Map returns the whole map.
-func (w Writer) Map(in field.Input, h design.Heat, q rating.Quantity) Field {
+func (w Writer) Map(in field.Input, h design.Heat, q rating.Quantity) Map {
 	f := w.MapFrame(in, h, q)
 	values := design.Grid(in, &h.Thermal, heightAxis.field, toSI(f.X, w.System), pitchAxis.field, toSI(f.Y, w.System), q)
 	for i, v := range values {
@@ -173,7 +173,7 @@ func (w Writer) Map(in field.Input, h design.Heat, q rating.Quantity) Field {
 	return f
 }
 
-func toSI(s Span, sys units.System) []float64 {
+func toSI(s SampledAxis, sys units.System) []float64 {
 	out := s.at(mapCells)
 	for i, v := range out {
 		out[i] = units.Out(s.Kind, v, sys)

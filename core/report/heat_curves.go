@@ -59,7 +59,7 @@ func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves 
 		for _, q := range p.panels {
 			panel := Panel{
 				Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
-				Lines: []Line{{Main: true, X: shown}},
+				Lines: []Curve{{Main: true, X: shown}},
 			}
 			if !math.IsNaN(now[q].Value) {
 				panel.Mark = &Point{units.In(s.axis.kind(), at, w.System), units.In(q.Kind(), now[q].Value, w.System)}
@@ -82,7 +82,7 @@ func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves 
 		if math.IsNaN(now[q].Value) {
 			return message.New("plot.not_computed")
 		}
-		return message.Quantity{Kind: q.Kind(), SI: now[q].Value}
+		return message.Amount{Kind: q.Kind(), SI: now[q].Value}
 	}
 	for i, p := range s.plots {
 		first, second := quantity(p.panels[0]), quantity(p.panels[1])
@@ -128,5 +128,5 @@ func (w Writer) best(c Curves, panel int) message.Message {
 		return message.New("plot.highest")
 	}
 	x := units.Snap(c.X.Kind, units.Out(c.X.Kind, line.X[top], w.System), w.System)
-	return message.New("plot.peak", "at", message.Quantity{Kind: c.X.Kind, SI: x})
+	return message.New("plot.peak", "at", message.Amount{Kind: c.X.Kind, SI: x})
 }

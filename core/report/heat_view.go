@@ -7,8 +7,8 @@ import (
 	"finwright/core/units"
 )
 
-// Method is one correlation's answer beside its range.
-type Method struct {
+// ShownMethod is one correlation's answer beside its range.
+type ShownMethod struct {
 	ID    string       `json:"id"`
 	Label string       `json:"label"`
 	Text  string       `json:"text"` // value and unit
@@ -20,15 +20,15 @@ type Method struct {
 	Take  *Change      `json:"take"` // puts it in use; nil where it is
 }
 
-func (w Writer) methods(h design.Heat) []Method {
-	out := make([]Method, 0, len(h.Methods))
+func (w Writer) methods(h design.Heat) []ShownMethod {
+	out := make([]ShownMethod, 0, len(h.Methods))
 	for _, m := range h.Methods {
 		text := w.Texts.Numbers.Figure(m.Kind, m.SI, w.System).String()
 		of := "figure.film"
 		if m.Kind == units.Drop {
 			of = "figure.air_drop"
 		}
-		row := Method{
+		row := ShownMethod{
 			ID: m.ID, Label: w.Texts.Text("airside." + m.ID), Text: text, Of: w.Texts.Text(of),
 			State: figure.Good, Mark: w.Texts.Text("range.in"), Used: m.Used, Why: []string{},
 		}

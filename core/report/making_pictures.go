@@ -19,7 +19,7 @@ var zoneKind = map[making.ZoneKind]order.ZoneKind{
 }
 
 // whole is the tube over its whole length, finished and as cut.
-func (w Writer) whole(m *design.Making, width float64) (sheet.Scene, bool) {
+func (w Writer) whole(m *design.Production, width float64) (sheet.Scene, bool) {
 	p := m.Plan.Programme
 	if p == nil {
 		return sheet.Scene{}, false
@@ -31,8 +31,8 @@ func (w Writer) whole(m *design.Making, width float64) (sheet.Scene, bool) {
 		if i < len(p.Zones)-1 {
 			zone.Edge = w.along(z.Finished.To)
 		}
-		length := message.Quantity{Kind: units.Distance, SI: float64(z.Finished.Length())}
-		turns := message.New("making.turns", "turns", message.Quantity{Kind: units.Count, SI: z.Turns})
+		length := message.Amount{Kind: units.Distance, SI: float64(z.Finished.Length())}
+		turns := message.New("making.turns", "turns", message.Amount{Kind: units.Count, SI: z.Turns})
 		switch z.Kind {
 		case making.Finned:
 			zone.Label, zone.Brief = w.say(message.New("making.finned", "length", length, "turns", turns)), w.say(turns)
@@ -52,7 +52,7 @@ var activityFilling = map[making.Activity]order.Filling{
 }
 
 // schedule is the order over its first shifts.
-func (w Writer) schedule(m *design.Making, width float64) (sheet.Scene, bool) {
+func (w Writer) schedule(m *design.Production, width float64) (sheet.Scene, bool) {
 	if m.Schedule == nil {
 		return sheet.Scene{}, false
 	}
@@ -76,7 +76,7 @@ func (w Writer) schedule(m *design.Making, width float64) (sheet.Scene, bool) {
 		}
 	}
 	if m.Schedule.More {
-		c.Ongoing = w.say(message.New("making.more", "shifts", message.Quantity{Kind: units.Factor, SI: m.Plan.Time.Shifts}))
+		c.Ongoing = w.say(message.New("making.more", "shifts", message.Amount{Kind: units.Factor, SI: m.Plan.Time.Shifts}))
 	}
 	return order.ComposeChart(c, width), true
 }
@@ -87,7 +87,7 @@ const packingHeight = 0.8
 // tubesDrawn is how many tubes a packing view draws one by one: more are dots, and megabytes.
 const tubesDrawn = 800
 
-func (w Writer) crate(m *design.Making, width float64) (sheet.Scene, bool) {
+func (w Writer) crate(m *design.Production, width float64) (sheet.Scene, bool) {
 	p := m.Plan.Packing
 	if p == nil {
 		return sheet.Scene{}, false
@@ -113,7 +113,7 @@ func (w Writer) crate(m *design.Making, width float64) (sheet.Scene, bool) {
 	return order.ComposeCrate(c, width, packingHeight*width), true
 }
 
-func (w Writer) bundle(m *design.Making, width float64) (sheet.Scene, bool) {
+func (w Writer) bundle(m *design.Production, width float64) (sheet.Scene, bool) {
 	b := m.Plan.Bundle
 	if b == nil {
 		return sheet.Scene{}, false
@@ -129,7 +129,7 @@ func (w Writer) bundle(m *design.Making, width float64) (sheet.Scene, bool) {
 }
 
 // swings shows what moves the price of a tube, the widest first.
-func (w Writer) swings(m *design.Making, width float64) (sheet.Scene, bool) {
+func (w Writer) swings(m *design.Production, width float64) (sheet.Scene, bool) {
 	if len(m.Swings) == 0 || m.Plan.Cost == nil {
 		return sheet.Scene{}, false
 	}

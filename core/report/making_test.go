@@ -17,7 +17,7 @@ import (
 )
 
 // made evaluates and plans a document in the shipped shop.
-func made(t *testing.T, d document.Document) (Making, design.Result, design.Making) {
+func made(t *testing.T, d document.Document) (MakingSection, design.Result, design.Production) {
 	t.Helper()
 	in, h, err := design.ReadAndRate(d)
 	if err != nil {
@@ -32,7 +32,7 @@ func made(t *testing.T, d document.Document) (Making, design.Result, design.Maki
 	return Writer{Texts: message.English(), System: d.Units}.Making(&m, Room{Wide: 1100, Card: 270}), res, m
 }
 
-func verdictOf(t *testing.T, m Making, rule string) Verdict {
+func verdictOf(t *testing.T, m MakingSection, rule string) ShownVerdict {
 	t.Helper()
 	for _, v := range m.Verdicts {
 		if v.Rule == rule {
@@ -40,7 +40,7 @@ func verdictOf(t *testing.T, m Making, rule string) Verdict {
 		}
 	}
 	t.Fatalf("no verdict of %s", rule)
-	return Verdict{}
+	return ShownVerdict{}
 }
 
 // Every nearest change that the page offers is applied as the page applies it, as

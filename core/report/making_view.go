@@ -18,15 +18,15 @@ import (
 	"finwright/core/units"
 )
 
-// Making is how a design is made, as the page shows it beside its figures.
-type Making struct {
-	Shop     string       `json:"shop"`
-	Answer   string       `json:"answer"` // can the line make it?
-	Lines    []MakingLine `json:"lines"`
-	Auto     bool         `json:"auto"` // the line was chosen here
-	Verdicts []Verdict    `json:"verdicts"`
-	Cautions []string     `json:"cautions"`
-	Pictures []Picture    `json:"pictures"`
+// MakingSection is how a design is made, as the page shows it beside its figures.
+type MakingSection struct {
+	Shop     string         `json:"shop"`
+	Answer   string         `json:"answer"` // can the line make it?
+	Lines    []MakingLine   `json:"lines"`
+	Auto     bool           `json:"auto"` // the line was chosen here
+	Verdicts []ShownVerdict `json:"verdicts"`
+	Cautions []string       `json:"cautions"`
+	Pictures []Picture      `json:"pictures"`
 }
 
 // MakingLine is one line of the shop and what its rules say together.
@@ -39,8 +39,8 @@ type MakingLine struct {
 	Command document.Command `json:"command"` // to use it
 }
 
-// Verdict is one rule held against the design.
-type Verdict struct {
+// ShownVerdict is one rule held against the design.
+type ShownVerdict struct {
 	Rule   string       `json:"rule"`
 	Label  string       `json:"label"`
 	State  figure.State `json:"state"`
@@ -72,8 +72,8 @@ type Room struct {
 }
 
 // Making renders how a design is made.
-func (w Writer) Making(m *design.Making, room Room) Making {
-	out := Making{
+func (w Writer) Making(m *design.Production, room Room) MakingSection {
+	out := MakingSection{
 		Shop: m.Shop.Name, Auto: m.Auto, Cautions: w.cautions(m), Verdicts: w.verdicts(m.Verdicts),
 		Pictures: w.pictures(m, room),
 	}
@@ -104,10 +104,10 @@ func (w Writer) lineText(l design.LineVerdict) string {
 // gravity orders verdicts: what hinders first, what could not be judged last.
 var gravity = map[figure.State]int{figure.No: 0, figure.Watch: 1, figure.Good: 2, figure.Plain: 3}
 
-func (w Writer) verdicts(list []verdict.Verdict) []Verdict {
-	out := make([]Verdict, 0, len(list))
+func (w Writer) verdicts(list []verdict.Verdict) []ShownVerdict {
+	out := make([]ShownVerdict, 0, len(list))
 	for _, v := range list {
-		row := Verdict{Rule: v.Rule.ID, Label: w.Texts.Text("shop.rule." + v.Rule.ID), State: v.State, Mark: w.mark(v.State), Why: w.say(v.Why), Change: w.change(v.Change)}
+		row := ShownVerdict{Rule: v.Rule.ID, Label: w.Texts.Text("shop.rule." + v.Rule.ID), State: v.State, Mark: w.mark(v.State), Why: w.say(v.Why), Change: w.change(v.Change)}
 		if v.State == figure.Plain {
 			row.Mark = w.Texts.Text("making.not_judged")
 		}
@@ -119,7 +119,7 @@ func (w Writer) verdicts(list []verdict.Verdict) []Verdict {
 		}
 		out = append(out, row)
 	}
-	slices.SortStableFunc(out, func(a, b Verdict) int { return cmp.Compare(gravity[a.State], gravity[b.State]) })
+	slices.SortStableFunc(out, func(a, b ShownVerdict) int { return cmp.Compare(gravity[a.State], gravity[b.State]) })
 	return out
 }
 
@@ -146,7 +146,7 @@ func (w Writer) change(settings []verdict.Setting) *Change {
 }
 
 // cautions are the plan's own remarks beside the rules, and why a part of it is absent.
-func (w Writer) cautions(m *design.Making) []string {
+func (w Writer) cautions(m *design.Production) []string {
 	p := &m.Plan
 	out := []string{}
 	add := func(list ...message.Message) {
@@ -173,7 +173,7 @@ func (w Writer) along(l units.Length) string {
 	return w.Texts.Numbers.Figure(units.Distance, float64(l), w.System).Value
 }
 
-func (w Writer) pictures(m *design.Making, room Room) []Picture {
+func (w Writer) pictures(m *design.Production, room Room) []Picture {
 	out := []Picture{}
 	add := func(id string, scene func() (sheet.Scene, bool)) {
 		p := Picture{ID: id, Alt: w.Texts.Text("making.picture." + id)}

@@ -27,8 +27,8 @@ type Point struct {
 	Y float64 // [unit of the y axis]
 }
 
-// Line is one curve. X and Y have equal lengths; a Y that is not finite is a gap.
-type Line struct {
+// Curve is one line of a panel. X and Y have equal lengths; a Y that is not finite is a gap.
+type Curve struct {
 	Label string
 	Main  bool // the design's own curve
 	X     []float64
@@ -44,7 +44,7 @@ type Panel struct {
 	Kind   units.Kind // what is plotted
 	Unit   string     // unit of every Y, as shown; empty for a plain number
 	Label  string
-	Lines  []Line
+	Lines  []Curve
 	Mark   *Point // the design; nil where it lies outside the plot or has no such quantity
 
 	// Low and High bound the band about the main line, at its X; both empty where there is none.
@@ -70,11 +70,11 @@ type Contour struct {
 	LabelAt *Point // nil where the line is too short to carry its label
 }
 
-// Field is a quantity over two inputs, shown as bands between round levels.
+// Map is a quantity over two inputs, shown as bands between round levels.
 // Its samples span X.From to X.To and Y.From to Y.To, both ends included.
-type Field struct {
+type Map struct {
 	ID       string
-	X, Y     Span
+	X, Y     SampledAxis
 	Quantity string // id of the figure that is shown
 	Title    string // the map's answer
 	Alt      string // what is said to a reader who does not see the map
@@ -87,15 +87,15 @@ type Field struct {
 	Numbers  units.Style // of the reader
 }
 
-// Span is an axis and the part of it that is sampled.
-type Span struct {
+// SampledAxis is an axis and the part of it that is sampled.
+type SampledAxis struct {
 	Axis
 	From float64 // [Unit]
 	To   float64 // [Unit]
 }
 
 // at lists n places from From to To.
-func (s Span) at(n int) []float64 {
+func (s SampledAxis) at(n int) []float64 {
 	places := make([]float64, n)
 	for i := range places {
 		places[i] = s.From + (s.To-s.From)*float64(i)/float64(n-1)
@@ -108,7 +108,7 @@ const MaxBands = 7
 
 // Fill draws samples, row by row from the bottom, as bands and contours;
 // label prints a level. A sample that is not finite stays blank.
-func (f *Field) Fill(samples []float64, label func(level float64) string) {
+func (f *Map) Fill(samples []float64, label func(level float64) string) {
 	lo, hi := extent(samples)
 	f.Levels = Levels(lo, hi, MaxBands)
 	f.Bands = make([]byte, len(samples))

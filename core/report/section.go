@@ -42,4 +42,4 @@ func SectionOf(id string) (Section, error) {
 }
 
 // holds tells whether a group of figures is shown in the section.
-func (s Section) holds(g design.Group) bool { return s.ID == "" || s.ID == g.Section }
+func (s Section) holds(g design.FigureGroup) bool { return s.ID == "" || s.ID == g.Section }

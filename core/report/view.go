@@ -18,19 +18,19 @@ import (
 // View is a design as the page shows it. When a field is wrong, Valid is false
 // and everything computed is absent: the page keeps the last good figures, greyed.
 type View struct {
-	Title    string       `json:"title"`
-	Units    units.System `json:"units"`
-	Valid    bool         `json:"valid"`
-	Fields   []FormField  `json:"fields"`
-	Spans    []FormSpan   `json:"spans"`
-	Headline []Figure     `json:"headline,omitzero"`
-	Groups   []Group      `json:"groups,omitzero"`
-	Methods  []Method     `json:"methods,omitzero"`
-	Bars     []Bar        `json:"bars,omitzero"`
-	Making   *Making      `json:"making"` // nil where nobody looks at it
-	Notices  []Notice     `json:"notices,omitzero"`
-	Remarks  string       `json:"remarks"` // how many notices there are
-	Summary  string       `json:"summary"`
+	Title    string         `json:"title"`
+	Units    units.System   `json:"units"`
+	Valid    bool           `json:"valid"`
+	Fields   []FormField    `json:"fields"`
+	Spans    []FormSpan     `json:"spans"`
+	Headline []ShownFigure  `json:"headline,omitzero"`
+	Groups   []ShownGroup   `json:"groups,omitzero"`
+	Methods  []ShownMethod  `json:"methods,omitzero"`
+	Bars     []Bar          `json:"bars,omitzero"`
+	Making   *MakingSection `json:"making"` // nil where nobody looks at it
+	Notices  []ShownNotice  `json:"notices,omitzero"`
+	Remarks  string         `json:"remarks"` // how many notices there are
+	Summary  string         `json:"summary"`
 }
 
 // FormField is one entry of the form. Text is what to show in the units in force,
@@ -49,20 +49,20 @@ type FormField struct {
 
 // FormSpan is one bare span of the form.
 type FormSpan struct {
-	Number string `json:"number"` // which it is
-	Centre Entry  `json:"centre"`
-	Width  Entry  `json:"width"`
+	Number string    `json:"number"` // which it is
+	Centre SpanEntry `json:"centre"`
+	Width  SpanEntry `json:"width"`
 }
 
-// Entry is one of its two entries: Text and Typed as in a field of the form.
-type Entry struct {
+// SpanEntry is one of its two entries: Text and Typed as in a field of the form.
+type SpanEntry struct {
 	Text  string `json:"text"`
 	Typed string `json:"typed"`
 	Error string `json:"error"`
 }
 
-// Figure is one result, printed.
-type Figure struct {
+// ShownFigure is one result, printed.
+type ShownFigure struct {
 	ID     string       `json:"id"`
 	Label  string       `json:"label"`
 	Value  string       `json:"value"`
@@ -75,16 +75,16 @@ type Figure struct {
 	Absent string       `json:"absent"` // why there is no value
 }
 
-// Group is a titled list of figures.
-type Group struct {
-	ID      string   `json:"id"`
-	Section string   `json:"section"`
-	Title   string   `json:"title"`
-	Figures []Figure `json:"figures"`
+// ShownGroup is a titled list of figures.
+type ShownGroup struct {
+	ID      string        `json:"id"`
+	Section string        `json:"section"`
+	Title   string        `json:"title"`
+	Figures []ShownFigure `json:"figures"`
 }
 
-// Notice is a remark on the design.
-type Notice struct {
+// ShownNotice is a remark on the design.
+type ShownNotice struct {
 	State  figure.State `json:"state"`
 	Mark   string       `json:"mark"`
 	Text   string       `json:"text"`
@@ -119,7 +119,7 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 				}
 				text := w.say(n.Message)
 				watch[n.Field] = append(watch[n.Field], text)
-				v.Notices = append(v.Notices, Notice{n.State, w.mark(n.State), text, n.Field, n.Figure, w.change(n.Change)})
+				v.Notices = append(v.Notices, ShownNotice{n.State, w.mark(n.State), text, n.Field, n.Figure, w.change(n.Change)})
 			}
 		}
 		for _, id := range res.Headline {
@@ -208,8 +208,8 @@ func (w Writer) spans(d document.Document, errs design.FieldErrors) []FormSpan {
 	for i, s := range d.Spans {
 		out[i] = FormSpan{
 			Number: strconv.Itoa(i + 1),
-			Centre: Entry{w.shown(kind, s.Centre.Text), w.typed(kind, s.Centre.Text), w.wrong(errs, fmt.Sprintf("span_centre_%d", i+1))},
-			Width:  Entry{w.shown(kind, s.Width.Text), w.typed(kind, s.Width.Text), w.wrong(errs, fmt.Sprintf("span_width_%d", i+1))},
+			Centre: SpanEntry{w.shown(kind, s.Centre.Text), w.typed(kind, s.Centre.Text), w.wrong(errs, fmt.Sprintf("span_centre_%d", i+1))},
+			Width:  SpanEntry{w.shown(kind, s.Width.Text), w.typed(kind, s.Width.Text), w.wrong(errs, fmt.Sprintf("span_width_%d", i+1))},
 		}
 	}
 	return out
@@ -222,8 +222,8 @@ func (w Writer) mark(s figure.State) string {
 	return w.Texts.Text("state." + string(s))
 }
 
-func (w Writer) group(g design.Group) Group {
-	out := Group{ID: g.ID, Section: g.Section, Title: w.Texts.Text("figures." + g.ID)}
+func (w Writer) group(g design.FigureGroup) ShownGroup {
+	out := ShownGroup{ID: g.ID, Section: g.Section, Title: w.Texts.Text("figures." + g.ID)}
 	for _, f := range g.Figures {
 		out.Figures = append(out.Figures, w.Figure(f))
 	}
@@ -231,8 +231,8 @@ func (w Writer) group(g design.Group) Group {
 }
 
 // Figure prints one figure.
-func (w Writer) Figure(f figure.Figure) Figure {
-	out := Figure{ID: f.ID, Label: w.Texts.Text("figure." + cmp.Or(f.Label, f.ID)), State: f.State, Mark: w.mark(f.State)}
+func (w Writer) Figure(f figure.Figure) ShownFigure {
+	out := ShownFigure{ID: f.ID, Label: w.Texts.Text("figure." + cmp.Or(f.Label, f.ID)), State: f.State, Mark: w.mark(f.State)}
 	if f.Basis != figure.NoBasis {
 		out.Basis = w.Texts.Text("basis." + string(f.Basis))
 	}

@@ -77,7 +77,7 @@ func fieldOf(fields []FormField, id string) FormField {
 // Of a bare span, too, what was typed stays to be seen in the other units.
 func TestSpanKeepsWhatWasTyped(t *testing.T) {
 	d := document.New()
-	d.Spans = []document.Span{{Centre: document.Field{Text: "2.5 m"}, Width: document.Field{Text: "60 mm"}}}
+	d.Spans = []document.Span{{Centre: document.Entry{Text: "2.5 m"}, Width: document.Entry{Text: "60 mm"}}}
 	d.Units = units.US
 	got := view(t, d).Spans[0]
 	if got.Centre.Typed != "2.5 m" || got.Centre.Text == "2.5 m" || got.Width.Typed != "60 mm" {
@@ -270,7 +270,7 @@ func TestCurvesMarkTheDesign(t *testing.T) {
 	}
 }
 
-func between(l Line, x float64) float64 {
+func between(l Curve, x float64) float64 {
 	for i := 1; i < len(l.X); i++ {
 		if x <= l.X[i] {
 			return l.Y[i-1] + (l.Y[i]-l.Y[i-1])*(x-l.X[i-1])/(l.X[i]-l.X[i-1])

@@ -151,7 +151,7 @@ type ChangeOver struct {
 
 // Forming is how far a family of fin metals can be worked.
 type Forming struct {
-	Metal      material.Kind
+	Metal      material.Family
 	Stretch    float64      // greatest usual Df/d
 	Tip        units.Length // thinnest
 	SpeedShare float64
@@ -251,7 +251,7 @@ func (l *Line) Practice(t tube.FinType) (*Practice, bool) {
 }
 
 // FormingOf returns how far a metal can be worked.
-func (c *Capability) FormingOf(k material.Kind) (*Forming, bool) {
+func (c *Capability) FormingOf(k material.Family) (*Forming, bool) {
 	for i := range c.Forming {
 		if c.Forming[i].Metal == k {
 			return &c.Forming[i], true

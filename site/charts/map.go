@@ -11,7 +11,7 @@ import (
 	"finwright/wasm/plots"
 )
 
-func fieldOption(f report.Field, t plots.Theme) json.RawMessage {
+func fieldOption(f report.Map, t plots.Theme) json.RawMessage {
 	done := completion{theme: t, names: []string{t.Ink}, ticks: ticks(t)}
 	for _, id := range plots.MapSeries() {
 		one := fieldStyle(id, t)

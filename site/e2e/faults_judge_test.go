@@ -108,12 +108,12 @@ func evaluate(d document.Document, commands []json.RawMessage, section, shop str
 // or where it keeps nothing as the page shows it.
 func (s sight) entered() (document.Document, []json.RawMessage, error) {
 	if s.Saved == "" {
-		d := document.Document{Title: s.Title, Units: s.Units, Fields: map[string]document.Field{}, Spans: []document.Span{}}
+		d := document.Document{Title: s.Title, Units: s.Units, Fields: map[string]document.Entry{}, Spans: []document.Span{}}
 		for _, f := range s.Fields {
-			d.Fields[f.ID] = document.Field{Text: f.Typed, Origin: f.Origin}
+			d.Fields[f.ID] = document.Entry{Text: f.Typed, Origin: f.Origin}
 		}
 		for _, span := range s.Spans {
-			d.Spans = append(d.Spans, document.Span{Centre: document.Field{Text: span.Centre.Typed, Origin: document.Assumed}, Width: document.Field{Text: span.Width.Typed, Origin: document.Assumed}})
+			d.Spans = append(d.Spans, document.Span{Centre: document.Entry{Text: span.Centre.Typed, Origin: document.Assumed}, Width: document.Entry{Text: span.Width.Typed, Origin: document.Assumed}})
 		}
 		return d, nil, nil
 	}

@@ -95,7 +95,7 @@ export interface RowsArgs {
 }
 
 export interface Listed {
-  rows: Row[];
+  rows: ShownRow[];
 }
 
 export interface SaveArgs {
@@ -181,7 +181,7 @@ export interface Refusal {
 export interface Document {
   title: string;
   units: string;
-  fields: Record<string, Field>;
+  fields: Record<string, Entry>;
   spans: Span[];
 }
 
@@ -214,12 +214,12 @@ export interface Page {
   valid: boolean;
   fields: FormField[];
   spans: FormSpan[];
-  headline?: Figure[];
-  groups?: Group[];
-  methods?: Method[];
+  headline?: ShownFigure[];
+  groups?: ShownGroup[];
+  methods?: ShownMethod[];
   bars?: Bar[];
-  making: Making | null;
-  notices?: Notice[];
+  making: MakingSection | null;
+  notices?: ShownNotice[];
   remarks: string;
   summary: string;
   scene: Scene | null;
@@ -239,8 +239,8 @@ export interface Place {
   steps: [number, number] | null;
 }
 
-export interface Row {
-  cells: Cell[];
+export interface ShownRow {
+  cells: ShownCell[];
   state: string;
   mark: string;
   why: string;
@@ -272,14 +272,14 @@ export interface ShopFault {
   message: string;
 }
 
-export interface Field {
+export interface Entry {
   text: string;
   origin: string;
 }
 
 export interface Span {
-  centre: Field;
-  width: Field;
+  centre: Entry;
+  width: Entry;
 }
 
 export interface Value {
@@ -309,11 +309,11 @@ export interface FormField {
 
 export interface FormSpan {
   number: string;
-  centre: Entry;
-  width: Entry;
+  centre: SpanEntry;
+  width: SpanEntry;
 }
 
-export interface Figure {
+export interface ShownFigure {
   id: string;
   label: string;
   value: string;
@@ -326,14 +326,14 @@ export interface Figure {
   absent: string;
 }
 
-export interface Group {
+export interface ShownGroup {
   id: string;
   section: string;
   title: string;
-  figures: Figure[];
+  figures: ShownFigure[];
 }
 
-export interface Method {
+export interface ShownMethod {
   id: string;
   label: string;
   text: string;
@@ -352,17 +352,17 @@ export interface Bar {
   share: number;
 }
 
-export interface Making {
+export interface MakingSection {
   shop: string;
   answer: string;
   lines: MakingLine[];
   auto: boolean;
-  verdicts: Verdict[];
+  verdicts: ShownVerdict[];
   cautions: string[];
   pictures: Picture[];
 }
 
-export interface Notice {
+export interface ShownNotice {
   state: string;
   mark: string;
   text: string;
@@ -407,7 +407,7 @@ export interface SeriesPatch {
   data: unknown[];
 }
 
-export interface Cell {
+export interface ShownCell {
   id: string;
   si: number;
   value: string;
@@ -426,7 +426,7 @@ export interface ShopItem {
   items?: ShopItem[];
 }
 
-export interface Entry {
+export interface SpanEntry {
   text: string;
   typed: string;
   error: string;
@@ -446,7 +446,7 @@ export interface MakingLine {
   command: Command;
 }
 
-export interface Verdict {
+export interface ShownVerdict {
   rule: string;
   label: string;
   state: string;

@@ -1,18 +1,18 @@
 // @ts-check
 // The page's side of the engine: method and arguments in, a promise of the data out.
 
-import { EngineLost, Line } from "./line.js";
+import { EngineLost, Queue } from "./queue.js";
 import { createPool } from "./pool.js";
 
-export { EngineError, EngineLost } from "./line.js";
+export { EngineError, EngineLost } from "./queue.js";
 export { Cancelled } from "./pool.js";
 
 /** @typedef {import("./api.js").Methods} Methods */
 
 /** @param {(slow: boolean) => void} [onSlow] told when a call takes long, and when that is over */
 export function createEngine(onSlow) {
-  const line = new Line(onSlow);
-  line.start();
+  const queue = new Queue(onSlow);
+  queue.start();
 
   /**
    * @typedef {{args: any, resolve: (data: any) => void, reject: (reason: unknown) => void}} Waiting
@@ -27,7 +27,7 @@ export function createEngine(onSlow) {
      * @param {Methods[M]["args"]} args
      * @returns {Promise<Methods[M]["reply"]>}
      */
-    call: (method, args) => line.call(method, args),
+    call: (method, args) => queue.call(method, args),
 
     /** Gives up all that was asked, which rejects with EngineLost. */
     stop() {
@@ -35,7 +35,7 @@ export function createEngine(onSlow) {
         slot.next?.resolve(null);
         slot.next = null;
       }
-      line.end(new EngineLost("stopped"));
+      queue.end(new EngineLost("stopped"));
     },
 
     /**
@@ -57,7 +57,7 @@ export function createEngine(onSlow) {
       }
       /** @type {{next: Waiting | null}} */ const state = { next: null };
       slots.set(key, state);
-      return line.call(method, args).finally(() => {
+      return queue.call(method, args).finally(() => {
         slots.delete(key);
         const { next } = state;
         if (next) this.callLatest(slot, method, next.args).then(next.resolve, next.reject);

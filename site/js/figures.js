@@ -5,8 +5,8 @@ import { write } from "./keyed.js";
 import { setMark } from "./mark.js";
 
 /**
- * @typedef {import("./api.js").Figure} Figure
- * @typedef {import("./api.js").Group} Group
+ * @typedef {import("./api.js").ShownFigure} Figure
+ * @typedef {import("./api.js").ShownGroup} Group
  */
 
 const template = /** @type {HTMLTemplateElement} */ (document.getElementById("figure-template"));

@@ -5,10 +5,10 @@ import { keyed, write } from "./keyed.js";
 import { newMark, setMark } from "./mark.js";
 
 /**
- * @typedef {import("./api.js").Verdict} Verdict
+ * @typedef {import("./api.js").ShownVerdict} Verdict
  * @typedef {import("./api.js").MakingLine} MakingLine
  * @typedef {import("./api.js").Picture} Picture
- * @typedef {import("./api.js").Making} Making
+ * @typedef {import("./api.js").MakingSection} Making
  */
 
 const LINE_CHOSEN_HERE = { op: "set", values: [{ field: "line", text: "" }] };

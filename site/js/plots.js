@@ -35,7 +35,7 @@ const PAPER = { width: 400, height: 250, ratio: 3 }; // px of a chart for the pr
 const arrows = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowDown: [0, -1], ArrowUp: [0, 1] };
 
 /** One chart, under the sentence that it answers with. */
-class Figure {
+class Chart {
   /**
    * @param {HTMLElement} root the figure, with an element "canvas" for the chart
    * @param {Plot} plot
@@ -285,14 +285,14 @@ export async function createPlots(root, { onPlace }) {
   const options = await loadOptions();
   let units = ""; // whose options are set
   let dark = false;
-  /** @type {Map<string, Figure>} */
+  /** @type {Map<string, Chart>} */
   const figures = new Map();
 
   /** @param {string} id */
   function figure(id) {
     const known = figures.get(id);
     if (known) return known;
-    const made = new Figure(/** @type {HTMLElement} */ (root.querySelector(`[data-plot="${id}"]`)), optionOf(id), (values) => onPlace(id, values));
+    const made = new Chart(/** @type {HTMLElement} */ (root.querySelector(`[data-plot="${id}"]`)), optionOf(id), (values) => onPlace(id, values));
     made.dark = dark;
     figures.set(id, made);
     return made;

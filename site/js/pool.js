@@ -2,7 +2,7 @@
 // Long lists of calls, spread over a few workers beside the page's own, which never waits for them. The workers share the
 // one compiled program. They take turns at the batches, a chunk at a time.
 
-import { Line } from "./line.js";
+import { Queue } from "./queue.js";
 
 /** @typedef {import("./api.js").Methods} Methods */
 
@@ -14,18 +14,18 @@ const CHUNK = 16; // calls at most in a message: a message costs little beside t
 
 /** Its workers start with the first batch. */
 export function createPool() {
-  /** @type {Line[] | null} */ let idle = null;
-  /** @type {{work: (line: Line) => Promise<void>, more: () => boolean}[]} what has chunks left, the next in turn first */
+  /** @type {Queue[] | null} */ let idle = null;
+  /** @type {{work: (queue: Queue) => Promise<void>, more: () => boolean}[]} what has chunks left, the next in turn first */
   const batches = [];
 
   function deal() {
-    idle ??= Array.from({ length: Math.min(SIZE, navigator.hardwareConcurrency) }, () => new Line());
+    idle ??= Array.from({ length: Math.min(SIZE, navigator.hardwareConcurrency) }, () => new Queue());
     while (idle.length && batches.length) {
       const [batch] = batches.splice(0, 1);
       if (!batch.more()) continue; // it has ended
-      const [line] = idle.splice(0, 1);
-      batch.work(line).finally(() => {
-        idle?.push(line);
+      const [queue] = idle.splice(0, 1);
+      batch.work(queue).finally(() => {
+        idle?.push(queue);
         deal();
       });
       if (batch.more()) batches.push(batch);
@@ -59,13 +59,13 @@ export function createPool() {
       cancel = () => end(new Cancelled());
       const more = () => given < list.length;
 
-      /** @param {Line} line */
-      async function work(line) {
+      /** @param {Queue} queue */
+      async function work(queue) {
         const first = given;
         const chunk = list.slice(first, first + Math.min(CHUNK, Math.ceil((list.length - first) / (2 * SIZE)))); // small at the end, so that all end together
         given += chunk.length;
         try {
-          const data = await line.callEach(method, chunk);
+          const data = await queue.callEach(method, chunk);
           for (const [i, reply] of data.entries()) {
             if (over) return;
             replies[first + i] = reply;

@@ -50,7 +50,7 @@ function make(index, change) {
   const find = (/** @type {string} */ selector) => /** @type {any} */ (span.querySelector(selector));
   find(".remove").dataset.testid = `span-${index}-remove`;
   find(".remove").addEventListener("click", () => change.remove(index));
-  const entries = /** @type {Record<Part, {show: (entry: import("./api.js").Entry) => void, aside: ReturnType<typeof asideable>["aside"]}>} */ ({});
+  const entries = /** @type {Record<Part, {show: (entry: import("./api.js").SpanEntry) => void, aside: ReturnType<typeof asideable>["aside"]}>} */ ({});
   for (const part of PARTS) {
     const input = find(`input[data-part=${part}]`);
     const error = find(`p[data-part=${part}]`);

@@ -6,7 +6,7 @@ import { newMark, setMark } from "./mark.js";
 
 const TOLD = 6000; // ms
 
-/** @typedef {import("./api.js").Notice} Notice */
+/** @typedef {import("./api.js").ShownNotice} Notice */
 /** @typedef {{label: string, focus: () => void}} Fault */
 
 /**

@@ -135,7 +135,7 @@ func (w *typeWriter) kind(t reflect.Type) string {
 // A list that is nil would be null in JSON, where the types say that there is one: it is empty, or left out.
 func TestListsAreThere(t *testing.T) {
 	empty := cases.First()
-	empty.Fields["tube_od"] = document.Field{Text: "wide"}
+	empty.Fields["tube_od"] = document.Entry{Text: "wide"}
 	for _, d := range []document.Document{cases.First(), document.New(), empty} {
 		for _, s := range report.Sections {
 			args := map[string]any{"document": d, "section": s.ID, "sheet": area, "quantity": "used_area", "figure": "bare_area", "room": map[string]any{"wide": 900, "card": 300}}

@@ -64,7 +64,7 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 		return reply{}, err
 	}
 	res := design.Evaluate(in, h)
-	var planned *report.Making
+	var planned *report.MakingSection
 	if section.Making {
 		m := plan(&w, d, in, &res)
 		shown := w.Making(&m, want.Room)
@@ -94,8 +94,8 @@ func writer(d document.Document) report.Writer { return writerIn(d.Units) }
 func compose(in field.Input, h design.Heat, s units.System, area drawingArea, heated bool) sheet.Scene {
 	o := finned.Options{
 		System: s, WidthPx: area.Width, HeightPx: area.Height, Text: texts(),
-		Tube:  finned.HatchingOf(string(in.TubeMetal.Kind), false),
-		Fin:   finned.HatchingOf(string(in.FinMetal.Kind), true),
+		Tube:  finned.HatchingOf(string(in.TubeMetal.Family), false),
+		Fin:   finned.HatchingOf(string(in.FinMetal.Family), true),
 		Alarm: writerIn(s).Alarm(h),
 	}
 	if area.Hold != nil {
@@ -108,12 +108,12 @@ func compose(in field.Input, h design.Heat, s units.System, area drawingArea, he
 }
 
 // metalHeat hands the field to the drawing, which knows no physics; nil where there is none.
-func metalHeat(in field.Input, t *rating.Thermal) *finned.Heat {
+func metalHeat(in field.Input, t *rating.Thermal) *finned.Temperatures {
 	f, err := in.MetalField(t)
 	if err != nil {
 		return nil
 	}
-	heat := &finned.Heat{Quads: f.Quads, Low: f.Coldest, High: f.Hottest, Nodes: make([]finned.HeatNode, len(f.Nodes))}
+	heat := &finned.Temperatures{Quads: f.Quads, Low: f.Coldest, High: f.Hottest, Nodes: make([]finned.HeatNode, len(f.Nodes))}
 	for i, n := range f.Nodes {
 		heat.Nodes[i] = finned.HeatNode{R: n.R, X: n.X, T: n.T}
 	}

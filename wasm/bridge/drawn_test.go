@@ -78,7 +78,7 @@ func shape(r *rand.Rand, d document.Document) {
 	set := func(id string, x float64) {
 		s := field.Must(id)
 		low, high := rangeOf(s)
-		d.Fields[id] = document.Field{Text: units.Echo(s.Kind, min(max(x, low), high), d.Units), Origin: document.Assumed}
+		d.Fields[id] = document.Entry{Text: units.Echo(s.Kind, min(max(x, low), high), d.Units), Origin: document.Assumed}
 	}
 	od := between(r, 0.006, 0.330)
 	set("tube_od", od)
@@ -91,10 +91,10 @@ func shape(r *rand.Rand, d document.Document) {
 	if r.IntN(2) == 0 {
 		set("tube_length", between(r, 0.3, 30))
 	}
-	d.Fields["foot_lap"] = document.Field{Origin: document.Assumed}
+	d.Fields["foot_lap"] = document.Entry{Origin: document.Assumed}
 	for _, id := range []string{"tube_pitch", "row_pitch"} {
 		if r.IntN(3) > 0 {
-			d.Fields[id] = document.Field{Origin: document.Assumed}
+			d.Fields[id] = document.Entry{Origin: document.Assumed}
 		}
 	}
 }
@@ -112,7 +112,7 @@ func drawDocument(r *rand.Rand) document.Document {
 	}
 	for range changes {
 		s := &field.Fields[r.IntN(len(field.Fields))]
-		d.Fields[s.ID] = document.Field{Text: entry(r, s, d.Units), Origin: document.Origins[r.IntN(3)]}
+		d.Fields[s.ID] = document.Entry{Text: entry(r, s, d.Units), Origin: document.Origins[r.IntN(3)]}
 	}
 	if r.IntN(2) == 0 {
 		shape(r, d)

@@ -170,12 +170,12 @@ func drawShop(t testing.TB, r *rand.Rand) (text []byte, c shop.Capability, fault
 			return text, c, faults
 		}
 		for _, f := range faults {
-			low, bounded := f.Why.Args["low"].(message.Quantity)
+			low, bounded := f.Why.Args["low"].(message.Amount)
 			if !bounded {
 				continue
 			}
 			limit := low
-			if high, ok := f.Why.Args["high"].(message.Quantity); ok && r.IntN(2) == 0 {
+			if high, ok := f.Why.Args["high"].(message.Amount); ok && r.IntN(2) == 0 {
 				limit = high
 			}
 			at := lead(tree, f.Path)
@@ -244,7 +244,7 @@ func lead(tree map[string]any, path string) (at place) {
 // bank must settle.
 func drawOrder(r *rand.Rand) document.Document {
 	d := document.New()
-	set := func(id, text string) { d.Fields[id] = document.Field{Text: text, Origin: document.House} }
+	set := func(id, text string) { d.Fields[id] = document.Entry{Text: text, Origin: document.House} }
 	number := func(id string, k units.Kind, low, high float64) float64 {
 		x := low * math.Pow(high/low, r.Float64())
 		set(id, units.Echo(k, x, units.SI))
@@ -285,8 +285,8 @@ func drawOrder(r *rand.Rand) document.Document {
 	for i, n := 0, r.IntN(3)*r.IntN(21); i < n; i++ {
 		at := length * (float64(i+1) + 0.4*(r.Float64()-0.5)) / float64(n+1)
 		d.Spans = append(d.Spans, document.Span{
-			Centre: document.Field{Text: fmt.Sprintf("%.6g mm", 1000*at), Origin: document.House},
-			Width:  document.Field{Text: fmt.Sprintf("%.6g mm", 1000*length/float64(n+1)*(0.01+0.5*r.Float64())), Origin: document.House},
+			Centre: document.Entry{Text: fmt.Sprintf("%.6g mm", 1000*at), Origin: document.House},
+			Width:  document.Entry{Text: fmt.Sprintf("%.6g mm", 1000*length/float64(n+1)*(0.01+0.5*r.Float64())), Origin: document.House},
 		})
 	}
 	return d
@@ -328,7 +328,7 @@ func anyShop(t testing.TB, r *rand.Rand) {
 	}
 	m := design.Make(in, h)
 	var res design.Result
-	res.Auto = map[string]message.Quantity{}
+	res.Auto = map[string]message.Amount{}
 	res.AddMaking(&m)
 	finite(t, "figures", reflect.ValueOf(res.Groups))
 	for name, part := range map[string]any{"lines": m.Lines, "verdicts": m.Verdicts, "plan": m.Plan, "schedule": m.Schedule, "swings": m.Swings} {
@@ -360,7 +360,7 @@ func askForMaking(t testing.TB, d document.Document, text []byte) {
 	var said struct {
 		Error *struct{ Message string }
 		Data  *struct {
-			View struct{ Making *report.Making }
+			View struct{ Making *report.MakingSection }
 		}
 	}
 	if err := json.Unmarshal(reply, &said); err != nil || said.Error != nil || said.Data == nil {

@@ -15,7 +15,7 @@ type rowsArgs struct {
 
 // listed is a row of each document, in their order.
 type listed struct {
-	Rows []report.Row `json:"rows"`
+	Rows []report.ShownRow `json:"rows"`
 }
 
 // rows says of each of many designs what decides, without drawing, curves or working.
@@ -24,7 +24,7 @@ func rows(a rowsArgs) (listed, error) {
 	if err != nil {
 		return listed{}, err
 	}
-	out := listed{make([]report.Row, len(a.Documents))}
+	out := listed{make([]report.ShownRow, len(a.Documents))}
 	for i, d := range a.Documents {
 		if err := document.Check(d); err != nil {
 			return listed{}, err

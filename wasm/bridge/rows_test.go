@@ -88,7 +88,7 @@ func TestAnyRowIsTheAnswer(t *testing.T) {
 
 func TestRowsAnswerForEachDocument(t *testing.T) {
 	wrong := document.New()
-	wrong.Fields["tube_od"] = document.Field{Text: "thick", Origin: document.Customer}
+	wrong.Fields["tube_od"] = document.Entry{Text: "thick", Origin: document.Customer}
 	var list listed
 	if e := ask(t, "rows", map[string]any{"documents": []document.Document{examples[0], wrong, examples[1]}}, &list); e != "" {
 		t.Fatal(e)

@@ -16,10 +16,10 @@ import (
 type made struct {
 	Document document.Document
 	View     struct {
-		Making *report.Making
+		Making *report.MakingSection
 		Groups []struct {
 			ID, Section string
-			Figures     []report.Figure
+			Figures     []report.ShownFigure
 		}
 	}
 }
@@ -67,7 +67,7 @@ func TestShopComesWithTheCall(t *testing.T) {
 	}
 	change("currency", "CHF")
 	change("rates/margin", "0 %")
-	price := func(shop string) report.Figure {
+	price := func(shop string) report.ShownFigure {
 		for _, g := range askMaking(t, cases.First(), shop).View.Groups {
 			for _, f := range g.Figures {
 				if f.ID == "price_tube" {
@@ -76,7 +76,7 @@ func TestShopComesWithTheCall(t *testing.T) {
 			}
 		}
 		t.Fatal("no price")
-		return report.Figure{}
+		return report.ShownFigure{}
 	}
 	before := price("")
 	own := price(edited.Shop)
@@ -182,11 +182,11 @@ func allocated(call func()) uint64 {
 func TestLargestMakingIsBounded(t *testing.T) {
 	d := cases.First()
 	for field, value := range map[string]string{"quantity": "1000000", "tube_od": "6 mm", "tube_wall": "0.5 mm", "fin_height": "1 mm", "tube_length": "15 m", "plain_end_a": "50 mm", "plain_end_b": "50 mm"} {
-		d.Fields[field] = document.Field{Text: value, Origin: document.House}
+		d.Fields[field] = document.Entry{Text: value, Origin: document.House}
 	}
 	d.Spans = nil
 	for i := range 40 {
-		d.Spans = append(d.Spans, document.Span{Centre: document.Field{Text: strconv.Itoa(350*(i+1)) + " mm", Origin: document.House}, Width: document.Field{Text: "50 mm", Origin: document.House}})
+		d.Spans = append(d.Spans, document.Span{Centre: document.Entry{Text: strconv.Itoa(350*(i+1)) + " mm", Origin: document.House}, Width: document.Entry{Text: "50 mm", Origin: document.House}})
 	}
 	for _, c := range []struct {
 		bundle, crate [2]string // width and height

@@ -34,7 +34,7 @@ func TestEveryAnswerHasItsTexts(t *testing.T) {
 			"inside_fluid", fluids[pick(3)], "gas", gases[pick(2)], "quantity", "40",
 		}, work[pick(len(work))]...)
 		for i := 0; i < len(pairs); i += 2 {
-			d.Fields[pairs[i]] = document.Field{Text: pairs[i+1], Origin: document.Customer}
+			d.Fields[pairs[i]] = document.Entry{Text: pairs[i+1], Origin: document.Customer}
 		}
 		about := map[string]any{"document": d, "section": section, "room": map[string]any{"wide": 900, "card": 300}}
 		with := func(key string, value any) map[string]any {

@@ -13,7 +13,7 @@ func TestBandReachesItsBound(t *testing.T) {
 	c := sample()
 	for i := range c.Panels {
 		p := &c.Panels[i]
-		p.Lines = []report.Line{{Main: true, X: []float64{1, 2, 3}, Y: []float64{5, 6, 7}}}
+		p.Lines = []report.Curve{{Main: true, X: []float64{1, 2, 3}, Y: []float64{5, 6, 7}}}
 		p.Low, p.High = []float64{math.NaN(), 5, 6}, []float64{math.NaN(), 8, 10}
 	}
 	var patch struct {

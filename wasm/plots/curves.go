@@ -78,7 +78,7 @@ func panelData(p report.Panel, x, y scale) []part {
 	}
 	if len(p.Low) > 0 {
 		x := p.Lines[0].X
-		parts = append(parts, part{"floor", lineData(report.Line{X: x, Y: p.Low})}, part{"band", lineData(report.Line{X: x, Y: differences(p.High, p.Low)})})
+		parts = append(parts, part{"floor", lineData(report.Curve{X: x, Y: p.Low})}, part{"band", lineData(report.Curve{X: x, Y: differences(p.High, p.Low)})})
 	}
 	parts = append(parts, part{"guide", guideData(p.Mark, y)})
 	if own >= 0 {
@@ -91,14 +91,14 @@ func panelData(p report.Panel, x, y scale) []part {
 }
 
 // beyond returns the part of a line where its correlation is out of its range.
-func beyond(l report.Line) report.Line {
+func beyond(l report.Curve) report.Curve {
 	y := slices.Clone(l.Y)
 	for i, out := range l.Beyond {
 		if !out {
 			y[i] = math.NaN()
 		}
 	}
-	return report.Line{X: l.X, Y: y}
+	return report.Curve{X: l.X, Y: y}
 }
 
 // differences returns what a band adds to its floor.

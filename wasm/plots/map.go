@@ -18,7 +18,7 @@ type Map struct {
 }
 
 // NewMap returns a field ready to show.
-func NewMap(f report.Field) Map {
+func NewMap(f report.Map) Map {
 	x, y := fieldScales(f)
 	p := Option{Title: heading{f.Title}, X: []axisRange{axisPatch(x, f.Numbers)}, Y: []axisRange{axisPatch(y, f.Numbers)}}
 	for _, d := range fieldData(f) {
@@ -31,19 +31,19 @@ func NewMap(f report.Field) Map {
 }
 
 // MoveRing returns what changes in a map while the design is dragged: its ring. The map itself follows on release.
-func MoveRing(f report.Field) Update {
+func MoveRing(f report.Map) Update {
 	return fieldUpdate(f, Option{Title: heading{f.Title}, Series: []seriesPatch{{"ring", markData(&f.Ring)}}})
 }
 
-func fieldUpdate(f report.Field, p Option) Update {
+func fieldUpdate(f report.Map, p Option) Update {
 	return Update{ID: f.ID, Patch: p, X: place(f.X.Axis).from(f.Ring.X, f.X.Nudge), Y: place(f.Y.Axis).from(f.Ring.Y, f.Y.Nudge), Label: f.Alt}
 }
 
-func fieldScales(f report.Field) (x, y scale) {
+func fieldScales(f report.Map) (x, y scale) {
 	return filled(f.X.From, f.X.To, ticksAcross), filled(f.Y.From, f.Y.To, ticksAcross)
 }
 
-func fieldData(f report.Field) []part {
+func fieldData(f report.Map) []part {
 	return []part{{"contours", contourData(f.Contours)}, {"levels", levelData(f.Contours)}, {"ring", markData(&f.Ring)}}
 }
 
@@ -67,4 +67,4 @@ func levelData(contours []report.Contour) raw {
 }
 
 // MapSeries lists the series that NewMap fills, from back to front.
-func MapSeries() []string { return ids(fieldData(report.Field{})) }
+func MapSeries() []string { return ids(fieldData(report.Map{})) }

@@ -18,13 +18,13 @@ const same = 0.02
 
 // names is the data that writes each line's name right of where it ends, but for lines that lie under the design's own all
 // along. Names that would touch are moved apart, about their own middle; where lines meet, in the order given.
-func names(lines []report.Line, right float64, y scale) raw {
+func names(lines []report.Curve, right float64, y scale) raw {
 	type name struct {
-		line report.Line
+		line report.Curve
 		at   float64 // share of the panel's height
 	}
 	var all []name
-	own := slices.IndexFunc(lines, func(l report.Line) bool { return l.Main })
+	own := slices.IndexFunc(lines, func(l report.Curve) bool { return l.Main })
 	for i, l := range lines {
 		if own >= 0 && i != own && hidden(l, lines[own], y) {
 			continue
@@ -60,7 +60,7 @@ func names(lines []report.Line, right float64, y scale) raw {
 }
 
 // hidden reports whether a line cannot be told from the design's own.
-func hidden(l, own report.Line, y scale) bool {
+func hidden(l, own report.Curve, y scale) bool {
 	for i := range min(len(l.Y), len(own.Y)) {
 		if !(math.Abs(l.Y[i]-own.Y[i]) < same*(y.high-y.low)) {
 			return false

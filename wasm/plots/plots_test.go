@@ -22,7 +22,7 @@ func sample() report.Curves {
 	ratio := report.Panel{Figure: "area_ratio", Label: "Area ratio", Mark: &report.Point{X: 15.875, Y: 21.4}}
 	used := report.Panel{Figure: "fin_efficiency", Label: "Fin efficiency", Mark: &report.Point{X: 15.875, Y: 0.88}}
 	for k, name := range []string{"0.30 mm", "0.41 mm", "0.61 mm"} {
-		a, e := report.Line{Label: name, Main: k == 1}, report.Line{Label: name, Main: k == 1}
+		a, e := report.Curve{Label: name, Main: k == 1}, report.Curve{Label: name, Main: k == 1}
 		for i := range 61 {
 			x := 5 + float64(i)/3
 			a.X, a.Y = append(a.X, x), append(a.Y, x*x/16+float64(k))
@@ -38,11 +38,11 @@ func sample() report.Curves {
 	}
 }
 
-func sampleField() report.Field {
-	f := report.Field{
+func sampleField() report.Map {
+	f := report.Map{
 		ID: "map", Quantity: "area_ratio", Columns: 24, Rows: 20, Title: "A ratio of 20 is reached from 14 mm", Alt: "A map",
-		X:    report.Span{Axis: report.Axis{Field: "fin_height", Unit: "mm", Label: "Fin height", Nudge: 0.5}, From: 5, To: 25},
-		Y:    report.Span{Axis: report.Axis{Field: "fin_pitch", Unit: "fins/m", Label: "Fins per length", Nudge: 5}, From: 200, To: 450},
+		X:    report.SampledAxis{Axis: report.Axis{Field: "fin_height", Unit: "mm", Label: "Fin height", Nudge: 0.5}, From: 5, To: 25},
+		Y:    report.SampledAxis{Axis: report.Axis{Field: "fin_pitch", Unit: "fins/m", Label: "Fins per length", Nudge: 5}, From: 200, To: 450},
 		Ring: report.Point{X: 15.875, Y: 393.701},
 	}
 	var samples []float64

@@ -28,7 +28,7 @@ func appendPair(b []byte, x, y float64, n int) []byte {
 }
 
 // lineData is the data of a curve.
-func lineData(l report.Line) raw {
+func lineData(l report.Curve) raw {
 	b := make([]byte, 0, 16*len(l.X)+2)
 	b = append(b, '[')
 	for i := range l.X {

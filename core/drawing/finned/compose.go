@@ -18,11 +18,11 @@ type Options struct {
 	WidthPx  float64 // CSS pixels of the sheet; taken as leastWidthPx where it is less, mostPx where it is more
 	HeightPx float64 // the same with leastHeightPx
 	Text     message.Catalogue
-	Tube     ink.Hatching // zero: 45 degrees, coarse
-	Fin      ink.Hatching // zero: 135 degrees, finer
-	Heat     *Heat        // colours the cut metal by its temperature; nil: hatched
-	Alarm    string       // a warning to set on the sheet; Valid: about 24 letters
-	Hold     sheet.Scales // scales to keep as long as the drawing fits; zero: choose
+	Tube     ink.Hatching  // zero: 45 degrees, coarse
+	Fin      ink.Hatching  // zero: 135 degrees, finer
+	Heat     *Temperatures // colours the cut metal by its temperature; nil: hatched
+	Alarm    string        // a warning to set on the sheet; Valid: about 24 letters
+	Hold     sheet.Scales  // scales to keep as long as the drawing fits; zero: choose
 }
 
 // Sheets [CSS px] on which three views find room, and that a screen could have.

@@ -16,18 +16,18 @@ type HeatNode struct {
 	T float64 // [C]
 }
 
-// Heat is the temperature in one pitch of the metal.
+// Temperatures is the temperature in one pitch of the metal.
 //
 // Valid: each cell's first two corners lie on one radius, its last two on a
 // greater one, and it runs round; tube and fin share no cell; Low <= High.
-type Heat struct {
+type Temperatures struct {
 	Nodes     []HeatNode
 	Quads     [][4]int // nodes round each cell
 	Low, High float64  // [C] ends of the colour scale
 }
 
 // step returns which step of the colour scale t [C] is in.
-func (h Heat) step(t float64) int {
+func (h Temperatures) step(t float64) int {
 	if h.High <= h.Low {
 		return 0
 	}
@@ -35,7 +35,9 @@ func (h Heat) step(t float64) int {
 }
 
 // from returns the temperature at which a step begins [C].
-func (h Heat) from(step int) float64 { return h.Low + (h.High-h.Low)*float64(step)/ink.HeatSteps }
+func (h Temperatures) from(step int) float64 {
+	return h.Low + (h.High-h.Low)*float64(step)/ink.HeatSteps
+}
 
 // heatRow is the cells of one body between two radii, in their order along the tube.
 type heatRow struct {

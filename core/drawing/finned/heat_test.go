@@ -16,9 +16,9 @@ import (
 
 // synthetic is a field on the section's own rows and columns, as coarse as a page solves it, of any temperature [C] of
 // radius and place along the tube [mm].
-func synthetic(tb tube.Tube, temperature func(r, x float64) float64) *Heat {
+func synthetic(tb tube.Tube, temperature func(r, x float64) float64) *Temperatures {
 	s := newSection(tb)
-	h := &Heat{Low: math.Inf(1), High: math.Inf(-1)}
+	h := &Temperatures{Low: math.Inf(1), High: math.Inf(-1)}
 	slab := func(rows, columns int, y0, y1 float64, from, to func(y float64) float64) {
 		first := len(h.Nodes)
 		for j := range rows + 1 {

@@ -11,7 +11,7 @@ var spacings = map[string]float64{
 
 const otherSpacing = 2.4
 
-// HatchingOf returns the hatching of a family of metals, by the name of its material.Kind: every family has its own spacing,
+// HatchingOf returns the hatching of a family of metals, by the name of its material.Family: every family has its own spacing,
 // and strip leans the other way than tube, so that the two are told apart where one metal is both.
 func HatchingOf(family string, strip bool) ink.Hatching {
 	h := ink.Hatching{Angle: 45, Spacing: otherSpacing}

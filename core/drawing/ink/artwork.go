@@ -66,8 +66,8 @@ const (
 	AtEnd    Arrows = "end"
 )
 
-// Line is an open polyline.
-type Line struct {
+// Polyline is an open path.
+type Polyline struct {
 	Stroke Stroke
 	Points []Point
 	Arrows Arrows
@@ -77,7 +77,7 @@ type Line struct {
 type Artwork struct {
 	Tints  []Tint
 	Shapes []Shape
-	Lines  []Line
+	Lines  []Polyline
 }
 
 // Sizes on paper and screen [mm], the same at any zoom.

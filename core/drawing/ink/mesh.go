@@ -169,7 +169,7 @@ func ramp(a, b Point) float64 {
 	return 0.5
 }
 
-func (p painter) draw(l Line) {
+func (p painter) draw(l Polyline) {
 	pen := l.Stroke.Pen()
 	colour, width := p.Theme[pen.Tone], pen.Width*p.unit
 	path := snap(p.place(l.Points), width)

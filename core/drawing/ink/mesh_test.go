@@ -31,7 +31,7 @@ func TestLinesKeepTheirWidth(t *testing.T) {
 		for _, ratio := range []float64{1, 1.5, 2} {
 			for stroke, width := range map[Stroke]float64{Thick: 2, Thin: 1} {
 				var m Mesh
-				m.Paint(Artwork{Lines: []Line{{stroke, []Point{{3, 4}, {6, 8}}, NoArrows}}}, screen(k, ratio))
+				m.Paint(Artwork{Lines: []Polyline{{stroke, []Point{{3, 4}, {6, 8}}, NoArrows}}}, screen(k, ratio))
 				px := 5 * PxPerMM * k * ratio
 				near(t, string(stroke), ink(&m), px*width*ratio, 1e-3*px)
 			}
@@ -83,7 +83,7 @@ func TestLongPathsAreParted(t *testing.T) {
 		wave[i] = Point{float64(i) / 200, float64(i % 2)}
 	}
 	var m Mesh
-	m.Paint(Artwork{Lines: []Line{{Thin, wave, NoArrows}}}, screen(1, 1))
+	m.Paint(Artwork{Lines: []Polyline{{Thin, wave, NoArrows}}}, screen(1, 1))
 	if len(m.Batches) < 3 {
 		t.Errorf("%d batches for %d corners", len(m.Batches), len(m.Corners))
 	}

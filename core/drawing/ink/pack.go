@@ -141,7 +141,7 @@ func Unpack(ink []byte) (Artwork, error) {
 		a.Shapes = append(a.Shapes, s)
 	}
 	for n := r.count(); n > 0; n-- {
-		a.Lines = append(a.Lines, Line{Stroke: name(&r, strokes), Arrows: name(&r, arrows), Points: r.path()})
+		a.Lines = append(a.Lines, Polyline{Stroke: name(&r, strokes), Arrows: name(&r, arrows), Points: r.path()})
 	}
 	if r.bad || len(r.in) > 0 {
 		return Artwork{}, errors.New("ink: ink that makes no sense")

@@ -15,7 +15,7 @@ func sample() Artwork {
 	}
 	for _, s := range strokes {
 		for _, at := range arrows {
-			a.Lines = append(a.Lines, Line{s, corner[0], at})
+			a.Lines = append(a.Lines, Polyline{s, corner[0], at})
 		}
 	}
 	return a

@@ -11,12 +11,12 @@ type Sheet struct{ Scene Scene }
 
 // Line draws a path.
 func (s *Sheet) Line(k ink.Stroke, p ...ink.Point) {
-	s.Scene.Lines = append(s.Scene.Lines, ink.Line{Stroke: k, Points: p, Arrows: ink.NoArrows})
+	s.Scene.Lines = append(s.Scene.Lines, ink.Polyline{Stroke: k, Points: p, Arrows: ink.NoArrows})
 }
 
 // Arrow draws a path of a dimension, with heads.
 func (s *Sheet) Arrow(a ink.Arrows, p ...ink.Point) {
-	s.Scene.Lines = append(s.Scene.Lines, ink.Line{Stroke: ink.Measure, Points: p, Arrows: a})
+	s.Scene.Lines = append(s.Scene.Lines, ink.Polyline{Stroke: ink.Measure, Points: p, Arrows: a})
 }
 
 // Write sets a line of writing.

@@ -17,8 +17,8 @@ type Node struct {
 	T float64 // [C]
 }
 
-// Field is the temperature in one pitch and what follows from it.
-type Field struct {
+// Distribution is the temperature in one pitch and what follows from it.
+type Distribution struct {
 	Nodes []Node
 	Quads [][4]int // nodes round each cell of metal; fin and tube do not share nodes
 
@@ -40,7 +40,7 @@ type Field struct {
 // Valid: as Section says. Heat converges from above with the square of the
 // cell size; at Page it is within 2e-3 for any usual fin, at Refined 2e-4.
 // Source: see solve; checked against an independent finite-volume solution.
-func Solve(s Section, inside, outside float64, f Fineness) (Field, error) {
+func Solve(s Section, inside, outside float64, f Fineness) (Distribution, error) {
 	if !s.wellFormed() || f < 1 {
 		panic("temperature: the section is not well formed")
 	}
@@ -50,11 +50,11 @@ func Solve(s Section, inside, outside float64, f Fineness) (Field, error) {
 	zero := func(float64, float64, side) float64 { return 0 }
 	theta, err := g.solve(s, one, zero)
 	if err != nil {
-		return Field{}, err
+		return Distribution{}, err
 	}
 	scale := func(theta float64) float64 { return outside + theta*(inside-outside) }
 
-	out := Field{Nodes: make([]Node, len(g.points)), Quads: make([][4]int, len(g.cells))}
+	out := Distribution{Nodes: make([]Node, len(g.points)), Quads: make([][4]int, len(g.cells))}
 	for i, p := range g.points {
 		out.Nodes[i] = Node{p.r, p.x, scale(theta[p.unknown])}
 	}

@@ -18,7 +18,7 @@ func usual() Section {
 	}
 }
 
-func solve(t testing.TB, s Section, f Fineness) Field {
+func solve(t testing.TB, s Section, f Fineness) Distribution {
 	t.Helper()
 	got, err := Solve(s, 1, 0, f)
 	if err != nil {

@@ -27,7 +27,7 @@ var takenBack = map[string]func(d *made, numbers map[string]float64) float64{
 	"grown L_w": func(d *made, _ map[string]float64) float64 { return d.wound() },
 	"rolling_power P_r": func(d *made, _ map[string]float64) float64 {
 		for _, f := range d.making.Shop.Forming {
-			if f.Metal == d.in.FinMetal.Kind {
+			if f.Metal == d.in.FinMetal.Family {
 				t := &d.in.Tube
 				return float64(f.Work) * float64(t.StripWidth()) * float64(t.Fin.Strip) * float64(d.making.Plan.Speeds.Spindle) * math.Pi * float64(t.OD)
 			}

@@ -19,7 +19,7 @@ func draw(r *rand.Rand) document.Document {
 		d = cases.List()[i].Document()
 		d.Fields = maps.Clone(d.Fields)
 	}
-	set := func(field, text string) { d.Fields[field] = document.Field{Text: text, Origin: document.Customer} }
+	set := func(field, text string) { d.Fields[field] = document.Entry{Text: text, Origin: document.Customer} }
 	between := func(low, high float64) float64 { return low * math.Pow(high/low, r.Float64()) }
 	number := func(field string, low, high float64, unit string) {
 		set(field, fmt.Sprintf("%.4g %s", between(low, high), unit))
@@ -57,7 +57,7 @@ func draw(r *rand.Rand) document.Document {
 		whole("spares", 1, 200)
 	}
 	if one(3) {
-		d.Spans = []document.Span{{Centre: document.Field{Text: "700 mm"}, Width: document.Field{Text: "60 mm"}}}
+		d.Spans = []document.Span{{Centre: document.Entry{Text: "700 mm"}, Width: document.Entry{Text: "60 mm"}}}
 	}
 
 	if one(4) {

@@ -30,7 +30,7 @@ import (
 type made struct {
 	in     field.Input
 	res    design.Result
-	making design.Making
+	making design.Production
 }
 
 func build(d document.Document) (*made, error) {

@@ -119,4 +119,4 @@ func keep(layers []Layer, n int) []Layer {
 	return layers
 }
 
-func along(l units.Length) message.Quantity { return message.Of(units.Distance, l) }
+func along(l units.Length) message.Amount { return message.Of(units.Distance, l) }

@@ -62,7 +62,7 @@ func SpeedsOf(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order) Spee
 	t := &o.Tube
 	turn := math.Pi * float64(t.OD)
 	share := 1.0
-	f, known := c.FormingOf(o.FinMetal.Kind)
+	f, known := c.FormingOf(o.FinMetal.Family)
 	if known {
 		share = f.SpeedShare
 	}

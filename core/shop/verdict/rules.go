@@ -142,7 +142,7 @@ func listed(field string, metal material.Metal, list []string, find func(string)
 		other, _ := find(id)
 		ko, _ := other.ConductivityAt(20)
 		far := math.Abs(math.Log(float64(ko / k)))
-		if other.Kind == metal.Kind {
+		if other.Family == metal.Family {
 			far /= 1000
 		}
 		if far < least {

@@ -54,7 +54,7 @@ var stretchRule = &Rule{ID: "stretch", Field: "fin_height", Figure: "stretch", S
 //
 // Source: engineering judgement from common combinations of height and diameter, editable.
 func judgeStretch(p *Pair) Verdict {
-	f, ok := p.Shop.FormingOf(p.Order.FinMetal.Kind)
+	f, ok := p.Shop.FormingOf(p.Order.FinMetal.Family)
 	if !ok {
 		return unknown("shop.why.no_forming", "metal", p.Order.FinMetal.Name())
 	}
@@ -76,7 +76,7 @@ var tipRule = &Rule{ID: "tip", Field: "strip_thickness", Figure: "tip_thickness"
 //
 // Source: engineering judgement, editable.
 func judgeTip(p *Pair) Verdict {
-	f, ok := p.Shop.FormingOf(p.Order.FinMetal.Kind)
+	f, ok := p.Shop.FormingOf(p.Order.FinMetal.Family)
 	if !ok {
 		return unknown("shop.why.no_forming", "metal", p.Order.FinMetal.Name())
 	}

@@ -28,7 +28,7 @@ const TRIES = 2;
  * It is started by the first call, and anew when it dies or does not answer. It answers in the order it is asked, so the
  * first call is always the one that it works on, and the one to blame.
  */
-export class Line {
+export class Queue {
   /** @param {(slow: boolean) => void} [onSlow] */
   constructor(onSlow = () => {}) {
     this.onSlow = onSlow;

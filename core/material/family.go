@@ -1,20 +1,20 @@
 package material
 
-// Kind is a family of metals. Drawings hatch by it and forming depends on it.
-type Kind string
+// Family is a family of metals. Drawings hatch by it and forming depends on it.
+type Family string
 
-// Kinds.
+// Families.
 const (
-	Aluminium    Kind = "aluminium"
-	Copper       Kind = "copper"
-	Brass        Kind = "brass"
-	CopperNickel Kind = "copper_nickel"
-	CarbonSteel  Kind = "carbon_steel"
-	LowAlloy     Kind = "low_alloy" // chromium-molybdenum steels
-	Stainless    Kind = "stainless" // ferritic, austenitic and duplex
-	Titanium     Kind = "titanium"
-	NickelAlloy  Kind = "nickel"
-	OtherMetal   Kind = "other" // a user's own
+	Aluminium    Family = "aluminium"
+	Copper       Family = "copper"
+	Brass        Family = "brass"
+	CopperNickel Family = "copper_nickel"
+	CarbonSteel  Family = "carbon_steel"
+	LowAlloy     Family = "low_alloy" // chromium-molybdenum steels
+	Stainless    Family = "stainless" // ferritic, austenitic and duplex
+	Titanium     Family = "titanium"
+	NickelAlloy  Family = "nickel"
+	OtherMetal   Family = "other" // a user's own
 )
 
 // Forming is what strip or fin metal must bear on its way onto the tube.
@@ -39,7 +39,7 @@ const (
 	Unsuitable Suit = "unsuitable"
 )
 
-var suits = map[Forming]map[Kind]Suit{
+var suits = map[Forming]map[Family]Suit{
 	Foot:   {Aluminium: Usual, Copper: Usual},
 	Groove: {Aluminium: Usual, Copper: Usual, CarbonSteel: Usual, Stainless: Special},
 	Edge:   {Aluminium: Usual, Copper: Usual, CarbonSteel: Usual, Stainless: Usual},
@@ -47,13 +47,13 @@ var suits = map[Forming]map[Kind]Suit{
 	Muff:   {Aluminium: Usual},
 }
 
-// Suits returns how well fin metal of this kind bears a forming. A user's own metal
+// Suits returns how well fin metal of this family bears a forming. A user's own metal
 // is always Special: nothing is known of it.
 //
 // Valid: fin metals.
 // Source: aluminium and copper for feet, steel too hard for them: common practice, no
 // source; grooves, edge winding, welding and muffs: from memory and judgement.
-func (k Kind) Suits(f Forming) Suit {
+func (k Family) Suits(f Forming) Suit {
 	if k == OtherMetal {
 		return Special
 	}
