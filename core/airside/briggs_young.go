@@ -45,9 +45,9 @@ func briggsYoungLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
 		staggeredOnly(&b),
 		number("pitch_ratio", b.RowPitch/b.TransversePitch, 0.95*equilateral, 1.05*equilateral),
 		rowsLimit(&b, 6),
-		odLimit(&b, 11.13e-3, 40.89e-3),
-		heightLimit(&b, 1.42e-3, 16.57e-3),
-		thicknessLimit(&b, 0.33e-3, 2.02e-3),
-		pitchLimit(&b, 1.30e-3, 4.06e-3),
-		transverseLimit(&b, 24.49e-3, 111e-3))
+		odLimit(&b, 11.13e-3, 40.89e-3).Printed(1e-5),
+		heightLimit(&b, 1.42e-3, 16.57e-3).Printed(1e-5),
+		thicknessLimit(&b, 0.33e-3, 2.02e-3).Printed(1e-5),
+		pitchLimit(&b, 1.30e-3, 4.06e-3).Printed(1e-5),
+		transverseLimit(&b, 24.49e-3, 111e-3).Printed(1e-5))
 }

@@ -30,5 +30,5 @@ var briggsYoung1963HighFin = Method[Film]{
 }
 
 func briggsYoungHighFinLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
-	return append(briggsYoungLimits(to, b, f), diameterRatioLimit(&b, 1.7, 2.4))
+	return append(briggsYoungLimits(to, b, f), diameterRatioLimit(&b, 1.7, 2.4).Printed(0.1))
 }

@@ -90,8 +90,8 @@ func esduLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
 	return append(to,
 		reynoldsLimit(&b, &f, 5e3, 5e4),
 		staggeredOnly(&b),
-		countLimit(&b, 4, 11),
+		countLimit(&b, 4, 11).Printed(1/inch),
 		odLimit(&b, 0.375*inch, 2*inch),
 		heightLimit(&b, inch/3, 0.625*inch),
-		diameterRatioLimit(&b, 1.2, 2.4))
+		diameterRatioLimit(&b, 1.2, 2.4).Printed(0.1))
 }

@@ -13,7 +13,8 @@ import (
 //	Nu = C Re^0.6 AR^-0.15 Pr^(1/3)
 //	C staggered 0.38, 3 rows 0.36, 2 rows 0.33, 1 row 0.20; in line 0.22, below 4 rows 0.20
 //
-// Valid: 1e3 <= Re <= 1e5, 5 <= AR <= 30; stated as good to 10 to 25 % (from memory).
+// Valid: 1e3 <= Re <= 1e5, 5 <= AR <= 30; stated as good to 10 to 25 %; d 0.44 to 2, hf 0.23
+// to 0.75, t 0.010 to 0.022, PT 1.08 to 3.88 in, 7 to 11 fins/in; all from memory.
 // Source: Ganguli, Tung and Taborek, AIChE Symp. Ser. 81 no. 245 (1985) 122, with VDI
 // Heat Atlas, 2nd ed. (2010), M1; as the open library ht carries it.
 func Ganguli1985(b Bank, f Flow) Film {
@@ -49,9 +50,20 @@ func ganguliRows(layout Layout, rows int) float64 {
 }
 
 func ganguliLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
-	return append(to,
+	to = append(to,
 		reynoldsLimit(&b, &f, 1e3, 1e5),
-		number("area_ratio", b.AreaRatio, 5, 30))
+		number("area_ratio", b.AreaRatio, 5, 30).Printed(1))
+	return ganguliTubes(to, b)
+}
+
+// ganguliTubes is the range of the tubes behind film and drop.
+func ganguliTubes(to []figure.Limit, b Bank) []figure.Limit {
+	return append(to,
+		odLimit(&b, 0.44*inch, 2*inch).Printed(0.01*inch),
+		heightLimit(&b, 0.23*inch, 0.75*inch).Printed(0.01*inch),
+		thicknessLimit(&b, 0.010*inch, 0.022*inch).Printed(0.001*inch),
+		transverseLimit(&b, 1.08*inch, 3.88*inch).Printed(0.01*inch),
+		countLimit(&b, 7, 11).Printed(1/inch))
 }
 
 // Ganguli1985Drop returns the pressure drop [Pa] of staggered banks.
@@ -60,8 +72,7 @@ func ganguliLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
 //	f = [1 + 2 e^(-a/4)/(1 + a)] [0.021 + 27.2/Ree + 0.29 Ree^-0.2]
 //
 // s is the gap at the root.
-// Valid: 1800 <= Re <= 1e5; d 0.44 to 2, hf 0.23 to 0.75, t 0.010 to 0.022, PT 1.08
-// to 3.88 in, 7 to 11 fins/in; all from memory.
+// Valid: 1800 <= Re <= 1e5, from memory; tubes as Ganguli1985.
 // Source: Ganguli, Tung and Taborek, AIChE Symp. Ser. 81 no. 245 (1985) 122, from memory.
 func Ganguli1985Drop(b Bank, f Flow) Drop {
 	g, re := throat(&b, &f)
@@ -81,12 +92,5 @@ var ganguli1985Drop = Method[Drop]{
 }
 
 func ganguliDropLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
-	return append(to,
-		reynoldsLimit(&b, &f, 1.8e3, 1e5),
-		staggeredOnly(&b),
-		odLimit(&b, 0.44*inch, 2*inch),
-		heightLimit(&b, 0.23*inch, 0.75*inch),
-		thicknessLimit(&b, 0.010*inch, 0.022*inch),
-		transverseLimit(&b, 1.08*inch, 3.88*inch),
-		countLimit(&b, 7, 11))
+	return ganguliTubes(append(to, reynoldsLimit(&b, &f, 1.8e3, 1e5), staggeredOnly(&b)), b)
 }

@@ -7,6 +7,9 @@ import (
 	"finwright/core/units"
 )
 
+// Bounds that a source prints in decimals are judged by the digits that it prints, those in fractions of an inch and
+// Reynolds numbers as they stand.
+
 const inch = 0.0254 // [m]
 
 var unbounded = math.Inf(1)

@@ -31,9 +31,9 @@ func robinsonBriggsLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
 	return append(to,
 		reynoldsLimit(&b, &f, 2e3, 5e4),
 		staggeredOnly(&b),
-		odLimit(&b, 18.6e-3, 40.9e-3),
-		heightLimit(&b, 10.5e-3, 14.9e-3),
-		thicknessLimit(&b, 0.4e-3, 0.6e-3),
-		pitchLimit(&b, 2.31e-3, 2.82e-3),
-		transverseLimit(&b, 42.8e-3, 114e-3))
+		odLimit(&b, 18.6e-3, 40.9e-3).Printed(1e-4),
+		heightLimit(&b, 10.5e-3, 14.9e-3).Printed(1e-4),
+		thicknessLimit(&b, 0.4e-3, 0.6e-3).Printed(1e-4),
+		pitchLimit(&b, 2.31e-3, 2.82e-3).Printed(1e-5),
+		transverseLimit(&b, 42.8e-3, 114e-3).Printed(1e-4))
 }

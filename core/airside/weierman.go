@@ -75,6 +75,6 @@ var weierman1976Drop = Method[Drop]{
 func weiermanLimits(to []figure.Limit, b Bank, _ Flow) []figure.Limit {
 	return append(to,
 		staggeredOnly(&b),
-		countLimit(&b, 1, 7),
-		thicknessLimit(&b, 0.9e-3, 2.8e-3))
+		countLimit(&b, 1, 7).Printed(1/inch),
+		thicknessLimit(&b, 0.9e-3, 2.8e-3).Printed(1e-4))
 }

@@ -14,6 +14,13 @@ type Limit struct {
 	Kind      units.Kind
 	Value     float64 // as Kind stores it
 	Low, High float64
+	Digit     float64 // as Kind stores it: one in the last digit that the source prints of a bound; 0: the bounds are exact
+}
+
+// Printed returns the limit with bounds that a source prints to the given digit: what rounds to a bound is not outside it.
+func (l Limit) Printed(digit float64) Limit {
+	l.Digit = digit
+	return l
 }
 
 // slack keeps a value typed in inches from passing a bound published in inches.
@@ -28,9 +35,9 @@ func (l Limit) Passed() float64 {
 	if math.IsNaN(l.Value) {
 		return math.Inf(1)
 	}
-	over, bound := l.Value-l.High, l.High
+	over, bound := l.Value-l.High-l.Digit/2, l.High
 	if l.Value < l.Low {
-		over, bound = l.Low-l.Value, l.Low
+		over, bound = l.Low-l.Digit/2-l.Value, l.Low
 	}
 	if over <= 0 {
 		return 0

@@ -17,15 +17,18 @@ func TestLimit(t *testing.T) {
 		passed float64
 		text   string
 	}{
-		{"inside", Limit{"reynolds", units.Count, 5000, 1000, 8000}, true, 0, ""},
-		{"on the bound as inches give it", Limit{"fin_height", units.Height, 0.625 * 0.0254, 0, 0.015875}, true, 0, ""},
-		{"above", Limit{"reynolds", units.Count, 8638, 1000, 8000}, false, 0.07975, "Reynolds number 8638 is outside 1000 to 8000"},
-		{"below", Limit{"rows", units.Count, 4, 6, inf}, false, 1.0 / 3, "tube rows 4 is below 6"},
-		{"open below", Limit{"rows", units.Count, 9, -inf, 6}, false, 0.5, "tube rows 9 is above 6"},
-		{"above zero", Limit{"relative_humidity", units.Factor, 0.5, -1, 0}, false, 0.5, "relative humidity 0.5 is outside -1 to 0"},
-		{"a single value", Limit{"layout", units.Count, 1, 0, 0}, false, 1, ""},
-		{"of a choice", Limit{"in_line", units.Count, 1, 0, 0}, false, 1, "rows stand in line, and it holds for staggered ones"},
-		{"no number", Limit{"reynolds", units.Count, math.NaN(), 1000, 8000}, false, inf, ""},
+		{"inside", Limit{"reynolds", units.Count, 5000, 1000, 8000, 0}, true, 0, ""},
+		{"on the bound as inches give it", Limit{"fin_height", units.Height, 0.625 * 0.0254, 0, 0.015875, 0}, true, 0, ""},
+		{"above", Limit{"reynolds", units.Count, 8638, 1000, 8000, 0}, false, 0.07975, "Reynolds number 8638 is outside 1000 to 8000"},
+		{"below", Limit{"rows", units.Count, 4, 6, inf, 0}, false, 1.0 / 3, "tube rows 4 is below 6"},
+		{"open below", Limit{"rows", units.Count, 9, -inf, 6, 0}, false, 0.5, "tube rows 9 is above 6"},
+		{"above zero", Limit{"relative_humidity", units.Factor, 0.5, -1, 0, 0}, false, 0.5, "relative humidity 0.5 is outside -1 to 0"},
+		{"a single value", Limit{"layout", units.Count, 1, 0, 0, 0}, false, 1, ""},
+		{"of a choice", Limit{"in_line", units.Count, 1, 0, 0, 0}, false, 1, "rows stand in line, and it holds for staggered ones"},
+		{"no number", Limit{"reynolds", units.Count, math.NaN(), 1000, 8000, 0}, false, inf, ""},
+		{"9 fins to the inch are 2.822 mm", Limit{"fin_pitch", units.Gap, 0.0254 / 9, 2.31e-3, 2.82e-3, 1e-5}, true, 0, ""},
+		{"past the last digit", Limit{"fin_pitch", units.Gap, 2.826e-3, 2.31e-3, 2.82e-3, 1e-5}, false, 1e-6 / 2.82e-3, ""},
+		{"before the first", Limit{"fin_pitch", units.Gap, 2.304e-3, 2.31e-3, 2.82e-3, 1e-5}, false, 1e-6 / 2.31e-3, ""},
 	} {
 		if c.limit.In() != c.in || math.Abs(c.limit.Passed()-c.passed) > 1e-9 && c.limit.Passed() != c.passed {
 			t.Errorf("%s: In %v, Passed %v; want %v, %v", c.name, c.limit.In(), c.limit.Passed(), c.in, c.passed)
@@ -39,8 +42,8 @@ func TestLimit(t *testing.T) {
 }
 
 func TestWorst(t *testing.T) {
-	in := Limit{"reynolds", units.Count, 5000, 1000, 8000}
-	out := Limit{"rows", units.Count, 3, 6, math.Inf(1)}
+	in := Limit{"reynolds", units.Count, 5000, 1000, 8000, 0}
+	out := Limit{"rows", units.Count, 3, 6, math.Inf(1), 0}
 	if !AllIn([]Limit{in}) || AllIn([]Limit{in, out}) || Worst([]Limit{in, out}) != 0.5 || Worst(nil) != 0 {
 		t.Error("AllIn or Worst disagrees with its limits")
 	}
