@@ -7,7 +7,8 @@ import (
 	"finwright/core/units"
 )
 
-func (b *builder) run() figure.Arg { return arg("ℓ", units.RunPerMetre, b.t.StripPerMetre()) }
+func (b *builder) turn() figure.Arg { return arg("d_n", units.Diameter, float64(b.t.TurnOD())) }
+func (b *builder) run() figure.Arg  { return arg("ℓ", units.RunPerMetre, b.t.StripPerMetre()) }
 func (b *builder) finMass() figure.Arg {
 	return arg("m_f", units.WeightPerMetre, float64(b.t.FinMass()))
 }
@@ -25,7 +26,7 @@ func (b *builder) strip() []figure.Figure {
 			absent("strip_per_metre", units.RunPerMetre, figure.FinnedMetre, "absent.not_wound"),
 		}
 	}
-	list := []figure.Figure{b.width(), fig("strip_per_metre", units.RunPerMetre, t.StripPerMetre(), figure.FinnedMetre, "strip_run", b.n(), b.d())}
+	list := []figure.Figure{b.width(), fig("strip_per_metre", units.RunPerMetre, t.StripPerMetre(), figure.FinnedMetre, "strip_run", b.n(), b.turn())}
 	if t.Fin.Type.FootLayers() > 0 {
 		reach := float64(t.FootReach())
 		list = append(list, fig("foot_reach", units.Gap, reach, "", "foot_reach", b.n(), arg("lap", units.Gap, reach-float64(t.Pitch()))))
@@ -46,18 +47,21 @@ func (b *builder) width() figure.Figure {
 
 func (b *builder) masses() []figure.Figure {
 	t, m := b.t, units.WeightPerMetre
-	return []figure.Figure{
-		b.finMassFigure(),
-		fig("tube_mass", m, float64(t.TubeMass()), figure.TubeMetre, "tube_mass", b.d(), arg("w_m", units.Wall, float64(t.MeanWall())), arg("ρ_t", units.Dense, float64(t.Density))),
-		fig("metre_mass", m, float64(t.TubeMass()+t.FinMass()), figure.FinnedMetre, "metre_mass", b.tubeMass(), b.finMass()),
+	list := []figure.Figure{b.finMassFigure()}
+	if t.Fin.Type.Wound() && t.TurnOD() > t.OD {
+		share := float64(t.OD / t.TurnOD())
+		list = append(list, fig("fin_mass_least", m, float64(t.FinMass())*share, figure.FinnedMetre, "fin_mass", b.n(), arg("d_n", units.Diameter, float64(t.OD)), arg("w", units.Width, float64(t.StripWidth())), b.strp(), arg("ρ_f", units.Dense, float64(t.Fin.Density))))
 	}
+	return append(list,
+		fig("tube_mass", m, float64(t.TubeMass()), figure.TubeMetre, "tube_mass", b.d(), arg("w_m", units.Wall, float64(t.MeanWall())), arg("ρ_t", units.Dense, float64(t.Density))),
+		fig("metre_mass", m, float64(t.TubeMass()+t.FinMass()), figure.FinnedMetre, "metre_mass", b.tubeMass(), b.finMass()))
 }
 
 func (b *builder) finMassFigure() figure.Figure {
 	t, m := b.t, float64(b.t.FinMass())
 	rho := arg("ρ_f", units.Dense, float64(t.Fin.Density))
 	if t.Fin.Type.Wound() {
-		return fig("fin_mass", units.WeightPerMetre, m, figure.FinnedMetre, "fin_mass", b.n(), b.d(), arg("w", units.Width, float64(t.StripWidth())), b.strp(), rho)
+		return fig("fin_mass", units.WeightPerMetre, m, figure.FinnedMetre, "fin_mass", b.n(), b.turn(), arg("w", units.Width, float64(t.StripWidth())), b.strp(), rho)
 	}
 	// Volumes in m3, and m3 per metre for the muff.
 	d, root := float64(t.OD), float64(t.RootOD())

@@ -76,6 +76,9 @@ func (k maker) ends() figure.Arg    { return run("a_e", k.p.Winding.Losses.CoilE
 func (k maker) made() figure.Arg    { return number("N_m", k.p.Winding.Made()) }
 func (k maker) asked() figure.Arg   { return number("q", k.Order.Quantity) }
 
+func (k maker) turn() figure.Arg {
+	return arg("d_n", units.Diameter, float64(k.Order.Tube.TurnOD()))
+}
 func (k maker) od() figure.Arg { return arg("d", units.Diameter, float64(k.Order.Tube.OD)) }
 
 func (k maker) weight() figure.Arg { return arg("M_T", units.Weight, float64(k.Order.Tube.Weight())) }
@@ -88,7 +91,7 @@ func (k maker) buy() []figure.Figure {
 	return []figure.Figure{
 		fig("slit_width", units.Width, float64(s.Slit), "", "slit", arg("w", units.Width, float64(s.Width)), arg("δ_s", units.Width, float64(making.SlitStep))),
 		fig("strip_wound", units.Run, float64(s.PerTube()), figure.PerTube, "strip_wound", turns("N_k", k.p.Programme.Turns()), turns("N_l", k.p.Programme.LostTurns()),
-			k.od(), arg("r_s", units.Factor, k.p.Practice.StripRatio)),
+			k.turn(), arg("r_s", units.Factor, k.p.Practice.StripRatio)),
 		fig("tubes_made", units.Count, float64(w.Made()), figure.WholeOrder, "tubes_made", k.asked(), number("N_f", w.FirstOff), number("N_j", w.Rejected)),
 		fig("strip_bought", units.Run, float64(l.Bought), figure.WholeOrder, "strip_bought", number("X_c", l.Coils), k.coilRun()),
 		fig("strip_bought_mass", units.Weight, float64(s.Mass(l.Bought)), figure.WholeOrder, "strip_bought_mass", run("L_b", l.Bought), k.slit(), k.thick(), k.density()),
@@ -206,7 +209,7 @@ func (k maker) speeds() []figure.Figure {
 	list := []figure.Figure{
 		spindle,
 		fig("feed", units.Feed, float64(s.Feed), "", "feed", turning, arg("n", units.FinCount, float64(k.Order.Tube.Fin.Count))),
-		fig("strip_run_speed", units.Running, float64(s.Strip), "", "strip_run_speed", turning, k.od()),
+		fig("strip_run_speed", units.Running, float64(s.Strip), "", "strip_run_speed", turning, k.turn()),
 	}
 	if s.Power == nil {
 		return append(list, figure.Figure{ID: "rolling_power", Kind: units.Drive, State: figure.Plain, Absent: s.Note})

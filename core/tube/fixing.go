@@ -87,6 +87,10 @@ var unlisted Fixing
 // Wound reports whether the fin is wound from strip.
 func (t FinType) Wound() bool { return t.Fixing().Section != MuffSection }
 
+// Tapers reports whether the strip is wound through taper rolls, which keep its width in the neutral line at the tube. Welded
+// strip is not.
+func (t FinType) Tapers() bool { return t.Wound() && t.Fixing().Section != WeldSection }
+
 // FootLayers is how many strip thicknesses lie on the tube between fins.
 func (t FinType) FootLayers() int { return t.Fixing().Layers }
 

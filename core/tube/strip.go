@@ -76,17 +76,17 @@ func (t *Tube) StripWidth() units.Length {
 	return t.Fin.Height
 }
 
-// StripPerMetre returns metres of strip per metre of finned length, n pi d:
-// the neutral line lies at the tube, and the helix adds only 0.05 % [m/m].
+// StripPerMetre returns metres of strip per metre of finned length, n pi times TurnOD:
+// the helix adds only 0.05 % [m/m].
 //
 // Valid: wound types; 1.00 to 1.02 times this is measured on lines, engineering judgement.
 // Source: common practice, no source.
 func (t *Tube) StripPerMetre() float64 {
-	return t.Fin.Count.PerMetre() * math.Pi * float64(t.OD)
+	return t.Fin.Count.PerMetre() * math.Pi * float64(t.TurnOD())
 }
 
 // FinMass returns the fin's mass per metre of finned length [kg/m]: the strip's,
-// n pi d w t rho, or the muff's when extruded.
+// strip per metre times w t rho, or the muff's when extruded.
 //
 // Valid: as StripWidth and FinVolume.
 // Source: volume times density.

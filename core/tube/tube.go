@@ -86,10 +86,23 @@ func (t *Tube) Profile() Profile {
 	if t.Fin.Profile != AsMade {
 		return t.Fin.Profile
 	}
-	if t.Fin.Type.Wound() {
+	if t.Fin.Type.Tapers() {
 		return Rolled
 	}
 	return Uniform
+}
+
+// TurnOD returns the diameter [m] of a turn of strip along its neutral line: the tube where it is rolled to a taper. Of strip
+// that is bent on edge the line lies between the tube and the fin's mid-height, and this is the latter, the heavier reading:
+// it is what must be bought and lifted, until the shop has measured its own ratio.
+//
+// Valid: wound types.
+// Source: common practice, no source; mid-height is where bending on edge without rolling has its neutral line.
+func (t *Tube) TurnOD() units.Length {
+	if t.Fin.Type.Tapers() || t.Profile() == Rolled {
+		return t.OD
+	}
+	return t.OD + t.Fin.Height
 }
 
 // Thickness returns the fin's thickness [m] at radius r [m].

@@ -223,3 +223,26 @@ func TestFootLap(t *testing.T) {
 		t.Errorf("one fin per inch: lap %g", float64(l))
 	}
 }
+
+// A 50.8 mm tube with 19.05 x 1.27 mm steel fins, 5 to the inch: 5.97 kg/m of strip with the neutral line at the tube, 8.20 at
+// mid-height. Computed independently.
+func TestWeldedStripIsNotRolled(t *testing.T) {
+	welded := Tube{OD: 50.8 * units.Millimetre, Wall: 0.004, Length: 6, Fin: Fin{
+		Type: Welded, Height: 19.05 * units.Millimetre, Strip: 1.27 * units.Millimetre, Count: 5 * finPerInch, Profile: AsMade, Density: 7850,
+	}}
+	near(t, "heavier", float64(welded.FinMass()), 8.20, 0.005/8.20)
+	near(t, "lighter", float64(welded.FinMass())*float64(welded.OD/welded.TurnOD()), 5.97, 0.005/5.97)
+	if welded.Profile() != Uniform || welded.TipThickness() != welded.Fin.Strip {
+		t.Errorf("profile %s, tip %v", welded.Profile(), welded.TipThickness())
+	}
+	rolled := welded
+	rolled.Fin.Profile = Rolled
+	near(t, "rolled after all", float64(rolled.FinMass()), 5.97, 0.005/5.97)
+	for _, kind := range FinTypes() {
+		other := footed()
+		other.Fin.Type = kind
+		if tapers := kind != Welded && kind != Extruded; (other.Profile() == Rolled) != tapers || (other.TurnOD() == other.OD) != (kind != Welded && kind.Wound()) && kind.Wound() {
+			t.Errorf("%s: profile %s, turn %v", kind, other.Profile(), other.TurnOD())
+		}
+	}
+}

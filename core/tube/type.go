@@ -28,7 +28,7 @@ type Profile string
 
 // Profiles.
 const (
-	AsMade  Profile = "as_made" // RolledTaper if wound, Uniform if extruded
+	AsMade  Profile = "as_made" // Rolled if wound through taper rolls, else Uniform
 	Rolled  Profile = "rolled"  // t(r) = t d/2r: rolled thinner outwards as it is wound
 	Uniform Profile = "uniform" // one thickness
 	Linear  Profile = "linear"  // straight taper to a measured tip

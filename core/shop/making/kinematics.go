@@ -16,10 +16,10 @@ func TubeFeed(spindle units.Rotation, count units.PerLength) units.Speed {
 	return units.Speed(float64(spindle) / count.PerMetre())
 }
 
-// StripSpeed returns the speed at which strip runs on, spindle times pi d.
+// StripSpeed returns the speed at which strip runs on, spindle times pi times the diameter of a turn.
 //
 // Valid: any.
-// Source: the strip's neutral line lies at the tube, common practice, no source.
+// Source: as tube.Tube.TurnOD.
 func StripSpeed(spindle units.Rotation, od units.Length) units.Speed {
 	return units.Speed(float64(spindle) * math.Pi * float64(od))
 }
@@ -60,7 +60,7 @@ type Speeds struct {
 // Source: common practice, no source, for the kinds of limit; their figures are the capability's.
 func SpeedsOf(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order) Speeds {
 	t := &o.Tube
-	turn := math.Pi * float64(t.OD)
+	turn := math.Pi * float64(t.TurnOD())
 	share := 1.0
 	f, known := c.FormingOf(o.FinMetal.Family)
 	if known {
@@ -85,7 +85,7 @@ func SpeedsOf(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order) Spee
 			s.Spindle, s.Binding = limit.Spindle, limit.ID
 		}
 	}
-	s.Feed, s.Strip = TubeFeed(s.Spindle, t.Fin.Count), StripSpeed(s.Spindle, t.OD)
+	s.Feed, s.Strip = TubeFeed(s.Spindle, t.Fin.Count), StripSpeed(s.Spindle, t.TurnOD())
 	if known {
 		p := RollingPower(l.Idle, f.Work, t.StripWidth(), t.Fin.Strip, s.Strip)
 		s.Power = &p

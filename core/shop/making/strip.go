@@ -31,13 +31,13 @@ func (s *Strip) Mass(length units.Length) units.Mass {
 	return StripMass(length, s.Slit, s.Thickness, s.Density)
 }
 
-// StripOf returns the strip of an order's tube: turns times the neutral line's turn
-// pi d, times the ratio that the shop measures.
+// StripOf returns the strip of an order's tube: turns times a turn along the neutral
+// line, times the ratio that the shop measures.
 //
 // Valid: wound types.
 // Source: common practice, no source; the ratio of 1.00 to 1.02 is engineering judgement, editable.
 func StripOf(t *tube.Tube, m *shop.Practice, p *Programme) Strip {
-	turn := math.Pi * float64(t.OD) * m.StripRatio
+	turn := math.Pi * float64(t.TurnOD()) * m.StripRatio
 	width := t.StripWidth()
 	return Strip{
 		Width: width, Slit: SlitStep * units.Length(math.Round(float64(width/SlitStep))),
