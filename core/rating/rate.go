@@ -74,8 +74,8 @@ func (t *Thermal) FinMetal(tb *tube.Tube) float64 {
 	return float64(tb.FinMass()) * t.Bank.FinnedLength * float64(t.Bank.Tubes())
 }
 
-// Still returns one tube of the bank in gas at rest; ok is false where its metal is no warmer or colder than the gas, or
-// the gas is beyond its properties.
+// Still returns one tube of the bank in gas at rest; ok is false where its metal is no warmer or colder than the gas, to
+// what the bank settles within, or the gas is beyond its properties.
 func (t *Thermal) Still(in *Input) (s airside.Still, ok bool) {
 	mean := (float64(in.Air.In) + t.state.root) / 2
 	var at fluid.Properties
@@ -86,5 +86,5 @@ func (t *Thermal) Still(in *Input) (s airside.Still, ok bool) {
 	excess := math.Abs(t.state.root - float64(in.Air.In))
 	return airside.Still{
 		Properties: at, FinOD: float64(in.Tube.FinOD()), Gap: float64(in.Tube.Gap()), Expansion: 1 / (mean + zeroCelsius), Excess: excess,
-	}, err == nil && excess > 0
+	}, err == nil && excess > fine
 }
