@@ -26,6 +26,7 @@ type Result struct {
 	Auto     map[string]message.Amount // what stands in for empty entries
 	Line     string                    // and for that of the line; empty till AddMaking
 	Groups   []FigureGroup
+	Pairs    []Asked  // found and wanted
 	Headline []string // ids of the figures that decide
 	Notices  []Notice
 }
@@ -46,7 +47,7 @@ var headline = []string{"fin_od", "area_ratio", "fin_efficiency", "used_area", "
 func Evaluate(in field.Input, h Heat) Result {
 	s := in.Surface(&h.Thermal)
 	judged := judgeShape(&in)
-	b := builder{in: &in, t: &in.Tube, s: &s}
+	b := builder{in: &in, t: &in.Tube, s: &s, clean: cleaned(&in, &h)}
 	r := Result{Surface: s, Heat: h, Auto: Auto(&in), Headline: headline, Notices: notices(&in, &s, judged)}
 	r.Notices = append(r.Notices, heatNotices(&in, h)...)
 	r.Groups = []FigureGroup{
@@ -67,6 +68,9 @@ func Evaluate(in field.Input, h Heat) Result {
 			mark(f, good(f.ID, judged), r.Notices)
 		}
 	}
+	if h.Absent.None() {
+		r.Pairs = pairs(&in, &h.Thermal, b.clean, &r)
+	}
 	return r
 }
 
@@ -84,9 +88,10 @@ func (r Result) Find(id string) (figure.Figure, bool) {
 
 // builder makes figures from one solved design.
 type builder struct {
-	in *field.Input
-	t  *tube.Tube
-	s  *rating.Surface
+	in    *field.Input
+	t     *tube.Tube
+	s     *rating.Surface
+	clean *rating.Thermal // the bank without its dirt, where it has some and a duty is wanted
 }
 
 func arg(symbol string, k units.Kind, si float64) figure.Arg {

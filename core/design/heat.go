@@ -161,6 +161,7 @@ func heatNotices(in *field.Input, h Heat) []Notice {
 		return []Notice{{State: figure.Watch, Field: h.Field, Figure: "duty", Message: h.Absent}}
 	}
 	out := append(wishNotices(in, &h.Thermal), insideNotices(in, &h.Thermal)...)
+	out = append(out, closingNotices(in)...)
 	for _, f := range h.Findings {
 		if f.State == figure.No || f.State == figure.Watch {
 			out = append(out, Notice{State: f.State, Field: caseField[f.Case], Figure: h.rootOf(f.Case), Message: f.Why})

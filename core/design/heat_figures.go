@@ -161,7 +161,7 @@ func (b *builder) duty(h Heat) []figure.Figure {
 	if b.in.Bank.DutyWanted > 0 {
 		list[0].State = figure.Good // until a notice says otherwise
 	}
-	return append(list, b.inverse(t)...)
+	return append(append(list, b.wanted(t)...), b.inverse(t)...)
 }
 
 func (b *builder) factor(d exchanger.Duty, args ...figure.Arg) figure.Figure {

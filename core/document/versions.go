@@ -106,4 +106,5 @@ var answerFields = []frozen{
 	{"own_fluid_pressure", ""},
 	{"own_fluid_vapour", ""},
 	{"inside_drop_allowed", ""},
+	{"inside_out", ""},
 }

@@ -297,7 +297,8 @@ var Fields = []Field{
 	{
 		ID: "duty_wanted", Group: "bank", Since: 2, Used: always,
 		Kind: units.Duty, Low: 1, High: 1e9,
-		Real: func(in *Input) *float64 { return &in.Bank.DutyWanted },
+		Real:    func(in *Input) *float64 { return &in.Bank.DutyWanted },
+		StandIn: func(in *Input) (float64, bool) { return in.Bank.DutyWanted, in.Process.Third == rating.ThirdDuty },
 	},
 	{
 		ID: "drop_allowed", Group: "bank", Since: 2, Used: always,
@@ -347,9 +348,17 @@ var Fields = []Field{
 	},
 	{
 		ID: "inside_flow", Group: "inside", Since: 2, Used: flowing, House: "15 kg/s",
-		Kind: units.MassRate, Low: 0.001, High: 5000,
-		Also: &Way{units.VolumeRate, func(in *Input) *rating.Optional { return &in.Process.Volume }},
-		Real: func(in *Input) *float64 { return &in.Process.Flow },
+		Clearable: true,
+		Kind:      units.MassRate, Low: 0.001, High: 5000,
+		Also:    &Way{units.VolumeRate, func(in *Input) *rating.Optional { return &in.Process.Volume }},
+		Real:    func(in *Input) *float64 { return &in.Process.Flow },
+		StandIn: func(in *Input) (float64, bool) { return in.Process.Flow, in.Process.Third == rating.ThirdFlow },
+	},
+	{
+		ID: "inside_out", Group: "inside", Since: 4, Used: flowing,
+		Kind: units.Temp, Low: -60, High: 600,
+		Optional: func(in *Input) *rating.Optional { return &in.Process.Out },
+		StandIn:  func(in *Input) (float64, bool) { return in.Process.Out.SI, in.Process.Third == rating.ThirdOut },
 	},
 	{
 		ID: "inside_pressure", Group: "inside", Since: 2, Used: pressed, House: "1000 kPa", Clearable: true,

@@ -66,6 +66,8 @@ type Process struct {
 	Own         fluid.Properties // constant
 	In          units.Temperature
 	Flow        float64  // [kg/s] in all tubes
+	Out         Optional // [C] wanted, mixed
+	Third       Third    // which of flow, outlet and duty followed from the other two
 	Volume      Optional // [m3/s] in all tubes, in the state of the inlet, where the flow is stated so
 	Pressure    Optional // [Pa] absolute, at the inlet
 	Gauge       Optional // [Pa] over the air about, where the pressure is stated so

@@ -1,6 +1,8 @@
 package report
 
 import (
+	"cmp"
+
 	"finwright/core/design"
 	"finwright/core/figure"
 	"finwright/core/message"
@@ -72,6 +74,37 @@ func (w Writer) bars(h design.Heat) []Bar {
 	for _, r := range h.Thermal.Overall.Resistances {
 		id := "share_" + string(r.Layer)
 		out = append(out, Bar{id, w.Texts.Text("figure." + id), w.Texts.Numbers.Figure(units.Percent, r.Share, w.System).String(), r.Share})
+	}
+	return out
+}
+
+// ShownAsked is what the bank does beside what is asked of it; empty where nothing is asked.
+type ShownAsked struct {
+	ID     string       `json:"id"`
+	Label  string       `json:"label"`
+	Found  string       `json:"found"`
+	Wanted string       `json:"wanted"`
+	Over   string       `json:"over"` // found over wanted, less one
+	State  figure.State `json:"state"`
+	Mark   string       `json:"mark"`
+}
+
+func (w Writer) pairs(res *design.Result) []ShownAsked {
+	out := make([]ShownAsked, 0, len(res.Pairs))
+	for _, p := range res.Pairs {
+		print := func(k units.Kind, si float64) string { return w.Texts.Numbers.Figure(k, si, w.System).String() }
+		f, _ := res.Find(p.Figure)
+		row := ShownAsked{ID: p.Figure, Label: w.Texts.Text("figure." + cmp.Or(f.Label, f.ID)), State: p.State, Mark: w.mark(p.State)}
+		if row.Found = w.say(p.Absent); p.Absent.None() {
+			row.Found = print(p.Kind, p.Found)
+		}
+		if p.Wanted.Stated {
+			row.Wanted = print(p.Kind, p.Wanted.SI)
+		}
+		if p.Over.Stated {
+			row.Over = print(units.Percent, p.Over.SI)
+		}
+		out = append(out, row)
 	}
 	return out
 }

@@ -31,6 +31,7 @@ type View struct {
 	Notices  []ShownNotice  `json:"notices,omitzero"`
 	Remarks  string         `json:"remarks"` // how many notices there are
 	Summary  string         `json:"summary"`
+	Pairs    []ShownAsked   `json:"pairs,omitzero"`
 }
 
 // FormField is one entry of the form. Text is what to show in the units in force,
@@ -132,7 +133,7 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 			}
 		}
 		if w.Section.ID == "" || w.Section.Methods {
-			v.Methods, v.Bars = w.methods(res.Heat), w.bars(res.Heat)
+			v.Methods, v.Bars, v.Pairs = w.methods(res.Heat), w.bars(res.Heat), w.pairs(res)
 		}
 	}
 	v.Remarks = w.say(message.New("notice.all", "count", len(v.Notices)))

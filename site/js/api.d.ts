@@ -222,6 +222,7 @@ export interface Page {
   notices?: ShownNotice[];
   remarks: string;
   summary: string;
+  pairs?: ShownAsked[];
   scene: Scene | null;
   plots?: Update[];
 }
@@ -369,6 +370,16 @@ export interface ShownNotice {
   field: string;
   figure: string;
   change: Change | null;
+}
+
+export interface ShownAsked {
+  id: string;
+  label: string;
+  found: string;
+  wanted: string;
+  over: string;
+  state: string;
+  mark: string;
 }
 
 export interface Scene {

@@ -6,17 +6,19 @@ import { newMark, setMark } from "./mark.js";
 
 /**
  * @typedef {{figure: string, label: string, text: string, share: number}} Bar
+ * @typedef {import("./api.js").ShownAsked} Pair
  * @typedef {{id: string, label: string, of: string, text: string, state: string, mark: string, used: boolean, why: string[], take: import("./api.js").Change | null}} Method
  */
 
 /**
  * @param {HTMLElement} bars
  * @param {HTMLTableElement} table
+ * @param {HTMLTableSectionElement} compared what is found beside what is wanted
  * @param {HTMLElement} used names the correlations in use where the curves are
  * @param {(figure: string, opener: HTMLElement) => void} onOpen a bar was pressed
  * @param {(command: import("./api.js").Command) => void} onTake a correlation was pressed that is to be used
  */
-export function createHeat(bars, table, used, onOpen, onTake) {
+export function createHeat(bars, table, compared, used, onOpen, onTake) {
   /** @type {WeakMap<Element, import("./api.js").Command>} */
   const commands = new WeakMap();
 
@@ -81,9 +83,26 @@ export function createHeat(bars, table, used, onOpen, onTake) {
     more.hidden = !why.length;
   }
 
+  const showPairs = keyed(compared, (id, /** @type {Pair} */ { state, mark }) => {
+    const row = document.createElement("tr");
+    row.dataset.testid = `pair-${id}`;
+    const name = document.createElement("th");
+    name.scope = "row";
+    row.append(name, ...[1, 2, 3, 4].map(() => document.createElement("td")));
+    row.cells[4].append(newMark(state, mark));
+    return row;
+  });
+
+  /** @param {HTMLTableRowElement} row @param {Pair} pair */
+  function fillPair({ cells }, { label, found, wanted, over, state, mark }) {
+    [label, found, wanted, over].forEach((text, i) => write(cells[i], text));
+    setMark(/** @type {Element} */ (cells[4].firstElementChild), state, mark);
+  }
+
   return {
-    /** @param {{bars: Bar[], methods: Method[]}} view */
-    show({ bars: layers, methods }) {
+    /** @param {{bars: Bar[], methods: Method[], pairs: Pair[]}} view */
+    show({ bars: layers, methods, pairs }) {
+      showPairs(pairs, fillPair);
       showBars(layers.filter(({ share }) => share > 0).map((layer) => ({ ...layer, id: layer.figure })), fillBar);
       showMethods(methods, fillMethod);
       write(used, [...new Set(methods.filter((method) => method.used).map(({ label }) => label))].join(", "));

@@ -79,7 +79,7 @@ const working = createWorking(
 );
 const openWorking = (/** @type {string} */ id, /** @type {HTMLElement} */ opener) => working.open(id, opener, sections.current);
 const figures = createFigures(at("headline"), at("groups"), at("cards"), openWorking, (full) => tools.marked(full));
-const heat = createHeat(at("resistances"), at("methods"), at("methods-used"), openWorking, (command) => design.commit(command));
+const heat = createHeat(at("resistances"), at("methods"), at("pairs").tBodies[0], at("methods-used"), openWorking, (command) => design.commit(command));
 const status = createStatus(at("status"), {
   label: form.label,
   focus(field) {
@@ -169,7 +169,7 @@ function notDrawn(error) {
 /** @param {import("./api.js").Page} view */
 function measured(view) {
   figures.show(view);
-  if (view.bars && view.methods) heat.show({ bars: view.bars, methods: view.methods });
+  if (view.bars && view.methods && view.pairs) heat.show({ bars: view.bars, methods: view.methods, pairs: view.pairs });
   making.show(view.making);
   if (view.making) shop.name(view.making.shop);
   sections.hideOthers(at("groups"));

@@ -20,6 +20,9 @@ var takenBack = map[string]func(d *made, numbers map[string]float64) float64{
 	"air_drop f":          (*made).friction,
 	"inside_film k_i":     func(d *made, _ map[string]float64) float64 { return d.stream().Conductivity },
 	"inside_velocity ρ_i": func(d *made, _ map[string]float64) float64 { return d.stream().Density * d.thinned() },
+	"inside_flow c_i":     (*made).halfWay,
+	"wanted_duty c_i":     (*made).halfWay,
+	"wanted_out c_i":      (*made).halfWay,
 	"saw_hours n_cut": func(d *made, _ map[string]float64) float64 {
 		w := d.making.Plan.Winding
 		return float64(w.Made() + 2*d.in.Job.Quantity) // from stock, and both trims of what ships
@@ -84,6 +87,19 @@ func (d *made) stream() fluid.Properties {
 		panic(err)
 	}
 	return p
+}
+
+// halfWay returns the heat capacity of the stream half-way between its inlet and the outlet wanted [J/(kg K)].
+func (d *made) halfWay(_ map[string]float64) float64 {
+	p := &d.in.Process
+	if p.Fluid == rating.OwnFluid {
+		return p.Own.HeatCapacity
+	}
+	water, err := fluid.Water((float64(p.In)+p.Out.SI)/2+273.15, d.in.StreamPressure())
+	if err != nil {
+		panic(err)
+	}
+	return water.HeatCapacity
 }
 
 // thinned returns the mean pressure of a gas in the tubes over that where it enters, at which its density is stated [-].

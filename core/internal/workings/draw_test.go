@@ -110,6 +110,14 @@ func draw(r *rand.Rand) document.Document {
 	if one(3) {
 		number("duty_wanted", 20, 3000, "kW")
 	}
+	switch r.IntN(6) {
+	case 0:
+		set("inside_out", "64 °C")
+	case 1:
+		set("inside_out", "64 °C")
+		set("inside_flow", "")
+		number("duty_wanted", 20, 3000, "kW")
+	}
 	if one(3) {
 		number("drop_allowed", 30, 500, "Pa")
 	}
