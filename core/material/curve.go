@@ -49,9 +49,13 @@ func conductivity(k []float64) Curve {
 }
 
 // expansion takes the mean expansion [1e-6/K] from 20 degrees C to 100 and 300, as far as
-// given. Below 100 the first mean is used.
+// given, or to 100, 200 and 300. Below 100 the first mean is used.
 func expansion(mean []float64) Curve {
-	return curve([]units.Temperature{20, 100, 300}, append([]float64{mean[0]}, mean...), 1e-6)
+	to := []units.Temperature{20, 100, 300}
+	if len(mean) == 3 {
+		to = []units.Temperature{20, 100, 200, 300}
+	}
+	return curve(to, append([]float64{mean[0]}, mean...), 1e-6)
 }
 
 func curve(at []units.Temperature, values []float64, unit float64) Curve {

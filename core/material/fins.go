@@ -5,7 +5,9 @@ package material
 // Source: density, conductivity, expansion and elongation: handbook values, from
 // memory. Yield: typical of soft strip, from memory; the winding stress of a wound
 // fin cannot exceed it. Tip limits: fired-heater practice for welded fins (API 560
-// table), from memory. Verify before use in a contract.
+// table), from memory; of 11-13Cr the fin's, not the stud's. Mean expansion of aluminium
+// to 200 and 300 C: of the pure metal, from memory, its rise taken for the alloys too.
+// Verify before use in a contract.
 var FinMetals = finMetals()
 
 // finRows holds their properties as the sources print them.
@@ -19,10 +21,10 @@ var finRows = []struct {
 	yield        float64   // [MPa]
 	tip          float64   // limit [degrees C], 0 where no practice gives one
 }{
-	{"al1060", Aluminium, 2705, []float64{234, 234, 230, 225}, []float64{23.6}, 43, 43, 28, 0},
-	{"al1050a", Aluminium, 2705, []float64{229, 229, 226, 221}, []float64{23.5}, 35, 40, 28, 0},
-	{"al1100", Aluminium, 2710, []float64{222, 221, 218, 214}, []float64{23.6}, 35, 35, 34, 0},
-	{"al3003", Aluminium, 2730, []float64{193, 190, 187}, []float64{23.2}, 30, 30, 41, 0},
+	{"al1060", Aluminium, 2705, []float64{234, 234, 230, 225}, []float64{23.6, 24.4, 25.5}, 43, 43, 28, 0},
+	{"al1050a", Aluminium, 2705, []float64{229, 229, 226, 221}, []float64{23.5, 24.3, 25.4}, 35, 40, 28, 0},
+	{"al1100", Aluminium, 2710, []float64{222, 221, 218, 214}, []float64{23.6, 24.4, 25.5}, 35, 35, 34, 0},
+	{"al3003", Aluminium, 2730, []float64{193, 190, 187}, []float64{23.2, 24.0, 25.1}, 30, 30, 41, 0},
 	{"c11000", Copper, 8910, []float64{391, 385, 378, 370}, []float64{17.7}, 45, 50, 69, 0},
 	{"c12200", Copper, 8940, []float64{339, 334, 330, 326}, []float64{17.6}, 45, 45, 69, 0},
 	// The source gives 59 to 65 W/(m K) at 20 degrees C; the middle is used.

@@ -34,9 +34,9 @@ func TestMetalsRepeated(t *testing.T) {
 				row.Check(column, float64(k), 1e-12)
 			}
 		}
-		for column, at := range map[string]units.Temperature{"alpha_20_100_1e-6_K": 100, "alpha_20_300_1e-6_K": 300} {
+		for column, at := range map[string]units.Temperature{"alpha_20_100_1e-6_K": 100, "alpha_20_200_1e-6_K": 200, "alpha_20_300_1e-6_K": 300} {
 			mean, inRange := m.ExpansionTo(at)
-			if inRange != row.Has(column) {
+			if row.Has(column) && !inRange || !row.Has(column) && inRange && at != 200 { // between 100 and 300 it may be interpolated
 				t.Errorf("%s: %s in range: %v", row.Where(), column, inRange)
 			}
 			if row.Has(column) {
@@ -120,7 +120,7 @@ func TestShippedMetalsAreSound(t *testing.T) {
 			between(m.ID+" conductivity", p.SI, 10, 400)
 		}
 		for _, p := range m.Expansion.Points {
-			between(m.ID+" expansion", p.SI, 8e-6, 25e-6)
+			between(m.ID+" expansion", p.SI, 8e-6, 26e-6)
 		}
 		between(m.ID+" yield", m.Yield.SI, 20e6, 500e6)
 		for _, c := range []Curve{m.Conductivity, m.Expansion} {
