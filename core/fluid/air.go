@@ -3,14 +3,15 @@ package fluid
 import "math"
 
 const (
-	airGasConstant = 287.117           // [J/(kg K)]: 8.31451 J/(mol K) over 28.9586 g/mol
-	airMolarMass   = 28.9586           // [g/mol]
-	airCritical    = 132.6312          // [K] reducing temperature
-	airReducing    = 10.4477 * 28.9586 // [kg/m3] reducing density
-	airColdest     = zeroCelsius - 40  // [K]
-	airHottest     = zeroCelsius + 400 // [K]
-	airThinnest    = 20e3              // [Pa]
-	airDensest     = 200e3             // [Pa]
+	airGasConstant = 287.117            // [J/(kg K)]: 8.31451 J/(mol K) over 28.9586 g/mol
+	airMolarMass   = 28.9586            // [g/mol]
+	airCritical    = 132.6312           // [K] reducing temperature
+	airReducing    = 10.4477 * 28.9586  // [kg/m3] reducing density
+	airColdest     = zeroCelsius - 40   // [K]
+	airHottest     = zeroCelsius + 1200 // [K] dry
+	moistHottest   = zeroCelsius + 400  // [K] with water vapour
+	airThinnest    = 20e3               // [Pa]
+	airDensest     = 200e3              // [Pa]
 )
 
 // DryAir returns the properties of dry air at absolute temperature t [K] and
@@ -18,11 +19,11 @@ const (
 //
 // Density is that of an ideal gas, heat capacity that of the dilute gas; viscosity
 // and conductivity carry their small dependence on density. Against the equation
-// of state at 101.325 kPa: density within 0.131 % (at -40 C), heat capacity 0.30 %, viscosity
-// and conductivity 0.01 %, Prandtl number 0.30 %; the first two errors grow in
-// proportion to pressure.
+// of state at 101.325 kPa up to 400 C: density within 0.131 % (at -40 C), heat capacity
+// 0.30 %, viscosity and conductivity 0.01 %, Prandtl number 0.30 %; the first two errors
+// grow in proportion to pressure, and fade as the air is hotter.
 //
-// Valid: 233.15 <= t <= 673.15 (-40 to 400 C); 20e3 <= p <= 200e3.
+// Valid: 233.15 <= t <= 1473.15 (-40 to 1200 C); 20e3 <= p <= 200e3.
 // Source: Lemmon, Jacobsen, Penoncello and Friend, J. Phys. Chem. Ref. Data 29
 // (2000) 331 (heat capacity); Lemmon and Jacobsen, Int. J. Thermophys. 25 (2004)
 // 21 (viscosity, conductivity).
@@ -46,19 +47,21 @@ func dryAir(t, p float64) Properties {
 
 // airHeatCapacity returns the ideal-gas heat capacity [J/(kg K)] at t [K].
 //
-// Valid: 60 <= t <= 873.
-// Source: Lemmon et al. 2000, equation for cp0; its third vibration, below 1e-6 up
-// to 400 C, is left out.
+// Valid: 60 <= t <= 2000.
+// Source: Lemmon et al. 2000, equation for cp0.
 func airHeatCapacity(t float64) float64 {
 	vibration := func(theta float64) float64 {
 		x := theta * airCritical / t
 		e := math.Exp(x)
 		return x * x * e / ((e - 1) * (e - 1))
 	}
+	w := 87.31279 * airCritical / t
+	faint := 2.0 / 3 * math.Exp(-w)
 	return airGasConstant * (3.490888032 +
 		t*(2.395525583e-6+t*(7.172111248e-9-t*3.115413101e-13)) +
 		0.223806688*math.Pow(t, -1.5) +
-		0.791309509*vibration(25.36365) + 0.212236768*vibration(16.90741))
+		0.791309509*vibration(25.36365) + 0.212236768*vibration(16.90741) +
+		0.197938904*w*w*faint/((1+faint)*(1+faint)))
 }
 
 // collision is the polynomial of the collision integral in ln(t/(e/k)).

@@ -152,7 +152,7 @@ func TestOutOfRange(t *testing.T) {
 			t.Errorf("%s: error %v, want %s out of range", what, err, variable)
 		}
 	}
-	_, err := DryAir(700, StandardPressure)
+	_, err := DryAir(1500, StandardPressure)
 	fails("hot air", "temperature", err)
 	_, err = DryAir(math.NaN(), StandardPressure)
 	fails("air without a temperature", "temperature", err)
@@ -196,18 +196,18 @@ func TestOutOfRange(t *testing.T) {
 func TestTexts(t *testing.T) {
 	for _, variable := range []string{
 		"temperature", "pressure", "vapour_pressure", "humidity_ratio", "relative_humidity", "altitude",
-		"points", "density", "heat_capacity", "viscosity", "conductivity",
+		"points", "density", "heat_capacity", "viscosity", "conductivity", "trioxide_pressure",
 	} {
 		if !message.English().Has("limit." + variable) {
 			t.Errorf("no text limit.%s", variable)
 		}
 	}
-	_, err := DryAir(700, StandardPressure)
+	_, err := DryAir(1500, StandardPressure)
 	var out *OutOfRange
 	if !errors.As(err, &out) {
 		t.Fatal(err)
 	}
-	const want = "temperature 426.85 °C is outside -40 °C to 400 °C"
+	const want = "temperature 1226.85 °C is outside -40 °C to 1200 °C"
 	if got := message.English().Render(out.Message(), units.SI); got != want {
 		t.Errorf("%q, want %q", got, want)
 	}

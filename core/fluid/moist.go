@@ -20,11 +20,11 @@ const (
 // DryAir. Viscosity and conductivity follow Wilke's rule, which its author found
 // good to about 2 %; at 40 C saturation lowers them by 3.5 % and 2.5 %.
 //
-// Valid: as DryAir; 0 <= w <= 0.2; no liquid: relative humidity at most 1.
+// Valid: 233.15 <= t <= 673.15 (-40 to 400 C), p as DryAir; 0 <= w <= 0.2; no liquid: relative humidity at most 1.
 // Source: mixture of ideal gases; Wilke, J. Chem. Phys. 18 (1950) 517, with its
 // weights used for conductivity too (Mason and Saxena 1958), both from memory.
 func MoistAir(t, p, w float64) (Properties, error) {
-	if err := check(temperature(t, airColdest, airHottest), pressure(p, airThinnest, airDensest),
+	if err := check(temperature(t, airColdest, moistHottest), pressure(p, airThinnest, airDensest),
 		figure.Limit{Variable: "humidity_ratio", Kind: units.Factor, Value: w, Low: 0, High: humidityMost}); err != nil {
 		return Properties{}, err
 	}
@@ -67,7 +67,7 @@ func MoistAir(t, p, w float64) (Properties, error) {
 // interaction of air and vapour, which raises w by about 0.4 %, is left out.
 // Source: ideal gases; vapour pressure IAPWS-IF97 over water and IAPWS R14-08 over ice.
 func HumidityRatio(t, p, relative float64) (float64, error) {
-	if err := check(temperature(t, airColdest, airHottest), pressure(p, airThinnest, airDensest),
+	if err := check(temperature(t, airColdest, moistHottest), pressure(p, airThinnest, airDensest),
 		figure.Limit{Variable: "relative_humidity", Kind: units.Factor, Value: relative, Low: 0, High: 1}); err != nil {
 		return 0, err
 	}
