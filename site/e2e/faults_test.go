@@ -41,7 +41,11 @@ func TestDayOfFaults(t *testing.T) {
 			}
 			return false
 		})
-		d.tab = chromium.Page(d, browser.Desk)
+		where := plain
+		if c.Index%paintedDays == 0 {
+			where = chromium
+		}
+		d.tab = where.Page(d, browser.Desk)
 		defer d.tab.Close()
 		d.tab.Before(faults)
 		d.tab.Go(d.address)
@@ -53,7 +57,10 @@ func TestDayOfFaults(t *testing.T) {
 	})
 }
 
-const stepsOfDay = 20
+const (
+	stepsOfDay  = 20
+	paintedDays = 4 // one in so many is of a page with a painter, which costs as much as all else
+)
 
 // day is one such day. What fails tells the steps that led there.
 type day struct {

@@ -18,19 +18,33 @@ const (
 	shots = "../shots"
 )
 
-// chromium is shared by all tests; each test opens tabs of its own.
-var chromium *browser.Browser
+// Shared by all tests; each test opens tabs of its own. A plain one has no WebGL.
+var chromium, plain *browser.Browser
 
 func TestMain(m *testing.M) {
-	var err error
-	if chromium, err = browser.Start(dist, static.Host{}); err != nil {
-		fmt.Fprintln(os.Stderr, "browser:", err)
-		os.Exit(1)
+	code := 1
+	if started() {
+		code = m.Run()
 	}
-	code := m.Run()
-	if err := chromium.Close(); err != nil {
-		fmt.Fprintln(os.Stderr, "browser:", err)
-		code = 1
+	for _, b := range []*browser.Browser{chromium, plain} {
+		if b != nil && failed(b.Close()) {
+			code = 1
+		}
 	}
 	os.Exit(code)
+}
+
+func started() bool {
+	var err error
+	if chromium, err = browser.Start(dist, static.Host{}); err == nil {
+		plain, err = browser.StartPlain(dist, static.Host{})
+	}
+	return !failed(err)
+}
+
+func failed(err error) bool {
+	if err != nil {
+		fmt.Fprintln(os.Stderr, "browser:", err)
+	}
+	return err != nil
 }
