@@ -28,7 +28,7 @@ var lean = map[string][]string{
 	"core/drawing/ink":    nil,
 	"core/drawing/sheet":  {"core/drawing/ink"},
 	"core/drawing/svg":    {"core/drawing/ink", "core/drawing/sheet"},
-	"core/drawing/finned": {"core/units", "core/message", "core/tube", "core/drawing/ink", "core/drawing/sheet"},
+	"core/drawing/finned": {"core/units", "core/numeric", "core/message", "core/tube", "core/drawing/ink", "core/drawing/sheet"},
 	"core/drawing/order":  {"core/drawing/ink", "core/drawing/sheet"},
 	"wasm/canvas":         {"core/drawing/ink"},
 }

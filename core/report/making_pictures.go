@@ -3,13 +3,13 @@ package report
 import (
 	"cmp"
 	"math"
-	"slices"
 
 	"finwright/core/design"
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/order"
 	"finwright/core/drawing/sheet"
 	"finwright/core/message"
+	"finwright/core/numeric"
 	"finwright/core/shop/making"
 	"finwright/core/units"
 )
@@ -133,13 +133,12 @@ func (w Writer) swings(m *design.Production, width float64) (sheet.Scene, bool) 
 	if len(m.Swings) == 0 || m.Plan.Cost == nil {
 		return sheet.Scene{}, false
 	}
-	list := slices.Clone(m.Swings)
-	reach := func(s making.Swing) float64 { return math.Abs(float64(s.High - s.Low)) }
-	slices.SortStableFunc(list, func(a, b making.Swing) int { return cmp.Compare(reach(b), reach(a)) })
+	reach := func(s *making.Swing) float64 { return math.Abs(float64(s.High - s.Low)) }
+	list := numeric.Sorted(m.Swings, func(a, b *making.Swing) int { return cmp.Compare(reach(b), reach(a)) })
 	base := float64(m.Plan.Cost.PerTube)
 	c := order.Swings{Base: base, Down: w.Texts.Text("making.lower"), Up: w.Texts.Text("making.higher")}
 	for _, s := range list {
-		if reach(s) < leastSwing {
+		if reach(&s) < leastSwing {
 			continue
 		}
 		by := max(math.Abs(float64(s.High)-base), math.Abs(float64(s.Low)-base))

@@ -13,6 +13,7 @@ import (
 	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/numeric"
 	"finwright/core/shop/making"
 	"finwright/core/shop/verdict"
 	"finwright/core/units"
@@ -119,8 +120,7 @@ func (w Writer) verdicts(list []verdict.Verdict) []ShownVerdict {
 		}
 		out = append(out, row)
 	}
-	slices.SortStableFunc(out, func(a, b ShownVerdict) int { return cmp.Compare(gravity[a.State], gravity[b.State]) })
-	return out
+	return numeric.Sorted(out, func(a, b *ShownVerdict) int { return cmp.Compare(gravity[a.State], gravity[b.State]) })
 }
 
 // change puts settings in words and in one command.

@@ -6,6 +6,7 @@ import (
 	"math"
 	"slices"
 
+	"finwright/core/numeric"
 	"finwright/core/report"
 )
 
@@ -36,7 +37,7 @@ func names(lines []report.Curve, right float64, y scale) raw {
 			}
 		}
 	}
-	slices.SortStableFunc(all, func(a, b name) int { return cmp.Compare(math.Round(a.at/same), math.Round(b.at/same)) })
+	all = numeric.Sorted(all, func(a, b *name) int { return cmp.Compare(math.Round(a.at/same), math.Round(b.at/same)) })
 	at := make([]float64, len(all))
 	for i, n := range all {
 		at[i] = n.at

@@ -7,6 +7,7 @@ import (
 	"sort"
 
 	"finwright/core/drawing/ink"
+	"finwright/core/numeric"
 )
 
 // HeatNode is a place in the metal and its temperature.
@@ -67,13 +68,15 @@ func (c composer) bodies() (ofTube, ofFin body) {
 		}
 		*into = into.with(cell)
 	}
-	for _, b := range []body{ofTube, ofFin} {
-		slices.SortFunc(b, func(a, b heatRow) int { return cmp.Compare(a.low, b.low) })
-		for _, row := range b {
-			slices.SortFunc(row.cells, func(a, b [4]HeatNode) int { return cmp.Compare(a[0].X, b[0].X) })
-		}
+	return ofTube.inOrder(), ofFin.inOrder()
+}
+
+// inOrder sorts rows outwards and their cells along the tube.
+func (b body) inOrder() body {
+	for i := range b {
+		b[i].cells = numeric.Sorted(b[i].cells, func(a, b *[4]HeatNode) int { return cmp.Compare(a[0].X, b[0].X) })
 	}
-	return ofTube, ofFin
+	return numeric.Sorted(b, func(a, b *heatRow) int { return cmp.Compare(a.low, b.low) })
 }
 
 // with adds a cell to its row; cells of one row mostly follow one another.

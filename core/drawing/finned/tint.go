@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"finwright/core/drawing/ink"
+	"finwright/core/numeric"
 )
 
 // Sizes of pieces on the sheet [mm].
@@ -252,7 +253,7 @@ func (c composer) tint(pieces []piece, a, b, scale float64, place func(ink.Point
 			loops[k] = all
 		}
 	}
-	kinds := slices.SortedFunc(maps.Keys(loops), func(a, b kind) int {
+	kinds := numeric.Sorted(slices.Collect(maps.Keys(loops)), func(a, b *kind) int {
 		return cmp.Or(cmp.Compare(b.narrow, a.narrow), cmp.Compare(a.step, b.step))
 	})
 	for _, k := range kinds {
