@@ -77,11 +77,10 @@ func (p *Page) Type(selector, text string) {
 	p.do(chromedp.Evaluate[chromedp.Void](element(selector)+".select()"), chromedp.KeyEvent(text), chromedp.KeyEvent("\r"))
 }
 
-// Focus puts the keyboard on an element.
+// Focus puts the keyboard on an element, as soon as no dialog bars the way.
 func (p *Page) Focus(selector string) {
 	p.tb.Helper()
-	p.Wait(element(selector))
-	p.do(chromedp.Evaluate[chromedp.Void](element(selector) + ".focus()"))
+	p.Wait("((e) => e && (e.focus(), document.activeElement === e))(" + element(selector) + ")")
 }
 
 // Press presses keys one after another; package kb names those that print nothing, such as kb.ArrowUp.

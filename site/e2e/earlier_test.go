@@ -223,6 +223,7 @@ func TestFullStorageIsTold(t *testing.T) {
 	page.Wait(`(() => { const c = document.querySelector('[data-testid="shop-rates/line"]'); c.value = "900 /h"; return c.dispatchEvent(new Event("change")); })()`)
 	page.Wait(`document.querySelector("#notes").textContent.includes("full")`)
 	page.Click(id("shop-close"))
+	page.Wait(`!document.querySelector("#shop").open`)
 	browser.Eval[bool](page, `(document.querySelector("#notes").replaceChildren(), true)`)
 	insert(page, entry("fin_height"), strings.Repeat(" ", 100)+"11 mm")
 	page.Wait(`document.querySelector("#notes").textContent.includes("full")`)
