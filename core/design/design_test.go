@@ -224,7 +224,7 @@ func TestNoticesNameTheirFigure(t *testing.T) {
 		"thin tip":    {[]string{"strip_thickness", "0.3 mm"}, "tip_thickness", figure.Watch},
 		"idle fin":    {[]string{"film_source", "given", "film_coefficient", "300 W/m²K"}, "fin_efficiency", figure.Watch},
 		"narrow gap":  {[]string{"fin_pitch", "20 fpi"}, "gap", figure.Watch},
-		"hot metal":   {[]string{"metal_temperature", "500 °C"}, "conductivity", figure.Watch},
+		"hot metal":   {[]string{"metal_temperature", "500 °C"}, "conductivity", figure.Outside},
 		"at the edge": {nil, "stretch", figure.Good}, // 5/8 in on 1 in is exactly 2.25
 	} {
 		in, house := read(t, c.pairs...), shop.House()

@@ -21,14 +21,15 @@ type FigureGroup struct {
 
 // Result is everything the page and the papers say of a design.
 type Result struct {
-	Surface  rating.Surface
-	Heat     Heat
-	Auto     map[string]message.Amount // what stands in for empty entries
-	Line     string                    // and for that of the line; empty till AddMaking
-	Groups   []FigureGroup
-	Pairs    []Asked  // found and wanted
-	Headline []string // ids of the figures that decide
-	Notices  []Notice
+	Surface rating.Surface
+	Heat    Heat
+	Auto    map[string]message.Amount // what stands in for empty entries
+	Line    string                    // and for that of the line; empty till AddMaking
+	Groups  []FigureGroup
+	Pairs   []Asked // found and wanted
+	Notices []Notice
+	Making  []Notice // of them, those of the making
+	Parts   []Part   // what surface, heat and making say; making only where AddMaking has been
 }
 
 // Notice is a remark on the design, tied to the field that causes it and the figure that shows it.
@@ -40,16 +41,14 @@ type Notice struct {
 	Change  []verdict.Setting // what would mend it; nil where nothing is proposed
 }
 
-// headline names the figures that decide, in the order of the top line.
-var headline = []string{"fin_od", "area_ratio", "fin_efficiency", "used_area", "u_bare", "duty", "air_drop", "metre_mass"}
-
 // Evaluate computes every figure of a read input, which was rated as h.
 func Evaluate(in field.Input, h Heat) Result {
 	s := in.Surface(&h.Thermal)
 	judged := judgeShape(&in)
 	b := builder{in: &in, t: &in.Tube, s: &s, clean: cleaned(&in, &h)}
-	r := Result{Surface: s, Heat: h, Auto: Auto(&in), Headline: headline, Notices: notices(&in, &s, judged)}
-	r.Notices = append(r.Notices, heatNotices(&in, h)...)
+	r := Result{Surface: s, Heat: h, Auto: Auto(&in)}
+	r.remark(surfacePart, figure.Good, notices(&in, &s, judged))
+	r.remark(heatPart, h.kept(), heatNotices(&in, h))
 	r.Groups = []FigureGroup{
 		{"efficiency", "surface", b.efficiency()},
 		{"areas", "surface", b.areas()},
@@ -65,7 +64,8 @@ func Evaluate(in field.Input, h Heat) Result {
 		for i := range r.Groups[g].Figures {
 			f := &r.Groups[g].Figures[i]
 			f.Beside = beside[f.ID]
-			mark(f, good(f.ID, judged), r.Notices)
+			test(f, &in, h, judged)
+			mark(f, r.Notices)
 		}
 	}
 	if h.Absent.None() {

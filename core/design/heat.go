@@ -10,6 +10,7 @@ import (
 	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/rating"
+	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -31,6 +32,7 @@ type Heat struct {
 	Field    string
 	Methods  []ListedMethod // films, then pressure drops
 	Spread   rating.Spread
+	Limits   tube.Limits // of the joint, with the house's as it was entered
 	Findings []exchanger.Finding
 	Case     Case
 }
@@ -79,17 +81,14 @@ func rated(in *field.Input, rate func(*rating.Input) (rating.Thermal, *rating.Hi
 	}
 	cases := in.Cases()
 	h := Heat{Thermal: t, Case: Case{t.Roots(&in.Input, cases)}}
-	limits := in.Tube.Fin.Type.Fixing().Limits
+	h.Limits = in.Tube.Fin.Type.Fixing().Limits
 	if in.Limits.House.Stated {
-		limits.House.SI = in.Limits.House.SI
-		if !limits.House.Known() {
-			limits.House.Source = houseLimit
-		}
+		h.Limits.House = entered(in.Limits.House)
 	}
 	// In hot gas a root may be hotter than the stream, and a tip hotter than its root.
 	tips := map[exchanger.Case]float64{exchanger.Normal: t.Tip()}
 	process := hotter(cases, h.Case.Root)
-	h.Findings = append(exchanger.CheckProcess(limits, process), exchanger.CheckFinMetal(in.FinMetal, hotter(h.Case.Root, tips))...)
+	h.Findings = append(exchanger.CheckProcess(h.Limits, process), exchanger.CheckFinMetal(in.FinMetal, hotter(h.Case.Root, tips))...)
 	h.Findings = append(h.Findings, exchanger.CheckTubeMetal(entered(in.Limits.TubeMetal), process)...)
 	return h, nil
 }
@@ -164,7 +163,7 @@ func heatNotices(in *field.Input, h Heat) []Notice {
 	out = append(out, closingNotices(in)...)
 	for _, f := range h.Findings {
 		if f.State == figure.No || f.State == figure.Watch {
-			out = append(out, Notice{State: f.State, Field: caseField[f.Case], Figure: h.rootOf(f.Case), Message: f.Why})
+			out = append(out, Notice{State: f.State, Field: caseField[f.Case], Figure: h.figureOf(f), Message: f.Why})
 		}
 	}
 	if h.Thermal.Wet {
@@ -174,9 +173,20 @@ func heatNotices(in *field.Input, h Heat) []Notice {
 	return out
 }
 
-// rootOf is the figure that a remark on a case belongs to: the hottest root of that case where one is stated.
-func (h Heat) rootOf(c exchanger.Case) string {
-	if _, stated := h.Case.Root[c]; stated && c != exchanger.Normal {
+// figureOf is the figure that a finding marks: the one whose value was held against the limit.
+func (h Heat) figureOf(f exchanger.Finding) string {
+	switch {
+	case f.Of != exchanger.OfFinMetal:
+		return testedID(f.Case)
+	case f.Case == exchanger.Normal:
+		return "hottest_tip"
+	}
+	return rootOf(f.Case)
+}
+
+// rootOf is the figure of the hottest root of a case.
+func rootOf(c exchanger.Case) string {
+	if c != exchanger.Normal {
 		return "root_" + string(c)
 	}
 	return "hottest_root"

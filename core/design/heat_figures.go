@@ -79,7 +79,7 @@ func (b *builder) still(t *rating.Thermal) figure.Figure {
 	h, limits := airside.EdwardsChaddock1963(s)
 	f := stated(&airside.StillFormula, fig("film_still", units.Film, h, figure.TotalArea, "", s.Args()...))
 	if !figure.AllIn(limits) {
-		f.State, f.Why = figure.Watch, passed(limits)
+		f.State, f.Why = figure.Outside, passed(limits)
 	}
 	return f
 }
@@ -123,7 +123,7 @@ func (b *builder) insideFilm(h Heat) figure.Figure {
 	out := fig("inside_film", units.Film, f.Coefficient, figure.InsideArea, f.Method,
 		arg("Nu", units.Factor, f.Nusselt), arg("k_i", units.Conduct, f.Coefficient*bore/f.Nusselt), arg("d_i", units.Diameter, bore))
 	if !f.InRange() {
-		out.State, out.Why = figure.Watch, passed(f.Limits)
+		out.State, out.Why = figure.Outside, passed(f.Limits)
 	}
 	return out
 }
@@ -201,11 +201,33 @@ func cornerArgs(c exchanger.Corner) []figure.Arg {
 	return []figure.Arg{arg("T_i", units.Temp, c.Process), arg("T_g", units.Temp, c.Air), arg("x_i", units.Factor, c.Share)}
 }
 
+// tested are the temperatures that the limits of joint and tube metal are held against, a case each. Their marks test these
+// and not the roots, which may be much colder.
+func (b *builder) tested(h Heat) []figure.Figure {
+	cases := b.in.Cases()
+	list := make([]figure.Figure, 0, len(exchanger.Cases))
+	for _, c := range exchanger.Cases {
+		at, stated := cases[c]
+		if !stated {
+			list = append(list, figure.Figure{ID: testedID(c), Kind: units.Temp, State: figure.Plain, Absent: message.New("limit.not_stated", "case", message.Key("case."+string(c)))})
+			continue
+		}
+		root := h.Case.Root[c]
+		f := fig(testedID(c), units.Temp, max(at, root), "", "tested", arg("T_case", units.Temp, at), arg("T_r", units.Temp, root))
+		f.Tests = h.limitTests()
+		if h.Limits.Standard.Known() || h.Limits.House.Known() {
+			f.State = h.kept()
+		}
+		list = append(list, f)
+	}
+	return list
+}
+
 func (b *builder) metal(h Heat) []figure.Figure {
 	d, in := h.Thermal.Duty, b.in
 	cases := in.Cases()
 	root := h.Case.Root[exchanger.Normal]
-	list := []figure.Figure{fig("hottest_root", units.Temp, root, "", "hottest_root", cornerArgs(d.HottestRoot)...)}
+	list := append(b.tested(h), fig("hottest_root", units.Temp, root, "", "hottest_root", cornerArgs(d.HottestRoot)...))
 	for _, c := range []exchanger.Case{exchanger.StartUp, exchanger.Upset} {
 		at, stated := cases[c]
 		if !stated {
@@ -217,7 +239,7 @@ func (b *builder) metal(h Heat) []figure.Figure {
 			formula = "root_case"
 			args = append(args, arg("x_c", units.Factor, h.Thermal.RootShare(&in.Input)))
 		}
-		list = append(list, fig(h.rootOf(c), units.Temp, h.Case.Root[c], "", formula, args...))
+		list = append(list, fig(rootOf(c), units.Temp, h.Case.Root[c], "", formula, args...))
 	}
 	list = append(list,
 		fig("hottest_tip", units.Temp, h.Thermal.Tip(), "", "hottest_tip", arg("T_g", units.Temp, d.HottestRoot.Air), arg("T_r", units.Temp, root), arg("ϑ_r", units.Factor, h.Thermal.TipRatio)),

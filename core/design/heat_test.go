@@ -107,11 +107,11 @@ func TestAboveALimitNamesCaseAndLimit(t *testing.T) {
 		state  figure.State
 		words  []string
 	}{
-		"normal":  {[]string{"inside_in", "150 °C", "inside_pressure", "2000 kPa"}, "hottest_root", figure.No, []string{"normal", "130"}},
-		"upset":   {[]string{"upset", "230 °C"}, "root_upset", figure.No, []string{"at upset", "130"}},
-		"start":   {[]string{"start_up", "260 °C", "fin_type", "knurled_footed"}, "root_start_up", figure.No, []string{"at start-up", "200"}},
-		"house":   {[]string{"house_limit", "80 °C"}, "hottest_root", figure.Watch, []string{"80"}},
-		"unasked": {nil, "hottest_root", figure.Watch, []string{"start-up"}},
+		"normal":  {[]string{"inside_in", "150 °C", "inside_pressure", "2000 kPa"}, "tested_normal", figure.No, []string{"normal", "130"}},
+		"upset":   {[]string{"upset", "230 °C"}, "tested_upset", figure.No, []string{"at upset", "130"}},
+		"start":   {[]string{"start_up", "260 °C", "fin_type", "knurled_footed"}, "tested_start_up", figure.No, []string{"at start-up", "200"}},
+		"house":   {[]string{"house_limit", "80 °C"}, "tested_normal", figure.Watch, []string{"80"}},
+		"unasked": {nil, "tested_start_up", figure.Watch, []string{"start-up"}},
 	} {
 		f, ok := evaluate(t, read(t, c.pairs...)).Find(c.figure)
 		if !ok || f.State != c.state {
@@ -129,9 +129,9 @@ func TestAboveALimitNamesCaseAndLimit(t *testing.T) {
 		}
 	}
 	all := evaluate(t, read(t, "start_up", "90 °C", "upset", "95 °C"))
-	for _, id := range []string{"hottest_root", "root_start_up", "root_upset"} {
-		if f, _ := all.Find(id); f.State != figure.Good {
-			t.Errorf("%s: within every limit, yet %q", id, f.State)
+	for _, id := range []string{"tested_normal", "tested_start_up", "tested_upset"} {
+		if f, _ := all.Find(id); f.State != figure.Kept || f.Tests.Args["limit"].(message.Amount).SI != 130 {
+			t.Errorf("%s: within a limit that is only remembered, yet %q against %v", id, f.State, f.Tests)
 		}
 	}
 }
@@ -196,7 +196,7 @@ func TestHotGasOutside(t *testing.T) {
 func TestOutOfRangeIsNeverSilent(t *testing.T) {
 	res := evaluate(t, read(t, "face_velocity", "0.3 m/s"))
 	f, _ := res.Find("film")
-	if f.State != figure.Watch || len(f.Why) == 0 {
+	if f.State != figure.Outside || len(f.Why) == 0 {
 		t.Errorf("film at a crawl is %s", f.State)
 	}
 	in := 0
@@ -403,6 +403,26 @@ func TestWorkingShowsTheFilmInForce(t *testing.T) {
 		for _, a := range eta.Args {
 			if a.SI == 0 {
 				t.Errorf("%s: the working puts nought in for %s", source, a.Symbol)
+			}
+		}
+	}
+}
+
+// A mark stands at the figure that was held against the limit: the stream of 150 °C is refused, not its root of less than 130.
+func TestAMarkSaysWhatItTests(t *testing.T) {
+	res := evaluate(t, read(t, "inside_in", "150 °C", "inside_pressure", "2000 kPa", "inside_flow", "1 kg/s", "start_up", "90 °C", "upset", "90 °C"))
+	root, _ := res.Find("hottest_root")
+	tested, _ := res.Find("tested_normal")
+	if root.SI >= 130 || root.State != figure.Plain {
+		t.Errorf("a root of %g °C reads %q", root.SI, root.State)
+	}
+	if tested.SI != 150 || tested.State != figure.No {
+		t.Errorf("a stream of %g °C reads %q", tested.SI, tested.State)
+	}
+	for _, g := range res.Groups {
+		for _, f := range g.Figures {
+			if f.Tests.None() && f.State != figure.Plain && len(f.Why) == 0 {
+				t.Errorf("%s is %s, and nothing says against what", f.ID, f.State)
 			}
 		}
 	}

@@ -27,6 +27,7 @@ type Production struct {
 	Plan     making.Plan
 	Schedule *making.Schedule // nil without a winding
 	Swings   []making.Swing
+	Refused  *Part // what refuses the tube, of surface and heat; nil where neither does, and until AddMaking
 
 	in   field.Input
 	heat Heat
@@ -47,17 +48,24 @@ const swingShare = 0.10
 
 // Make judges and plans a checked input in its shop. h tells how hot the metal gets.
 func Make(in field.Input, h Heat) Production {
-	m := judge(in, h)
+	m := Brief(in, h)
 	c := m.Shop
 	for i := range c.Lines {
 		l := &c.Lines[i]
 		m.Lines = append(m.Lines, count(l.Name, verdict.Judge(c, l, m.Order)))
 	}
-	m.Plan = making.PlanOf(c, m.Line, m.Order, nil)
 	if s, ok := m.Plan.Schedule(c, shiftsShown); ok {
 		m.Schedule = &s
 	}
 	m.Swings = making.Sensitivity(c, m.Line, m.Order, nil, swingShare)
+	return m
+}
+
+// Brief judges and plans a checked input on the line that it is for, as much as every section tells of its making: neither
+// the other lines nor what moves the price.
+func Brief(in field.Input, h Heat) Production {
+	m := judge(in, h)
+	m.Plan = making.PlanOf(m.Shop, m.Line, m.Order, nil)
 	return m
 }
 
@@ -125,15 +133,26 @@ func (h *Heat) hottest() *units.Temperature {
 	return hottest
 }
 
-// AddMaking adds the figures and the notices of making to a result.
+// AddMaking adds the figures and the notices of making to a result. A price of a tube that surface or heat refuses is none to
+// quote, whatever the line can make.
 func (r *Result) AddMaking(m *Production) {
 	found := m.notices()
-	r.Notices = append(r.Notices, found...)
+	r.Making = found
+	others := r.Verdict()
+	r.remark(makingPart, figure.Good, found)
+	if others.State == figure.No {
+		m.Refused = &others
+		n := Notice{State: figure.No, Field: "line", Figure: "price_tube", Message: message.New("making.not_to_quote", "line", m.Line.Name, "part", message.Key("part."+others.Section))}
+		if m.Plan.Cost != nil && verdict.Worst(m.Verdicts) != figure.No {
+			r.Notices = append(r.Notices, n)
+			found = append(found, n)
+		}
+	}
 	maps.Copy(r.Auto, m.auto())
 	r.Line = m.Line.Name
 	for _, g := range m.groups() {
 		for i := range g.Figures {
-			mark(&g.Figures[i], false, found)
+			mark(&g.Figures[i], found)
 		}
 		r.Groups = append(r.Groups, g)
 	}

@@ -27,7 +27,7 @@ func (h *Heat) beyond() []Notice {
 		if m.Kind == units.Drop {
 			fig = "air_drop"
 		}
-		n := Notice{State: figure.Watch, Field: m.Field, Figure: fig, Message: message.New("notice.out_of_range", "method", message.Key("airside."+m.ID), "why", m.Why[0])}
+		n := Notice{State: figure.Outside, Field: m.Field, Figure: fig, Message: message.New("notice.out_of_range", "method", message.Key("airside."+m.ID), "why", m.Why[0])}
 		for _, other := range h.Methods {
 			if other.Kind == m.Kind && other.InRange {
 				n.Change = other.Take()

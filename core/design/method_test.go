@@ -55,7 +55,7 @@ func TestNamedMethod(t *testing.T) {
 		if n.Field != "film_method" {
 			continue
 		}
-		if n.State != figure.Watch || len(n.Change) != 1 || n.Change[0].Choice != "esdu_86022" {
+		if n.State != figure.Outside || len(n.Change) != 1 || n.Change[0].Choice != "esdu_86022" {
 			t.Errorf("the remark on the range proposes %v", n.Change)
 		}
 		return

@@ -13,12 +13,9 @@ import (
 
 // Thresholds of remarks. Engineering judgement: they warn and never block.
 const (
-	poorEta      = 0.70   // below it a third of the fin is idle
-	narrowestGap = 0.0010 // m, below it dirt bridges the fins
+	GoodEfficiency = 0.80   // of the fin; below it a fifth of the fin and more is idle
+	narrowestGap   = 0.0010 // m, below it dirt bridges the fins
 )
-
-// watched figures say "good" when nothing was remarked of them.
-var watched = map[string]bool{"fin_efficiency": true, "gap": true, "conductivity": true, "strip_width": true, "film": true, "air_drop": true, "hottest_root": true, "root_start_up": true, "root_upset": true}
 
 // notices remarks on a design that can be evaluated.
 func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Notice {
@@ -43,13 +40,13 @@ func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Not
 		add(figure.Watch, "fin_pitch", "gap", "notice.narrow_gap",
 			"gap", quantity(units.Gap, gap), "limit", quantity(units.Gap, narrowestGap))
 	}
-	if s.Fin.Efficiency < poorEta {
+	if s.Fin.Efficiency < GoodEfficiency {
 		add(figure.Watch, "fin_height", "fin_efficiency", "notice.poor_eta",
-			"eta", quantity(units.Factor, s.Fin.Efficiency), "limit", quantity(units.Factor, poorEta))
+			"eta", quantity(units.Factor, s.Fin.Efficiency), "limit", quantity(units.Factor, GoodEfficiency))
 	}
 	if _, inRange := in.FinMetal.ConductivityAt(in.Air.Metal); !inRange {
 		low, high := in.FinMetal.Conductivity.Range()
-		add(figure.Watch, "metal_temperature", "conductivity", "notice.conductivity_range",
+		add(figure.Outside, "metal_temperature", "conductivity", "notice.conductivity_range",
 			"metal", in.FinMetal.Name(), "low", quantity(units.Temp, float64(low)), "high", quantity(units.Temp, float64(high)))
 	}
 	return out
@@ -63,26 +60,71 @@ func judgeShape(in *field.Input) []verdict.Verdict {
 	return verdict.JudgeShape(in.Shop, making.OrderOf(in, nil))
 }
 
-// good reports whether a figure is fine unless something is remarked of it.
-func good(id string, judged []verdict.Verdict) bool {
-	for _, v := range judged {
-		if v.Rule.Figure == id {
-			return v.State == figure.Good
+// test says what the state of a figure is held against, and that it is good if nothing else is remarked of it.
+func test(f *figure.Figure, in *field.Input, h Heat, judged []verdict.Verdict) {
+	at := func(key string, k units.Kind, limit float64) {
+		f.Tests = message.New(key, "limit", message.Amount{Kind: k, SI: limit})
+	}
+	good := true
+	switch f.ID {
+	case "fin_efficiency":
+		at("tests.least", f.Kind, GoodEfficiency)
+	case "gap":
+		at("tests.least", f.Kind, narrowestGap)
+	case "conductivity":
+		f.Tests = message.New("tests.table")
+	case "strip_width":
+		f.Tests = message.New("tests.forming")
+	case "film", "inside_film":
+		f.Tests = message.New("tests.range")
+	case "air_drop":
+		f.Tests = message.New("tests.range")
+		if allowed := in.Bank.DropAllowed; allowed > 0 {
+			at("tests.drop", f.Kind, allowed)
+		}
+	case "duty":
+		if good = in.Bank.DutyWanted > 0; good {
+			at("tests.least", f.Kind, in.Bank.DutyWanted)
+		}
+	case "inside_velocity":
+		good, f.Tests = false, message.New("tests.usual")
+	case "inside_loss":
+		if good = in.Process.DropAllowed > 0; good {
+			at("tests.most", f.Kind, in.Process.DropAllowed)
+		}
+	case "outlet_pressure":
+		good, f.Tests = false, message.New("tests.outlet")
+	case "boiling_ratio":
+		good = false
+		at("tests.least", f.Kind, boilingMargin)
+	case "hottest_tip":
+		if good = in.FinMetal.Limit.Known(); good {
+			f.Tests = message.New("tests.limit", "limit", celsius(in.FinMetal.Limit.SI), "source", message.Key(in.FinMetal.Limit.Key))
+			if f.State == figure.Plain && in.FinMetal.Limit.Status == material.FromMemory {
+				f.State = figure.Kept
+			}
+		}
+	default:
+		good = false
+		for _, v := range judged {
+			if v.Rule.Figure == f.ID && v.Measure != nil {
+				good = true
+				at("tests.shop", v.Measure.Kind, v.Measure.Limit)
+			}
 		}
 	}
-	return watched[id]
-}
-
-// mark sets f's state, good if it is judged at all, and from the notices that name it.
-func mark(f *figure.Figure, good bool, notices []Notice) {
-	if good && f.Absent.None() {
+	if good && f.State == figure.Plain && f.Absent.None() {
 		f.State = figure.Good
 	}
+}
+
+// mark sets f's state from the notices that name it.
+func mark(f *figure.Figure, notices []Notice) {
 	for _, n := range notices {
 		if n.Figure != f.ID {
 			continue
 		}
-		if f.State != figure.No {
+		if n.State.Graver(f.State) {
 			f.State = n.State
 		}
 		f.Why = append(f.Why, n.Message)

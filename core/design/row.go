@@ -122,8 +122,7 @@ func RowOf(in field.Input) (Row, error) {
 	row.remark(notices(&in, &s.surface, judgeShape(&in)))
 	row.remark(heatNotices(&in, h))
 	if in.Shop != nil {
-		m := judge(in, h)
-		m.Plan = making.PlanOf(m.Shop, m.Line, m.Order, nil)
+		m := Brief(in, h)
 		s.Production, row.Line = &m, m.Line.Name
 		row.remark(m.notices())
 	}
@@ -139,7 +138,7 @@ func RowOf(in field.Input) (Row, error) {
 // remark keeps the gravest of what is said.
 func (r *Row) remark(found []Notice) {
 	for _, n := range found {
-		if n.State == figure.No && r.State != figure.No || n.State == figure.Watch && r.State == figure.Good {
+		if n.State.Graver(r.State) {
 			r.State, r.Why = n.State, n.Message
 		}
 	}

@@ -22,8 +22,20 @@ const (
 // Cases lists the cases that are always asked for.
 var Cases = []Case{Normal, StartUp, Upset}
 
+// Subject is what a limit is of.
+type Subject string
+
+// Subjects.
+const (
+	OfJoint     Subject = "joint" // of fin and tube
+	OfFinMetal  Subject = "fin_metal"
+	OfTubeMetal Subject = "tube_metal"
+	OfSpacing   Subject = "spacing" // of the tubes
+)
+
 // Finding is what one check says; Case is empty where it holds for all.
 type Finding struct {
+	Of    Subject
 	Case  Case
 	State figure.State
 	Why   message.Message
@@ -37,12 +49,12 @@ func CheckProcess(l tube.Limits, process map[Case]float64) []Finding {
 	for _, c := range Cases {
 		t, stated := process[c]
 		say := func(state figure.State, key string, limit material.Value) {
-			found = append(found, Finding{c, state, message.New(key, "case", message.Key("case."+string(c)),
+			found = append(found, Finding{OfJoint, c, state, message.New(key, "case", message.Key("case."+string(c)),
 				"temperature", celsius(t), "limit", celsius(limit.SI), "source", message.Key(limit.Key))})
 		}
 		switch {
 		case !stated:
-			found = append(found, Finding{c, figure.Watch, message.New("limit.not_stated", "case", message.Key("case."+string(c)))})
+			found = append(found, Finding{OfJoint, c, figure.Watch, message.New("limit.not_stated", "case", message.Key("case."+string(c)))})
 		case l.Standard.Known() && t > l.Standard.SI:
 			say(figure.No, "limit.above_standard", l.Standard)
 		}
@@ -51,7 +63,7 @@ func CheckProcess(l tube.Limits, process map[Case]float64) []Finding {
 		}
 	}
 	if !l.Standard.Known() {
-		found = append(found, Finding{State: figure.Plain, Why: message.New("limit.no_standard")})
+		found = append(found, Finding{Of: OfJoint, State: figure.Plain, Why: message.New("limit.no_standard")})
 	}
 	return found
 }
@@ -60,12 +72,12 @@ func CheckProcess(l tube.Limits, process map[Case]float64) []Finding {
 // the tip in hot gas and at the root in air, against the limit of its metal.
 func CheckFinMetal(m material.Metal, hottest map[Case]float64) []Finding {
 	if !m.Limit.Known() {
-		return []Finding{{State: figure.Plain, Why: message.New("limit.no_metal_limit", "metal", m.Name())}}
+		return []Finding{{Of: OfFinMetal, State: figure.Plain, Why: message.New("limit.no_metal_limit", "metal", m.Name())}}
 	}
 	var found []Finding
 	for _, c := range Cases {
 		if t, stated := hottest[c]; stated && t > m.Limit.SI {
-			found = append(found, Finding{c, figure.No, message.New("limit.above_metal", "case", message.Key("case."+string(c)),
+			found = append(found, Finding{OfFinMetal, c, figure.No, message.New("limit.above_metal", "case", message.Key("case."+string(c)),
 				"temperature", celsius(t), "limit", celsius(m.Limit.SI), "metal", m.Name(), "source", message.Key(m.Limit.Key))})
 		}
 	}
@@ -76,12 +88,12 @@ func CheckFinMetal(m material.Metal, hottest map[Case]float64) []Finding {
 // and fin root, against the limit of its metal [C]. No limit is shipped: it is the user's, or not judged.
 func CheckTubeMetal(limit material.Value, hottest map[Case]float64) []Finding {
 	if !limit.Known() {
-		return []Finding{{State: figure.Plain, Why: message.New("limit.no_tube_limit")}}
+		return []Finding{{Of: OfTubeMetal, State: figure.Plain, Why: message.New("limit.no_tube_limit")}}
 	}
 	var found []Finding
 	for _, c := range Cases {
 		if t, stated := hottest[c]; stated && t > limit.SI {
-			found = append(found, Finding{c, figure.No, message.New("limit.above_tube_metal", "case", message.Key("case."+string(c)),
+			found = append(found, Finding{OfTubeMetal, c, figure.No, message.New("limit.above_tube_metal", "case", message.Key("case."+string(c)),
 				"temperature", celsius(t), "limit", celsius(limit.SI))})
 		}
 	}
@@ -102,7 +114,7 @@ func CheckPitch(leastPitch, finOD, clearance float64) []Finding {
 	if leastPitch >= least-1e-9 { // a nanometre forgives converted inches
 		return nil
 	}
-	return []Finding{{State: figure.No, Why: message.New("limit.pitch", "pitch", diameter(leastPitch), "least", diameter(least),
+	return []Finding{{Of: OfSpacing, State: figure.No, Why: message.New("limit.pitch", "pitch", diameter(leastPitch), "least", diameter(least),
 		"fin", diameter(finOD), "clearance", message.Amount{Kind: units.Gap, SI: clearance})}}
 }
 

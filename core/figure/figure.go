@@ -13,10 +13,12 @@ type State string
 
 // States.
 const (
-	Plain State = "none" // says nothing either way
-	Good  State = "good"
-	Watch State = "watch"
-	No    State = "no"
+	Plain   State = "none" // says nothing either way
+	Good    State = "good"
+	Kept    State = "kept"    // within a limit that is only remembered
+	Outside State = "outside" // a correlation is used outside its range: the figure is less sure, not bad
+	Watch   State = "watch"
+	No      State = "no"
 )
 
 // Basis is the area or length that a figure is referred to.
@@ -57,6 +59,7 @@ type Figure struct {
 	Stated  *Formula // beside the method that computed it; nil: Formulas has it
 	Args    []Arg
 	State   State
+	Tests   message.Message   // what the state says that the figure is held against; none where it is held against nothing
 	Why     []message.Message // reasons for a state other than good
 	Beside  []message.Message // what stands beside the value wherever it decides: spread, range, confirmation
 	Absent  message.Message   // why there is no value; SI then means nothing

@@ -150,6 +150,7 @@ var Formulas = map[string]Formula{
 	"outlet_pressure":  {"p_2", "p_1 − Δp_i", "source.balance", "valid.inside_loss"},
 	"boiling_ratio":    {"π_v", "p_2 / p_v", "source.vapour", "valid.boiling"},
 	"inside_loss":      {"Δp_i", "Δp_s + Δp_t", "source.inside_loss", "valid.inside_loss"},
+	"tested":           {"T_t", "max(T_case, T_r)", "source.limits", "valid.any"},
 	"hottest_root":     {"T_r", "T_i − x_i (T_i − T_g)", "source.rows", "valid.mean_round"},
 	"root_case":        {"T_r", "T_a + x_c (T_case − T_a)", "source.root_case", "valid.mean_round"},
 	"root_unfed":       {"T_r", "max(T_a, T_case)", "source.unfed", "valid.any"},

@@ -114,14 +114,11 @@ func (w Writer) answer(s *rating.Surface, a axis, c Curves) (title, alt string) 
 	title = w.say(message.New("plot."+a.id+".title",
 		"eta", message.Amount{Kind: units.Factor, SI: s.Fin.Efficiency},
 		"ratio", message.Amount{Kind: units.Factor, SI: s.Areas.Ratio()},
-		"drop", w.crossing(c, goodEta)))
+		"drop", w.crossing(c, design.GoodEfficiency)))
 	return title, w.say(message.New("plot."+a.id+".alt",
 		"eta", message.Amount{Kind: units.Factor, SI: s.Fin.Efficiency},
 		"ratio", message.Amount{Kind: units.Factor, SI: s.Areas.Ratio()}))
 }
-
-// goodEta is the efficiency whose height the title names. Engineering judgement.
-const goodEta = 0.8
 
 // crossing says where the design's own efficiency curve falls below level.
 func (w Writer) crossing(c Curves, level float64) message.Message {

@@ -35,7 +35,7 @@ func (w Writer) methods(h design.Heat) []ShownMethod {
 			State: figure.Good, Mark: w.Texts.Text("range.in"), Used: m.Used, Why: []string{},
 		}
 		if !m.InRange {
-			row.State, row.Mark = figure.Watch, w.Texts.Text("range.out")
+			row.State, row.Mark = figure.Outside, w.Texts.Text("range.out")
 		}
 		if !m.Used {
 			row.Take = w.change(m.Take())

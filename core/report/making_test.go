@@ -4,6 +4,7 @@ import (
 	"encoding/xml"
 	"errors"
 	"io"
+	"slices"
 	"strings"
 	"testing"
 
@@ -110,12 +111,10 @@ func TestSpansAreChangedTogether(t *testing.T) {
 // What hinders stands first.
 func TestVerdictsAreInOrder(t *testing.T) {
 	m, _, _ := made(t, edited(t, "fin_height", "17 mm", "tube_od", "27 mm"))
-	last := -1
+	if !slices.IsSortedFunc(m.Verdicts, func(a, b ShownVerdict) int { return figure.ByGravity(a.State, b.State) }) {
+		t.Errorf("out of order: %+v", m.Verdicts)
+	}
 	for _, v := range m.Verdicts {
-		if gravity[v.State] < last {
-			t.Errorf("%s, %s, stands too low", v.Rule, v.State)
-		}
-		last = gravity[v.State]
 		if v.State == figure.No && v.Why == "" {
 			t.Errorf("%s refuses without a reason", v.Rule)
 		}
@@ -132,12 +131,8 @@ func TestRemarksAreInOrder(t *testing.T) {
 	if res.Notices[0].State != figure.Watch || v.Notices[0].State != figure.No {
 		t.Fatalf("%s is said first, %s is shown first", res.Notices[0].State, v.Notices[0].State)
 	}
-	last := -1
-	for _, n := range v.Notices {
-		if gravity[n.State] < last {
-			t.Errorf("too low: %s", n.Text)
-		}
-		last = gravity[n.State]
+	if !slices.IsSortedFunc(v.Notices, func(a, b ShownNotice) int { return figure.ByGravity(a.State, b.State) }) {
+		t.Errorf("out of order: %+v", v.Notices)
 	}
 }
 

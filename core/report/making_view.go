@@ -1,7 +1,6 @@
 package report
 
 import (
-	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -85,11 +84,20 @@ func (w Writer) Making(m *design.Production, room Room) MakingSection {
 			Command: document.Command{Op: "set", Values: []document.Value{{Field: "line", Text: &name}}},
 		}
 		if line.Used {
-			out.Answer = w.say(message.New("making.answer."+string(l.State), "line", name, "refused", l.Refused, "watched", l.Watched))
+			out.Answer = w.answerOf(m, l)
 		}
 		out.Lines = append(out.Lines, line)
 	}
 	return out
+}
+
+// answerOf says whether the line in use can make the tube, and beside it what refuses the tube elsewhere.
+func (w Writer) answerOf(m *design.Production, l design.LineVerdict) string {
+	said := w.say(message.New("making.answer."+string(l.State), "line", l.Name, "refused", l.Refused, "watched", l.Watched))
+	if m.Refused != nil {
+		said += " " + w.say(message.New("making.answer.elsewhere", "part", message.Key("part."+m.Refused.Section)))
+	}
+	return said
 }
 
 func (w Writer) lineText(l design.LineVerdict) string {
@@ -101,9 +109,6 @@ func (w Writer) lineText(l design.LineVerdict) string {
 	}
 	return w.Texts.Text("making.free")
 }
-
-// gravity orders verdicts: what hinders first, what could not be judged last.
-var gravity = map[figure.State]int{figure.No: 0, figure.Watch: 1, figure.Good: 2, figure.Plain: 3}
 
 func (w Writer) verdicts(list []verdict.Verdict) []ShownVerdict {
 	out := make([]ShownVerdict, 0, len(list))
@@ -120,7 +125,7 @@ func (w Writer) verdicts(list []verdict.Verdict) []ShownVerdict {
 		}
 		out = append(out, row)
 	}
-	return numeric.Sorted(out, func(a, b *ShownVerdict) int { return cmp.Compare(gravity[a.State], gravity[b.State]) })
+	return numeric.Sorted(out, func(a, b *ShownVerdict) int { return figure.ByGravity(a.State, b.State) })
 }
 
 // change puts settings in words and in one command.

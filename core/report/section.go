@@ -26,7 +26,7 @@ var Sections = []Section{
 	{ID: "making", Making: true},
 }
 
-// noSection is a design shown by itself, with all its figures.
+// noSection is a design shown by itself, with all its figures but those of the plan.
 var noSection = Section{Curves: Writer.Curves, Map: true, Methods: true}
 
 // SectionOf finds a section by its ID; without one, all figures are asked for.
@@ -42,4 +42,6 @@ func SectionOf(id string) (Section, error) {
 }
 
 // holds tells whether a group of figures is shown in the section.
-func (s Section) holds(g design.FigureGroup) bool { return s.ID == "" || s.ID == g.Section }
+func (s Section) holds(g design.FigureGroup) bool {
+	return s.ID == g.Section || s.ID == "" && g.Section != "making"
+}

@@ -12,6 +12,7 @@ import (
 	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/numeric"
 	"finwright/core/units"
 )
 
@@ -28,6 +29,7 @@ type View struct {
 	Methods  []ShownMethod  `json:"methods,omitzero"`
 	Bars     []Bar          `json:"bars,omitzero"`
 	Making   *MakingSection `json:"making"` // nil where nobody looks at it
+	Ruling   *Ruling        `json:"ruling"` // nil where an entry is wrong
 	Notices  []ShownNotice  `json:"notices,omitzero"`
 	Remarks  string         `json:"remarks"` // how many notices there are
 	Summary  string         `json:"summary"`
@@ -71,6 +73,7 @@ type ShownFigure struct {
 	Basis  string       `json:"basis"`
 	State  figure.State `json:"state"`
 	Mark   string       `json:"mark"`   // the state in a word
+	Tests  string       `json:"tests"`  // what the mark says that it is held against
 	Full   string       `json:"full"`   // every digit, for copying
 	Beside string       `json:"beside"` // what stands beside the value: spread, range, confirmation
 	Absent string       `json:"absent"` // why there is no value
@@ -99,8 +102,9 @@ type ShownNotice struct {
 type Writer struct {
 	Texts    message.Catalogue
 	System   units.System
-	Section  Section // whose figures are wanted, beside the headline; zero: all of them
-	Currency string  // of a shop, where money is printed
+	Section  Section  // whose figures are wanted, beside the headline; zero: all of them
+	Headline []string // that the user chose; empty: those of the house
+	Currency string   // of a shop, where money is printed
 }
 
 func (w Writer) say(m message.Message) string { return w.Texts.Render(m, w.System) }
@@ -113,20 +117,12 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 	v := View{Title: d.Title, Units: d.Units, Valid: errs == nil, Spans: w.spans(d, wrong)}
 	watch := map[string][]string{}
 	if res != nil {
-		for _, hinders := range []bool{true, false} { // what hinders stands first
-			for _, n := range res.Notices {
-				if hinders != (n.State == figure.No) {
-					continue
-				}
-				text := w.say(n.Message)
-				watch[n.Field] = append(watch[n.Field], text)
-				v.Notices = append(v.Notices, ShownNotice{n.State, w.mark(n.State), text, n.Field, n.Figure, w.change(n.Change)})
-			}
+		for _, n := range numeric.Sorted(res.Notices, byGravity) { // what hinders stands first
+			text := w.say(n.Message)
+			watch[n.Field] = append(watch[n.Field], text)
+			v.Notices = append(v.Notices, ShownNotice{n.State, w.mark(n.State), text, n.Field, n.Figure, w.change(n.Change)})
 		}
-		for _, id := range res.Headline {
-			f, _ := res.Find(id)
-			v.Headline = append(v.Headline, w.Figure(f))
-		}
+		v.Headline, v.Ruling = w.headline(res), w.ruling(res)
 		for _, g := range res.Groups {
 			if w.Section.holds(g) {
 				v.Groups = append(v.Groups, w.group(g))
@@ -141,6 +137,8 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 	v.Summary = w.summary(v, len(wrong))
 	return v
 }
+
+func byGravity(a, b *design.Notice) int { return figure.ByGravity(a.State, b.State) }
 
 func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[string][]string, res *design.Result) []FormField {
 	text := d.Text
@@ -234,6 +232,9 @@ func (w Writer) group(g design.FigureGroup) ShownGroup {
 // Figure prints one figure.
 func (w Writer) Figure(f figure.Figure) ShownFigure {
 	out := ShownFigure{ID: f.ID, Label: w.Texts.Text("figure." + cmp.Or(f.Label, f.ID)), State: f.State, Mark: w.mark(f.State)}
+	if !f.Tests.None() {
+		out.Tests = w.say(message.New("tests.held", "limit", f.Tests))
+	}
 	if f.Basis != figure.NoBasis {
 		out.Basis = w.Texts.Text("basis." + string(f.Basis))
 	}

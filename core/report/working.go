@@ -65,6 +65,9 @@ func (w Writer) Working(f figure.Figure) Working {
 	}))
 	out.Result = form.Result + " = " + units.Text{Value: shown.Value, Unit: shown.Unit}.String()
 	out.Source, out.Valid = w.Texts.Text(form.Source), w.Texts.Text(form.Valid)
+	if shown.Tests != "" {
+		out.Remarks = append(out.Remarks, shown.Tests)
+	}
 	for _, m := range f.Why {
 		out.Remarks = append(out.Remarks, w.say(m))
 	}

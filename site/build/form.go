@@ -2,6 +2,7 @@ package main
 
 import (
 	"encoding/json"
+	"slices"
 
 	"finwright/core/document"
 	"finwright/core/field"
@@ -21,6 +22,13 @@ type form struct {
 	Groups   []group
 	Sections []report.Section
 	Examples []cases.Case
+	Deciding []decider
+}
+
+// decider is a figure that the user may choose to decide by.
+type decider struct {
+	ID, Label string
+	House     bool // whether it decides until he chooses
 }
 
 type group struct {
@@ -41,6 +49,9 @@ func pageData(l language) form {
 	f := form{
 		Language: l.code, Root: l.root(), Wrong: counted(l.texts, "page.wrong", document.MaxEntries()),
 		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(),
+	}
+	for _, id := range report.Deciding {
+		f.Deciding = append(f.Deciding, decider{id, l.texts.Text("figure." + id), slices.Contains(report.Decides, id)})
 	}
 	for _, known := range field.Groups {
 		g := group{ID: known.ID, Section: known.Section}

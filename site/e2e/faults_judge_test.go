@@ -54,9 +54,9 @@ type fresh struct {
 			Used                          bool
 			Origin                        document.Origin
 		}
-		Spans   []struct{ Centre, Width struct{ Text, Error string } }
-		Notices []struct{ Text string }
-		Making  *struct {
+		Spans  []struct{ Centre, Width struct{ Text, Error string } }
+		Ruling *struct{ Text string }
+		Making *struct {
 			Verdicts []struct{ Label, Value, Limit, Margin string }
 		}
 		Scene *struct {
@@ -162,8 +162,10 @@ func judge(page *browser.Page, s sight, typed map[string]string) []string {
 	if s.State != "entered" && reasons == "" && len(s.Said) == 0 && !slices.Contains(s.Refused, s.Status) {
 		wrong = append(wrong, "nothing says why there is no answer")
 	}
-	if s.Status == text("page.nothing_to_watch") {
-		wrong = append(wrong, "all is said to be well")
+	for _, well := range []string{"verdict.good", "verdict.kept", "verdict.making_open"} {
+		if strings.HasSuffix(s.Status, text(well)) {
+			wrong = append(wrong, "all is said to be well")
+		}
 	}
 	return wrong
 }
@@ -239,10 +241,7 @@ func (s sight) judgeAnswered(typed map[string]string) (wrong []string) {
 			}
 		}
 	}
-	status := text("page.nothing_to_watch")
-	if len(want.View.Notices) > 0 {
-		status = want.View.Notices[0].Text
-	}
+	status := want.View.Ruling.Text
 	if !strings.HasSuffix(s.Status, status) && !slices.Contains(s.Refused, s.Status) {
 		say("status", s.Status, status)
 	}

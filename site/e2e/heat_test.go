@@ -31,7 +31,7 @@ func TestHeat(t *testing.T) {
 	})
 	step(t, "a correlation out of its range", func(t *testing.T) {
 		rows := `[...document.querySelectorAll("#methods tr")]`
-		out := rows + `.filter((row) => row.querySelector("[data-state=watch]:not([hidden]), [data-state=no]:not([hidden])") && /out of range/.test(row.textContent) && row.nextElementSibling?.querySelector(".why")?.textContent)`
+		out := rows + `.filter((row) => row.querySelector("[data-state=outside]:not([hidden])") && /out of range/.test(row.textContent) && row.nextElementSibling?.querySelector(".why")?.textContent)`
 		page.Wait(rows + ".length > 3")
 		before := browser.Eval[int](page, out+".length")
 		enter(page, "face_velocity", "29 m/s")

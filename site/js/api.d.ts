@@ -23,6 +23,7 @@ export interface EditArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  headline?: string[];
 }
 
 export interface Reply {
@@ -38,6 +39,7 @@ export interface ExampleArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  headline?: string[];
 }
 
 export interface FilenameArgs {
@@ -79,6 +81,7 @@ export interface OpenArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  headline?: string[];
 }
 
 export interface Opened {
@@ -128,6 +131,7 @@ export interface StartArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  headline?: string[];
 }
 
 export interface Started {
@@ -156,6 +160,7 @@ export interface WorkingArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  headline?: string[];
 }
 
 export interface Working {
@@ -219,6 +224,7 @@ export interface Page {
   methods?: ShownMethod[];
   bars?: Bar[];
   making: MakingSection | null;
+  ruling: Ruling | null;
   notices?: ShownNotice[];
   remarks: string;
   summary: string;
@@ -322,6 +328,7 @@ export interface ShownFigure {
   basis: string;
   state: string;
   mark: string;
+  tests: string;
   full: string;
   beside: string;
   absent: string;
@@ -361,6 +368,15 @@ export interface MakingSection {
   verdicts: ShownVerdict[];
   cautions: string[];
   pictures: Picture[];
+}
+
+export interface Ruling {
+  state: string;
+  mark: string;
+  text: string;
+  section: string;
+  field: string;
+  figure: string;
 }
 
 export interface ShownNotice {

@@ -125,6 +125,7 @@ function make(id, name) {
       rests.hidden = !figure.beside || name === "listed"; // what stands in the headline says it there
       root.title = figure.basis;
       setMark(mark, figure.state, figure.mark);
+      mark.title = figure.tests;
     },
   };
 }

@@ -3,6 +3,7 @@
 
 import { createAnswer } from "./answer.js";
 import { createBusy } from "./busy.js";
+import { createDeciding } from "./deciding.js";
 import { createDesign } from "./design.js";
 import { createEarlier } from "./earlier.js";
 import { createEngine, EngineError, EngineLost } from "./engine.js";
@@ -48,6 +49,7 @@ const shop = createShop(at("shop"), at("shop-open"), engine, () => design.refres
 const sections = createSections(at("sections"), (section) => showSection(section).catch(failed));
 const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, sections, (live) => ({
   shop: shop.text,
+  headline: deciding.chosen,
   ...(sections.asks("making") ? { room: making.room(live) } : {}),
 }), { onFailure: notDrawn, onResize: () => laidOut(design.refresh()).catch(failed) });
 
@@ -86,7 +88,9 @@ const status = createStatus(at("status"), {
     sections.reveal(at(`field-${field}`));
     form.focus(field);
   },
+  show: sections.show,
 }, (command) => design.commit(command));
+const deciding = createDeciding(at("deciding"), () => design.refresh());
 const tools = createTools(design, answer, {
   example: (id) => design.replace(() => engine.call("example", { id, ...sheet.area() }), { looked: true }),
   async save() {

@@ -1,5 +1,5 @@
 // @ts-check
-// One line that says what to look at: entries that cannot be used, else remarks on the design, else that all is usual.
+// One line that says what to look at: entries that cannot be used, else the one verdict on the design.
 
 import { keyed, write } from "./keyed.js";
 import { newMark, setMark } from "./mark.js";
@@ -11,7 +11,7 @@ const TOLD = 6000; // ms
 
 /**
  * @param {HTMLElement} root
- * @param {{label: (field: string) => string, focus: (field: string) => void}} form
+ * @param {{label: (field: string) => string, focus: (field: string) => void, show: (section: string) => void}} form
  * @param {(command: import("./api.js").Command) => void} onTake a change that a remark proposes was pressed
  */
 export function createStatus(root, form, onTake) {
@@ -52,6 +52,12 @@ export function createStatus(root, form, onTake) {
   /** A remark with the field it hangs on. @param {Notice} notice */
   function remark({ state, mark, text, field, change }) {
     return form.label(field) ? { state, mark, jump: text, focus: () => form.focus(field), change } : { state, mark, text, change };
+  }
+
+  /** The verdict leads to the entry that it hangs on, else to the section that it comes from. @param {import("./api.js").Ruling} ruling */
+  function ruled({ state, mark, text, section, field }) {
+    if (state === "good") return { state, mark, text };
+    return { state, mark, jump: text, focus: () => (form.label(field) ? form.focus(field) : form.show(section)) };
   }
 
   /** @type {WeakMap<Element, ReturnType<typeof sentence>>} */
@@ -97,7 +103,7 @@ export function createStatus(root, form, onTake) {
     show(view, asides, fresh = false) {
       const notices = view.notices ?? [];
       const faults = faultsOf(view, asides);
-      const now = JSON.stringify([view.valid, faults, view.valid && notices]);
+      const now = JSON.stringify([view.valid, faults, view.valid && [view.ruling, notices]]);
       if (now === last && !fresh && (until === 0 || performance.now() < until)) return;
       last = now;
       until = 0;
@@ -106,7 +112,7 @@ export function createStatus(root, form, onTake) {
       root.classList.toggle("judged", !bad);
       more.hidden = bad || notices.length < 2;
       if (bad) say(wrong(faults));
-      else say(notices.length ? remark(notices[0]) : { text: says.calm });
+      else if (view.ruling) say(ruled(view.ruling));
       write(more, view.remarks);
       showRemarks(
         notices.map((/** @type {Notice} */ notice) => ({ ...notice, id: `${notice.field} ${notice.text}` })),

@@ -46,6 +46,7 @@ type wanted struct {
 	Quantity rating.Quantity `json:"quantity,omitempty"`
 	Shop     string          `json:"shop,omitempty"` // a capability file; empty: the one that ships
 	Room     report.Room     `json:"room,omitzero"`
+	Headline []string        `json:"headline,omitempty"` // the figures that the user chose to decide by; empty: the house's
 }
 
 // show evaluates d, with the contents of one section.
@@ -55,7 +56,7 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 		return reply{}, err
 	}
 	w := writer(d)
-	w.Section = section
+	w.Section, w.Headline = section, want.Headline
 	in, h, err := design.ReadAndRate(d)
 	if err != nil {
 		return reply{Document: d, View: page{View: w.View(d, err, nil)}}, nil
@@ -65,10 +66,13 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 	}
 	res := design.Evaluate(in, h)
 	var planned *report.MakingSection
-	if section.Making {
+	switch {
+	case section.Making:
 		m := plan(&w, d, in, &res)
 		shown := w.Making(&m, want.Room)
 		planned = &shown
+	case area != nil: // the first answer comes sooner without
+		addMaking(&w, in, &res)
 	}
 	out := reply{Document: d, View: page{View: w.View(d, nil, &res)}}
 	out.View.Making = planned
@@ -187,6 +191,11 @@ func working(a workingArgs) (report.Working, error) {
 	res := design.Evaluate(in, h)
 	if section.Making {
 		plan(&w, a.Document, in, &res)
+	} else {
+		addMaking(&w, in, &res)
+	}
+	if a.Figure == report.LineFigure {
+		return w.LineWorking(&res), nil
 	}
 	f, ok := res.Find(a.Figure)
 	if !ok {

@@ -51,6 +51,17 @@ func plan(w *report.Writer, d document.Document, in field.Input, res *design.Res
 	return m
 }
 
+// addMaking adds to a result what every section says of the making: the verdict of the line, its price and its figures.
+// Without a shop that can be read nothing is said.
+func addMaking(w *report.Writer, in field.Input, res *design.Result) {
+	if in.Shop == nil {
+		return
+	}
+	w.Currency = in.Shop.Currency
+	m := design.Brief(in, res.Heat)
+	res.AddMaking(&m)
+}
+
 // shopFor gives a design the shop that is to make it. Making needs one; elsewhere, of one that cannot be read, only
 // what it says is missing.
 func shopFor(in *field.Input, section report.Section, text string) error {

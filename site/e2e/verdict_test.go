@@ -1,0 +1,75 @@
+//go:build browser
+
+package e2e
+
+import (
+	"strings"
+	"testing"
+
+	"finwright/site/browser"
+)
+
+// One verdict: the same words in every section, which lead to the entry that they hang on.
+func TestOneVerdict(t *testing.T) {
+	page := atDesk(t)
+	line := id("status") + " .line"
+	page.Click(id("section-heat"))
+	enter(page, "upset", "230 °C")
+	page.Wait(element(line) + `.querySelector("[data-state=no]:not([hidden])")`)
+	var said string
+	for _, section := range []string{"surface", "heat", "making"} {
+		page.Click(id("section-" + section))
+		page.Wait(`document.body.dataset.section === "` + section + `" && document.body.dataset.answer === "answered"`)
+		now := page.Text(line)
+		if said == "" {
+			said = now
+		}
+		if now != said || !strings.Contains(now, "Heat refuses it") || !strings.Contains(now, "not to be quoted") {
+			t.Errorf("%s says %q, the first %q", section, now, said)
+		}
+	}
+	page.Wait(element(id("making-answer")) + `.textContent.includes("must not be quoted")`)
+	page.Wait(element(id("figure-price_tube")) + `.querySelector(".state[data-state=no]:not([hidden])")`)
+	page.Screenshot(shots, "verdict-refused")
+	page.Click(id("section-surface"))
+	page.Click(id("jump"))
+	page.Wait(`document.activeElement?.id === "field-upset"`)
+	quiet(t, chromium, page)
+}
+
+// Which figures decide is kept in the browser.
+func TestChosenFiguresStay(t *testing.T) {
+	page := atDesk(t)
+	ids := `[...document.querySelectorAll("#headline .figure")].map(({ dataset }) => dataset.figure).join()`
+	page.Wait(ids + ` === "fin_od,area_ratio,fin_efficiency,u_bare,duty,air_drop,price_tube,line"`)
+	page.Wait(`/\d/.test(` + element(id("figure-price_tube-value")) + `.textContent)`)
+	page.Click(id("deciding-open"))
+	page.Wait(element(id("decide-air_out")) + ".disabled") // there is room for eight
+	page.Click(id("decide-area_ratio"))
+	page.Click(id("decide-air_out"))
+	want := ids + ` === "fin_od,fin_efficiency,u_bare,duty,air_out,air_drop,price_tube,line"`
+	page.Wait(want)
+	page.Screenshot(shots, "verdict-choose")
+	page.Reload()
+	page.Wait(want)
+	page.Click(id("deciding-open"))
+	page.Click(id("deciding-house"))
+	page.Wait(ids + ` === "fin_od,area_ratio,fin_efficiency,u_bare,duty,air_drop,price_tube,line"`)
+	quiet(t, chromium, page)
+}
+
+// A laptop and a phone have room for the verdict and for the figures that decide.
+func TestVerdictOnSmallScreens(t *testing.T) {
+	for name, view := range map[string]browser.View{
+		"laptop": {Width: 1280, Height: 720},
+		"phone":  {Width: 390, Height: 844, Scale: 2, Mobile: true, Dark: true},
+	} {
+		page := opened(t, view, "")
+		page.Click(id("section-heat"))
+		enter(page, "upset", "230 °C")
+		page.Wait(element(id("status")+" .line") + `.querySelector("[data-state=no]:not([hidden])")`)
+		page.Wait(`document.documentElement.scrollWidth <= innerWidth`)
+		page.Screenshot(shots, "verdict-"+name)
+		quiet(t, chromium, page)
+	}
+}
