@@ -1,6 +1,6 @@
 // Package document is the design as its user typed it, and the one way to
-// change it: Edit takes a document and a command and returns a new document,
-// so an undo is a list of documents.
+// change it: Edit takes a document and a command and returns a new document.
+// A Job holds many, as what they say otherwise than a common base.
 package document
 
 import (
@@ -39,6 +39,7 @@ type Span struct {
 // Document is one design.
 type Document struct {
 	Title  string           `json:"title"`
+	Mark   string           `json:"mark,omitempty"` // what its item is called among those of a job
 	Units  units.System     `json:"units"`
 	Fields map[string]Entry `json:"fields"`
 	Spans  []Span           `json:"spans"`

@@ -118,6 +118,15 @@ func TestLongNumberCanStillBeSaved(t *testing.T) {
 	}
 }
 
+// listOf is a file of a version that held a list of whole designs.
+func listOf(version int, designs ...Document) string {
+	text, err := json.Marshal(map[string]any{"format": Format, "version": version, "designs": designs})
+	if err != nil {
+		panic(err)
+	}
+	return string(text)
+}
+
 func TestEnvelopeRoundTrip(t *testing.T) {
 	d := edited(t, New(), Command{Op: "add_span"})
 	saved, err := Save([]Document{d, New()})
@@ -155,9 +164,7 @@ func TestOpenRefuses(t *testing.T) {
 
 // An older file is lifted one version at a time, then checked like any other.
 func TestMigrationRunsInOrder(t *testing.T) {
-	saved, _ := Save([]Document{New()})
-	old := strings.Replace(string(saved), `"tube_od"`, `"od"`, 1)
-	old = strings.Replace(old, fmt.Sprintf(`"version": %d`, Version), `"version": 1`, 1)
+	old := strings.Replace(listOf(1, New()), `"tube_od"`, `"od"`, 1)
 	rename := func(from, to string) func(map[string]any) {
 		return func(raw map[string]any) {
 			fields := raw["fields"].(map[string]any)
@@ -167,7 +174,7 @@ func TestMigrationRunsInOrder(t *testing.T) {
 	}
 	steps := []func(map[string]any){rename("od", "outside"), rename("outside", "tube_od")}
 	got, err := open([]byte(old), 3, steps)
-	if err != nil || !reflect.DeepEqual(got.Designs, []Document{New()}) {
+	if err != nil || !reflect.DeepEqual(got.Job.Designs(), []Document{New()}) {
 		t.Errorf("migrated to %v, %v", got, err)
 	}
 	if len(migrations) != Version-1 {
@@ -183,11 +190,7 @@ func TestVersionOneKeepsItsFilm(t *testing.T) {
 			delete(d.Fields, f.ID)
 		}
 	}
-	text, err := json.Marshal(Envelope{Format, 1, []Document{d}})
-	if err != nil {
-		t.Fatal(err)
-	}
-	got, err := Open(text)
+	got, err := Open([]byte(listOf(1, d)))
 	if err != nil || got[0].Fields["film_source"].Text != "given" || got[0].Fields["rows"].Text == "" {
 		t.Errorf("opened %v, %v", got, err)
 	}
@@ -202,7 +205,11 @@ var saved = func() (files []string) {
 	}
 	for version := 1; version <= Version; version++ {
 		for _, designs := range [][]Document{{plain}, {spanned, plain}} {
-			text, err := json.Marshal(Envelope{Format: Format, Version: version, Designs: designs})
+			if version < itemsSince {
+				files = append(files, listOf(version, designs...))
+				continue
+			}
+			text, err := Save(designs)
 			if err != nil {
 				panic(err)
 			}
@@ -229,16 +236,17 @@ func openable(t testing.TB, text string) {
 		}
 		return
 	}
-	for _, d := range f.Designs {
+	designs := f.Job.Designs()
+	for _, d := range designs {
 		if err := Check(d); err != nil {
 			t.Errorf("opens a design that does not check: %v", err)
 		}
 	}
-	again, err := Save(f.Designs)
+	again, err := SaveJob(f.Job)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if same, err := Open(again); err != nil || !reflect.DeepEqual(same, f.Designs) {
+	if same, err := Open(again); err != nil || !reflect.DeepEqual(same, designs) {
 		t.Errorf("saved and opened again it is another: %v", err)
 	}
 }
@@ -294,11 +302,7 @@ func TestVersionTwoTakesTheShopsMaking(t *testing.T) {
 			delete(d.Fields, f.ID)
 		}
 	}
-	text, err := json.Marshal(Envelope{Format, 2, []Document{d}})
-	if err != nil {
-		t.Fatal(err)
-	}
-	got, err := Open(text)
+	got, err := Open([]byte(listOf(2, d)))
 	if err != nil || !reflect.DeepEqual(got, []Document{New()}) {
 		t.Errorf("opened %v, %v", got, err)
 	}

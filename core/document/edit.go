@@ -16,6 +16,7 @@ import (
 //	units        System
 //	origin       Field (empty: every field that is assumed), Origin
 //	title        Text
+//	mark         Text
 //	add_span     (none)
 //	remove_span  Index
 //	span         Index, Part, Text
@@ -88,6 +89,8 @@ func Edit(d Document, c Command) (Document, error) {
 		return d, setOrigin(d, c.Field, c.Origin)
 	case "title":
 		d.Title = cut(c.Text)
+	case "mark":
+		d.Mark = cut(c.Text)
 	case "add_span":
 		if len(d.Spans) >= maxSpans {
 			return d, fmt.Errorf("document: more than %d spans", maxSpans)

@@ -21,19 +21,27 @@ func sample(t *testing.T, name string) []byte {
 func TestSamplesOfEveryVersionOpen(t *testing.T) {
 	for version := 1; version <= Version; version++ {
 		text := sample(t, fmt.Sprintf("design-%d.json", version))
-		var frozen Envelope
+		var frozen struct {
+			Version int
+			Designs []Document // of the versions that held a list
+			Base    Document
+			Items   []Item
+		}
 		if err := json.Unmarshal(text, &frozen); err != nil {
 			t.Fatal(err)
 		}
 		if frozen.Version != version {
 			t.Errorf("the sample of version %d is of version %d", version, frozen.Version)
 		}
+		if version >= itemsSince {
+			frozen.Designs = Job{Base: frozen.Base, Items: frozen.Items}.Designs()
+		}
 		got, err := Open(text)
 		if err != nil {
 			t.Errorf("version %d: %v", version, err)
 			continue
 		}
-		if len(got) != len(frozen.Designs) {
+		if len(got) != len(frozen.Designs) || len(got) == 0 {
 			t.Fatalf("version %d: %d designs of %d", version, len(got), len(frozen.Designs))
 		}
 		for i, d := range got {
@@ -53,10 +61,10 @@ func TestSamplesOfEveryVersionOpen(t *testing.T) {
 // A browser's working copy is an envelope with members beside the designs.
 func TestSampleOfAWorkingCopyOpens(t *testing.T) {
 	f, err := OpenFile(sample(t, "working-copy-3.json"))
-	if err != nil || len(f.Designs) != 2 || f.Hand != 1 {
-		t.Fatalf("%d designs, %d in hand, %v", len(f.Designs), f.Hand, err)
+	if err != nil || len(f.Job.Items) != 2 || f.Hand != 1 {
+		t.Fatalf("%d designs, %d in hand, %v", len(f.Job.Items), f.Hand, err)
 	}
-	if title := f.Designs[f.Hand].Title; title != "Second of two, changed" {
+	if title := f.Job.Design(f.Hand).Title; title != "Second of two, changed" {
 		t.Errorf("in hand is %q", title)
 	}
 }

@@ -34,7 +34,7 @@ func TestWorkingDay(t *testing.T) {
 	page.Click(id("add-span"))
 	page.Wait(element(id("span-0-centre")) + " !== null")
 	page.Click(id("save"))
-	page.Wait("saved.length === 1 && JSON.parse(saved[0]).designs[0].fields.fin_height.text === '14 mm'")
+	page.Wait("saved.length === 1 && JSON.parse(saved[0]).base.fields.fin_height.text === '14 mm'")
 
 	for _, name := range workings(page) {
 		browser.Eval[bool](page, "("+element(name)+".click(), true)")

@@ -78,11 +78,14 @@ func waitKept(page *browser.Page, d document.Document) {
 	page.Wait(fmt.Sprintf("JSON.stringify(%s) === JSON.stringify(%s)", kept, text))
 }
 
-// slot is the JavaScript expression for the working copy that the browser keeps of this tab.
-const slot = `JSON.parse(localStorage.getItem("finwright.slot." + sessionStorage.getItem("finwright.slot")) ?? '{"designs":[null],"hand":0}')`
+// slot is the JavaScript expression for the working copy that the browser keeps of this tab, without its items.
+const slot = `JSON.parse(localStorage.getItem("finwright.slot." + sessionStorage.getItem("finwright.slot")) ?? "{}")`
 
-// kept is the JavaScript expression for the design that the browser keeps of this tab.
-const kept = "(({designs, hand}) => designs[hand])(" + slot + ")"
+// storedItem is the JavaScript expression for what the browser keeps of the item in hand.
+const storedItem = `(({set, item}) => JSON.parse((localStorage.getItem("finwright.item." + set + "." + item) ?? "0 null").replace(/^\S+ /, "")))(` + slot + ")"
+
+// kept is the JavaScript expression for the design in hand that the browser keeps of this tab, laid out whole.
+const kept = "(({base}, item) => base && item && {...base, ...item.design, fields: {...base.fields, ...item.design.fields}})(" + slot + ", " + storedItem + ")"
 
 // waitTyped waits until a field holds a text, as typed, in the design that the browser keeps.
 func waitTyped(page *browser.Page, field, text string) {

@@ -342,7 +342,8 @@ func TestSeveralDesigns(t *testing.T) {
 	page.WaitMark("finwright:painted")
 	page.Wait(element(id("hand")) + ".selectedIndex === 1 && " + element(id("hand")) + ".options.length === 3")
 	waitTyped(page, "fin_height", "11 mm")
-	// Undo goes back to what was in hand.
+	// Undo brings the item that it concerns into hand.
+	enter(page, "fin_height", "12 mm")
 	browser.Eval[bool](page, fmt.Sprintf(`((list) => { list.selectedIndex = 2; return list.dispatchEvent(new Event("change", {bubbles: true})); })(%s)`, element(id("hand"))))
 	waitKept(page, all[2])
 	page.Click(id("undo"))

@@ -33,7 +33,7 @@ func engineBeside(t *testing.T) *browser.Page {
 		globalThis.beside = beside;
 		globalThis.engine = beside.createEngine();
 		engine.call("start", {saved: "", pending: [], sheet: {width: 800, height: 600}}).then(({document}) => {
-			globalThis.linked = (units) => ({documents: [{...document, units}]});
+			globalThis.linked = (units) => ({job: {head: {reference: "", revision: "", received: "", due: ""}, base: {...document, units}, items: [{id: "1", design: {}}]}});
 			return true;
 		})`)
 	return page

@@ -17,10 +17,20 @@
 
   // Storage.
   const { getItem, setItem, removeItem } = Storage.prototype;
+  /** A working copy with the item in hand, which lies beside it. @param {string} text */
+  function withItem(text) {
+    const { set, item, ...head } = JSON.parse(text);
+    const kept = getItem.call(localStorage, `finwright.item.${set}.${item}`);
+    return JSON.stringify({ ...head, items: [JSON.parse(kept.slice(kept.indexOf(" ")))] });
+  }
   for (const [method, act] of Object.entries({ getItem, setItem, removeItem })) {
     Storage.prototype[method] = function (key, ...rest) {
       const refused = day.storage === "barred" || (day.storage === "full" && method === "setItem");
-      if (method === "setItem" && key.startsWith("finwright.slot.")) day.saved = refused ? "" : rest[0];
+      const slot = key.startsWith("finwright.slot.");
+      if (method === "setItem" && (slot || key.startsWith("finwright.item."))) {
+        if (refused) day.saved = "";
+        else if (slot) day.saved = withItem(rest[0]);
+      }
       if (refused) throw new DOMException("made by the test", day.storage === "full" ? "QuotaExceededError" : "SecurityError");
       return act.call(this, key, ...rest);
     };

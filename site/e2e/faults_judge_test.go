@@ -118,8 +118,7 @@ func (s sight) entered() (document.Document, []json.RawMessage, error) {
 		return d, nil, nil
 	}
 	var kept struct {
-		Designs []document.Document
-		Hand    int
+		document.Job
 		Pending []struct {
 			Command json.RawMessage
 			Reason  string
@@ -134,7 +133,7 @@ func (s sight) entered() (document.Document, []json.RawMessage, error) {
 			commands = append(commands, p.Command)
 		}
 	}
-	return kept.Designs[kept.Hand], commands, nil
+	return kept.Design(0), commands, nil
 }
 
 // text of the catalogue that the page is built with.

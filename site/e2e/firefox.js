@@ -93,7 +93,7 @@ async function mainJob() {
   });
   await step("a design is saved to a file", async () => {
     await page.click(id("save"));
-    assert.equal((await saved()).designs[0].fields.fin_height.text, "12 mm");
+    assert.equal((await saved()).base.fields.fin_height.text, "12 mm");
   });
   await step("a reload keeps the work", async () => {
     await page.reload();

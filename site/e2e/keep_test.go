@@ -142,7 +142,7 @@ func TestFiles(t *testing.T) {
 	newer := strings.Replace(string(text), fmt.Sprintf(`"version": %d`, document.Version), `"version": 99`, 1)
 	for name, file := range map[string]struct{ content, told string }{
 		"page":        {js("<!doctype html><script>alert(1)</script>"), "not a design file"},
-		"huge":        {`'{"format":"finwright-design","version":2,"designs":[' + "9,".repeat(1 << 21) + '9]}'`, "between 1 and 500"},
+		"huge":        {`'{"format":"finwright-design","version":2,"designs":[' + "9,".repeat(1 << 21) + '9]}'`, "between 1 and 20"},
 		"newer":       {js(newer), "newer version"},
 		"binary":      {"new Uint8Array(4096).map((_, i) => i)", "not a design file"},
 		"field gone":  {js(strings.Replace(string(text), `"fin_height"`, `"fin_depth"`, 1)), "damaged"},

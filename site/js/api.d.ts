@@ -88,8 +88,8 @@ export interface Opened {
   document: Document;
   steps?: Document[];
   view: Page;
-  before?: Document[];
-  after?: Document[];
+  job: Job;
+  item: string;
 }
 
 export interface RowsArgs {
@@ -102,7 +102,7 @@ export interface Listed {
 }
 
 export interface SaveArgs {
-  documents: Document[];
+  job: Job;
 }
 
 export interface Saved {
@@ -138,8 +138,8 @@ export interface Started {
   document: Document;
   steps?: Document[];
   view: Page;
-  before?: Document[];
-  after?: Document[];
+  job: Job;
+  item: string;
   notice: string;
 }
 
@@ -185,6 +185,7 @@ export interface Refusal {
 
 export interface Document {
   title: string;
+  mark?: string;
   units: string;
   fields: Record<string, Entry>;
   spans: Span[];
@@ -244,6 +245,12 @@ export interface Place {
   field: string;
   unit: string;
   steps: [number, number] | null;
+}
+
+export interface Job {
+  head: Head;
+  base: Document;
+  items: Item[];
 }
 
 export interface ShownRow {
@@ -434,6 +441,19 @@ export interface SeriesPatch {
   data: unknown[];
 }
 
+export interface Head {
+  reference: string;
+  revision: string;
+  received: string;
+  due: string;
+}
+
+export interface Item {
+  id: string;
+  design: Differences;
+  kept?: Kept[];
+}
+
 export interface ShownCell {
   id: string;
   si: number;
@@ -531,6 +551,19 @@ export interface Grip {
 
 export interface Custom {
   customValues: number[];
+}
+
+export interface Differences {
+  title?: string;
+  mark?: string;
+  units?: string;
+  fields?: Record<string, Entry>;
+  spans?: Span[];
+}
+
+export interface Kept {
+  name: string;
+  design: Differences;
 }
 
 export interface Choice {

@@ -11,15 +11,15 @@ import { createHistory } from "./history.js";
 import { LoadFailure } from "./loader.js";
 
 /**
- * @typedef {import("./api.js").Opened} Reply
- *   steps: what each of several commands but the last gave; before, after: the other designs of its file
+ * @typedef {import("./api.js").Reply & Partial<Pick<import("./api.js").Opened, "job" | "item">>} Reply
+ *   steps: what each of several commands but the last gave; job, item: the job that it came with, and which of its items it is
  * @typedef {{settled: boolean, since?: number, arrived?: boolean}} How
  *   settled: in the history, not a glimpse; since: time of the pointer event; arrived: a document that came whole
  * @typedef {import("./api.js").Command} Command
  * @typedef {{command: Command, text: string, reason: string, lost: boolean}} Aside
- * @typedef {{command: Command, reason?: string, lost?: boolean}} Pending  with a reason: set aside
- * @typedef {{commands: Command[], since?: number, after?: Promise<void>, work?: () => Promise<void>, moves?: boolean, done?: () => void}} Job
- *   after: a glimpse of the same; work: something else than commands; moves: it has changed the history, so that what is shown is no longer what is entered
+ * @typedef {{command: Command, item?: string, reason?: string, lost?: boolean}} Pending  item: that it is meant for; with a reason: set aside
+ * @typedef {{commands: Command[], item?: string, since?: number, after?: Promise<void>, work?: () => Promise<void>, moves?: boolean, done?: () => void}} Job
+ *   item: that is in hand then; after: a glimpse of the same; work: something else than commands; moves: it has changed the history, so that what is shown is no longer what is entered
  */
 
 /**
@@ -40,7 +40,7 @@ import { LoadFailure } from "./loader.js";
  * }} page  keep is called before the engine is asked; reason says in words why a command was set aside
  */
 export function createDesign(engine, area, page) {
-  /** @type {import("./history.js").History<import("./api.js").Document>} */ const history = createHistory();
+  const history = createHistory();
   /** @type {Job[]} */ const waiting = [];
   /** @type {Job | null} */ let running = null;
   /** @type {Promise<void>} */ let drained = Promise.resolve();
@@ -51,6 +51,7 @@ export function createDesign(engine, area, page) {
   let broken = false; // what should be shown got no answer
   let refreshing = 0; // questions for the same document in another section or size
   /** @type {Map<string, Aside>} */ const asides = new Map();
+  /** @type {Map<string, [string, Aside][]>} what is set aside in items that are not in hand */ const elsewhere = new Map();
   /** @type {Reply | null} */ let shown = null;
 
   function publish() {
@@ -77,12 +78,17 @@ export function createDesign(engine, area, page) {
   }
 
   function keep() {
-    if (!history.entry) return;
-    const open = [...(running ? [running] : []), ...waiting].flatMap(({ commands }) => commands.map((command) => ({ command })));
-    const aside = [...asides.values()].map(({ command, reason, lost }) => ({ command, reason, lost }));
-    const typed = glimpse && textOf(glimpse.command) !== null ? [{ command: glimpse.command }] : [];
-    page.keep({ ...history.entry, pending: [...open, ...typed, ...aside] });
+    if (!history.job) return;
+    const open = [...(running ? [running] : []), ...waiting].flatMap(({ commands, item }) => commands.map((command) => ({ command, item })));
+    const of = (/** @type {string} */ item) => (/** @type {Aside} */ { command, reason, lost }) => ({ command, item, reason, lost });
+    const aside = [...asides.values()].map(of(history.hand));
+    const others = [...elsewhere].flatMap(([item, list]) => list.map(([, one]) => of(item)(one)));
+    const typed = glimpse && textOf(glimpse.command) !== null ? [{ command: glimpse.command, item: aim() }] : [];
+    page.keep({ ...history.entry, pending: [...open, ...typed, ...aside, ...others] });
   }
+
+  /** The item that is in hand when all that waits is done. */
+  const aim = () => waiting.at(-1)?.item ?? running?.item ?? history.hand;
 
   /** @param {string} key @param {Command} command @param {Error} error */
   function setAside(key, command, error) {
@@ -97,6 +103,20 @@ export function createDesign(engine, area, page) {
     if (key === undefined) asides.clear();
     else asides.delete(key);
     if (asides.size !== had) page.aside(asides);
+  }
+
+  /** Changes the history; what is set aside stays with its item. @param {() => void} change */
+  function turn(change) {
+    const from = history.hand;
+    change();
+    const to = history.hand;
+    if (from === to) return;
+    elsewhere.set(from, [...asides]);
+    asides.clear();
+    for (const [key, aside] of elsewhere.get(to) ?? []) asides.set(key, aside);
+    elsewhere.delete(to);
+    if (!elsewhere.get(from)?.length) elsewhere.delete(from);
+    page.aside(asides);
   }
 
   /** What was set aside at a bare span goes with it, and moves with those behind it. @param {number} index */
@@ -121,6 +141,7 @@ export function createDesign(engine, area, page) {
   function next(job) {
     era++;
     glimpse = null;
+    job.item ??= aim();
     waiting.push(job);
     keep();
     publish();
@@ -151,7 +172,7 @@ export function createDesign(engine, area, page) {
   }
 
   /** @param {Command[]} commands @returns {Promise<Reply>} */
-  const edited = (commands) => engine.call("edit", { document: history.current, commands, ...area() });
+  const edited = (commands) => engine.call("edit", { document: /** @type {import("./api.js").Document} */ (history.current), commands, ...area() });
 
   /** @param {Job} job */
   async function edit(job) {
@@ -172,7 +193,7 @@ export function createDesign(engine, area, page) {
       if (!answers(error)) throw error;
       const [command] = commands;
       // Of several commands asked together each is asked alone, to find the one at fault.
-      if (commands.length > 1) return void waiting.unshift(...commands.map((one) => ({ commands: [one] })));
+      if (commands.length > 1) return void waiting.unshift(...commands.map((one) => ({ commands: [one], item: job.item })));
       if (textOf(command) !== null) return setAside(keyOf(command), command, /** @type {Error} */ (error));
       // What was pulled or pressed has no place of its own to stay in.
       page.failed(/** @type {Error} */ (error));
@@ -187,8 +208,10 @@ export function createDesign(engine, area, page) {
       commands: [],
       moves: true,
       async work() {
-        change?.();
-        if (change) keep();
+        if (change) {
+          turn(change);
+          keep();
+        }
         change = undefined; // once, also where it must be asked again
         show(await edited([]), { settled: true });
       },
@@ -235,6 +258,11 @@ export function createDesign(engine, area, page) {
       return shown?.view;
     },
 
+    /** Whether nothing of what was entered is set aside, in any item. */
+    get complete() {
+      return asides.size + elsewhere.size === 0;
+    },
+
     /** Whether what is shown is in the history, and no glimpse. */
     get settled() {
       return shown !== null && same(shown.document, history.current);
@@ -254,6 +282,7 @@ export function createDesign(engine, area, page) {
         async work() {
           const reply = await ask();
           if (!reply) return;
+          elsewhere.clear();
           takeBack();
           history.arrive(reply, how);
           keep();
@@ -261,23 +290,25 @@ export function createDesign(engine, area, page) {
         },
       }),
 
-    /** Takes another design of the same file in hand. @param {number} index */
-    take: (index) =>
-      next({
+    /** Takes another item of the job in hand. @param {string} id */
+    take(id) {
+      if (id === aim()) return Promise.resolve();
+      return next({
         commands: [],
+        item: id,
         async work() {
-          const { before, document, after, work, looked } = history.entry;
-          const all = [...before, document, ...after];
-          const reply = await engine.call("edit", { document: all[index], commands: [], ...area() }).catch((error) => {
+          const document = history.designOf(id);
+          if (!document) return; // it was taken out meanwhile
+          const reply = await engine.call("edit", { document, commands: [], ...area() }).catch((error) => {
             waiting.unshift(again()); // the list shows the one that stays in hand
             throw error;
           });
-          takeBack();
-          history.arrive({ document: reply.document, before: all.slice(0, index), after: all.slice(index + 1) }, { work, looked });
+          turn(() => history.hold(id));
           keep();
           show(reply, { settled: true });
         },
-      }),
+      });
+    },
 
     /**
      * @param {Command} command
@@ -370,9 +401,15 @@ export function createDesign(engine, area, page) {
 
     /** Goes on with what was entered and not answered before the page was last left. @param {Pending[]} pending */
     resume(pending) {
-      for (const { command, reason, lost = false } of pending) {
-        if (reason) asides.set(keyOf(command), { command, text: textOf(command) ?? "", reason, lost });
-        else this.commit(command);
+      for (const { command, item = history.hand, reason, lost = false } of pending) {
+        if (reason) {
+          const aside = { command, text: textOf(command) ?? "", reason, lost };
+          if (item === history.hand) asides.set(keyOf(command), aside);
+          else elsewhere.set(item, [...(elsewhere.get(item) ?? []), [keyOf(command), aside]]);
+          continue;
+        }
+        this.take(item);
+        this.commit(command);
       }
       page.aside(asides);
       publish();

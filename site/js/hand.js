@@ -1,22 +1,22 @@
 // @ts-check
-// Which design of a file is in hand. A file of one design asks nothing.
+// Which item of a job is in hand. A job of one item asks nothing.
 
 /**
  * @param {HTMLSelectElement} select
- * @param {(index: number) => void} take
+ * @param {(id: string) => void} take
  */
 export function createHand(select, take) {
   let last = "";
-  select.addEventListener("change", () => take(select.selectedIndex));
+  select.addEventListener("change", () => take(select.value));
   return {
     /** @param {import("./history.js").Entry} entry */
-    show({ before, document, after }) {
-      const titles = [...before, document, ...after].map(({ title }, i) => `${i + 1} ${title || select.dataset.unnamed}`);
+    show({ job, hand }) {
+      const titles = job.order.map((id, i) => [id, `${i + 1} ${job.items.get(id)?.design.title ?? (job.base.title || select.dataset.unnamed)}`]);
       select.hidden = titles.length === 1;
       const now = JSON.stringify(titles);
-      if (now !== last) select.replaceChildren(...titles.map((title) => new Option(title)));
+      if (now !== last) select.replaceChildren(...titles.map(([id, title]) => new Option(title, id)));
       last = now;
-      select.selectedIndex = before.length;
+      select.value = hand;
     },
   };
 }

@@ -1,66 +1,147 @@
 // @ts-check
-// Undo is a list of documents and a place in it. Each stands among the other designs of its file.
+// Undo: a list of steps and a place in it. A step holds what it changed, as it was and as it is now, and nothing of the rest:
+// it costs the same in a job of one item and of thousands.
 
+import { differences, jobOf, put, whole } from "./job.js";
 import { newId } from "./store/local.js";
 
 const LONGEST = 500;
 
 /**
- * @template [D=import("./api.js").Document]
- * @typedef {{document: D, before: D[], after: D[], work: string, looked: boolean}} Entry
- *   document: the design in hand; before, after: the others of its file; work: which piece of work it belongs to, from its
- *   coming as a file, an example or a link until another takes its place; looked: as it came, not worked on
+ * @typedef {import("./job.js").Document} Document
+ * @typedef {import("./job.js").Item} Item
+ * @typedef {import("./job.js").Job} Job
+ * @typedef {{job: Job, hand: string, looked: boolean}} State  hand: the item in hand; looked: as it came, not worked on
+ * @typedef {{state: State, item?: Item | null, head?: Job["head"]}} Side  item: null where there is none
+ * @typedef {{id: string, was: Side, now: Side}} Step  id: of the item that it changed
+ * @typedef {State & {document: Document, changed: Set<string>}} Entry
+ *   document: of the item in hand; changed: the IDs of items that the store has not yet, which takes them out
  */
 
-/** @template D @typedef {ReturnType<typeof createHistory<D>>} History */
+/** @typedef {ReturnType<typeof createHistory>} History */
 
-/** @template D of documents */
 export function createHistory() {
-  /** @type {Entry<D>[]} */
-  let entries = [];
-  let place = -1;
+  /** @type {Step[]} */ let steps = [];
+  let place = 0; // so many steps are done
+  /** @type {State | null} */ let state = null;
+  /** @type {Set<string>} */ let changed = new Set();
+  /** @type {WeakMap<Item, Document>} */ const laidOut = new WeakMap();
 
-  /** @param {Entry<D>} entry */
-  function put(entry) {
-    entries = entries.slice(Math.max(0, place + 2 - LONGEST), place + 1);
-    entries.push(entry);
-    place = entries.length - 1;
+  const item = () => state?.job.items.get(state.hand);
+
+  /** @param {string} id @returns {Document | undefined} */
+  function designOf(id) {
+    const found = state?.job.items.get(id);
+    if (!state || !found) return undefined;
+    const document = laidOut.get(found) ?? whole(state.job.base, found.design);
+    laidOut.set(found, document);
+    return document;
+  }
+
+  /** @param {Step} step */
+  function take(step) {
+    steps.length = place;
+    steps.push(step);
+    if (steps.length > LONGEST) steps.shift();
+    place = steps.length;
+    go(step.id, step.now);
+  }
+
+  /** @param {string} id @param {Side} side */
+  function go(id, { state: to, item, head }) {
+    if (to.job !== state?.job) changed = new Set();
+    state = to;
+    if (head) state.job.head = head;
+    if (item === undefined) return;
+    put(state.job, id, item);
+    changed.add(id);
   }
 
   return {
+    designOf,
+    /** The design in hand. */
     get current() {
-      return entries[place]?.document;
+      return designOf(this.hand);
     },
+    /** @returns {Entry} */
     get entry() {
-      return entries[place];
+      return { .../** @type {State} */ (state), document: /** @type {Document} */ (this.current), changed };
+    },
+    get hand() {
+      return state?.hand ?? "";
+    },
+    get job() {
+      return /** @type {Job} */ (state?.job);
     },
     get canUndo() {
       return place > 0;
     },
     get canRedo() {
-      return place < entries.length - 1;
+      return place < steps.length;
     },
 
-    /** Puts the next state of the current document after it; what was undone is gone. @param {D} document */
+    /** Puts the next state of the design in hand after it; what was undone is gone. @param {Document} document */
     push(document) {
-      put({ ...entries[place], document, looked: false });
+      const [was, here] = [/** @type {Item} */ (item()), /** @type {State} */ (state)];
+      const now = { ...was, design: differences(document, here.job.base) };
+      laidOut.set(now, document);
+      take({ id: was.id, was: { state: here, item: was }, now: { state: { ...here, looked: false }, item: now } });
+    },
+
+    /** Puts an item into the list and in hand. @param {Item} item */
+    add(item) {
+      const here = /** @type {State} */ (state);
+      take({ id: item.id, was: { state: here, item: null }, now: { state: { ...here, hand: item.id, looked: false }, item } });
+    },
+
+    /** Takes the item in hand out of the list, and another in hand. @param {string} next */
+    remove(next) {
+      const here = /** @type {State} */ (state);
+      take({ id: here.hand, was: { state: here, item: item() }, now: { state: { ...here, hand: next, looked: false }, item: null } });
+    },
+
+    /** @param {Job["head"]} head */
+    setHead(head) {
+      const here = /** @type {State} */ (state);
+      take({ id: "", was: { state: here, head: here.job.head }, now: { state: { ...here, looked: false }, head } });
+    },
+
+    /** Takes another item in hand, which is no step: undo brings back in hand what it changes. @param {string} id */
+    hold(id) {
+      if (state) state = { ...state, hand: id };
     },
 
     /**
-     * Puts a document that came from elsewhere after the current one.
-     * @param {{document: D, before?: D[], after?: D[]}} reply
+     * Puts what came from elsewhere in the place of the job.
+     * @param {{document: Document, job?: import("./api.js").Job, item?: string}} reply
      * @param {{work?: string, looked?: boolean}} [how]
      */
-    arrive({ document, before = [], after = [] }, { work = newId(), looked = false } = {}) {
-      const now = entries[place];
-      if (now && JSON.stringify([now.before, now.document, now.after]) === JSON.stringify([before, document, after])) return;
-      put({ document, before, after, work, looked });
+    arrive({ document, job, item: hand }, { work = newId(), looked = false } = {}) {
+      const came = jobOf({ document, job }, work);
+      const here = hand ?? came.order[0];
+      const held = { .../** @type {Item} */ (came.items.get(here)), design: differences(document, came.base) };
+      came.items.set(here, held);
+      laidOut.set(held, document);
+      const next = { job: came, hand: here, looked };
+      if (!state) go("", { state: next });
+      else if (!sameJob(state, next)) take({ id: "", was: { state }, now: { state: next } });
     },
+
     undo() {
-      if (place > 0) place--;
+      if (!place) return;
+      const step = steps[--place];
+      go(step.id, step.was);
     },
     redo() {
-      if (place < entries.length - 1) place++;
+      if (place === steps.length) return;
+      const step = steps[place++];
+      go(step.id, step.now);
     },
   };
+}
+
+/** Whether nothing new came. @param {State} a @param {State} b */
+function sameJob(a, b) {
+  const [one, other] = [a, b].map(({ hand, job: { head, base, order, items } }) => [hand, head, base, order.map((id) => ({ ...items.get(id), at: 0 }))]);
+  return JSON.stringify(one) === JSON.stringify(other);
 }

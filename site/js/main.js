@@ -12,6 +12,7 @@ import { chooseFile, saveFile } from "./files.js";
 import { createForm } from "./form.js";
 import { createHand } from "./hand.js";
 import { createHeat } from "./heat.js";
+import { alone, saveable } from "./job.js";
 import { copyLink, pack, takeFragment, unpack } from "./links.js";
 import { LoadFailure, whyMissing } from "./loader.js";
 import { createMaking } from "./making.js";
@@ -28,6 +29,7 @@ import { createStatus } from "./status.js";
 import { createTheme } from "./theme.js";
 import { createTools } from "./tools.js";
 import { keepAtRest } from "./store/earlier.js";
+import { parsed } from "./store/local.js";
 import { keepWorking, parts, quarantine, quarantineSaved, working as workingCopy } from "./store/slot.js";
 import * as trouble from "./trouble.js";
 import { createWorking } from "./working.js";
@@ -95,14 +97,14 @@ const tools = createTools(design, answer, {
   example: (id) => design.replace(() => engine.call("example", { id, ...sheet.area() }), { looked: true }),
   async save() {
     await design.rest();
-    const { before, document, after } = design.history.entry;
-    const { text } = await engine.call("save", { documents: [...before, document, ...after] });
+    const { job, document } = design.history.entry;
+    const { text } = await engine.call("save", { job: saveable(job) });
     await saveFile(engine, "design", document.title, text);
-    return asides.size === 0;
+    return design.complete;
   },
   async link() {
     await design.rest();
-    const { text } = await engine.call("save", { documents: [design.history.entry.document] });
+    const { text } = await engine.call("save", { job: alone(design.history.entry.document) });
     return copyLink(await pack(text));
   },
 });
@@ -119,13 +121,23 @@ const earlier = createEarlier(at("earlier"), {
 at("earlier-open").addEventListener("click", () => earlier.open("design", goBack));
 at("shop-earlier").addEventListener("click", () => earlier.open("shop", shop.use));
 
+/**
+ * Of what an envelope waited with: what the engine takes with it, for the item in hand, and what is left for later.
+ * @param {string} saved
+ * @param {import("./design.js").Pending[]} pending
+ */
+function forHand(saved, pending) {
+  const { item } = parsed(saved);
+  const now = (/** @type {import("./design.js").Pending} */ one) => !one.reason && (one.item ?? item) === item;
+  return [pending.filter(now), pending.filter((one) => !now(one))];
+}
+
 /** Goes back to earlier work: what was entered and not answered is taken too, if it can be. @param {string} text */
 async function goBack(text) {
   const { saved, pending } = parts(text);
-  const commands = pending.filter(({ reason }) => !reason).map(({ command }) => command);
+  let [asked, left] = forHand(saved, pending);
   const ask = (/** @type {import("./api.js").Command[]} */ waiting) => engine.call("open", { text: saved, pending: waiting, ...sheet.area() });
-  let left = pending.filter(({ reason }) => reason); // was set aside there, too
-  const reply = await ask(commands).catch(orElse(() => ((left = pending), ask([]))));
+  const reply = await ask(asked.map(({ command }) => command)).catch(orElse(() => ((left = pending), ask([]))));
   await design.replace(async () => reply, { looked: true });
   design.resume(left);
 }
@@ -259,8 +271,7 @@ async function start() {
   const link = takeFragment();
   const { saved, pending, work, looked } = await workingCopy();
   const ask = (/** @type {{saved: string, pending: import("./api.js").Command[]}} */ args) => engine.call("start", { ...args, ...sheet.area() });
-  const asked = pending.filter(({ reason }) => !reason); // the others were set aside
-  /** @type {import("./design.js").Pending[]} */ let left = pending.filter(({ reason }) => reason);
+  let [asked, left] = forHand(saved, pending);
   await design.replace(
     async () => {
       await shop.start(); // first: the shop goes with every question

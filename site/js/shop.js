@@ -4,9 +4,10 @@
 import { EngineError } from "./engine.js";
 import { chooseFile, saveFile } from "./files.js";
 import { LoadFailure } from "./loader.js";
-import { createHistory } from "./history.js";
 import { keepShop, savedShop } from "./store/shop.js";
 import { quarantine } from "./store/slot.js";
+
+const MOST = 500; // steps of undo
 
 /**
  * @typedef {import("./api.js").ShopItem} Item
@@ -24,9 +25,8 @@ import { quarantine } from "./store/slot.js";
 export function createShop(dialog, opener, engine, onChange, tell, reason) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
   const [form, said, undo] = ["shop-form", "shop-said", "shop-undo"].map(at);
-  /** @type {import("./history.js").History<{text: string}>} */ const history = createHistory();
   /** @type {string} */ let text = savedShop();
-  history.push({ text });
+  const texts = [text]; // apart from the design's history: an undo here concerns the shop alone
   /** @type {Reply | null} */ let shown = null;
   /** @type {Set<string>} paths laid open */
   const open = new Set();
@@ -36,8 +36,9 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
     shown = reply;
     text = own ? reply.shop : "";
     tell(keepShop(text, whole));
-    if (history.current.text !== text) history.push({ text });
-    undo.disabled = !history.canUndo;
+    if (texts.at(-1) !== text) texts.push(text);
+    if (texts.length > MOST) texts.shift();
+    undo.disabled = texts.length === 1;
     opener.textContent = reply.form.name;
     onChange();
   }
@@ -174,8 +175,8 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
   at("shop-close").addEventListener("click", () => dialog.close());
   at("shop-reset").addEventListener("click", () => load(""));
   undo.addEventListener("click", () => {
-    history.undo();
-    load(history.current.text);
+    texts.pop();
+    load(texts.at(-1) ?? "");
   });
   at("shop-save").addEventListener("click", async () => {
     if (shown) await saveFile(engine, "shop", shown.form.name, shown.shop);

@@ -42,8 +42,9 @@ type answered struct {
 		Scene    *struct{ Width float64 }
 		Plots    []struct{ ID string }
 	}
-	Before, After []document.Document
-	Notice        string
+	Job    document.Job
+	Item   string
+	Notice string
 }
 
 var area = map[string]any{"width": 760, "height": 470}
@@ -99,7 +100,7 @@ func TestStart(t *testing.T) {
 func TestStartTakesWhatWasPending(t *testing.T) {
 	list := cases.List()
 	text, err := json.Marshal(map[string]any{
-		"format": document.Format, "version": document.Version, "hand": 1, "looked": false, "time": "2026-11-27T02:40:00Z",
+		"format": document.Format, "version": 3, "hand": 1, "looked": false, "time": "2026-11-27T02:40:00Z",
 		"designs": []any{list[0].Document(), list[1].Document(), list[2].Document()},
 	})
 	if err != nil {
@@ -113,8 +114,8 @@ func TestStartTakesWhatWasPending(t *testing.T) {
 	if got.Document.Title != list[1].Title || got.Document.Fields["fin_height"].Text != "13 mm" {
 		t.Errorf("in hand is %q with %v", got.Document.Title, got.Document.Fields["fin_height"])
 	}
-	if len(got.Before) != 1 || got.Before[0].Title != list[0].Title || len(got.After) != 1 || got.After[0].Title != list[2].Title {
-		t.Errorf("beside it stand %d and %d designs", len(got.Before), len(got.After))
+	if designs := got.Job.Designs(); got.Item != "2" || len(designs) != 3 || designs[0].Title != list[0].Title || designs[2].Title != list[2].Title {
+		t.Errorf("item %s is in hand of %d", got.Item, len(designs))
 	}
 
 	// They are of no use to another design.
@@ -146,7 +147,7 @@ func TestLink(t *testing.T) {
 func TestSaveAndOpen(t *testing.T) {
 	d := cases.List()[1].Document()
 	var file struct{ Text string }
-	if e := ask(t, "save", map[string]any{"documents": []any{d}}, &file); e != "" {
+	if e := ask(t, "save", map[string]any{"job": document.JobOf([]document.Document{d})}, &file); e != "" {
 		t.Fatal(e)
 	}
 	var got answered

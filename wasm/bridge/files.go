@@ -9,11 +9,11 @@ import (
 	"finwright/testdata/cases"
 )
 
-// opened is a design with the others of its file, which stand before and after it.
+// opened is a job and the answer for its item in hand, which alone is whole.
 type opened struct {
 	reply
-	Before []document.Document `json:"before,omitempty"`
-	After  []document.Document `json:"after,omitempty"`
+	Job  document.Job `json:"job"`
+	Item string       `json:"item"`
 }
 
 type startArgs struct {
@@ -32,7 +32,7 @@ type started struct {
 func start(a startArgs) (started, error) {
 	f, err := document.OpenFile([]byte(a.Saved))
 	if err != nil {
-		f = document.File{Designs: []document.Document{cases.First()}}
+		f = document.File{Job: document.JobOf([]document.Document{cases.First()})}
 		a.Pending = nil // they were meant for the saved one
 	}
 	out := started{}
@@ -43,9 +43,9 @@ func start(a startArgs) (started, error) {
 	return out, err
 }
 
-// showFile shows the design in hand of a file, changed by the commands that its page was still waiting with.
+// showFile shows the item in hand of a file, changed by the commands that its page was still waiting with.
 func showFile(f document.File, pending []document.Command, area *drawingArea, want wanted) (opened, error) {
-	d := f.Designs[f.Hand]
+	d := f.Job.Design(f.Hand)
 	for _, c := range pending {
 		var err error
 		if d, err = entered(d, c); err != nil {
@@ -53,7 +53,7 @@ func showFile(f document.File, pending []document.Command, area *drawingArea, wa
 		}
 	}
 	r, err := show(d, area, want)
-	return opened{r, f.Designs[:f.Hand], f.Designs[f.Hand+1:]}, err
+	return opened{r, f.Job, f.Job.Items[f.Hand].ID}, err
 }
 
 // cut names a link's own trouble: what does not even read as a file was damaged on the way.
@@ -74,7 +74,7 @@ func said(err error) string {
 }
 
 type saveArgs struct {
-	Documents []document.Document `json:"documents"`
+	Job document.Job `json:"job"`
 }
 
 type saved struct {
@@ -82,12 +82,10 @@ type saved struct {
 }
 
 func save(a saveArgs) (saved, error) {
-	for _, d := range a.Documents {
-		if err := document.Check(d); err != nil {
-			return saved{}, err
-		}
+	if err := document.CheckJob(a.Job); err != nil {
+		return saved{}, err
 	}
-	text, err := document.Save(a.Documents)
+	text, err := document.SaveJob(a.Job)
 	if err != nil {
 		return saved{}, err
 	}

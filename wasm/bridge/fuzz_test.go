@@ -58,7 +58,7 @@ func question(r *rand.Rand) (method string, args map[string]any) {
 		args["sheet"] = drawSheet(r)
 		return "svg", args
 	case which < 950:
-		return "save", map[string]any{"documents": []document.Document{d, d}[:1+r.IntN(2)]}
+		return "save", map[string]any{"job": document.JobOf([]document.Document{d, d}[:1+r.IntN(2)])}
 	case which < 999:
 		text, _ := document.Save([]document.Document{d})
 		return "open", map[string]any{"text": string(text), "sheet": drawSheet(r), "section": section}
@@ -141,7 +141,7 @@ func followed(t testing.TB, text string, shown bool) {
 	}
 	if shown {
 		answerable(t, "open", map[string]any{"text": text, "link": true, "sheet": area})
-		answerable(t, "edit", map[string]any{"document": f.Designs[f.Hand], "commands": nil, "section": "heat"})
+		answerable(t, "edit", map[string]any{"document": f.Job.Design(f.Hand), "commands": nil, "section": "heat"})
 	}
 }
 

@@ -3,8 +3,10 @@
 // no later version has to change what is kept here. Heads and texts lie apart: a list needs the heads alone.
 
 import { openDB } from "idb";
-import { allLeft, forget, parsed } from "./left.js";
-import { FULL, read, write } from "./local.js";
+import { whole } from "../job.js";
+import { composed, inHand } from "./items.js";
+import { allLeft, forget } from "./left.js";
+import { FULL, parsed, read, write } from "./local.js";
 import { workedShop } from "./shop.js";
 import { dropSlot, fork, last, orphans, whenKept, worked } from "./slot.js";
 
@@ -12,6 +14,7 @@ const MOST = 50; // of each kind
 const SLOTS = 20; // working copies of tabs that have gone: a browser may bring such a tab back
 const OPENS = 20000; // ms
 const REST = 3000; // ms without a change
+const LONG = 200; // items: a longer job stays in its slot alone until it is left or the list is opened, as it is written whole here
 const ASKED = "finwright.persist";
 
 /**
@@ -68,7 +71,7 @@ async function keepEarlier({ text, ...left }, picture) {
   const clash = found !== undefined && found.revision >= left.revision && found.time !== left.time;
   const id = clash ? aside(left) : left.id;
   heads.put({ ...left, id, picture: picture || (found?.picture ?? "") });
-  texts.put(text, id);
+  texts.put(composed(text), id);
   const ids = await heads.index("dated").getAllKeys(all(left.kind));
   for (const old of ids.slice(0, -MOST)) {
     heads.delete(old);
@@ -103,6 +106,13 @@ async function gather(keep) {
   return notes;
 }
 
+/** The design that was in hand, of whatever version. @param {string} text @returns {import("../job.js").Document | undefined} */
+function shownOf(text) {
+  const { designs, hand = 0 } = parsed(text);
+  const found = inHand(text);
+  return found ? whole(found.base, found.item.design) : designs?.[hand];
+}
+
 /** Once, when there is something to lose. */
 function persist() {
   if (read(ASKED) || !navigator.storage?.persist || write(ASKED, "asked")) return;
@@ -116,17 +126,19 @@ function persist() {
  */
 export function keepAtRest(picture, tell) {
   let timer = 0;
-  async function keep() {
+  /** @param {boolean} [asked] */
+  async function keep(asked = false) {
     const one = async (/** @type {Left} */ left) => {
       if (await isKept(left)) return "";
-      const { designs, hand = 0 } = left.unread || left.kind === "shop" ? {} : parsed(left.text);
-      return keepEarlier(left, designs ? await picture(designs[hand]) : "");
+      const document = left.unread || left.kind === "shop" ? undefined : shownOf(left.text);
+      return keepEarlier(left, document ? await picture(document) : "");
     };
     try {
       const [design, shop] = [worked(), workedShop()];
       const notes = await gather(one);
       for (const now of [design, shop]) {
-        const note = now && (await one(now));
+        const long = now === design && !asked && parsed(now?.text ?? "").count > LONG;
+        const note = now && !long && (await one(now));
         if (note) notes.push(note);
         if (note && now === design) fork();
       }
@@ -140,5 +152,5 @@ export function keepAtRest(picture, tell) {
     clearTimeout(timer);
     timer = window.setTimeout(keep, REST);
   });
-  return { now: keep };
+  return { now: () => keep(true) };
 }

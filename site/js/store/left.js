@@ -2,29 +2,16 @@
 // Work that was left: a file, an example or a link took its place, or it could not be read. It is put aside at once, as
 // text and unread; from here it goes to Earlier work.
 
-import { keys, newId, read, remove, write } from "./local.js";
+import { dropItems, setOf } from "./items.js";
+import { keys, newId, parsed, read, remove, write } from "./local.js";
 
 const LEFT = "finwright.left.";
 
 /**
  * @typedef {{id: string, kind: "design" | "shop", name: string, time: string, version: number, revision: number, text: string, unread: boolean}} Left
- *   id: which piece of work; revision: how often it had been written; text: as it was kept, whatever it holds; unread: this
- *   page could not read it
+ *   id: which piece of work; revision: how often it had been written; text: as it was kept, whatever it holds, or with the
+ *   name of the set that holds its items; unread: this page could not read it
  */
-
-/**
- * What a text says of itself, if it says anything.
- * @param {string} text
- * @returns {any}
- */
-export function parsed(text) {
-  try {
-    const record = JSON.parse(text);
-    return record && typeof record === "object" ? record : {};
-  } catch {
-    return {};
-  }
-}
 
 /**
  * @param {Left["kind"]} kind
@@ -37,7 +24,7 @@ export function described(kind, text, more) {
   return {
     id: newId(),
     kind,
-    name: String(record.name ?? record.designs?.[0]?.title ?? ""),
+    name: String(record.name ?? record.base?.title ?? record.designs?.[0]?.title ?? ""),
     time: Date.parse(record.time) ? record.time : new Date().toISOString(),
     version: Number(record.version) || 0,
     revision: Number(record.revision) || 0,
@@ -51,12 +38,19 @@ export function described(kind, text, more) {
  * @param {Left} left
  * @returns {string} empty, or the name of a note
  */
-export const leave = (left) => write(LEFT + left.id, JSON.stringify(left));
+export function leave(left) {
+  const before = parsed(read(LEFT + left.id));
+  const failed = write(LEFT + left.id, JSON.stringify(left));
+  if (before.text) dropItems(setOf(before.text));
+  return failed;
+}
 
 /** @returns {Left[]} */
 export const allLeft = () => keys(LEFT).map((key) => parsed(read(key))).filter(({ id }) => id);
 
 /** Unless more was put aside under its name since. @param {Left} left */
 export function forget(left) {
-  if (read(LEFT + left.id) === JSON.stringify(left)) remove(LEFT + left.id);
+  if (read(LEFT + left.id) !== JSON.stringify(left)) return;
+  remove(LEFT + left.id);
+  dropItems(setOf(left.text));
 }

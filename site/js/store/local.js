@@ -55,3 +55,17 @@ export function keys(prefix) {
 
 /** A name that no other tab and no other day will give. */
 export const newId = () => Array.from(crypto.getRandomValues(new Uint8Array(8)), (byte) => byte.toString(16).padStart(2, "0")).join("");
+
+/**
+ * What a text says of itself, if it says anything.
+ * @param {string} text
+ * @returns {any}
+ */
+export function parsed(text) {
+  try {
+    const record = JSON.parse(text);
+    return record && typeof record === "object" ? record : {};
+  } catch {
+    return {};
+  }
+}

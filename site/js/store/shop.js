@@ -1,8 +1,8 @@
 // @ts-check
 // The shop's file, which all tabs share. Whoever writes over what another tab has written meanwhile keeps that too.
 
-import { described, leave, parsed } from "./left.js";
-import { newId, read, write } from "./local.js";
+import { described, leave } from "./left.js";
+import { newId, parsed, read, write } from "./local.js";
 
 const SHOP = "finwright.shop";
 

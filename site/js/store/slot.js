@@ -1,10 +1,12 @@
 // @ts-check
 // The working copy. Each tab has a slot of its own in the browser's store, written at once with every entry and before the
-// engine is asked, so that nothing that was entered hangs on an answer. A slot belongs to the tab that holds its lock.
+// engine is asked, so that nothing that was entered hangs on an answer. A slot belongs to the tab that holds its lock. It holds
+// what belongs to all items; each of these has a key of its own, and only those that changed are written.
 
 import { asset } from "../assets.js";
-import { allLeft, described, leave, parsed } from "./left.js";
-import { keys, newId, read, remove, write } from "./local.js";
+import { composed, dropItems, setOf, syncItems, writeItem, writeItems } from "./items.js";
+import { allLeft, described, leave } from "./left.js";
+import { keys, newId, parsed, read, remove, write } from "./local.js";
 
 const MINE = "finwright.slot"; // in the tab's own store: the name of its slot
 const SLOT = "finwright.slot.";
@@ -24,6 +26,7 @@ const { format = "", version = "" } = document.documentElement.dataset;
 let slot = "";
 let source = { id: "", left: "", text: "" }; // what this tab went on with: a slot, or work that was left
 let written = ""; // what the slot held when this tab last looked
+/** @type {import("../job.js").Job | null} */ let stored = null; // whose items its set holds
 let revision = 0; // of the working copy
 let branch = ""; // sets the work of this tab apart from that of the tab whose slot it shared
 
@@ -102,32 +105,22 @@ async function begin() {
 }
 
 /**
- * An envelope as this page writes it, apart from the commands that it waits with.
+ * An envelope as this page writes it, with its items, apart from the commands that it waits with.
  * @param {string} text
  * @returns {{saved: string, pending: import("../design.js").Pending[]}}
  */
 export function parts(text) {
   const { pending, ...envelope } = parsed(text);
-  if (!Array.isArray(pending)) return { saved: text, pending: [] };
-  return { saved: JSON.stringify(envelope), pending: pending.filter((one) => typeof one?.command?.op === "string") };
-}
-
-/** @type {WeakMap<object, string>} documents are never changed, so each is written out once */
-const texts = new WeakMap();
-
-/** @param {object} document */
-function textOf(document) {
-  const text = texts.get(document) ?? JSON.stringify(document);
-  texts.set(document, text);
-  return text;
+  if (!Array.isArray(pending)) return { saved: composed(text), pending: [] };
+  return { saved: composed(JSON.stringify(envelope)), pending: pending.filter((one) => typeof one?.command?.op === "string") };
 }
 
 /**
- * Writes the working copy, at once.
+ * Writes the working copy, at once: the items that changed, then the rest, which names them.
  * @param {Entry & {pending: import("../design.js").Pending[]}} state what the history holds, and the commands entered since that were not answered
  * @returns {string} empty, or the name of a note
  */
-export function keepWorking({ document, before, after, work, looked, pending }) {
+export function keepWorking({ job, hand, document, looked, changed, pending }) {
   let note = "";
   const found = read(SLOT + slot);
   if (found && found !== written) {
@@ -137,17 +130,50 @@ export function keepWorking({ document, before, after, work, looked, pending }) 
     written = "";
     note = FORKED;
   }
-  const designs = [...before, document, ...after].map(textOf).join();
-  const head = JSON.stringify({ format, version: Number(version), hand: before.length, work: work + branch, revision: ++revision, looked: looked && pending.length === 0 });
-  const tail = JSON.stringify({ pending, name: document.title, time: new Date().toISOString(), build: asset("engine.wasm.gz").split("/").pop() });
-  const text = `${head.slice(0, -1)},"designs":[${designs}],${tail.slice(1)}`;
+  const work = job.work + branch;
   const put = workOf(written);
-  const failed = (put && put.id !== work + branch && leave(put)) || write(SLOT + slot, text);
+  const left = put && put.id !== work ? put : null; // its items stay as they are
+  const { set, failed } = (left && because(leave(left))) || writeChanged(job, changed, !left);
   if (failed) return failed;
+  const text = JSON.stringify({
+    ...{ format, version: Number(version), item: hand, work, revision: ++revision, looked: looked && pending.length === 0 },
+    ...{ head: job.head, base: job.base, set, count: job.order.length, pending },
+    ...{ name: document.title, time: new Date().toISOString(), build: asset("engine.wasm.gz").split("/").pop() },
+  });
+  const refused = write(SLOT + slot, text);
+  if (refused) {
+    dropItems(set);
+    return refused;
+  }
+  dropItems(set === setOf(written) ? "" : setOf(written));
   written = text;
+  stored = job;
+  changed.clear();
   kept();
   return named() || note;
 }
+
+const because = (/** @type {string} */ failed) => failed && { set: "", failed };
+
+/**
+ * @param {import("../job.js").Job} job
+ * @param {Set<string>} changed
+ * @param {boolean} mine whether the set that the slot names is this tab's to write in
+ * @returns {{set: string, failed: string}}
+ */
+function writeChanged(job, changed, mine) {
+  const set = mine ? setOf(written) : "";
+  if (!set || !sameBase(job)) return writeItems(job);
+  if (job !== stored) return { set, failed: syncItems(set, job) };
+  for (const id of changed) {
+    const failed = writeItem(set, id, job.items.get(id));
+    if (failed) return { set, failed };
+  }
+  return { set, failed: "" };
+}
+
+/** Whether the items in the set differ from the base that they would then be kept with. @param {import("../job.js").Job} job */
+const sameBase = (job) => job === stored || JSON.stringify(job.base) === JSON.stringify(parsed(written).base);
 
 /** The tab has to find its slot again. @returns {string} empty, or the name of a note */
 const named = () => (read(MINE, "sessionStorage") === slot ? "" : write(MINE, slot, "sessionStorage"));
@@ -182,7 +208,11 @@ export async function orphans() {
 }
 
 /** @param {string} id of the slot of a tab that has gone */
-export const dropSlot = (id) => remove(SLOT + id);
+export function dropSlot(id) {
+  const set = setOf(read(SLOT + id));
+  remove(SLOT + id);
+  dropItems(set);
+}
 
 /**
  * What could not be read, or stopped the engine, goes to Earlier work as it is, so that it stops nothing again.
@@ -195,9 +225,9 @@ export const quarantine = (kind, text) => leave(described(kind, text, { unread: 
 /** The same for what this tab went on with. @returns {string} the name of a note */
 export function quarantineSaved() {
   const { id, left, text } = source;
-  const note = leave(described("design", text, { unread: true, ...(left && { id: left }) }));
+  const note = leave(described("design", composed(text), { unread: true, ...(left && { id: left }) }));
   if (note) hold((slot = newId())); // it stays where it is
-  else if (id === slot) remove(SLOT + id); // another tab's slot is that tab's
+  else if (id === slot) dropSlot(id); // another tab's slot is that tab's
   written = read(SLOT + slot);
   return note || write(MINE, slot, "sessionStorage") || "setAside";
 }
