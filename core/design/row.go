@@ -2,6 +2,7 @@ package design
 
 import (
 	"math"
+	"strconv"
 
 	"finwright/core/exchanger"
 	"finwright/core/field"
@@ -133,6 +134,20 @@ func RowOf(in field.Input) (Row, error) {
 		}
 	}
 	return row, nil
+}
+
+// Saved is the row as an item holds it: to six digits, null where a figure has no value.
+func (r Row) Saved() []*float64 {
+	cells := make([]*float64, len(r.Cells))
+	for i, c := range r.Cells {
+		if !c.Absent.None() {
+			continue
+		}
+		if x, err := strconv.ParseFloat(strconv.FormatFloat(c.SI, 'g', 6, 64), 64); err == nil {
+			cells[i] = &x
+		}
+	}
+	return cells
 }
 
 // remark keeps the gravest of what is said.

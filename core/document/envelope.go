@@ -69,6 +69,7 @@ type rawFile struct {
 	Head  json.RawMessage   `json:"head"` // from then on
 	Base  json.RawMessage   `json:"base"`
 	Items []json.RawMessage `json:"items"`
+	By    json.RawMessage   `json:"by"`
 	Item  string            `json:"item"` // the ID of the one in hand
 }
 
@@ -133,8 +134,13 @@ func openJob(raw rawFile, steps []func(map[string]any)) (Job, error) {
 	if out.Base, err = whole(base); err != nil {
 		return Job{}, err
 	}
-	if raw.Head != nil && strict.Decode(raw.Head, &out.Head) != nil {
-		return Job{}, damaged("built")
+	for _, part := range []struct {
+		text json.RawMessage
+		into any
+	}{{raw.Head, &out.Head}, {raw.By, &out.By}} {
+		if part.text != nil && strict.Decode(part.text, part.into) != nil {
+			return Job{}, damaged("built")
+		}
 	}
 	for i, text := range raw.Items {
 		if len(steps) > 0 {

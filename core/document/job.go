@@ -16,6 +16,7 @@ type Job struct {
 	Head  Head     `json:"head"`
 	Base  Document `json:"base"`
 	Items []Item   `json:"items"`
+	By    []Basis  `json:"by,omitempty"` // what the rows that items showed were found by
 }
 
 // Head is what a job says of itself, as typed.
@@ -32,6 +33,7 @@ type Item struct {
 	ID     string      `json:"id"` // given by whoever makes the item; it stays when all else changes
 	Design Differences `json:"design"`
 	Kept   []Kept      `json:"kept,omitempty"`
+	Shown  *Shown      `json:"shown,omitempty"` // what it answered; none of an item that was never in hand since it was changed
 }
 
 // Kept is an alternative that an item holds beside its design.
@@ -88,13 +90,16 @@ func CheckJob(j Job) error {
 	if err := Check(j.Base); err != nil {
 		return err
 	}
+	if len(j.By) > maxBases {
+		return damaged("items")
+	}
 	seen := make(map[string]bool, len(j.Items))
 	for _, item := range j.Items {
 		if !isID(item.ID) || seen[item.ID] || len(item.Kept) > maxKept {
 			return damaged("items")
 		}
 		seen[item.ID] = true
-		if err := checkDifferences(item.Design); err != nil {
+		if err := cmp.Or(checkDifferences(item.Design), checkShown(item.Shown, j.By)); err != nil {
 			return err
 		}
 		for _, k := range item.Kept {

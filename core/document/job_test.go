@@ -21,6 +21,9 @@ func full(t *testing.T) Job {
 	job := JobOf([]Document{base, other, third})
 	job.Head = Head{"Enquiry 7", "B", "2026-11-27", "2026-12-01"}
 	job.Items[1].ID = "a1b2"
+	duty := 812e3
+	job.By = []Basis{{"engine.a1", "5f", []string{"duty", "price"}}}
+	job.Items[1].Shown = &Shown{0, "2026-11-27", []*float64{&duty, nil}}
 	job.Items[1].Kept = []Kept{{"lower", third.From(base)}}
 	return job
 }
@@ -90,6 +93,9 @@ func TestJobsThatAreRefused(t *testing.T) {
 		"day":            strings.Replace(good, `"2026-12-01"`, `"tomorrow"`, 1),
 		"long reference": strings.Replace(good, `"Enquiry 7"`, `"`+strings.Repeat("x", 300)+`"`, 1),
 		"kept":           strings.Replace(good, `"us"`, `"cgs"`, 1),
+		"no basis":       strings.Replace(good, `"by": 0`, `"by": 1`, 1),
+		"short row":      strings.Replace(good, `"duty",`, ``, 1),
+		"day of a row":   strings.Replace(good, `"day": "2026-11-27"`, `"day": "today"`, 1),
 		"extra":          strings.Replace(good, `"reference"`, `"price": 1, "reference"`, 1),
 		"no base":        strings.Replace(good, `"base"`, `"bass"`, 1),
 		"more":           fmt.Sprintf(`{"format":%q,"version":%d,"items":[%s{}]}`, Format, Version, strings.Repeat("{},", maxItems)),

@@ -1,6 +1,7 @@
 // What the engine takes and gives. `make golden` writes it from the structs of wasm/bridge; do not edit.
 
 export interface Methods {
+  changed: { args: ChangedArgs; reply: Compared };
   edit: { args: EditArgs; reply: Reply };
   example: { args: ExampleArgs; reply: Reply };
   filename: { args: FilenameArgs; reply: Named };
@@ -13,6 +14,20 @@ export interface Methods {
   start: { args: StartArgs; reply: Started };
   svg: { args: SvgArgs; reply: Drawn };
   working: { args: WorkingArgs; reply: Working };
+}
+
+export interface ChangedArgs {
+  base: Document;
+  by: Basis[];
+  items: Item[];
+  shop?: string;
+  build: string;
+  day: string;
+}
+
+export interface Compared {
+  changed: Otherwise[];
+  basis: Basis;
 }
 
 export interface EditArgs {
@@ -95,10 +110,14 @@ export interface Opened {
 export interface RowsArgs {
   documents: Document[];
   shop?: string;
+  build?: string;
+  day?: string;
 }
 
 export interface Listed {
   rows: ShownRow[];
+  shown: Shown[];
+  basis: Basis;
 }
 
 export interface SaveArgs {
@@ -191,6 +210,27 @@ export interface Document {
   spans: Span[];
 }
 
+export interface Basis {
+  build: string;
+  shop: string;
+  figures: string[];
+}
+
+export interface Item {
+  id: string;
+  design: Differences;
+  kept?: Kept[];
+  shown?: Shown;
+}
+
+export interface Otherwise {
+  id: string;
+  name: string;
+  why: string;
+  lines: string[];
+  shown: Shown;
+}
+
 export interface Command {
   op: string;
   values?: Value[];
@@ -251,6 +291,7 @@ export interface Job {
   head: Head;
   base: Document;
   items: Item[];
+  by?: Basis[];
 }
 
 export interface ShownRow {
@@ -260,6 +301,12 @@ export interface ShownRow {
   why: string;
   line: string;
   refused: string;
+}
+
+export interface Shown {
+  by: number;
+  day: string;
+  cells: number[];
 }
 
 export interface ShopForm {
@@ -294,6 +341,19 @@ export interface Entry {
 export interface Span {
   centre: Entry;
   width: Entry;
+}
+
+export interface Differences {
+  title?: string;
+  mark?: string;
+  units?: string;
+  fields?: Record<string, Entry>;
+  spans?: Span[];
+}
+
+export interface Kept {
+  name: string;
+  design: Differences;
 }
 
 export interface Value {
@@ -448,12 +508,6 @@ export interface Head {
   due: string;
 }
 
-export interface Item {
-  id: string;
-  design: Differences;
-  kept?: Kept[];
-}
-
 export interface ShownCell {
   id: string;
   si: number;
@@ -551,19 +605,6 @@ export interface Grip {
 
 export interface Custom {
   customValues: number[];
-}
-
-export interface Differences {
-  title?: string;
-  mark?: string;
-  units?: string;
-  fields?: Record<string, Entry>;
-  spans?: Span[];
-}
-
-export interface Kept {
-  name: string;
-  design: Differences;
 }
 
 export interface Choice {

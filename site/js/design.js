@@ -8,6 +8,7 @@
 
 import { EngineError, EngineLost } from "./engine.js";
 import { createHistory } from "./history.js";
+import { after, differences } from "./job.js";
 import { LoadFailure } from "./loader.js";
 
 /**
@@ -309,6 +310,55 @@ export function createDesign(engine, area, page) {
         },
       });
     },
+
+    /** Puts an item into the job, behind the one in hand, and takes it in hand. @param {string} id @param {boolean} copy of the one in hand; else as the job's base */
+    add(id, copy) {
+      const job = again(() => {
+        const { job, document } = history.entry;
+        const design = copy ? differences({ ...document, mark: "" }, job.base) : {};
+        history.add({ id, at: after(job, /** @type {import("./job.js").Item} */ (job.items.get(history.hand))), design });
+      });
+      return next({ ...job, item: id });
+    },
+
+    /** Takes the item in hand out of the job. */
+    remove() {
+      const gone = aim();
+      const { order, items } = history.job;
+      const place = order.indexOf(gone);
+      const to = order[place + 1] ?? order[place - 1];
+      if (place < 0 || !to) return Promise.resolve();
+      return next({
+        commands: [],
+        item: to,
+        async work() {
+          const document = history.designOf(to);
+          if (history.hand !== gone || !document || !items.has(gone)) return;
+          const reply = await engine.call("edit", { document, commands: [], ...area() });
+          turn(() => history.remove(to));
+          elsewhere.delete(gone);
+          keep();
+          show(reply, { settled: true });
+        },
+      });
+    },
+
+    /** Notes what items answered. @param {Parameters<typeof history.note>[0]} list @param {import("./api.js").Basis} basis */
+    note(list, basis) {
+      history.note(list, basis);
+      if (history.entry.changed.size) keep();
+    },
+
+    /** What the job says of itself. @param {import("./api.js").Head} head */
+    setHead: (head) =>
+      next({
+        commands: [],
+        async work() {
+          history.setHead(head);
+          keep();
+          if (shown) show(shown, { settled: true });
+        },
+      }),
 
     /**
      * @param {Command} command

@@ -8,10 +8,14 @@
  * @param {string} text
  */
 export async function saveFile(engine, kind, name, text) {
-  const now = new Date();
-  const date = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
-  const { filename } = await engine.call("filename", { kind, name, date });
+  const { filename } = await engine.call("filename", { kind, name, date: today() });
   download(text, filename);
+}
+
+/** The day here, as 2026-11-27: the engine reads no clock. */
+export function today() {
+  const now = new Date();
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
 }
 
 /**

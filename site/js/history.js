@@ -83,7 +83,8 @@ export function createHistory() {
     /** Puts the next state of the design in hand after it; what was undone is gone. @param {Document} document */
     push(document) {
       const [was, here] = [/** @type {Item} */ (item()), /** @type {State} */ (state)];
-      const now = { ...was, design: differences(document, here.job.base) };
+      const { shown, ...rest } = was; // that is what it answered before
+      const now = { ...rest, design: differences(document, here.job.base) };
       laidOut.set(now, document);
       take({ id: was.id, was: { state: here, item: was }, now: { state: { ...here, looked: false }, item: now } });
     },
@@ -106,6 +107,27 @@ export function createHistory() {
       take({ id: "", was: { state: here, head: here.job.head }, now: { state: { ...here, looked: false }, head } });
     },
 
+    /**
+     * Notes with items what they answered, which is no step.
+     * @param {{id: string, shown: import("./api.js").Shown}[]} list
+     * @param {import("./api.js").Basis} basis that they were all found by
+     */
+    note(list, basis) {
+      if (!state) return;
+      const { job } = state;
+      for (const { id, shown } of list) {
+        const was = job.items.get(id);
+        if (!was) continue;
+        const by = placeIn(job.by, basis);
+        if (was.shown && JSON.stringify({ ...was.shown, day: "" }) === JSON.stringify({ ...shown, by, day: "" })) continue; // it has answered so before
+        const now = { ...was, shown: { ...shown, by } };
+        const document = laidOut.get(was);
+        if (document) laidOut.set(now, document);
+        put(job, id, now);
+        changed.add(id);
+      }
+    },
+
     /** Takes another item in hand, which is no step: undo brings back in hand what it changes. @param {string} id */
     hold(id) {
       if (state) state = { ...state, hand: id };
@@ -119,7 +141,9 @@ export function createHistory() {
     arrive({ document, job, item: hand }, { work = newId(), looked = false } = {}) {
       const came = jobOf({ document, job }, work);
       const here = hand ?? came.order[0];
-      const held = { .../** @type {Item} */ (came.items.get(here)), design: differences(document, came.base) };
+      const { shown, ...item } = /** @type {Item} */ (came.items.get(here));
+      const design = differences(document, came.base);
+      const held = { ...item, design, ...(shown && JSON.stringify(whole(came.base, item.design)) === JSON.stringify(document) && { shown }) };
       came.items.set(here, held);
       laidOut.set(held, document);
       const next = { job: came, hand: here, looked };
@@ -138,6 +162,13 @@ export function createHistory() {
       go(step.id, step.now);
     },
   };
+}
+
+/** @param {Job["by"]} by @param {import("./api.js").Basis} basis */
+function placeIn(by, basis) {
+  const text = JSON.stringify(basis);
+  const place = by.findIndex((one) => JSON.stringify(one) === text);
+  return place < 0 ? by.push(basis) - 1 : place;
 }
 
 /** Whether nothing new came. @param {State} a @param {State} b */

@@ -6,7 +6,7 @@
  * @typedef {import("./api.js").Document} Document
  * @typedef {import("./api.js").Differences} Differences
  * @typedef {Readonly<import("./api.js").Item & {at: number}>} Item  at: orders the items, with room between any two
- * @typedef {{head: import("./api.js").Head, base: Document, items: Map<string, Item>, order: string[], work: string}} Job
+ * @typedef {{head: import("./api.js").Head, base: Document, items: Map<string, Item>, order: string[], by: import("./api.js").Basis[], work: string}} Job
  *   order: the IDs as they stand in the list; work: which piece of work it is, from its coming as a file, an example or a
  *   link until another takes its place
  */
@@ -36,13 +36,13 @@ export function whole(base, { title = base.title, mark = base.mark, units = base
  * @returns {Job}
  */
 export function jobOf({ document, job }, work) {
-  const { head = NO_HEAD, base = document, items = [{ id: "1", design: {} }] } = job ?? {};
-  return { head, base, work, order: items.map(({ id }) => id), items: new Map(items.map((item, at) => [item.id, { ...item, at }])) };
+  const { head = NO_HEAD, base = document, items = [{ id: "1", design: {} }], by = [] } = job ?? {};
+  return { head, base, work, by: [...by], order: items.map(({ id }) => id), items: new Map(items.map((item, at) => [item.id, { ...item, at }])) };
 }
 
 /** The job as it is saved. @param {Job} job @returns {import("./api.js").Job} */
-export function saveable({ head, base, items, order }) {
-  return { head, base, items: order.map((id) => plain(/** @type {Item} */ (items.get(id)))) };
+export function saveable({ head, base, by, items, order }) {
+  return { head, base, by, items: order.map((id) => plain(/** @type {Item} */ (items.get(id)))) };
 }
 
 /** @param {Item} item @returns {import("./api.js").Item} */

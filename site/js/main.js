@@ -10,8 +10,8 @@ import { createEngine, EngineError, EngineLost } from "./engine.js";
 import { createFigures } from "./figures.js";
 import { chooseFile, saveFile } from "./files.js";
 import { createForm } from "./form.js";
-import { createHand } from "./hand.js";
 import { createHeat } from "./heat.js";
+import { createItems } from "./items.js";
 import { alone, saveable } from "./job.js";
 import { copyLink, pack, takeFragment, unpack } from "./links.js";
 import { LoadFailure, whyMissing } from "./loader.js";
@@ -22,6 +22,7 @@ import { watchKeys } from "./keys.js";
 import { createNotes } from "./notes.js";
 import { createOffline } from "./offline.js";
 import { placePopovers } from "./popovers.js";
+import { createRows } from "./rows.js";
 import { createSections } from "./sections.js";
 import { createSheet } from "./sheet.js";
 import { createSpans } from "./spans.js";
@@ -29,7 +30,7 @@ import { createStatus } from "./status.js";
 import { createTheme } from "./theme.js";
 import { createTools } from "./tools.js";
 import { keepAtRest } from "./store/earlier.js";
-import { parsed } from "./store/local.js";
+import { newId, parsed } from "./store/local.js";
 import { keepWorking, parts, quarantine, quarantineSaved, working as workingCopy } from "./store/slot.js";
 import * as trouble from "./trouble.js";
 import { createWorking } from "./working.js";
@@ -108,7 +109,16 @@ const tools = createTools(design, answer, {
     return copyLink(await pack(text));
   },
 });
-const hand = createHand(at("hand"), design.take);
+const marked = (/** @type {string} */ value) => ({ op: "mark", text: value });
+const items = createItems(at("items"), at("items-open"), {
+  take: design.take,
+  add: (copy) => design.add(newId(), copy),
+  remove: design.remove,
+  mark: { live: (value) => design.live(marked(value)), commit: (value) => design.commit(marked(value)) },
+  head: design.setHead,
+});
+
+const rows = createRows(engine, design, () => shop.text, at("changed"));
 
 const rest = keepAtRest(
   async (document) => (await engine.callLatest("earlier", "svg", { document, sheet: { width: 320, height: 200 } }).catch(() => null))?.svg ?? "",
@@ -162,7 +172,8 @@ function show({ document, view }, { settled, since, arrived = false }) {
   if (view.valid) measured(view);
   status.show(view, asides, arrived);
   tools.show(view);
-  hand.show(design.history.entry);
+  items.show({ ...design.history.entry, document });
+  if (settled) rows.settled();
   pictured(() => making.draw(view.making));
   working.refresh();
 }
@@ -197,6 +208,7 @@ function aside(now) {
   form.aside(now);
   spans.aside(now);
   tools.aside(now);
+  items.aside(now);
   if (design.view) status.show(design.view, now);
 }
 

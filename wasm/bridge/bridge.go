@@ -34,6 +34,7 @@ var methods = map[string]method{
 
 	"filename": with[filenameArgs, named](filename),
 	"rows":     with[rowsArgs, listed](rows),
+	"changed":  with[changedArgs, compared](changed),
 
 	"shop":      with[shopArgs, shopReply](shopForm),
 	"shop_edit": with[editShopArgs, shopReply](editShop),

@@ -137,7 +137,7 @@ export function keepWorking({ job, hand, document, looked, changed, pending }) {
   if (failed) return failed;
   const text = JSON.stringify({
     ...{ format, version: Number(version), item: hand, work, revision: ++revision, looked: looked && pending.length === 0 },
-    ...{ head: job.head, base: job.base, set, count: job.order.length, pending },
+    ...{ head: job.head, base: job.base, by: job.by, set, count: job.order.length, pending },
     ...{ name: document.title, time: new Date().toISOString(), build: asset("engine.wasm.gz").split("/").pop() },
   });
   const refused = write(SLOT + slot, text);

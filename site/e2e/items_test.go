@@ -1,0 +1,180 @@
+//go:build browser
+
+package e2e
+
+import (
+	"encoding/json"
+	"fmt"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/chromedp/kb"
+
+	"finwright/core/document"
+	"finwright/core/shop"
+	"finwright/site/browser"
+	"finwright/testdata/cases"
+)
+
+// itemRow is the selector of a row of the list of items, counted from one.
+func itemRow(place int) string { return fmt.Sprintf(`#items-list [aria-posinset="%d"]`, place) }
+
+// takeItem takes an item in hand by its row.
+func takeItem(page *browser.Page, place int) {
+	page.Click(itemRow(place))
+	waitInHand(page, place)
+}
+
+func waitInHand(page *browser.Page, place int) {
+	page.Wait(element(itemRow(place)) + `?.getAttribute("aria-selected") === "true"`)
+}
+
+// manyItems is a file of a job of n items that differ in height and mark.
+func manyItems(t *testing.T, n int) string {
+	t.Helper()
+	job := document.JobOf([]document.Document{cases.First()})
+	job.Items = job.Items[:0]
+	for i := range n {
+		d, err := document.Edit(job.Base, document.Command{Op: "all", Commands: []document.Command{
+			{Op: "mark", Text: fmt.Sprintf("E-%05d", i+1)},
+			{Op: "set", Values: []document.Value{{Field: "quantity", Steps: 1 + i%90}}},
+		}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		job.Items = append(job.Items, document.Item{ID: fmt.Sprintf("i%d", i+1), Design: d.From(job.Base)})
+	}
+	text, err := json.Marshal(map[string]any{"format": document.Format, "version": document.Version, "head": job.Head, "base": job.Base, "items": job.Items})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(text)
+}
+
+// The items of a job: one more, one like it, its mark, one less; undo takes each back and brings the item in hand.
+func TestItems(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	if !browser.Eval[bool](page, element(id("items"))+".hidden") {
+		t.Error("a job of one item shows a list")
+	}
+	enter(page, "fin_height", "12 mm")
+	page.Click(id("items-open"))
+	page.Click(id("items-copy"))
+	waitInHand(page, 2)
+	waitEntry(page, "fin_height", "12 mm")
+	page.Type(id("items-mark"), "E-102")
+	page.WaitText(itemRow(2)+" [data-part=mark]", "E-102")
+	enter(page, "fin_height", "13 mm")
+	page.Click(id("items-add"))
+	waitInHand(page, 3)
+	waitTyped(page, "fin_height", cases.First().Fields["fin_height"].Text)
+	takeItem(page, 1)
+	waitEntry(page, "fin_height", "12 mm")
+	page.Click(id("items-remove"))
+	page.Wait(element(id("items-count")) + `.textContent === "2"`)
+	waitInHand(page, 1)
+	waitEntry(page, "fin_height", "13 mm")
+	page.Reload()
+	page.WaitMark("finwright:painted")
+	page.WaitText(itemRow(1)+" [data-part=mark]", "E-102")
+	page.Wait(element(id("items-count")) + `.textContent === "2"`)
+
+	// By keys: the second row in hand, changed, then the first; undo goes back to the second.
+	page.Focus(id("items-list"))
+	page.Press(kb.End)
+	page.Press(kb.Enter)
+	waitInHand(page, 2)
+	was := page.Value(entry("fin_height"))
+	enter(page, "fin_height", "11 mm")
+	takeItem(page, 1)
+	page.Click(id("undo"))
+	waitInHand(page, 2)
+	waitEntry(page, "fin_height", was)
+	page.Click(id("items-remove"))
+	waitInHand(page, 1)
+	page.Click(id("undo"))
+	waitInHand(page, 2)
+	waitEntry(page, "fin_height", was)
+	quiet(t, chromium, page)
+}
+
+// spent counts what the page asks of the store and of the engine.
+const spent = `globalThis.spent = {writes: 0, written: 0, sent: 0};
+	{
+		const {setItem} = Storage.prototype, {postMessage} = Worker.prototype;
+		Storage.prototype.setItem = function (key, text) { if (this === localStorage) { spent.writes++; spent.written += text.length; } return setItem.call(this, key, text); };
+		Worker.prototype.postMessage = function (data, ...rest) { if (data.method === "edit") spent.sent += data.args.length; return postMessage.call(this, data, ...rest); };
+	}`
+
+// In a job of ten thousand items an edit, an undo and what is written of them are as much as in a job of one, and the list
+// has no more rows than are in sight.
+func TestTenThousandItemsCostWhatOneDoes(t *testing.T) {
+	type cost struct{ Writes, Written, Sent int }
+	var costs [][]cost
+	for _, n := range []int{1, 10_000} {
+		page := chromium.Page(t, browser.Desk)
+		page.Before(spent)
+		page.Open("")
+		page.WaitMark("finwright:painted")
+		openFile(page, js(manyItems(t, n)))
+		page.Wait(slot + ".count === " + fmt.Sprint(n) + " && " + kept + `.mark === "E-00001"`)
+		waitState(page, "answered")
+		page.Focus(entry("fin_height"))
+		var of []cost
+		for _, act := range []func(){
+			func() { insert(page, entry("fin_height"), "12 mm"); waitTyped(page, "fin_height", "12 mm") },
+			func() { page.Click(id("undo")); page.Wait(kept + `.fields.fin_height.text !== "12 mm"`) },
+		} {
+			waitState(page, "answered")
+			page.Wait(storedItem + "?.shown")
+			browser.Eval[bool](page, "(Object.assign(spent, {writes: 0, written: 0, sent: 0}), true)")
+			act()
+			waitState(page, "answered")
+			page.Wait(storedItem + "?.shown")
+			of = append(of, browser.Eval[cost](page, "spent"))
+		}
+		costs = append(costs, of)
+		if made := browser.Eval[int](page, `document.querySelectorAll("#items-space > *").length`); made > 20 {
+			t.Errorf("%d rows are made of %d items", made, n)
+		}
+	}
+	for i, of := range []string{"an edit", "an undo"} {
+		one, many := costs[0][i], costs[1][i]
+		t.Logf("%s of one item: %+v, of ten thousand: %+v", of, one, many)
+		if many.Writes > one.Writes || many.Written > one.Written+200 || many.Sent > one.Sent+200 {
+			t.Errorf("%s costs %+v, in a job of one %+v", of, many, one)
+		}
+	}
+}
+
+// What an item answered is kept with it, by the day, the program and the shop. Opened by another shop, what is answered
+// otherwise is told with its cause, until it is read.
+func TestChangedAnswersAreTold(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	enter(page, "fin_height", "12 mm")
+	page.Wait(storedItem + "?.shown?.cells.length > 10")
+	if day := browser.Eval[string](page, storedItem+".shown.day"); len(day) != len("2026-11-27") {
+		t.Errorf("shown on %q", day)
+	}
+	page.Reload()
+	page.WaitMark("finwright:painted")
+	waitState(page, "answered")
+	if !browser.Eval[bool](page, element(id("changed"))+".hidden") {
+		t.Error("the same program and shop are said to answer otherwise")
+	}
+	other := string(shop.House().Save())
+	other = strings.Replace(other, `"line": "`, `"line": "1`, 1)
+	browser.Eval[bool](page, `(localStorage.setItem("finwright.shop", `+js(other)+`), true)`)
+	page.Reload()
+	page.Wait(element(id("changed")) + `.checkVisibility() && ` + element(id("changed")) + `.textContent.includes("The shop is another.")`)
+	page.Click(id("changed-read"))
+	page.Wait(element(id("changed")) + ".hidden")
+	page.Wait(slot + ".by.length === 2")
+	page.Reload()
+	page.WaitMark("finwright:painted")
+	waitState(page, "answered")
+	if !browser.Eval[bool](page, element(id("changed"))+".hidden") {
+		t.Error("what was read is told again")
+	}
+	quiet(t, chromium, page)
+}
