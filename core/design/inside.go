@@ -65,10 +65,10 @@ func (b *builder) leaving(t *rating.Thermal) []figure.Figure {
 // insideNotices hold the stream in the tubes against usual velocities, the drop allowed and the pressure that it has.
 func insideNotices(in *field.Input, t *rating.Thermal) []Notice {
 	if t.InsideLoss == nil {
-		if why := in.NoInsideLoss(); in.Process.Fluid != rating.Steam {
-			return []Notice{{State: figure.No, Field: "inside_flow", Figure: "inside_loss", Message: why}}
+		if in.Process.Fluid == rating.Steam {
+			return freezingNotices(in, t)
 		}
-		return nil
+		return []Notice{{State: figure.No, Field: "inside_flow", Figure: "inside_loss", Message: in.NoInsideLoss()}}
 	}
 	var out []Notice
 	say := func(state figure.State, field, fig, key string, pairs ...any) {
@@ -85,7 +85,42 @@ func insideNotices(in *field.Input, t *rating.Thermal) []Notice {
 		say(figure.No, "inside_drop_allowed", "inside_loss", "notice.inside_drop_over", "has", message.Amount{Kind: units.Loss, SI: loss.Total},
 			"wish", message.Amount{Kind: units.Loss, SI: allowed}, "by", percent(loss.Total/allowed-1))
 	}
-	return append(out, pressureNotices(in, t)...)
+	return append(append(out, pressureNotices(in, t)...), stateNotices(in, t)...)
+}
+
+// stateNotices hold the stream against what is known of it, and against its freezing.
+func stateNotices(in *field.Input, t *rating.Thermal) []Notice {
+	var out []Notice
+	say := func(state figure.State, field, fig, key string, pairs ...any) {
+		out = append(out, Notice{State: state, Field: field, Figure: fig, Message: message.New(key, pairs...)})
+	}
+	if known, low, high := t.OwnKnown(&in.Input); in.Process.Fluid == rating.OwnFluid && !known {
+		say(figure.Watch, "own_fluid_points", "inside_film", "notice.own_beyond", "low", celsius(low), "high", celsius(high))
+	}
+	if t.Laminar(&in.Input) {
+		key := "notice.laminar"
+		if in.Process.Fluid == rating.OwnFluid && in.Process.Points == 1 {
+			key = "notice.laminar_one"
+		}
+		say(figure.Watch, "passes", "inside_film", key)
+		if _, known := in.Freezing(); !known {
+			say(figure.Watch, "own_fluid_pour", "coldest_metal", "notice.pour_missing")
+		}
+	}
+	return append(out, freezingNotices(in, t)...)
+}
+
+// freezingNotices hold the coldest metal against what it freezes, or what stops on it.
+func freezingNotices(in *field.Input, t *rating.Thermal) []Notice {
+	at, known := in.Freezing()
+	if !known || t.Duty.Coldest.Celsius >= at {
+		return nil
+	}
+	n := Notice{State: figure.No, Field: "inside_in", Figure: "coldest_metal", Message: message.New("notice.freezes", "metal", celsius(t.Duty.Coldest.Celsius), "freezing", celsius(at))}
+	if in.Process.Fluid == rating.OwnFluid {
+		n.State, n.Message.Key = figure.Watch, "notice.pours_no_more"
+	}
+	return []Notice{n}
 }
 
 func percent(share float64) message.Amount {

@@ -99,3 +99,78 @@ func TestOutletPressureByHand(t *testing.T) {
 		t.Errorf("outlet %g Pa after %g Pa, ratio %g", at.SI, loss.SI, ratio.SI)
 	}
 }
+
+// A cooled oil is thicker at the wall: known at two temperatures, its laminar film is lower by the ratio of the viscosities
+// to the power 0.14 (Sieder and Tate 1936). One temperature gives no such ratio, and the remark says so.
+func TestOilAtTwoTemperatures(t *testing.T) {
+	laminar := func(more ...string) []string {
+		return append([]string{
+			"inside_fluid", "own", "inside_flow", "12 kg/s", "inside_in", "90 °C", "own_fluid_at", "20 °C", "own_fluid_density", "870 kg/m³", "own_fluid_heat", "2000 J/kg·K",
+			"own_fluid_viscosity", "200 mPa·s", "own_fluid_conductivity", "0.13 W/m·K", "own_fluid_at_2", "100 °C", "own_fluid_density_2", "870 kg/m³",
+			"own_fluid_heat_2", "2000 J/kg·K", "own_fluid_viscosity_2", "10 mPa·s", "own_fluid_conductivity_2", "0.13 W/m·K",
+		}, more...)
+	}
+	one := evaluate(t, read(t, laminar()...))
+	two := evaluate(t, read(t, laminar("own_fluid_points", "2")...))
+	if _, keys := remarked(one, "inside_film"); len(keys) != 1 || keys[0] != "notice.laminar_one" {
+		t.Errorf("known at one temperature: %q", keys)
+	}
+	if _, keys := remarked(two, "inside_film"); len(keys) != 1 || keys[0] != "notice.laminar" {
+		t.Errorf("known at two: %q", keys)
+	}
+	if _, keys := remarked(two, "coldest_metal"); len(keys) != 1 || keys[0] != "notice.pour_missing" {
+		t.Errorf("without a pour point: %q", keys)
+	}
+	var ratio float64
+	for _, l := range two.Heat.Thermal.Inside.Limits {
+		if l.Variable == "viscosity_ratio" {
+			ratio = l.Value
+		}
+	}
+	if !(ratio < 0.9) {
+		t.Errorf("viscosity in the stream over that at the wall: %g", ratio)
+	}
+	if a, b := one.Heat.Thermal.Inside.Coefficient, two.Heat.Thermal.Inside.Coefficient; b >= a {
+		t.Errorf("film %g W/m²K with the wall, %g without", b, a)
+	}
+	if _, keys := remarked(evaluate(t, read(t, laminar("own_fluid_points", "2", "inside_in", "140 °C")...)), "inside_film"); len(keys) == 0 || keys[0] != "notice.own_beyond" {
+		t.Errorf("beyond the temperatures: %q", keys)
+	}
+	// Points may come in any order.
+	swapped := laminar("own_fluid_points", "2", "own_fluid_at", "100 °C", "own_fluid_viscosity", "10 mPa·s", "own_fluid_at_2", "20 °C", "own_fluid_viscosity_2", "200 mPa·s")
+	if a, b := two.Heat.Thermal.Duty.Heat, rate(t, read(t, swapped...)).Thermal.Duty.Heat; math.Abs(a/b-1) > 1e-9 {
+		t.Errorf("%g W, and %g W with the points the other way round", a, b)
+	}
+}
+
+// The coldest metal is held against what freezes on it: water at 0 C, glycol later, oil at its pour point.
+func TestFreezingIsJudged(t *testing.T) {
+	cold := []string{"air_in", "-30 °C", "inside_in", "40 °C", "inside_flow", "40 kg/s", "tube_length", "3 m"}
+	for name, c := range map[string]struct {
+		entries []string
+		key     string
+	}{
+		"water":          {[]string{"inside_in", "12 °C"}, "notice.freezes"},
+		"glycol":         {[]string{"inside_fluid", "ethylene_glycol", "glycol_share", "40 %"}, ""},
+		"little glycol":  {[]string{"inside_fluid", "propylene_glycol", "glycol_share", "3 %", "inside_in", "8 °C"}, "notice.freezes"},
+		"oil that pours": {[]string{"inside_fluid", "own", "own_fluid_pour", "-40 °C"}, ""},
+		"oil that stops": {[]string{"inside_fluid", "own", "own_fluid_pour", "30 °C"}, "notice.pours_no_more"},
+	} {
+		_, keys := remarked(evaluate(t, read(t, append(cold, c.entries...)...)), "coldest_metal")
+		if got := len(keys) > 0 && keys[0] == c.key; got != (c.key != "") {
+			t.Errorf("%s: %q, want %q", name, keys, c.key)
+		}
+	}
+}
+
+// Glycol costs duty: at the same flow its film is lower than that of water.
+func TestGlycolCostsDuty(t *testing.T) {
+	last := rate(t, read(t, "inside_in", "85 °C")).Thermal.Inside.Coefficient
+	for _, share := range []string{"20 %", "40 %", "60 %"} {
+		now := rate(t, read(t, "inside_in", "85 °C", "inside_fluid", "ethylene_glycol", "glycol_share", share)).Thermal.Inside.Coefficient
+		if now >= last {
+			t.Errorf("%s: %g W/m²K after %g", share, now, last)
+		}
+		last = now
+	}
+}

@@ -1,6 +1,8 @@
 package field
 
 import (
+	"strconv"
+
 	"finwright/core/material"
 	"finwright/core/rating"
 	"finwright/core/tube"
@@ -308,13 +310,28 @@ var Fields = []Field{
 
 	{
 		ID: "inside_fluid", Group: "inside", Since: 2, Used: always, House: "water",
-		Choices: among("water", "steam", "own"),
+		Choices: among("water", "ethylene_glycol", "propylene_glycol", "steam", "own"),
 		Choice:  func(in *Input, c string) { in.Process.Fluid = rating.Fluid(c) },
+	},
+	{
+		ID: "glycol_share", Group: "inside", Since: 4, Used: glycol, House: "35 %",
+		Kind: units.Percent, Low: 0, High: 0.60,
+		Real: func(in *Input) *float64 { return &in.Process.Glycol },
 	},
 	{
 		ID: "own_fluid_phase", Group: "inside", Since: 4, Used: ownFluid, House: "liquid",
 		Choices: among("liquid", "gas"),
 		Choice:  func(in *Input, c string) { in.Process.Gas = c == "gas" },
+	},
+	{
+		ID: "own_fluid_points", Group: "inside", Since: 4, Used: ownFluid, House: "1",
+		Choices: among("1", "2", "3"),
+		Choice:  func(in *Input, c string) { in.Process.Points, _ = strconv.Atoi(c) },
+	},
+	{
+		ID: "own_fluid_at", Group: "inside", Since: 4, Used: ownPoint(2), House: "60 °C",
+		Kind: units.Temp, Low: -60, High: 600,
+		Real: func(in *Input) *float64 { return (*float64)(&in.Process.OwnAt) },
 	},
 	{
 		ID: "own_fluid_density", Group: "inside", Since: 2, Used: ownFluid, House: "850 kg/m³",
@@ -335,6 +352,61 @@ var Fields = []Field{
 		ID: "own_fluid_conductivity", Group: "inside", Since: 2, Used: ownFluid, House: "0.13 W/m·K",
 		Kind: units.Conduct, Low: 0.005, High: 100,
 		Real: func(in *Input) *float64 { return &in.Process.Own.Conductivity },
+	},
+	{
+		ID: "own_fluid_at_2", Group: "inside", Since: 4, Used: ownPoint(2), House: "100 °C",
+		Kind: units.Temp, Low: -60, High: 600,
+		Real: func(in *Input) *float64 { return (*float64)(&in.Process.More[0].At) },
+	},
+	{
+		ID: "own_fluid_density_2", Group: "inside", Since: 4, Used: ownPoint(2), House: "826 kg/m³",
+		Kind: units.Dense, Low: 0.05, High: 20000,
+		Real: func(in *Input) *float64 { return &in.Process.More[0].Density },
+	},
+	{
+		ID: "own_fluid_heat_2", Group: "inside", Since: 4, Used: ownPoint(2), House: "2260 J/kg·K",
+		Kind: units.SpecificHeat, Low: 100, High: 20000,
+		Real: func(in *Input) *float64 { return &in.Process.More[0].HeatCapacity },
+	},
+	{
+		ID: "own_fluid_viscosity_2", Group: "inside", Since: 4, Used: ownPoint(2), House: "2.1 mPa·s",
+		Kind: units.Viscous, Low: 5e-6, High: 10,
+		Real: func(in *Input) *float64 { return &in.Process.More[0].Viscosity },
+	},
+	{
+		ID: "own_fluid_conductivity_2", Group: "inside", Since: 4, Used: ownPoint(2), House: "0.127 W/m·K",
+		Kind: units.Conduct, Low: 0.005, High: 100,
+		Real: func(in *Input) *float64 { return &in.Process.More[0].Conductivity },
+	},
+	{
+		ID: "own_fluid_at_3", Group: "inside", Since: 4, Used: ownPoint(3), House: "140 °C",
+		Kind: units.Temp, Low: -60, High: 600,
+		Real: func(in *Input) *float64 { return (*float64)(&in.Process.More[1].At) },
+	},
+	{
+		ID: "own_fluid_density_3", Group: "inside", Since: 4, Used: ownPoint(3), House: "802 kg/m³",
+		Kind: units.Dense, Low: 0.05, High: 20000,
+		Real: func(in *Input) *float64 { return &in.Process.More[1].Density },
+	},
+	{
+		ID: "own_fluid_heat_3", Group: "inside", Since: 4, Used: ownPoint(3), House: "2420 J/kg·K",
+		Kind: units.SpecificHeat, Low: 100, High: 20000,
+		Real: func(in *Input) *float64 { return &in.Process.More[1].HeatCapacity },
+	},
+	{
+		ID: "own_fluid_viscosity_3", Group: "inside", Since: 4, Used: ownPoint(3), House: "1.2 mPa·s",
+		Kind: units.Viscous, Low: 5e-6, High: 10,
+		Real: func(in *Input) *float64 { return &in.Process.More[1].Viscosity },
+	},
+	{
+		ID: "own_fluid_conductivity_3", Group: "inside", Since: 4, Used: ownPoint(3), House: "0.124 W/m·K",
+		Kind: units.Conduct, Low: 0.005, High: 100,
+		Real: func(in *Input) *float64 { return &in.Process.More[1].Conductivity },
+	},
+	{
+		ID: "own_fluid_pour", Group: "inside", Since: 4, Used: ownLiquid,
+		Kind: units.Temp, Low: -100, High: 400,
+		Optional: func(in *Input) *rating.Optional { return &in.Process.Pour },
 	},
 	{
 		ID: "steam_by", Group: "inside", Since: 4, Used: condensing, House: "temperature",

@@ -1,6 +1,8 @@
 package field
 
 import (
+	"strconv"
+
 	"finwright/core/material"
 	"finwright/core/rating"
 	"finwright/core/tube"
@@ -33,11 +35,24 @@ func inletTold(text func(string) string) bool { return !byPressure(text) }
 
 // pressed tells whether the pressure of the stream is asked for.
 func pressed(text func(string) string) bool {
-	return text("inside_fluid") == string(rating.Water) || byPressure(text)
+	return text("inside_fluid") == string(rating.Water) || glycol(text) || byPressure(text)
 }
 
 func ownLiquid(text func(string) string) bool {
 	return ownFluid(text) && text("own_fluid_phase") == "liquid"
+}
+
+func glycol(text func(string) string) bool {
+	fluid := rating.Fluid(text("inside_fluid"))
+	return fluid == rating.Ethylene || fluid == rating.Propylene
+}
+
+// ownPoint tells whether the own fluid is known at so many temperatures.
+func ownPoint(n int) Use {
+	return func(text func(string) string) bool {
+		points, _ := strconv.Atoi(text("own_fluid_points"))
+		return ownFluid(text) && points >= n
+	}
 }
 
 // inAtmosphere tells whether something hangs on the pressure of the air about.

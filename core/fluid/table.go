@@ -72,3 +72,26 @@ func (f Table) At(t float64) (Properties, error) {
 		Conductivity: a.Conductivity + x*(b.Conductivity-a.Conductivity),
 	}, nil
 }
+
+// Beyond returns the properties at any absolute temperature t [K]: those of At between the points, and beyond them
+// those of the nearest, but for the viscosity, which goes on as it went between the last two.
+//
+// Valid: between the points; beyond them the caller must say so.
+// Source: as At.
+func (f Table) Beyond(t float64) Properties {
+	last := len(f) - 1
+	held := min(f[last].Temperature, max(f[0].Temperature, t))
+	p, err := f.At(held)
+	if err != nil {
+		panic(err) // held is not
+	}
+	if last == 0 || t == held {
+		return p
+	}
+	a, b := f[0], f[1]
+	if t > held {
+		a, b = f[last-1], f[last]
+	}
+	p.Viscosity = a.Viscosity * math.Pow(b.Viscosity/a.Viscosity, (1/t-1/a.Temperature)/(1/b.Temperature-1/a.Temperature))
+	return p
+}

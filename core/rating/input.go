@@ -55,15 +55,22 @@ type Fluid string
 
 // Fluids.
 const (
-	Water    Fluid = "water"
-	Steam    Fluid = "steam" // saturated, condensing at the inlet temperature
-	OwnFluid Fluid = "own"
+	Water     Fluid = "water"
+	Ethylene  Fluid = "ethylene_glycol"  // with water
+	Propylene Fluid = "propylene_glycol" // with water
+	Steam     Fluid = "steam"            // saturated, condensing at the inlet temperature
+	OwnFluid  Fluid = "own"
 )
 
 // Process is the stream in the tubes.
 type Process struct {
 	Fluid       Fluid
-	Own         fluid.Properties // constant
+	Glycol      float64          // share by mass [-], of a glycol with water
+	Own         fluid.Properties // at OwnAt, or constant where Points is 1
+	OwnAt       units.Temperature
+	More        [MostPoints - 1]OwnPoint // of the same fluid at other temperatures
+	Points      int                      // how many count, the first among them
+	Pour        Optional                 // [C] below which an own liquid stops
 	In          units.Temperature
 	Flow        float64  // [kg/s] in all tubes
 	Out         Optional // [C] wanted, mixed
@@ -89,6 +96,15 @@ func (in *Input) StreamPressure() float64 {
 		return fluid.StandardPressure // the properties themselves say what is beyond them
 	}
 	return max(fluid.StandardPressure, 1.1*hottest)
+}
+
+// MostPoints is at how many temperatures an own fluid may be known.
+const MostPoints = 3
+
+// OwnPoint is an own fluid at one temperature.
+type OwnPoint struct {
+	At units.Temperature
+	fluid.Properties
 }
 
 // Optional is a number that need not be stated.

@@ -40,8 +40,8 @@ func (s *stream) inside(t *Thermal, in *Input, at means) (exchanger.Stream, *Hin
 		return exchanger.Stream{}, beyond(StreamBeyond, err)
 	}
 	s.flow = inside.Flow{Properties: p, MassVelocity: in.Process.Flow / s.section}
-	if in.Process.Fluid == Water {
-		if s.flow.WallViscosity, err = fluid.WaterViscosity(at.wall+zeroCelsius, in.StreamPressure()); err != nil {
+	if in.thickens() {
+		if s.flow.WallViscosity, err = in.wallViscosity(at.wall); err != nil {
 			return exchanger.Stream{}, beyond(StreamBeyond, err)
 		}
 	}
@@ -83,13 +83,6 @@ func (in *Input) SaturateAt(pressure float64) error {
 func (in *Input) PassSection() float64 {
 	bore := float64(in.Tube.InsideOD())
 	return float64(in.Bank.Rows*in.Bank.TubesPerRow) / float64(in.Bank.Passes) * math.Pi / 4 * bore * bore
-}
-
-func (in *Input) liquid(celsius float64) (fluid.Properties, error) {
-	if in.Process.Fluid == OwnFluid {
-		return in.Process.Own, nil
-	}
-	return fluid.Water(celsius+zeroCelsius, in.StreamPressure())
 }
 
 // condensing takes the flow that the last round condensed: a first guess before there was one.

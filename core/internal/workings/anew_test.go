@@ -75,7 +75,11 @@ func (d *made) stream() fluid.Properties {
 	var err error
 	switch in.Fluid {
 	case rating.OwnFluid:
-		return in.Own
+		return d.oil((float64(in.In) + d.res.Heat.Thermal.Duty.ProcessOut) / 2)
+	case rating.Ethylene:
+		p, err = fluid.EthyleneGlycol.At((float64(in.In)+d.res.Heat.Thermal.Duty.ProcessOut)/2+zero, in.Glycol)
+	case rating.Propylene:
+		p, err = fluid.PropyleneGlycol.At((float64(in.In)+d.res.Heat.Thermal.Duty.ProcessOut)/2+zero, in.Glycol)
 	case rating.Steam:
 		var s fluid.Saturated
 		s, err = fluid.SaturatedWater(float64(in.In) + zero)
@@ -92,14 +96,39 @@ func (d *made) stream() fluid.Properties {
 // halfWay returns the heat capacity of the stream half-way between its inlet and the outlet wanted [J/(kg K)].
 func (d *made) halfWay(_ map[string]float64) float64 {
 	p := &d.in.Process
-	if p.Fluid == rating.OwnFluid {
-		return p.Own.HeatCapacity
+	at := (float64(p.In) + p.Out.SI) / 2
+	var now fluid.Properties
+	var err error
+	switch p.Fluid {
+	case rating.OwnFluid:
+		now = d.oil(at)
+	case rating.Ethylene:
+		now, err = fluid.EthyleneGlycol.At(at+273.15, p.Glycol)
+	case rating.Propylene:
+		now, err = fluid.PropyleneGlycol.At(at+273.15, p.Glycol)
+	default:
+		now, err = fluid.Water(at+273.15, d.in.StreamPressure())
 	}
-	water, err := fluid.Water((float64(p.In)+p.Out.SI)/2+273.15, d.in.StreamPressure())
 	if err != nil {
 		panic(err)
 	}
-	return water.HeatCapacity
+	return now.HeatCapacity
+}
+
+// oil reads the own fluid off a straight line through its points [C], and its viscosity off none.
+func (d *made) oil(at float64) fluid.Properties {
+	p := &d.in.Process
+	out, low := p.Own, p.OwnAt
+	for _, next := range p.More[:p.Points-1] { // drawn in the order of temperature
+		along := min(1, max(0, (at-float64(low))/float64(next.At-low)))
+		if at >= float64(low) {
+			out.Density += along * (next.Density - out.Density)
+			out.HeatCapacity += along * (next.HeatCapacity - out.HeatCapacity)
+			out.Conductivity += along * (next.Conductivity - out.Conductivity)
+		}
+		low = next.At
+	}
+	return out
 }
 
 // thinned returns the mean pressure of a gas in the tubes over that where it enters, at which its density is stated [-].

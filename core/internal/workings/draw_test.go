@@ -90,6 +90,7 @@ func draw(r *rand.Rand) document.Document {
 		number("inside_in", 70, 250, "°C")
 		number("own_fluid_pressure", 100, 9000, "kPa")
 		number("own_fluid_vapour", 1, 9000, "kPa")
+		set("own_fluid_points", []string{"1", "2", "3"}[r.IntN(3)])
 		if one(2) {
 			set("own_fluid_phase", "gas")
 			number("own_fluid_density", 1, 60, "kg/m³")
@@ -98,6 +99,10 @@ func draw(r *rand.Rand) document.Document {
 	case 1:
 		set("inside_fluid", "steam")
 		number("inside_in", 105, 200, "°C")
+	case 2:
+		set("inside_fluid", []string{"ethylene_glycol", "propylene_glycol"}[r.IntN(2)])
+		number("glycol_share", 10, 60, "%")
+		number("inside_in", 65, 99, "°C")
 	default:
 		set("inside_fluid", "water")
 		set("inside_pressure", "2500 kPa")
