@@ -6,6 +6,7 @@ import (
 	"finwright/core/airside"
 	"finwright/core/exchanger"
 	"finwright/core/figure"
+	"finwright/core/inside"
 	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/rating"
@@ -114,18 +115,30 @@ func (b *builder) overall(h Heat) []figure.Figure {
 	for _, r := range u.Resistances {
 		list = append(list, fig("share_"+string(r.Layer), units.Percent, r.Share, figure.BareArea, "share", arg("R_x", units.Resist, r.OnBare), bare))
 	}
-	return append(list, b.insideFilm(h))
+	return append(list, b.insideFilm(h)...)
 }
 
-func (b *builder) insideFilm(h Heat) figure.Figure {
+// insideFilm tells of a film that condenses what else there is to say.
+func (b *builder) insideFilm(h Heat) []figure.Figure {
 	f := h.Thermal.Inside
 	bore := float64(b.t.InsideOD())
-	out := fig("inside_film", units.Film, f.Coefficient, figure.InsideArea, f.Method,
-		arg("Nu", units.Factor, f.Nusselt), arg("k_i", units.Conduct, f.Coefficient*bore/f.Nusselt), arg("d_i", units.Diameter, bore))
-	if !f.InRange() {
-		out.State, out.Why = figure.Outside, passed(f.Limits)
+	number := f.Coefficient / f.Nusselt // k/d
+	film := func(id string, h float64, formula string) figure.Figure {
+		return fig(id, units.Film, h, figure.InsideArea, formula,
+			arg("Nu", units.Factor, h/number), arg("k_i", units.Conduct, number*bore), arg("d_i", units.Diameter, bore))
 	}
-	return out
+	used := film("inside_film", f.Coefficient, f.Method)
+	if !f.InRange() {
+		used.State, used.Why = figure.Outside, passed(f.Limits)
+	}
+	if h.Thermal.Condensed == 0 {
+		return []figure.Figure{used}
+	}
+	v := h.Thermal.Vapour
+	velocity := fig("vapour_velocity", units.Factor, v.VapourVelocity(1), "", "vapour_velocity", arg("G_i", units.MassFlux, v.MassVelocity),
+		arg("d_i", units.Diameter, bore), arg("ρ_v", units.Dense, v.Vapour.Density), arg("ρ_l", units.Dense, v.Liquid.Density))
+	velocity.Label = "vapour_" + string(v.Regime())
+	return []figure.Figure{used, film("inside_film_second", inside.Breber1980(v), "breber_1980"), velocity}
 }
 
 func (b *builder) duty(h Heat) []figure.Figure {
@@ -150,7 +163,11 @@ func (b *builder) duty(h Heat) []figure.Figure {
 		fig("bank_tubes", units.Count, float64(t.Bank.Tubes()), figure.WholeBank, "bank_tubes", rows, arg("N_t", units.Count, float64(b.in.Bank.TubesPerRow))),
 	}
 	if t.Condensed > 0 {
-		list = append(list, fig("condensed", units.MassRate, t.Condensed, figure.WholeBank, "condensed", q, arg("h_fg", units.Factor, t.Latent(&b.in.Input))))
+		steam := fig("condensed", units.MassRate, t.Condensed, figure.WholeBank, "condensed", q, arg("h_fg", units.Factor, t.Vapour.LatentHeat))
+		if b.in.Bank.Rows > b.in.Bank.Passes {
+			steam.Why = []message.Message{message.New("notice.rows_condense")}
+		}
+		list = append(list, steam)
 	}
 	switch {
 	case d.Heat > 0:

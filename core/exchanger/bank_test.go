@@ -115,8 +115,11 @@ func TestRate(t *testing.T) {
 	if d.HottestRoot.Celsius != root {
 		t.Errorf("hottest root %g, of the rows %g", d.HottestRoot.Celsius, root)
 	}
-	if !(d.MeanWall > d.MeanRoot && d.MeanRoot > d.Coldest.Celsius && d.MeanWall < d.Hottest.Celsius) {
-		t.Errorf("means of wall and root %g and %g", d.MeanWall, d.MeanRoot)
+	if !(d.MeanProcess < process.In && d.MeanProcess > d.ProcessOut && d.MeanAir > air.In && d.MeanAir < d.AirOut) {
+		t.Errorf("means of the streams %g and %g", d.MeanProcess, d.MeanAir)
+	}
+	if brief := b.Balance(u.OnBare, air, process); brief != (Balance{d.Heat, d.MeanProcess}) {
+		t.Errorf("briefly %+v, in full %g W and %g C", brief, d.Heat, d.MeanProcess)
 	}
 }
 

@@ -19,8 +19,8 @@ type Duty struct {
 	Spent         bool    // a stream leaves as hot as the other enters, to rounding: Counterflow and Factor then say nothing
 	Counterflow   float64 // [K] logarithmic mean difference in counterflow
 	Factor        float64 // [-] F, by which the arrangement's mean difference is lower
-	MeanWall      float64 // [C] inside surface of the tubes, over all of the bank
-	MeanRoot      float64 // [C] roots of the fins, over all of the bank
+	MeanProcess   float64 // [C] of the stream inside, over all of the bank
+	MeanAir       float64 // [C] of the air about the tubes, over all of the bank
 	Hottest       Corner  // metal
 	Coldest       Corner  // metal
 	HottestRoot   Corner
@@ -61,6 +61,33 @@ func (b Bank) Rate(u Overall, air, process Stream) Duty {
 	return b.rate(u, air, process, nil)
 }
 
+// Balance is the part of a Duty for which a search asks many times.
+type Balance struct {
+	Heat        float64 // [W]
+	MeanProcess float64 // [C]
+}
+
+// Balance returns what Rate finds with the coefficient u [W/(m2 K)] on the bare area: heat [W] and mean temperature [C].
+//
+// Valid: as Rate.
+// Source: as Rate.
+func (b Bank) Balance(u float64, air, process Stream) Balance {
+	w := workspaces.Get().(*workspace)
+	defer workspaces.Put(w)
+	r := b.respond(w, u*b.BareArea()/air.Capacity, air.Capacity/process.Capacity)
+	part := b.meanProcess(r)
+	return Balance{Heat: air.Capacity * r.air * (process.In - air.In), MeanProcess: (1-part)*air.In + part*process.In}
+}
+
+// meanProcess returns the mean of the stream inside over all of the bank, as a part of the way from the air's inlet to its own.
+func (b Bank) meanProcess(r response) float64 {
+	sum := 0.0
+	for _, row := range r.rows {
+		sum += mean(row.Process, r.weights)
+	}
+	return sum / float64(b.Rows)
+}
+
 // rate shows each place of each row on its way to whom it concerns.
 func (b Bank) rate(u Overall, air, process Stream, show func(row, place int, t local)) Duty {
 	if !(air.Capacity > 0) || math.IsInf(air.Capacity, 1) || !(process.Capacity > 0) {
@@ -87,6 +114,9 @@ func (b Bank) rate(u Overall, air, process Stream, show func(row, place int, t l
 		d.Factor = r.air / (ntu * mean)
 	}
 
+	d.MeanProcess = celsius(b.meanProcess(r))
+	d.MeanAir = d.MeanProcess - d.Heat/(u.OnBare*b.BareArea())
+
 	perRow := ntu / float64(b.Rows)
 	toMean := -math.Expm1(-perRow) / perRow // mean difference over that where the air enters
 	toWall, toRoot := u.shareUpTo(InsideFouling), u.shareUpTo(Joint)
@@ -98,9 +128,6 @@ func (b Bank) rate(u Overall, air, process Stream, show func(row, place int, t l
 			if show != nil {
 				show(k, i, local{celsius(row.Process[i]), celsius(row.AirIn[i]), celsius(row.AirOut[i]), wall, root})
 			}
-			share := r.weights[i] / float64(b.Rows)
-			d.MeanWall += share * wall
-			d.MeanRoot += share * root
 			if root > hottestRoot.celsius {
 				hottestRoot = extreme{root, k, i, true}
 			}

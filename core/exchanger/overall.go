@@ -80,15 +80,21 @@ func OverallU(p Path) Overall {
 	return Overall{OnBare: 1 / sum, OnTotal: 1 / (sum * p.AreaRatio), OnInside: inward / sum, Resistances: parts}
 }
 
-// shareUpTo returns the part of the resistance between the inside fluid and the
-// outer end of a layer [-].
-func (u Overall) shareUpTo(last Layer) float64 {
+// UpTo returns the resistance [m2 K/W] on the bare area between the inside fluid and the outer end of a layer.
+//
+// Valid: a Layer.
+// Source: resistances in series.
+func (u Overall) UpTo(last Layer) float64 {
 	sum := 0.0
 	for _, r := range u.Resistances {
-		sum += r.Share
+		sum += r.OnBare
 		if r.Layer == last {
 			return sum
 		}
 	}
 	panic("exchanger: no layer " + string(last))
 }
+
+// shareUpTo returns the part of the resistance between the inside fluid and the
+// outer end of a layer [-].
+func (u Overall) shareUpTo(last Layer) float64 { return u.UpTo(last) * u.OnBare }

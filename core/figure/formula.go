@@ -122,8 +122,9 @@ var Formulas = map[string]Formula{
 	"hausen_1943":     {"h_i", "Nu k_i / d_i", "source.hausen_1943", "valid.hausen_1943"},
 	"gnielinski_1976": {"h_i", "Nu k_i / d_i", "source.gnielinski_1976", "valid.gnielinski_1976"},
 	"gnielinski_2013": {"h_i", "Nu k_i / d_i", "source.gnielinski_2013", "valid.gnielinski_2013"},
-	"chato_1962":      {"h_i", "Nu k_i / d_i", "source.chato_1962", "valid.chato_1962"},
-	"shah_1979":       {"h_i", "Nu k_i / d_i", "source.shah_1979", "valid.shah_1979"},
+	"chato_shah":      {"h_i", "Nu k_i / d_i", "source.chato_shah", "valid.chato_shah"},
+	"breber_1980":     {"h_i", "Nu k_i / d_i", "source.breber_1980", "valid.chato_shah"},
+	"vapour_velocity": {"j_g", "G_i / √(9.80665 d_i ρ_v (ρ_l − ρ_v))", "source.vapour_velocity", "valid.vapour_velocity"},
 
 	"duty":             {"Q", "C_air P |T_p − T_a|", "source.rows", "valid.rows"},
 	"effectiveness":    {"P", "rows(NTU, R_c, N_r, N_p)", "source.rows", "valid.rows"},

@@ -51,6 +51,9 @@ func (l Limit) Passed() float64 {
 	return over / math.Abs(bound)
 }
 
+// Nearest returns the value within the bounds that is nearest to the one met.
+func (l Limit) Nearest() float64 { return min(max(l.Value, l.Low), l.High) }
+
 // Message says which variable is outside which bounds.
 func (l Limit) Message() message.Message {
 	quantity := func(x float64) message.Amount { return message.Amount{Kind: l.Kind, SI: x} }

@@ -36,13 +36,25 @@ func (g *gas) at(celsius float64) (fluid.Properties, error) {
 	w := g.carries
 	if celsius < g.in {
 		// Cooled below its dew point air holds no more than this; the rest is water, and a remark.
-		most, err := fluid.HumidityRatio(celsius+zeroCelsius, g.pressure, 1)
-		if err != nil {
-			return fluid.Properties{}, err
+		// Where it would hold more than is known of, it holds what it carries.
+		if most, err := fluid.HumidityRatio(celsius+zeroCelsius, g.pressure, 1); err == nil {
+			w = min(w, most)
 		}
-		w = min(w, most)
 	}
 	return fluid.MoistAir(celsius+zeroCelsius, g.pressure, w)
+}
+
+// near returns the gas at a temperature [C], or at the nearest at which it is known, and what hinders then.
+func (g *gas) near(celsius float64) (fluid.Properties, *Hindrance) {
+	p, err := g.at(celsius)
+	if err == nil {
+		return p, nil
+	}
+	hindered := beyond(GasBeyond, err)
+	if p, err = g.at(hindered.Range.Nearest()); err != nil {
+		p = g.inlet
+	}
+	return p, hindered
 }
 
 // wets reports whether the gas of the inlet drops water on metal of this temperature [C].

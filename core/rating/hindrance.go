@@ -20,7 +20,7 @@ const (
 	GasBeyond    Cause = iota // the gas, at its inlet or in the bank, has no known properties
 	StreamBeyond              // the stream inside has none, or the gas at a wall that is as hot as the stream makes it
 	NoCondensing              // the steam is no hotter than the gas
-	NotSettled                // the temperatures go round
+	NotSettled                // no heat was found: nothing known leads here, and a proof looks for it
 )
 
 // beyond turns a property asked for out of its range into a hindrance.

@@ -1,0 +1,161 @@
+package rating
+
+import (
+	"math"
+
+	"finwright/core/airside"
+	"finwright/core/exchanger"
+	"finwright/core/fin"
+	"finwright/core/numeric"
+)
+
+// means are the heat that passes and the temperatures [C] at which properties are taken.
+type means struct {
+	heat         float64 // [W] from one stream to the other, whichever is the hotter
+	air, process float64
+	wall         float64 // the surface that the stream inside wets: on the dirt, where there is some
+	root         float64
+	fallen       float64 // [-] of its fall that the stream inside has behind it, mean over the bank
+}
+
+// cold starts the search: no heat has passed yet, and the wall is as hot as what it holds.
+func cold(in *Input) means {
+	air, process := float64(in.Air.In), float64(in.Process.In)
+	return means{air: air, process: process, wall: process, root: air, fallen: 0.5}
+}
+
+// Tolerances of the mean temperatures [K]: for a figure, and for a point of a curve.
+const (
+	fine   = 1e-6
+	coarse = 1e-3
+)
+
+// MostRounds bounds the search. A bank takes some five.
+const MostRounds = 100
+
+// settle finds the heat, temperatures, properties and films that agree with one another, beginning with start. Of the
+// correlations it asks the film in use alone; complete asks the others.
+//
+// The heat is the one unknown: at the films of too great a heat the bank carries less. The temperatures follow round by round,
+// and the heat is moved only where they are known well enough to tell to which side. Where a property is asked for beyond
+// its range, that of the range's end serves the search; if it has to serve the answer, that is what hinders.
+//
+// Source: numeric.Descent. There is one root where the overall coefficient rises by less than its own share with the heat.
+func (s *settling) settle(start means, tolerance float64) (t Thermal, _ *Hindrance) {
+	s.at = start
+	if start.heat == 0 || start.heat > s.most() {
+		s.at = cold(s.in)
+		found, _ := s.once(&t)
+		s.move(&t, found)
+	}
+	whole := numeric.Descent{High: s.most()}
+	side, again := whole, false
+	for t.Rounds < MostRounds {
+		heat := s.at.heat
+		found, change := s.once(&t)
+		short := found - heat
+		settled := change < tolerance && math.Abs(short)*s.between() <= tolerance*heat
+		switch {
+		case settled, again && side.Spent(spent): // or the answer steps here
+			s.finish(&t)
+			return t, s.hindered
+		case change >= tolerance && math.Abs(short) < 2*sensitivity*change*heat:
+			// The same heat again, with temperatures that are nearer to it.
+		case side.Spent(spent): // perhaps told too soon
+			side, again = whole, true
+		default:
+			s.move(&t, side.Next(heat, short))
+		}
+	}
+	return t, &Hindrance{Cause: NotSettled}
+}
+
+const (
+	spent       = 1e-12 // [-] of the bracket, that is as good as nothing
+	sensitivity = 1e-3  // [1/K] by which a bank's heat changes with one of its temperatures, as a share of it; of water 2e-4
+)
+
+// between returns the difference between the inlets [K].
+func (s *settling) between() float64 { return math.Abs(float64(s.in.Process.In - s.in.Air.In)) }
+
+// most returns a heat [W] that the air cannot take up.
+func (s *settling) most() float64 {
+	return 2 * s.gas.inlet.Density * s.in.Air.Velocity * s.bank.FaceArea() * s.gas.inlet.HeatCapacity * s.between()
+}
+
+// finish rates the bank as it has settled.
+func (s *settling) finish(t *Thermal) {
+	t.Duty = t.Bank.Rate(t.Overall, s.air, s.process)
+	s.at.heat = math.Abs(t.Duty.Heat)
+	if s.in.Process.Fluid == Steam {
+		t.Condensed = s.at.heat / s.stream.saturated.LatentHeat
+	}
+	t.state, t.Pair, t.Wet = s.at, s.pair, s.gas.wets(t.Duty.Coldest.Celsius)
+}
+
+// once asks the films at the temperatures at hand and returns the heat [W] that the bank carries with them, and by how much
+// the temperatures [K] that follow from the heat at hand are others.
+func (s *settling) once(t *Thermal) (found, change float64) {
+	t.Rounds++
+	in, at := s.in, s.at
+	t.Gas, s.hindered = s.gas.near(at.air)
+	wall, beyond := s.gas.near(at.root)
+	if beyond != nil {
+		s.hindered = &Hindrance{StreamBeyond, beyond.Range}
+	}
+	flux := s.gas.inlet.Density * in.Air.Velocity
+	t.Flow = airside.Flow{
+		Properties: t.Gas, FaceMassVelocity: flux, WallPrandtl: wall.Prandtl(),
+		TemperatureRatio: (at.air + zeroCelsius) / (at.root + zeroCelsius),
+	}
+	t.OutsideFilm = s.film(t)
+	t.Bank = s.bank
+	face := t.Bank.FaceArea()
+	t.FaceFlow = in.Air.Velocity * face
+	process, beyond := s.stream.inside(t, in, at)
+	if beyond != nil {
+		s.hindered = beyond
+	}
+	s.process, s.air = process, exchanger.Stream{In: float64(in.Air.In), Capacity: flux * face * t.Gas.HeatCapacity}
+
+	solved := fin.Solve(s.disc, t.OutsideFilm)
+	t.Eta, t.TipRatio = fin.SurfaceEfficiency(float64(s.areas.Fin()), float64(s.areas.Total()), solved.Efficiency), solved.TipRatio
+	path := s.path
+	path.InsideFilm, path.OutsideFilm, path.SurfaceEfficiency = t.Inside.Coefficient, t.OutsideFilm, t.Eta
+	t.Overall = exchanger.OverallU(path)
+
+	b := t.Bank.Balance(t.Overall.OnBare, s.air, s.process)
+	if fall := b.Heat / s.process.Capacity; fall != 0 {
+		s.at.fallen = (s.process.In - b.MeanProcess) / fall
+	}
+	s.move(t, at.heat)
+	return math.Abs(b.Heat), at.differs(s.at)
+}
+
+// move takes the temperatures that follow from another heat [W], with the resistances and capacities of the last round. None
+// is beyond the inlets, whatever the heat.
+func (s *settling) move(t *Thermal, heat float64) {
+	at := &s.at
+	at.heat = heat
+	signed := math.Copysign(heat, s.process.In-s.air.In)
+	low, high := min(s.air.In, s.process.In), max(s.air.In, s.process.In)
+	within := func(celsius float64) float64 { return min(max(celsius, low), high) }
+	at.air = within(s.air.In + signed/(2*s.air.Capacity))
+	at.process = within(s.process.In - signed/(2*s.process.Capacity))
+	flux, inner := signed/s.bank.BareArea(), s.process.In-at.fallen*signed/s.process.Capacity
+	upTo := func(last exchanger.Layer) float64 { return within(inner - flux*t.Overall.UpTo(last)) }
+	at.wall, at.root = upTo(exchanger.InsideFilm), upTo(exchanger.Joint)
+}
+
+// differs returns the largest difference of temperatures [K].
+func (m means) differs(n means) float64 {
+	return max(math.Abs(m.air-n.air), math.Abs(m.process-n.process), math.Abs(m.wall-n.wall), math.Abs(m.root-n.root))
+}
+
+// film returns the outside film coefficient in force [W/(m2 K)].
+func (s *settling) film(t *Thermal) float64 {
+	if s.in.Air.FilmGiven {
+		return float64(s.in.Air.Film)
+	}
+	return airside.FilmMethods[s.pair.Film].Compute(s.pitches, t.Flow).Coefficient
+}
