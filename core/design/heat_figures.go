@@ -10,6 +10,7 @@ import (
 	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/rating"
+	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -205,12 +206,27 @@ func (b *builder) drop(t *rating.Thermal) []figure.Figure {
 	}
 	v, used := t.UsedDrop, &airside.DropMethods[t.Drop]
 	list := []figure.Figure{stated(&used.Formula, fig("air_drop", units.Drop, v.Answer.Total, figure.WholeBank, "", used.Args(b.in.Pitches(), t.Flow, v.Answer)...))}
+	if other, ok := b.in.DropOnOther(t); ok {
+		list = append(list, b.otherDrop(t, other))
+	}
 	if low, high, n := airside.Spread(t.Drops); n > 1 {
 		list = append(list, fig("drop_low", units.Drop, low, figure.WholeBank, "spread_low", arg("n_in", units.Count, float64(n))),
 			fig("drop_high", units.Drop, high, figure.WholeBank, "spread_high", arg("n_in", units.Count, float64(n))))
 	}
 	return append(list, fig("fan_power", units.Drive, exchanger.FanPower(t.FaceFlow, v.Answer.Total, b.in.Air.FanEfficiency), figure.WholeBank, "fan_power",
 		arg("V", units.Factor, t.FaceFlow), arg("Δp", units.Drop, v.Answer.Total), arg("η_fan", units.Factor, b.in.Air.FanEfficiency)))
+}
+
+// otherDrop is the pressure drop with the root counted at the other of bare tube and foot.
+func (b *builder) otherDrop(t *rating.Thermal, pascal float64) figure.Figure {
+	other := *b.in
+	id := "air_drop_foot"
+	other.Tube.Fin.Root = tube.FromFoot
+	if b.in.Tube.Fin.Root == tube.FromFoot {
+		other.Tube.Fin.Root, id = tube.FromTube, "air_drop_tube"
+	}
+	method, bank := &airside.DropMethods[t.Drop], other.Pitches()
+	return stated(&method.Formula, fig(id, units.Drop, pascal, figure.WholeBank, "", method.Args(bank, t.Flow, method.Compute(bank, t.Flow))...))
 }
 
 // cornerArgs are the numbers of the rows' solution that a metal temperature follows from.

@@ -279,7 +279,7 @@ func TestWishesAreJudged(t *testing.T) {
 
 func dropOf(t testing.TB, in field.Input) float64 {
 	th := rate(t, in).Thermal
-	return th.Drops[th.Drop].Answer.Total
+	return in.DropJudged(&th)
 }
 
 func TestHeatSweepPassesTheDesign(t *testing.T) {

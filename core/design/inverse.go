@@ -23,12 +23,16 @@ func wishNotices(in *field.Input, t *rating.Thermal) []Notice {
 	if want, duty := in.Bank.DutyWanted, math.Abs(t.Duty.Heat); duty < want*(1-wishMargin) {
 		say("duty", "duty_wanted", "notice.duty_short", units.Duty, duty, want, 1-duty/want)
 	}
-	switch allowed, drop := in.Bank.DropAllowed, t.UsedDrop.Answer.Total; {
+	switch allowed, drop := in.Bank.DropAllowed, in.DropJudged(t); {
 	case allowed == 0:
 	case !t.HasDrop():
 		out = append(out, Notice{State: figure.Watch, Field: "drop_allowed", Figure: "air_drop", Message: message.New("notice.drop_not_judged")})
 	case drop > allowed*(1+wishMargin):
-		say("air_drop", "drop_allowed", "notice.drop_over", units.Drop, drop, allowed, drop/allowed-1)
+		key := "notice.drop_over"
+		if drop > t.UsedDrop.Answer.Total {
+			key = "notice.drop_over_other"
+		}
+		say("air_drop", "drop_allowed", key, units.Drop, drop, allowed, drop/allowed-1)
 	}
 	return out
 }

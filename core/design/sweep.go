@@ -43,6 +43,24 @@ func SweepBank(in field.Input, near *rating.Thermal, id string, values []float64
 	rating.SweepBank(len(values), designs(&in, id, values, fits), near, visit)
 }
 
+// EfficiencyAt returns the fin efficiency [-] of in with one number replaced [SI], as its figure says it: rated anew. ok is
+// false where that cannot be.
+func EfficiencyAt(in field.Input, near *Heat, id string, x float64) (eta float64, ok bool) {
+	swept(id).Set(&in, x)
+	if !possible(&in) {
+		return 0, false
+	}
+	t := near.Thermal
+	if !in.Air.FilmGiven {
+		rated, hindered := rating.RateBriefly(&in.Input)
+		if hindered != nil {
+			return 0, false
+		}
+		t = rated
+	}
+	return in.Surface(&t).Fin.Efficiency, true
+}
+
 // designs varies one field of in, and gives those that are possible.
 func designs(in *field.Input, id string, values []float64, possible func(*field.Input) bool) rating.Designs {
 	f := swept(id)

@@ -28,7 +28,7 @@ func (in *Input) TubesFor(duty float64, near *Thermal) (n int, why message.Messa
 	})
 }
 
-// VelocityFor returns the face velocity [m/s] between low and high at which the bank has a pressure drop [Pa], or why none
+// VelocityFor returns the face velocity [m/s] between low and high at which the bank has a pressure drop [Pa], the larger where the root is counted two ways, or why none
 // has. near is the bank as rated.
 //
 // Valid: drop > 0 and a bank that has one: see airside.Pair.
@@ -42,6 +42,7 @@ func (in *Input) VelocityFor(drop, low, high float64, near *Thermal) (v float64,
 		if hindered != nil {
 			return math.Inf(1)
 		}
-		return airside.DropMethods[t.Drop].Compute(s.pitches, t.Flow).Total
+		t.UsedDrop.Answer = airside.DropMethods[t.Drop].Compute(s.pitches, t.Flow)
+		return at.DropJudged(&t)
 	})
 }

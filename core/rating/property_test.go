@@ -221,7 +221,7 @@ func TestAskedTheOtherWay(t *testing.T) {
 		}
 		in.Air.Velocity = v
 		if th, hindered = Rate(&in); hindered == nil {
-			near(c, "drop", th.UsedDrop.Answer.Total, drop, 1e-4)
+			near(c, "drop judged", in.DropJudged(&th), drop, 1e-4)
 		}
 	})
 }

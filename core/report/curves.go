@@ -105,40 +105,72 @@ func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
 			})
 		}
 	}
-	out.Title, out.Alt = w.answer(&solved, a, out)
+	out.Title, out.Alt = w.answer(in, h, &solved, a, out)
 	return out
 }
 
 // answer says in words what the plot shows of this design.
-func (w Writer) answer(s *rating.Surface, a axis, c Curves) (title, alt string) {
+func (w Writer) answer(in field.Input, h design.Heat, s *rating.Surface, a axis, c Curves) (title, alt string) {
+	drop := message.Message{}
+	if a == heightAxis { // whose title alone names it
+		drop = w.crossing(in, h, a, c)
+	}
 	title = w.say(message.New("plot."+a.id+".title",
 		"eta", message.Amount{Kind: units.Factor, SI: s.Fin.Efficiency},
 		"ratio", message.Amount{Kind: units.Factor, SI: s.Areas.Ratio()},
-		"drop", w.crossing(c, design.GoodEfficiency)))
+		"drop", drop))
 	return title, w.say(message.New("plot."+a.id+".alt",
 		"eta", message.Amount{Kind: units.Factor, SI: s.Fin.Efficiency},
 		"ratio", message.Amount{Kind: units.Factor, SI: s.Areas.Ratio()}))
 }
 
-// crossing says where the design's own efficiency curve falls below level.
-func (w Writer) crossing(c Curves, level float64) message.Message {
+// crossing says where the design's own efficiency falls below design.GoodEfficiency: at the least number on the grid of steps at which the
+// design, entered with it and rated anew, has less. The curve, whose stream is held, only says where to look.
+func (w Writer) crossing(in field.Input, h design.Heat, a axis, c Curves) message.Message {
 	for _, line := range c.Panels[len(c.Panels)-1].Lines {
 		if !line.Main {
 			continue
 		}
 		for i := 1; i < len(line.Y); i++ {
-			if line.Y[i-1] >= level && line.Y[i] < level {
-				f := (line.Y[i-1] - level) / (line.Y[i-1] - line.Y[i])
+			if line.Y[i-1] >= design.GoodEfficiency && line.Y[i] < design.GoodEfficiency {
+				f := (line.Y[i-1] - design.GoodEfficiency) / (line.Y[i-1] - line.Y[i])
 				x := line.X[i-1] + f*(line.X[i]-line.X[i-1])
-				at := units.Snap(c.X.Kind, units.Out(c.X.Kind, x, w.System), w.System)
-				return message.New("plot.falls", "at", message.Amount{Kind: c.X.Kind, SI: at})
+				at := w.firstBelow(in, h, a, units.Out(a.kind(), x, w.System))
+				return message.New("plot.falls", "at", message.Amount{Kind: a.kind(), SI: at})
 			}
 		}
-		if len(line.Y) > 0 && line.Y[0] < level {
+		if len(line.Y) > 0 && line.Y[0] < design.GoodEfficiency {
 			return message.New("plot.below")
 		}
 	}
 	return message.New("plot.above")
+}
+
+// mostSteps bounds the search from a curve to the designs that it stands for.
+const mostSteps = 64
+
+// firstBelow returns the least number on the grid of steps near x [SI] at which the design has less than design.GoodEfficiency.
+func (w Writer) firstBelow(in field.Input, h design.Heat, a axis, x float64) float64 {
+	at := units.Snap(a.kind(), x, w.System)
+	below := func(x float64) bool {
+		eta, ok := design.EfficiencyAt(in, &h, a.field, x)
+		return ok && eta < design.GoodEfficiency
+	}
+	way := 1
+	if below(at) {
+		way = -1
+	}
+	for range mostSteps {
+		next := units.Step(a.kind(), at, way, w.System)
+		switch now := below(next); {
+		case way > 0 && now:
+			return next
+		case way < 0 && !now:
+			return at
+		}
+		at = next
+	}
+	return at
 }
 
 // mapCells is the map's resolution each way.

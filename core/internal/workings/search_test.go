@@ -29,7 +29,7 @@ func (d *made) trial(args []*big.Float) (*big.Float, error) {
 		in := d.in.Input
 		in.Air.Velocity = v
 		t, hindrance := rating.Rate(&in)
-		return hindrance != nil || t.UsedDrop.Answer.Total >= plain(args[0])
+		return hindrance != nil || in.DropJudged(&t) >= plain(args[0])
 	}
 	velocity := field.Must("face_velocity")
 	from, to := velocity.Low, velocity.High
