@@ -27,7 +27,8 @@ type Production struct {
 	Plan     making.Plan
 	Schedule *making.Schedule // nil without a winding
 	Swings   []making.Swing
-	Refused  *Part // what refuses the tube, of surface and heat; nil where neither does, and until AddMaking
+	Offers   map[string]Offer // by rule, after TryChanges
+	Refused  *Part            // what refuses the tube, of surface and heat; nil where neither does, and until AddMaking
 
 	in   field.Input
 	heat Heat

@@ -9,17 +9,24 @@ import (
 
 func money(symbol string, x units.Money) figure.Arg { return arg(symbol, units.Cost, float64(x)) }
 
+// prices are what every section may tell of the cost.
+func (k maker) prices() []figure.Figure {
+	c := k.p.Cost
+	return []figure.Figure{
+		fig("price_tube", units.Cost, float64(c.PerTube), figure.PerTube, "price_tube", money("P_o", c.Price), k.asked()),
+		fig("price_metre", units.CostPerRun, float64(c.PerMetre), figure.TubeMetre, "price_metre", money("P_t", c.PerTube), along("L", k.Order.Tube.Length)),
+		fig("price", units.Cost, float64(c.Price), figure.WholeOrder, "price", money("K", c.Total), money("m_K", c.Margin)),
+	}
+}
+
 func (k maker) cost() []figure.Figure {
 	c := k.p.Cost
-	var list, parts []figure.Figure
+	var parts []figure.Figure
 	for _, item := range c.Items {
 		parts = append(parts, fig("cost_"+item.ID, units.Cost, float64(item.Amount), figure.WholeOrder, "cost_"+item.ID, k.costArgs(item.ID)...))
 	}
 	total := money("K", c.Total)
-	list = append(list,
-		fig("price_tube", units.Cost, float64(c.PerTube), figure.PerTube, "price_tube", money("P_o", c.Price), k.asked()),
-		fig("price_metre", units.CostPerRun, float64(c.PerMetre), figure.TubeMetre, "price_metre", money("P_t", c.PerTube), along("L", k.Order.Tube.Length)),
-		fig("price", units.Cost, float64(c.Price), figure.WholeOrder, "price", total, money("m_K", c.Margin)),
+	list := append(k.prices(),
 		fig("cost_total", units.Cost, float64(c.Total), figure.WholeOrder, "cost_total", k.totalArgs()...),
 		fig("cost_margin", units.Cost, float64(c.Margin), figure.WholeOrder, "cost_margin", total, share("x_m", k.Shop.Rates.Margin)))
 	list = append(list, parts...)

@@ -15,6 +15,12 @@ const makingSection = "making"
 func (m *Production) groups() []FigureGroup {
 	p := &m.Plan
 	k := maker{m, p}
+	if m.Lines == nil { // Brief
+		return []FigureGroup{
+			{"hours", makingSection, k.part(making.TheStrip, p.Time != nil, "line_hours", units.Hours, func() []figure.Figure { return []figure.Figure{k.lineHours()} })},
+			{"cost", makingSection, k.part(making.TheCost, p.Cost != nil, "price_tube", units.Cost, k.prices)},
+		}
+	}
 	return []FigureGroup{
 		{"buy", makingSection, k.part(making.TheStrip, p.Ledger != nil, "strip_bought", units.Run, k.buy)},
 		{"coil", makingSection, k.part(making.TheStrip, p.Ledger != nil, "coil_length", units.Run, k.coil)},
@@ -218,6 +224,12 @@ func (k maker) speeds() []figure.Figure {
 		arg("P_0", units.Drive, float64(k.p.Line.Idle)), arg("P_r", units.Drive, float64(*s.Power-k.p.Line.Idle))))
 }
 
+func (k maker) lineHours() figure.Figure {
+	o := k.p.Time
+	return fig("line_hours", units.Hours, float64(o.Clock), figure.WholeOrder, "line_hours", took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking]),
+		took("τ_f", o.OnLine[making.Finning]), took("τ_x", o.OnLine[making.CoilChange]), took("τ_r", o.OnLine[making.RackChange]), share("ε", k.Shop.Crew.Efficiency))
+}
+
 func (k maker) hours() []figure.Figure {
 	o, w, crew := k.p.Time, k.p.Winding, &k.Shop.Crew
 	productive := share("ε", crew.Efficiency)
@@ -227,8 +239,7 @@ func (k maker) hours() []figure.Figure {
 		fig("tube_time", units.Time, float64(o.Tube.Total()), figure.PerTube, "tube_time", took("τ_w", o.Tube.Wind), took("τ_j", o.Tube.Jog), took("τ_s", o.Tube.Secure), took("τ_l", o.Tube.Load)),
 		fig("set_up_time", units.Time, float64(o.OnLine[making.SettingUp]+o.OnLine[making.Checking]), figure.WholeOrder, "set_up_time", took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking])),
 		fig("coil_interval", units.Time, float64(o.PerCoil), "", "coil_interval", took("τ_T", o.Tube.Total()), arg("n_c", units.Factor, w.TubesPerCoil()), took("τ_x", w.Coil.Change), productive),
-		fig("line_hours", units.Hours, float64(o.Clock), figure.WholeOrder, "line_hours", took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking]),
-			took("τ_f", o.OnLine[making.Finning]), took("τ_x", o.OnLine[making.CoilChange]), took("τ_r", o.OnLine[making.RackChange]), productive),
+		k.lineHours(),
 		fig("shifts", units.Factor, o.Shifts, figure.WholeOrder, "shifts", clock, took("H_s", crew.Shift)),
 		fig("tubes_shift", units.Factor, o.PerShift, "", "tubes_shift", k.made(), took("H_s", crew.Shift), productive, took("τ_R", running)),
 		fig("saw_hours", units.Hours, float64(o.Saw), figure.WholeOrder, "saw_hours", arg("n_cut", units.Count, math.Round(float64(o.Saw/k.Shop.Cutting.Time))), took("τ_1", k.Shop.Cutting.Time)),

@@ -12,12 +12,7 @@ import (
 func judged(t *testing.T, pairs ...string) Result {
 	t.Helper()
 	d := document.New()
-	for i := 0; i < len(pairs); i += 2 {
-		var err error
-		if d, err = document.Edit(d, document.Command{Op: "set", Values: []document.Value{{Field: pairs[i], Text: &pairs[i+1]}}}); err != nil {
-			t.Fatal(err)
-		}
-	}
+	setIn(t, &d, pairs...)
 	in, h, err := ReadAndRate(d)
 	if err != nil {
 		t.Fatal(err)

@@ -55,6 +55,7 @@ type ShownVerdict struct {
 // Change is the nearest change that makes a rule good, ready to be applied.
 type Change struct {
 	Text    string           `json:"text"`
+	Effect  string           `json:"effect"` // what it does to duty and price, and what to agree first; empty where that was not asked
 	Command document.Command `json:"command"`
 }
 
@@ -74,7 +75,7 @@ type Room struct {
 // Making renders how a design is made.
 func (w Writer) Making(m *design.Production, room Room) MakingSection {
 	out := MakingSection{
-		Shop: m.Shop.Name, Auto: m.Auto, Cautions: w.cautions(m), Verdicts: w.verdicts(m.Verdicts),
+		Shop: m.Shop.Name, Auto: m.Auto, Cautions: w.cautions(m), Verdicts: w.verdicts(m),
 		Pictures: w.pictures(m, room),
 	}
 	for _, l := range m.Lines {
@@ -110,10 +111,14 @@ func (w Writer) lineText(l design.LineVerdict) string {
 	return w.Texts.Text("making.free")
 }
 
-func (w Writer) verdicts(list []verdict.Verdict) []ShownVerdict {
+func (w Writer) verdicts(m *design.Production) []ShownVerdict {
+	list := m.Verdicts
 	out := make([]ShownVerdict, 0, len(list))
 	for _, v := range list {
 		row := ShownVerdict{Rule: v.Rule.ID, Label: w.Texts.Text("shop.rule." + v.Rule.ID), State: v.State, Mark: w.mark(v.State), Why: w.say(v.Why), Change: w.change(v.Change)}
+		if o, ok := m.Offers[v.Rule.ID]; ok {
+			row.Change = w.offer(o)
+		}
 		if v.State == figure.Plain {
 			row.Mark = w.Texts.Text("making.not_judged")
 		}
@@ -147,7 +152,7 @@ func (w Writer) change(settings []verdict.Setting) *Change {
 	}
 	command := design.Command(settings, w.System)
 	command.Write(w.Texts.Numbers.Typed)
-	return &Change{strings.Join(said, ", "), command}
+	return &Change{Text: strings.Join(said, ", "), Command: command}
 }
 
 // cautions are the plan's own remarks beside the rules, and why a part of it is absent.

@@ -19,21 +19,22 @@ import (
 // View is a design as the page shows it. When a field is wrong, Valid is false
 // and everything computed is absent: the page keeps the last good figures, greyed.
 type View struct {
-	Title    string         `json:"title"`
-	Units    units.System   `json:"units"`
-	Valid    bool           `json:"valid"`
-	Fields   []FormField    `json:"fields"`
-	Spans    []FormSpan     `json:"spans"`
-	Headline []ShownFigure  `json:"headline,omitzero"`
-	Groups   []ShownGroup   `json:"groups,omitzero"`
-	Methods  []ShownMethod  `json:"methods,omitzero"`
-	Bars     []Bar          `json:"bars,omitzero"`
-	Making   *MakingSection `json:"making"` // nil where nobody looks at it
-	Ruling   *Ruling        `json:"ruling"` // nil where an entry is wrong
-	Notices  []ShownNotice  `json:"notices,omitzero"`
-	Remarks  string         `json:"remarks"` // how many notices there are
-	Summary  string         `json:"summary"`
-	Pairs    []ShownAsked   `json:"pairs,omitzero"`
+	Title     string          `json:"title"`
+	Units     units.System    `json:"units"`
+	Valid     bool            `json:"valid"`
+	Fields    []FormField     `json:"fields"`
+	Spans     []FormSpan      `json:"spans"`
+	Headline  []ShownFigure   `json:"headline,omitzero"`
+	Groups    []ShownGroup    `json:"groups,omitzero"`
+	Methods   []ShownMethod   `json:"methods,omitzero"`
+	Bars      []Bar           `json:"bars,omitzero"`
+	Making    *MakingSection  `json:"making"`             // nil where nobody looks at it
+	Ruling    *Ruling         `json:"ruling"`             // nil where an entry is wrong
+	Survivors []ShownSurvivor `json:"survivors,omitzero"` // where a temperature refuses the fin type
+	Notices   []ShownNotice   `json:"notices,omitzero"`
+	Remarks   string          `json:"remarks"` // how many notices there are
+	Summary   string          `json:"summary"`
+	Pairs     []ShownAsked    `json:"pairs,omitzero"`
 }
 
 // FormField is one entry of the form. Text is what to show in the units in force,

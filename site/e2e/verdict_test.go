@@ -31,9 +31,18 @@ func TestOneVerdict(t *testing.T) {
 	page.Wait(element(id("making-answer")) + `.textContent.includes("must not be quoted")`)
 	page.Wait(element(id("figure-price_tube")) + `.querySelector(".state[data-state=no]:not([hidden])")`)
 	page.Screenshot(shots, "verdict-refused")
+	page.Click(id("section-heat"))
+	page.Wait(`/kW.*EUR/.test(` + element(id("survivors")) + `.textContent)`)
+	page.Screenshot(shots, "verdict-survivors")
 	page.Click(id("section-surface"))
 	page.Click(id("jump"))
 	page.Wait(`document.activeElement?.id === "field-upset"`)
+	page.Click(id("survivor-embedded"))
+	page.Wait(element(id("survivors")) + ".hidden && !" + element(line) + `.querySelector("[data-state=no]:not([hidden])")`)
+	page.Click(id("section-making"))
+	enter(page, "fin_height", "13.5 mm")
+	page.Wait(`/duty .* to .*; price .* to /.test(` + element(id("apply-tool")) + `.parentElement.textContent)`)
+	page.Screenshot(shots, "verdict-offer")
 	quiet(t, chromium, page)
 }
 

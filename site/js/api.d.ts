@@ -266,6 +266,7 @@ export interface Page {
   bars?: Bar[];
   making: MakingSection | null;
   ruling: Ruling | null;
+  survivors?: ShownSurvivor[];
   notices?: ShownNotice[];
   remarks: string;
   summary: string;
@@ -446,6 +447,14 @@ export interface Ruling {
   figure: string;
 }
 
+export interface ShownSurvivor {
+  id: string;
+  text: string;
+  state: string;
+  mark: string;
+  change: Change;
+}
+
 export interface ShownNotice {
   state: string;
   mark: string;
@@ -535,6 +544,7 @@ export interface SpanEntry {
 
 export interface Change {
   text: string;
+  effect: string;
   command: Command;
 }
 

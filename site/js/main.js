@@ -27,6 +27,7 @@ import { createSections } from "./sections.js";
 import { createSheet } from "./sheet.js";
 import { createSpans } from "./spans.js";
 import { createStatus } from "./status.js";
+import { createSurvivors } from "./survivors.js";
 import { createTheme } from "./theme.js";
 import { createTools } from "./tools.js";
 import { keepAtRest } from "./store/earlier.js";
@@ -93,6 +94,7 @@ const status = createStatus(at("status"), {
   },
   show: sections.show,
 }, (command) => design.commit(command));
+const survivors = createSurvivors(at("survivors"), (command) => design.commit(command));
 const deciding = createDeciding(at("deciding"), () => design.refresh());
 const tools = createTools(design, answer, {
   example: (id) => design.replace(() => engine.call("example", { id, ...sheet.area() }), { looked: true }),
@@ -196,6 +198,7 @@ function notDrawn(error) {
 /** @param {import("./api.js").Page} view */
 function measured(view) {
   figures.show(view);
+  survivors.show(view.survivors);
   if (view.bars && view.methods && view.pairs) heat.show({ bars: view.bars, methods: view.methods, pairs: view.pairs });
   making.show(view.making);
   if (view.making) shop.name(view.making.shop);

@@ -72,7 +72,9 @@ export function createMaking(root, cards, onCommand) {
     cell.className = "why";
     const apply = choice(`apply-${rule}`);
     apply.className = "moves";
-    cell.append(document.createElement("span"), " ", apply);
+    const effect = document.createElement("span");
+    effect.className = "grey";
+    cell.append(document.createElement("span"), " ", apply, " ", effect);
     return body;
   });
 
@@ -83,13 +85,14 @@ export function createMaking(root, cards, onCommand) {
     const [sign, word] = row.cells[4].children;
     setMark(sign, state, mark);
     write(word, state === "none" ? mark : "");
-    const [reason, apply] = /** @type {HTMLElement[]} */ ([...more.cells[0].children]);
+    const [reason, apply, effect] = /** @type {HTMLElement[]} */ ([...more.cells[0].children]);
     more.hidden = !why && !change;
     write(reason, why);
-    apply.hidden = !change;
+    apply.hidden = effect.hidden = !change;
     if (!change) return;
     commands.set(apply, change.command);
     write(apply, `${root.dataset.apply} ${change.text}`);
+    write(effect, change.effect);
   }
 
   const showCautions = keyed(cautions, (text) => {

@@ -66,16 +66,18 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 	}
 	res := design.Evaluate(in, h)
 	var planned *report.MakingSection
+	var survivors []report.ShownSurvivor
 	switch {
 	case section.Making:
 		m := plan(&w, d, in, &res)
 		shown := w.Making(&m, want.Room)
-		planned = &shown
-	case area != nil: // the first answer comes sooner without
-		addMaking(&w, in, &res)
+		planned, survivors = &shown, w.Survivors(m.Survivors(d))
+	case area != nil && in.Shop != nil: // the first answer comes sooner without
+		m := addMaking(&w, in, &res)
+		survivors = w.Survivors(m.Survivors(d))
 	}
 	out := reply{Document: d, View: page{View: w.View(d, nil, &res)}}
-	out.View.Making = planned
+	out.View.Making, out.View.Survivors = planned, survivors
 	if area == nil {
 		return out, nil
 	}
@@ -191,7 +193,7 @@ func working(a workingArgs) (report.Working, error) {
 	res := design.Evaluate(in, h)
 	if section.Making {
 		plan(&w, a.Document, in, &res)
-	} else {
+	} else if in.Shop != nil {
 		addMaking(&w, in, &res)
 	}
 	if a.Figure == report.LineFigure {

@@ -52,14 +52,12 @@ func plan(w *report.Writer, d document.Document, in field.Input, res *design.Res
 }
 
 // addMaking adds to a result what every section says of the making: the verdict of the line, its price and its figures.
-// Without a shop that can be read nothing is said.
-func addMaking(w *report.Writer, in field.Input, res *design.Result) {
-	if in.Shop == nil {
-		return
-	}
+// The input must have a shop.
+func addMaking(w *report.Writer, in field.Input, res *design.Result) design.Production {
 	w.Currency = in.Shop.Currency
 	m := design.Brief(in, res.Heat)
 	res.AddMaking(&m)
+	return m
 }
 
 // shopFor gives a design the shop that is to make it. Making needs one; elsewhere, of one that cannot be read, only

@@ -81,9 +81,9 @@ func judgeWidth(p *Pair) Verdict {
 	if v.Change != nil {
 		h := p.Order.Tube.Fin.Height + units.Length(v.Measure.Limit) - w
 		if v.Measure.Limit < float64(w) {
-			h = roundDown(h)
+			h = heightAtMost(p, h)
 		} else {
-			h = roundUp(h)
+			h = units.Length(math.Ceil(float64(h/heightStep)-shop.Slack)) * heightStep
 		}
 		v.Change = []Setting{{Field: "fin_height", Kind: units.Height, SI: float64(h)}}
 		if h <= 0 {
@@ -97,7 +97,14 @@ var heightRule = &Rule{ID: "fin_height", Field: "fin_height", Changes: []string{
 
 func judgeHeight(p *Pair) Verdict {
 	t := &p.Order.Tube
-	return between("fin_height", units.Height, t.Fin.Height, p.Practice.HeightOn(t.OD))
+	usual := p.Practice.HeightOn(t.OD)
+	v := between("fin_height", units.Height, t.Fin.Height, usual)
+	if v.Change != nil && t.Fin.Height > usual.High {
+		if h := heightAtMost(p, usual.High); h >= usual.Low {
+			v.Change[0].SI = float64(h)
+		}
+	}
+	return v
 }
 
 var countRule = &Rule{ID: "fin_count", Field: "fin_pitch", Changes: []string{"fin_pitch"}, Judge: judgeCount}

@@ -40,9 +40,14 @@ func judgeTool(p *Pair) Verdict {
 		if change == nil {
 			return Verdict{State: figure.Good}
 		}
-		if far < least {
-			v.Change, least = change, far
+		if v.Change != nil && far >= least {
+			v.Others = append(v.Others, change)
+			continue
 		}
+		if v.Change != nil {
+			v.Others = append(v.Others, v.Change)
+		}
+		v.Change, least = change, far
 	}
 	return v
 }
@@ -63,7 +68,7 @@ func judgeStretch(p *Pair) Verdict {
 	if v.State == figure.No {
 		v.State = figure.Watch
 		v.Why = message.New("shop.why.stretch", "stretch", message.Of(units.Factor, t.Stretch()), "limit", message.Of(units.Factor, f.Stretch), "metal", p.Order.FinMetal.Name())
-		if h := roundDown(t.OD * units.Length(f.Stretch-1) / 2); h > 0 {
+		if h := heightAtMost(p, t.OD*units.Length(f.Stretch-1)/2); h > 0 {
 			v.Change = []Setting{{Field: "fin_height", Kind: units.Height, SI: float64(h)}}
 		}
 	}
@@ -90,7 +95,7 @@ func judgeTip(p *Pair) Verdict {
 		v.State = figure.Watch
 		v.Why = message.New("shop.why.tip", "tip", message.Of(units.Thickness, t.TipThickness()), "limit", message.Of(units.Thickness, f.Tip), "metal", p.Order.FinMetal.Name())
 		if p.Practice != nil {
-			v.Change = thickerTip(p, f.Tip-tipMargin)
+			v.Change, v.Others = thickerTip(p, f.Tip-tipMargin)
 		}
 	}
 	return v
@@ -99,25 +104,27 @@ func judgeTip(p *Pair) Verdict {
 // tipMargin is half of the last digit that is shown of a tip: one that reads as the limit passes.
 const tipMargin = 0.5e-6 // m
 
-// thickerTip takes thicker strip if the line has it, else a lower fin. A tip
+// thickerTip takes thicker strip if the line has it, else a lower fin, which is the other change where it has. A tip
 // that was measured cannot be changed.
-func thickerTip(p *Pair, tip units.Length) []Setting {
+func thickerTip(p *Pair, tip units.Length) (change []Setting, others [][]Setting) {
 	t := &p.Order.Tube
 	strip := tip
 	switch t.Profile() {
 	case tube.Linear:
-		return nil
+		return nil, nil
 	case tube.Rolled:
 		strip = tip * t.FinOD() / t.OD
 	}
-	if strip = roundUp(strip); strip <= p.Practice.Strip.High*(1+shop.Slack) {
-		return []Setting{{Field: "strip_thickness", Kind: units.Thickness, SI: float64(strip)}}
+	if h := heightAtMost(p, t.OD*(t.Fin.Strip/tip-1)/2); t.Profile() == tube.Rolled && h > 0 {
+		change = []Setting{{Field: "fin_height", Kind: units.Height, SI: float64(h)}}
 	}
-	h := roundDown(t.OD * (t.Fin.Strip/tip - 1) / 2)
-	if t.Profile() != tube.Rolled || h <= 0 {
-		return nil
+	if strip = stripAtLeast(p, strip); strip > p.Practice.Strip.High*(1+shop.Slack) {
+		return change, nil
 	}
-	return []Setting{{Field: "fin_height", Kind: units.Height, SI: float64(h)}}
+	if change != nil {
+		others = [][]Setting{change}
+	}
+	return []Setting{{Field: "strip_thickness", Kind: units.Thickness, SI: float64(strip)}}, others
 }
 
 // expansionAt is where expansions are compared if no temperature is stated.

@@ -18,7 +18,7 @@ func judgeWall(p *Pair) Verdict {
 	v := atLeast(units.Wall, w, p.Practice.LeastWall)
 	if v.State == figure.No {
 		v.Why = message.New("shop.why.wall", "wall", message.Of(units.Wall, w), "least", message.Of(units.Wall, p.Practice.LeastWall))
-		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(p.Practice.LeastWall)}}
+		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(wallAtLeast(p.Practice.LeastWall))}}
 	}
 	return v
 }
@@ -74,7 +74,7 @@ func judgeWallLeft(p *Pair) Verdict {
 			wall /= 1 - averageUnder
 		}
 		v.Why = message.New("shop.why.wall_left", "left", message.Of(units.Wall, left), "least", message.Of(units.Wall, least))
-		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(roundUp(wall))}}
+		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(wallAtLeast(wall))}}
 	}
 	return v
 }

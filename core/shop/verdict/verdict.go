@@ -19,7 +19,8 @@ type Verdict struct {
 	State   figure.State
 	Measure *Measure // nil where the rule is not about a number
 	Why     message.Message
-	Change  []Setting // the nearest change that makes this rule good, nil if there is none
+	Change  []Setting   // the nearest change that makes this rule good, nil if there is none
+	Others  [][]Setting // changes of other entries that do so too, farther ones later
 }
 
 // Measure is a number beside the limit that it is nearest to or has passed.

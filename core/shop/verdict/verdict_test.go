@@ -63,14 +63,14 @@ func TestRules(t *testing.T) {
 		{"thin strip", footed, func(o *making.Order) { o.Tube.Fin.Strip = 0.0002 }, "strip", figure.No, -1.0 / 3, []Setting{{"strip_thickness", 0, units.Thickness, 0.0003, ""}}},
 		{"steel foot", footed, func(o *making.Order) { *o = With(*o, Setting{Field: "fin_metal", Choice: "cs1010"}) }, "fin_metal", figure.No, 0, []Setting{{Field: "fin_metal", Choice: "al3003"}}},
 		{"copper tube in a groove", embedded, func(o *making.Order) { *o = With(*o, Setting{Field: "tube_metal", Choice: "c12200"}) }, "tube_metal", figure.No, 0, []Setting{{Field: "tube_metal", Choice: "cs"}}},
-		{"thin wall under rolls", embedded, func(o *making.Order) { o.Tube.Wall = 0.0016 }, "wall", figure.No, 1.6/2.1 - 1, []Setting{{"tube_wall", 0, units.Wall, 0.0021, ""}}},
+		{"thin wall under rolls", embedded, func(o *making.Order) { o.Tube.Wall = 0.0016 }, "wall", figure.No, 1.6/2.1 - 1, []Setting{{"tube_wall", 0, units.Wall, 0.083 * 0.0254, ""}}},
 		// 12 BWG is practice so that 0.083 in is left below the groove (from memory): by 0.9 x 2.769 - 0.30 = 2.192 mm it is.
 		{"12 BWG under a groove", embedded, func(o *making.Order) { o.LeastWall = 0.083 * units.Inch }, "wall_left", figure.Good, 2.1921/2.1082 - 1, nil},
-		{"14 BWG under a groove", embedded, func(o *making.Order) { o.LeastWall, o.Tube.Wall = 0.083*units.Inch, 0.083*units.Inch }, "wall_left", figure.No, (0.9*2.1082-0.3)/2.1082 - 1, []Setting{{"tube_wall", 0, units.Wall, 0.00268, ""}}},
+		{"14 BWG under a groove", embedded, func(o *making.Order) { o.LeastWall, o.Tube.Wall = 0.083*units.Inch, 0.083*units.Inch }, "wall_left", figure.No, (0.9*2.1082-0.3)/2.1082 - 1, []Setting{{"tube_wall", 0, units.Wall, 0.109 * 0.0254, ""}}},
 		{"no least wall", embedded, func(*making.Order) {}, "wall_left", figure.Plain, 0, nil},
 		{"no rolls", footed, func(o *making.Order) { o.Tube.Fin.Height = 0.0135 }, "tool", figure.Watch, 0, []Setting{{"fin_height", 0, units.Height, 0.0142875, ""}}},
-		{"stretched", footed, func(o *making.Order) { o.Tube.OD = 0.0254 - 0.0004 }, "stretch", figure.Watch, 1 - (25+31.75)/25/2.25, []Setting{{"fin_height", 0, units.Height, 0.01562, ""}}},
-		{"thin tip, strip can be thicker", footed, func(o *making.Order) { o.Tube.Fin.Strip = 0.0003 }, "tip", figure.Watch, 0.3/2.25/0.15 - 1, []Setting{{"strip_thickness", 0, units.Thickness, 0.00034, ""}}},
+		{"stretched", footed, func(o *making.Order) { o.Tube.OD = 0.0254 - 0.0004 }, "stretch", figure.Watch, 1 - (25+31.75)/25/2.25, []Setting{{"fin_height", 0, units.Height, 0.0142875, ""}}},
+		{"thin tip, strip can be thicker", footed, func(o *making.Order) { o.Tube.Fin.Strip = 0.0003 }, "tip", figure.Watch, 0.3/2.25/0.15 - 1, []Setting{{"strip_thickness", 0, units.Thickness, 0.0004, ""}}},
 		// 23.6 against 12.1e-6/K and a strain of 0.001 over 20 to 200 degrees C: the hand calculation gives about 20 + 0.001/11.5e-6 = 107.
 		{"loosens", footed, func(o *making.Order) { o.Hottest = &hot }, "expansion", figure.Watch, math.NaN(), []Setting{{Field: "fin_metal", Choice: "c12200"}}},
 		{"keyed", embedded, func(o *making.Order) { o.Hottest = &hot }, "expansion", figure.Plain, 0, nil},
@@ -292,6 +292,12 @@ func checkNearest(t testing.TB, c *shop.Capability, l *shop.Line, o *making.Orde
 		"plain_end_b": float64(o.Tube.PlainB),
 	}[v.Change[0].Field]
 	short := v.Change[0]
+	if isStandard(l, short) {
+		return // the next one of its kind, which is farther than the nearest
+	}
+	if slices.Contains([]string{"fin_height", "strip_thickness", "tube_wall"}, short.Field) && v.Measure.Limit != short.SI && short.SI < 0.3*units.Inch.Metres() {
+		t.Fatalf("%s proposes %+v, which is no standard size", v.Rule.ID, short)
+	}
 	if !known || math.Abs(short.SI-now) < 200*grid && short.Field != "fin_pitch" || v.Rule.ID == "tool" || v.Rule.ID == "stock" {
 		return // spans move together; rounding to the safe side may be more than a hundredth of the way, and rolls fit within a tolerance
 	}
@@ -299,6 +305,29 @@ func checkNearest(t testing.TB, c *shop.Capability, l *shop.Line, o *making.Orde
 	if less := With(*o, short); again(t, c, l, &less, v.Rule.ID) == figure.Good {
 		t.Fatalf("%s proposes %+v from %g, though less would do", v.Rule.ID, v.Change, now)
 	}
+}
+
+// isStandard reports whether a proposed size is one that the line has rolls for, or of a usual series.
+func isStandard(l *shop.Line, s Setting) bool {
+	multiple := func(step float64) bool { return math.Abs(math.Remainder(s.SI, step)) < 1e-9 }
+	of := func(size func(shop.Tool) units.Length) bool {
+		return slices.ContainsFunc(l.Types, func(p shop.Practice) bool {
+			return slices.ContainsFunc(p.Tools, func(t shop.Tool) bool { return float64(size(t)) == s.SI })
+		})
+	}
+	switch s.Field {
+	case "fin_height":
+		return multiple(0.0254/16) || of(func(t shop.Tool) units.Length { return t.Height })
+	case "strip_thickness":
+		return multiple(0.05e-3) || of(func(t shop.Tool) units.Length { return t.Strip })
+	case "tube_wall":
+		for n := 1; n <= 24; n++ {
+			if wall, _ := units.BWG(n); float64(wall) == s.SI {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func checkVerdict(t testing.TB, v Verdict) {
