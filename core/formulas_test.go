@@ -10,8 +10,8 @@ import (
 	"testing"
 )
 
-// physics lists the packages of formulas: whatever number they give out is told with its units, its range and its source.
-var physics = []string{"core/fluid", "core/tube", "core/fin", "core/fin/temperature", "core/bond", "core/airside", "core/inside", "core/exchanger"}
+// physics lists the packages of formulas, those of planning among them: whatever number they give out is told with its units, its range and its source.
+var physics = []string{"core/fluid", "core/tube", "core/fin", "core/fin/temperature", "core/bond", "core/airside", "core/inside", "core/exchanger", "core/rating", "core/material", "core/numeric", "core/shop/making"}
 
 // unit is one in brackets, [-] where there is none.
 var unit = regexp.MustCompile(`\[[^\]]+\]`)

@@ -101,9 +101,9 @@ func TestImportsPointDown(t *testing.T) {
 	})
 }
 
-// What is planned and judged states where it comes from and how far it holds; physics its units too (formulas_test.go).
-func TestPlanningNamesSourceAndRange(t *testing.T) {
-	packages := map[string]bool{"core/shop": true, "core/shop/making": true, "core/shop/verdict": true}
+// What is judged states where it comes from and how far it holds; formulas their units too (formulas_test.go).
+func TestJudgingNamesSourceAndRange(t *testing.T) {
+	packages := map[string]bool{"core/shop": true, "core/shop/verdict": true}
 	eachGoFile(t, parser.ParseComments, func(dir, path string, fset *token.FileSet, f *ast.File) {
 		if !packages[dir] {
 			return

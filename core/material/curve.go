@@ -18,7 +18,7 @@ type Curve struct {
 	Source
 }
 
-// At returns the property at temperature t, by linear interpolation. Outside the
+// At returns the property [SI] at temperature t, by linear interpolation. Outside the
 // points it returns the nearest one and inRange is false.
 //
 // Valid: see Range. Source: interpolation between the points of the curve's source.
@@ -38,7 +38,10 @@ func (c Curve) At(t units.Temperature) (value float64, inRange bool) {
 	return a.SI + (b.SI-a.SI)*float64((t-a.At)/(b.At-a.At)), true
 }
 
-// Range returns the temperatures between which the source gives values.
+// Range returns the temperatures [C] between which the source gives values.
+//
+// Valid: a curve of one point or more.
+// Source: the ends of the curve.
 func (c Curve) Range() (low, high units.Temperature) {
 	return c.Points[0].At, c.Points[len(c.Points)-1].At
 }

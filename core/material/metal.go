@@ -31,15 +31,21 @@ func (m Metal) Name() message.Message {
 	return message.New("metal." + m.ID)
 }
 
-// ConductivityAt returns the conductivity at t; inRange is false where the nearest
+// ConductivityAt returns the conductivity [W/(m K)] at t; inRange is false where the nearest
 // given value had to serve.
+//
+// Valid: as Curve.At.
+// Source: the metal's own, see its Conductivity.
 func (m Metal) ConductivityAt(t units.Temperature) (k units.Conductivity, inRange bool) {
 	v, ok := m.Conductivity.At(t)
 	return units.Conductivity(v), ok
 }
 
-// ExpansionTo returns the mean expansion from 20 degrees C to t; inRange is false where the
+// ExpansionTo returns the mean expansion [1/K] from 20 degrees C to t; inRange is false where the
 // nearest given value had to serve.
+//
+// Valid: as Curve.At.
+// Source: the metal's own, see its Expansion.
 func (m Metal) ExpansionTo(t units.Temperature) (mean units.Expansion, inRange bool) {
 	v, ok := m.Expansion.At(t)
 	return units.Expansion(v), ok

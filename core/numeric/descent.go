@@ -13,7 +13,10 @@ type Descent struct {
 	any       bool
 }
 
-// Next takes the answer f at x and returns where to ask next.
+// Next takes the answer f at x, both in one unit [any], and returns where to ask next.
+//
+// Valid: x between Low and High.
+// Source: see Descent.
 func (d *Descent) Next(x, f float64) float64 {
 	if f > 0 {
 		d.Low = x

@@ -128,7 +128,10 @@ func collocate(step float64) collocated {
 }
 
 // Run fills t with T at the places, given T(0) = start and f there, and returns
-// T(1). Backward runs from s = 1 to 0 instead: start is T(1) and T(0) is returned.
+// T(1), all in the unit [any] of start. Backward runs from s = 1 to 0 instead: start is T(1) and T(0) is returned.
+//
+// Valid: as many places in t as in f.
+// Source: see Relaxation.
 func (r *Relaxation) Run(start float64, f, t []float64, backward bool) float64 {
 	panels := len(r.kind)
 	for n, kind := range r.kind { // a mesh is the same from both ends

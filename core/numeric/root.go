@@ -5,10 +5,11 @@ import (
 	"math"
 )
 
-// Root returns where the continuous f crosses zero between a and b, at which it
+// Root returns where the continuous f crosses zero between a and b [any unit], at which it
 // must differ in sign or vanish, to a few units in the last place of x. It
 // never leaves the bracket and needs at most some hundred calls.
 //
+// Valid: as said; an error says that f has one sign.
 // Source: Chandrupatla, Adv. Eng. Software 28 (1997) 145: inverse quadratic
 // steps where they are safe, else halving; from memory.
 func Root(f func(float64) float64, a, b float64) (float64, error) {

@@ -18,6 +18,9 @@ const (
 const closingRounds = 20
 
 // MeanHeat returns the heat capacity [J/(kg K)] of the stream half-way between its inlet and an outlet [C].
+//
+// Valid: a liquid or a gas, condensing steam not.
+// Source: the properties of the stream.
 func (in *Input) MeanHeat(out float64) (float64, error) {
 	p, err := in.liquid((float64(in.Process.In) + out) / 2)
 	return p.HeatCapacity, err
@@ -69,6 +72,9 @@ func (in *Input) towards() float64 {
 }
 
 // Gap returns by how much flow and outlet give another duty than the one wanted [-]; ok is false where one is missing.
+//
+// Valid: a stream of which flow, outlet and duty are stated.
+// Source: heat balance.
 func (in *Input) Gap() (gap float64, ok bool) {
 	if !in.Process.Out.Stated || in.Bank.DutyWanted == 0 || in.Process.Fluid == Steam {
 		return 0, false
@@ -77,7 +83,10 @@ func (in *Input) Gap() (gap float64, ok bool) {
 	return duty/in.Bank.DutyWanted - 1, err == nil
 }
 
-// Clean rates the bank without its dirt. near is the bank as rated.
+// Clean rates the bank without its dirt: U [W/(m2 K)], duty [W] and temperatures [C]. near is the bank as rated.
+//
+// Valid: as Rate.
+// Source: as Rate, foulings nought.
 func (in *Input) Clean(near *Thermal) (Thermal, *Hindrance) {
 	var s settling
 	at := *in

@@ -314,3 +314,46 @@ func TestQuantitiesHaveKinds(t *testing.T) {
 		t.Errorf("the drop %g is not from %g to %g Pa", d.Value, d.Low, d.High)
 	}
 }
+
+// 20 kg/s of 4180 J/(kg K) give 836 kW over 10 K.
+func TestClosingByHand(t *testing.T) {
+	in := byHand(t)
+	in.Process.Own.HeatCapacity = 4180
+	number := func(what string, want float64) func(float64, error) {
+		return func(got float64, err error) {
+			t.Helper()
+			if err != nil {
+				t.Fatalf("%s: %v", what, err)
+			}
+			near(t, what, got, want, exact)
+		}
+	}
+	number("heat capacity", 4180)(in.MeanHeat(70))
+	number("flow", 20)(in.FlowFor(836e3, 70))
+	number("duty", 836e3)(in.DutyFor(70))
+	number("outlet", 70)(in.OutFor(836e3))
+	if _, ok := in.Gap(); ok {
+		t.Error("a gap without an outlet")
+	}
+	in.Process.Out, in.Bank.DutyWanted = Optional{70, true}, 800e3
+	if gap, ok := in.Gap(); !ok || math.Abs(gap-0.045) > exact {
+		t.Errorf("a gap of %g, %v", gap, ok)
+	}
+	in.Air.In, in.Process.In = 90, 60
+	number("outlet of what is warmed", 70)(in.OutFor(836e3))
+}
+
+func TestCleanIsRatedWithoutDirt(t *testing.T) {
+	in := byHand(t)
+	clean := rated(t, &in)
+	in.Air.Fouling, in.Process.Fouling = 2e-4, 3e-4
+	dirty := rated(t, &in)
+	got, hindered := in.Clean(dirty)
+	if hindered != nil {
+		t.Fatal(*hindered)
+	}
+	near(t, "U", got.Overall.OnBare, clean.Overall.OnBare, exact)
+	if !(dirty.Overall.OnBare < clean.Overall.OnBare) || in.Air.Fouling != 2e-4 {
+		t.Errorf("U of %g dirty and %g clean", dirty.Overall.OnBare, clean.Overall.OnBare)
+	}
+}

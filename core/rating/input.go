@@ -87,6 +87,9 @@ type Process struct {
 
 // StreamPressure returns the pressure [Pa] at which the properties of water are taken: the one stated, or one at
 // which it stays liquid in all of the bank, since they hardly change with it.
+//
+// Valid: water.
+// Source: a tenth over saturation where it would boil: engineering judgement.
 func (in *Input) StreamPressure() float64 {
 	if in.Process.Pressure.Stated {
 		return in.Process.Pressure.SI
@@ -114,6 +117,9 @@ type Optional struct {
 }
 
 // Bond returns the resistance of the joint between fin and tube [m2 K/W] on the bare area.
+//
+// Valid: any fin type.
+// Source: stated, or tube.Fixing: engineering judgement, editable.
 func (in *Input) Bond() float64 {
 	if in.Process.Bond.Stated {
 		return in.Process.Bond.SI

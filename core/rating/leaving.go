@@ -32,7 +32,10 @@ type Leaving struct {
 	NoVapour message.Message // why that is not known
 }
 
-// Leaving returns the pressure at the outlet, or why it is not known.
+// Leaving returns the pressure [Pa] at the outlet, or why it is not known.
+//
+// Valid: t of Rate.
+// Source: inlet pressure less inside.PressureDrop; steam tables for water.
 func (t *Thermal) Leaving(in *Input) (l Leaving, why message.Message) {
 	switch {
 	case t.InsideLoss == nil:

@@ -35,6 +35,9 @@ func (in *Input) ownPoints() (points [MostPoints]fluid.Point, n int) {
 }
 
 // OwnKnown reports whether the own fluid is known at all the temperatures [C] at which the bank asked for it, and between which it is.
+//
+// Valid: an own fluid.
+// Source: as it was entered.
 func (t *Thermal) OwnKnown(in *Input) (known bool, low, high float64) {
 	points, n := in.ownPoints()
 	_, mean := in.own(t.state.process)
@@ -81,6 +84,9 @@ func (in *Input) wallViscosity(celsius float64) (float64, error) {
 
 // Freezing returns the temperature [C] below which what is in the tubes freezes or, own, pours no more; ok is false where
 // that is not known.
+//
+// Valid: a liquid.
+// Source: fluid.Glycol.Freezing; water 0 C; an own fluid's pour point as entered.
 func (in *Input) Freezing() (celsius float64, ok bool) {
 	switch g := in.glycol(); {
 	case g != nil:

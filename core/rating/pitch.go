@@ -7,7 +7,10 @@ import (
 	"finwright/core/units"
 )
 
-// TubePitch returns the pitch across the stream: as given, or as close as the clearance allows.
+// TubePitch returns the pitch [m] across the stream: as given, or as close as the clearance allows.
+//
+// Valid: any bank.
+// Source: plane geometry.
 func (in *Input) TubePitch() units.Length {
 	if in.Bank.TubePitch > 0 {
 		return in.Bank.TubePitch
@@ -15,8 +18,11 @@ func (in *Input) TubePitch() units.Length {
 	return in.Tube.FinOD() + in.Bank.Clearance
 }
 
-// RowPitch returns the pitch along the stream: as given, equilateral where the
+// RowPitch returns the pitch [m] along the stream: as given, equilateral where the
 // rows are staggered, square in line.
+//
+// Valid: any bank.
+// Source: plane geometry.
 func (in *Input) RowPitch() units.Length {
 	switch {
 	case in.Bank.RowPitch > 0:
@@ -46,7 +52,10 @@ func (in *Input) Pitches() airside.Bank {
 	}
 }
 
-// Between returns the least distance between neighbours, and whether the row pitch governs it.
+// Between returns the least distance [m] between axes of neighbours, and whether the row pitch governs it.
+//
+// Valid: any bank.
+// Source: plane geometry.
 func (in *Input) Between() (least float64, byRow bool) {
 	b := in.Pitches()
 	next := b.RowPitch

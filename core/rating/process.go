@@ -101,6 +101,9 @@ func (s *stream) complete(t *Thermal, in *Input) {
 }
 
 // InletDensity returns the density [kg/m3] of the stream where it enters.
+//
+// Valid: a liquid or a gas within its properties.
+// Source: the properties of the stream.
 func (in *Input) InletDensity() (float64, error) {
 	p, err := in.liquid(float64(in.Process.In))
 	return p.Density, err
@@ -115,6 +118,9 @@ func (in *Input) SaturateAt(pressure float64) error {
 
 // PassSection returns the bore area of the tubes side by side in one pass [m2], on
 // average where rows do not divide evenly.
+//
+// Valid: any bank.
+// Source: plane geometry.
 func (in *Input) PassSection() float64 {
 	bore := float64(in.Tube.InsideOD())
 	return float64(in.Bank.Rows*in.Bank.TubesPerRow) / float64(in.Bank.Passes) * math.Pi / 4 * bore * bore

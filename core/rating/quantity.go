@@ -38,7 +38,10 @@ var quantityKinds = map[Quantity]units.Kind{
 // Kind says how the quantity is shown.
 func (q Quantity) Kind() units.Kind { return quantityKinds[q] }
 
-// Of returns the quantity from s in SI.
+// Of returns the quantity from s [SI].
+//
+// Valid: a quantity of OfSurface.
+// Source: see Surface.
 func (q Quantity) Of(s *Surface) float64 {
 	switch q {
 	case AreaRatio:

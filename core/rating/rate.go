@@ -9,7 +9,10 @@ import (
 	"finwright/core/tube"
 )
 
-// Rate rates a checked bank, or says what hinders.
+// Rate rates a checked bank: films and U [W/(m2 K)], duty [W], temperatures [C]. Or it says what hinders.
+//
+// Valid: an Input that has been checked.
+// Source: fixed point of the properties, see settle; exchanger.Bank.Rate.
 func Rate(in *Input) (Thermal, *Hindrance) {
 	var s settling
 	t, hindered := s.from(in, cold(in), fine)
@@ -19,7 +22,10 @@ func Rate(in *Input) (Thermal, *Hindrance) {
 	return t, hindered
 }
 
-// RateBriefly is Rate for one of many: of the correlations it asks those in use alone, and Films and Drops stay empty.
+// RateBriefly is Rate [SI] for one of many: of the correlations it asks those in use alone, and Films and Drops stay empty.
+//
+// Valid: as Rate.
+// Source: as Rate.
 func RateBriefly(in *Input) (Thermal, *Hindrance) {
 	var s settling
 	t, hindered := s.from(in, cold(in), fine)
@@ -48,6 +54,9 @@ func (t *Thermal) Roots(in *Input, cases map[exchanger.Case]float64) map[exchang
 }
 
 // RootShare returns how much of the difference of the inlets the hottest root has [-].
+//
+// Valid: inlets that differ.
+// Source: definition.
 func (t *Thermal) RootShare(in *Input) float64 {
 	return (t.Duty.HottestRoot.Celsius - float64(in.Air.In)) / float64(in.Process.In-in.Air.In)
 }
@@ -59,17 +68,26 @@ func (in *Input) Unfed(at float64) bool {
 }
 
 // Tip returns the tip [C] of the fin with the hottest root.
+//
+// Valid: t of Rate.
+// Source: fin.Result.TipRatio.
 func (t *Thermal) Tip() float64 {
 	at := t.Duty.HottestRoot
 	return at.Air + (at.Celsius-at.Air)*t.TipRatio
 }
 
 // Yield returns heat per kilogram of fin metal [W/kg] and per face area [W/m2].
+//
+// Valid: t of Rate.
+// Source: definition.
 func (t *Thermal) Yield(tb *tube.Tube) (perKilogram, perFace float64) {
 	return math.Abs(t.Duty.Heat) / t.FinMetal(tb), math.Abs(t.Duty.Heat) / t.Bank.FaceArea()
 }
 
 // FinMetal returns the mass of all fins [kg].
+//
+// Valid: t of Rate.
+// Source: tube.Tube.FinMass times the finned length.
 func (t *Thermal) FinMetal(tb *tube.Tube) float64 {
 	return float64(tb.FinMass()) * t.Bank.FinnedLength * float64(t.Bank.Tubes())
 }

@@ -18,10 +18,11 @@ type Surface struct {
 	Used         units.AreaPerLength // total area times surface efficiency
 }
 
-// Surface evaluates the finned surface of in. The film comes from the gas stream of near, the bank as rated or one close by;
-// near is not looked at where the film is given.
+// Surface evaluates the finned surface of in: areas [m2/m], film [W/(m2 K)], efficiencies [-]. The film comes from the gas
+// stream of near, the bank as rated or one close by; near is not looked at where the film is given.
 //
 // Valid: an Input that has been checked.
+// Source: tube.Tube.Areas, fin.Solve, fin.SurfaceEfficiency.
 func (in *Input) Surface(near *Thermal) Surface {
 	t := &in.Tube
 	conductivity, _ := in.FinMetal.ConductivityAt(in.Air.Metal)

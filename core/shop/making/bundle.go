@@ -15,7 +15,7 @@ type HexBundle struct {
 	Height units.Length // across the flats
 }
 
-// Hexagon returns the hexagonal bundle of k rings about one tube.
+// Hexagon returns the hexagonal bundle of k rings about one tube, its sizes in [m].
 //
 //	tubes = 1 + 3 k (k + 1), width = (2 k + 1) d, height = (1 + sqrt(3) k) d
 //
@@ -33,8 +33,11 @@ func (b HexBundle) Fits(in shop.Opening) bool {
 	return b.Width <= in.Width*(1+shop.Slack) && b.Height <= in.Height*(1+shop.Slack)
 }
 
-// LargestHexagon returns the largest hexagonal bundle that passes an opening; ok
+// LargestHexagon returns the largest hexagonal bundle that passes an opening, its sizes in [m]; ok
 // is false if not even one tube does.
+//
+// Valid: od > 0.
+// Source: Hexagon, ring by ring.
 func LargestHexagon(od units.Length, in shop.Opening) (HexBundle, bool) {
 	width, height := float64(in.Width/od)*(1+shop.Slack), float64(in.Height/od)*(1+shop.Slack)
 	if min(width, height) < 1 {

@@ -7,7 +7,7 @@ import (
 	"finwright/core/units"
 )
 
-// CoilLength returns the length of strip in a coil by its size.
+// CoilLength returns the length of strip [m] in a coil by its size.
 //
 //	L = fill pi/4 (OD2 - ID2) W / (w t)
 //
@@ -23,7 +23,7 @@ func CoilLength(k *shop.Coil, width, thickness units.Length) units.Length {
 	return units.Length(section)
 }
 
-// MassLength returns the length of strip that weighs mass.
+// MassLength returns the length of strip [m] that weighs mass.
 //
 //	L = m / (w t rho)
 //
@@ -33,7 +33,7 @@ func MassLength(mass units.Mass, width, thickness units.Length, density units.De
 	return units.Length(float64(mass) / (float64(width) * float64(thickness) * float64(density)))
 }
 
-// StripMass returns the mass of a length of strip.
+// StripMass returns the mass [kg] of a length of strip.
 //
 // Valid: any.
 // Source: definition of density.
@@ -52,7 +52,7 @@ type FilledCoil struct {
 	Change units.Duration
 }
 
-// FillCoil returns the largest coil of a strip that the line takes.
+// FillCoil returns the largest coil of a strip that the line takes, its length in [m] and mass in [kg].
 //
 // Valid: width, thickness, density > 0.
 // Source: CoilLength and MassLength, the lesser.

@@ -35,7 +35,7 @@ type Packing struct {
 	Warnings  []message.Message
 }
 
-// Pack fills crates. The load stands tip on tip, so the pitch is the fin OD.
+// Pack fills crates: sizes in [m], masses in [kg]. The load stands tip on tip, so the pitch is the fin OD.
 // Without separators layers nest at sqrt(3)/2 of it and every second one is shifted
 // by half a pitch; with them nothing nests.
 //

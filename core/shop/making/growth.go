@@ -23,7 +23,7 @@ type Growth struct {
 // Source: engineering judgement.
 const leastSamples = 3
 
-// LearnGrowth returns the growth for a way of making, learned from the shop's
+// LearnGrowth returns the growth [-] for a way of making, learned from the shop's
 // measured tubes of that type, else its guess.
 //
 // Valid: L, LL: none expected; knurled: small; embedded: 0 to 0.5 %.

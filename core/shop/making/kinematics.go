@@ -8,7 +8,7 @@ import (
 	"finwright/core/units"
 )
 
-// TubeFeed returns the speed of the tube through the machine, spindle over fins per length.
+// TubeFeed returns the speed [m/s] of the tube through the machine, spindle over fins per length.
 //
 // Valid: count > 0.
 // Source: one turn of the spindle lays one fin.
@@ -16,7 +16,7 @@ func TubeFeed(spindle units.Rotation, count units.PerLength) units.Speed {
 	return units.Speed(float64(spindle) / count.PerMetre())
 }
 
-// StripSpeed returns the speed at which strip runs on, spindle times pi times the diameter of a turn.
+// StripSpeed returns the speed [m/s] at which strip runs on, spindle times pi times the diameter of a turn.
 //
 // Valid: any.
 // Source: as tube.Tube.TurnOD.
@@ -24,7 +24,7 @@ func StripSpeed(spindle units.Rotation, od units.Length) units.Speed {
 	return units.Speed(float64(spindle) * math.Pi * float64(od))
 }
 
-// RollingPower returns what the drive must give to roll strip at a speed.
+// RollingPower returns what the drive must give [W] to roll strip at a speed.
 //
 //	P = idle + u w t v
 //
@@ -53,7 +53,7 @@ type Speeds struct {
 	Note    message.Message
 }
 
-// SpeedsOf returns the speeds of an order: the lowest of what spindle, strip speed
+// SpeedsOf returns the speeds of an order, of the spindle [1/s] and of strip and tube [m/s]: the lowest of what spindle, strip speed
 // and drive allow, the first two cut back for a metal that winds slower.
 //
 // Valid: the line makes the type.
@@ -100,7 +100,7 @@ type ZoneRun struct {
 	RunDown float64 // [turns] wound after the zone's end and stripped back
 }
 
-// Wind returns how a zone of so many turns runs. The spindle runs up within the
+// Wind returns how a zone of so many turns runs: time [s], speeds [1/s], turns lost [-]. The spindle runs up within the
 // zone, its stop is given at the zone's end, and the turns of the run-down are lost.
 //
 //	peak = min(spindle, sqrt(2 up turns)); run-down = peak2/(2 down)

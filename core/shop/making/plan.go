@@ -43,8 +43,11 @@ const (
 	TheCost      Part = "cost"
 )
 
-// PlanOf plans an order on a line. now is the setup on the line, nil if nothing is
+// PlanOf plans an order on a line: lengths [m], masses [kg], times [s], costs [currency]. now is the setup on the line, nil if nothing is
 // known: then a change of diameter is charged.
+//
+// Valid: a checked order on a line that makes the type; what cannot be planned is absent with its reason.
+// Source: the functions of this package.
 func PlanOf(c *shop.Capability, l *shop.Line, o *Order, now *Setup) Plan {
 	p := Plan{Order: o, Line: l, Absent: map[Part]message.Message{}}
 	p.bundle(c)
@@ -116,7 +119,10 @@ func (p *Plan) winding(c *shop.Capability, k *shop.Coil) Winding {
 }
 
 // LongestWinding returns the order's winding from the coil that gives one tube the most
-// strip.
+// strip [m].
+//
+// Valid: a line that makes the type and has a coil.
+// Source: Winding.Capacity of each coil.
 func LongestWinding(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order, programme *Programme) (best Winding) {
 	p := Plan{Order: o, Line: l, Practice: m, Programme: programme}
 	for i := range l.Coils {
@@ -185,10 +191,11 @@ type CoilOption struct {
 	Time     OrderTime
 }
 
-// Saved returns the coil changes and the line's time by the clock that this
+// Saved returns the coil changes and the line's time [s] by the clock that this
 // option saves over another.
 //
 // Valid: both possible.
+// Source: subtraction.
 func (k *CoilOption) Saved(over *CoilOption) (changes int, time units.Duration) {
 	return over.Ledger.Changes - k.Ledger.Changes, over.Time.Clock - k.Time.Clock
 }

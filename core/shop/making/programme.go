@@ -22,7 +22,10 @@ const (
 // Interval is a stretch along the tube.
 type Interval struct{ From, To units.Length }
 
-// Length returns To less From.
+// Length returns To less From [m].
+//
+// Valid: From <= To.
+// Source: subtraction.
 func (i Interval) Length() units.Length { return i.To - i.From }
 
 // Zone is one stretch of the programme.
@@ -50,7 +53,10 @@ type Programme struct {
 	Notes      []message.Message
 }
 
-// Finned returns the finished finned length.
+// Finned returns the finished finned length [m].
+//
+// Valid: a programme of ProgrammeOf.
+// Source: sum over the zones.
 func (p *Programme) Finned() units.Length {
 	var sum units.Length
 	for _, z := range p.Zones {
@@ -61,7 +67,7 @@ func (p *Programme) Finned() units.Length {
 	return sum
 }
 
-// ProgrammeOf plans the zones of an order's tube.
+// ProgrammeOf plans the zones of an order's tube, places in [m].
 //
 // The tube grows where fins are wound, the turns of each run-down included, and
 // nowhere else. So a stretch b of bare tube becomes b (1 + g) under fins, and zone by
@@ -116,7 +122,10 @@ func drawn(c *shop.Capability, o *Order) []Zone {
 	return zones
 }
 
-// ShortestFinned returns the shortest finned length of the drawing, negative where zones overlap.
+// ShortestFinned returns the shortest finned length [m] of the drawing, negative where zones overlap.
+//
+// Valid: bare spans in order from end A.
+// Source: subtraction.
 func ShortestFinned(c *shop.Capability, o *Order) units.Length {
 	shortest := o.Tube.Length
 	for _, z := range drawn(c, o) {
@@ -151,7 +160,10 @@ func (p *Programme) placeOnCut(pitch, step units.Length) {
 	p.TrimB = last.Finished.Length()
 }
 
-// LostTurns returns the turns wound in run-downs and stripped back.
+// LostTurns returns the turns [-] wound in run-downs and stripped back.
+//
+// Valid: a programme of ProgrammeOf.
+// Source: sum over the zones.
 func (p *Programme) LostTurns() float64 {
 	var sum float64
 	for _, z := range p.Zones {
@@ -160,7 +172,10 @@ func (p *Programme) LostTurns() float64 {
 	return sum
 }
 
-// Turns returns the turns that stay on the tube.
+// Turns returns the turns [-] that stay on the tube.
+//
+// Valid: a programme of ProgrammeOf.
+// Source: sum over the zones.
 func (p *Programme) Turns() float64 {
 	var sum float64
 	for _, z := range p.Zones {

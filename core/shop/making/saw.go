@@ -19,10 +19,13 @@ type Sawing struct {
 	Offcut  units.Length
 }
 
-// Bought returns the length of tube bought.
+// Bought returns the length of tube bought [m].
+//
+// Valid: a sawing of Saw.
+// Source: multiplication.
 func (s *Sawing) Bought() units.Length { return s.Stock * units.Length(s.Tubes) }
 
-// Saw cuts pieces from the mill length that leaves the least behind; ok is
+// Saw cuts pieces from the mill length [m] that leaves the least behind; ok is
 // false if none is long enough.
 //
 // Valid: cut > 0, pieces > 0.

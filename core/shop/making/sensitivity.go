@@ -53,7 +53,7 @@ func scalePrices(list []shop.Price, by float64) {
 	}
 }
 
-// Sensitivity plans the order again with each driver a share lower and higher; it
+// Sensitivity plans the order again with each driver a share [-] lower and higher; it
 // is empty if the order has no price.
 //
 // Valid: 0 < share < 1.

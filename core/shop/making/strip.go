@@ -23,15 +23,21 @@ type Strip struct {
 	Lost      units.Length // in the run-downs of one tube
 }
 
-// PerTube returns the strip that winding one tube takes.
+// PerTube returns the strip [m] that winding one tube takes.
+//
+// Valid: any strip.
+// Source: addition.
 func (s *Strip) PerTube() units.Length { return s.Kept + s.Lost }
 
-// Mass returns the mass of a length of this strip as slit.
+// Mass returns the mass [kg] of a length of this strip as slit.
+//
+// Valid: any length.
+// Source: StripMass.
 func (s *Strip) Mass(length units.Length) units.Mass {
 	return StripMass(length, s.Slit, s.Thickness, s.Density)
 }
 
-// StripOf returns the strip of an order's tube: turns times a turn along the neutral
+// StripOf returns the strip [m] of an order's tube: turns times a turn along the neutral
 // line, times the ratio that the shop measures.
 //
 // Valid: wound types.

@@ -14,10 +14,13 @@ type TubeTime struct {
 	Load   units.Duration // and unload
 }
 
-// Total returns the sum.
+// Total returns the sum [s].
+//
+// Valid: any.
+// Source: addition.
 func (t TubeTime) Total() units.Duration { return t.Wind + t.Jog + t.Secure + t.Load }
 
-// TimeTube adds up one tube's programme.
+// TimeTube adds up the time [s] of one tube's programme.
 //
 // Valid: any programme.
 // Source: engineering judgement, editable: 20 to 40 s to load and unload, 10 to 20 s to secure an end.
@@ -46,15 +49,19 @@ type Setup struct {
 	Metal  string // of the fin; another coil, no change of the line
 }
 
-// SetupOf returns the setup of an order.
+// SetupOf returns the setup of an order, diameter in [m] and fins in [1/m].
+//
+// Valid: any order.
+// Source: the order.
 func SetupOf(o *Order) Setup {
 	f := &o.Tube.Fin
 	return Setup{f.Type, o.Tube.OD, f.Height, f.Strip, f.Count, o.FinMetal.ID}
 }
 
-// ChangeTime returns the time to set the line from one setup to another: that of the
+// ChangeTime returns the time [s] to set the line from one setup to another: that of the
 // deepest thing that differs.
 //
+// Valid: any setups.
 // Source: engineering judgement, editable: pitch 15 to 40 min, tooling 30 to 90, diameter
 // 45 to 120, fin type 2 to 4 h.
 func ChangeTime(c *shop.ChangeOver, from, to Setup) units.Duration {
@@ -100,7 +107,10 @@ type OrderTime struct {
 	PerShift float64        // tubes made in a shift without set-up
 }
 
-// Productive returns the sum over the line's activities.
+// Productive returns the sum over the line's activities [s].
+//
+// Valid: any.
+// Source: addition.
 func (o *OrderTime) Productive() units.Duration {
 	var sum units.Duration
 	for _, a := range Activities {
@@ -109,7 +119,7 @@ func (o *OrderTime) Productive() units.Duration {
 	return sum
 }
 
-// TimeOrder adds up an order on the line and beside it, with so many changes of the
+// TimeOrder adds up the time [s] of an order on the line and beside it, with so many changes of the
 // coil. The crew stands by the line; saw and packing take one person.
 //
 // Valid: one tube or more; changes, cuts and crates of 0 or more.

@@ -25,12 +25,18 @@ type Winding struct {
 // Made returns the tubes that are wound.
 func (w *Winding) Made() int { return w.Good + w.FirstOff + w.Rejected }
 
-// Usable returns the strip of one coil less the losses at its two ends.
+// Usable returns the strip [m] of one coil less the losses at its two ends.
+//
+// Valid: any.
+// Source: subtraction; losses are the capability's.
 func (w *Winding) Usable() units.Length {
 	return w.Coil.Length - w.Losses.CoilStart - w.Losses.CoilEnd
 }
 
-// Fresh returns what a coil gives when it is joined on within a tube.
+// Fresh returns what a coil gives [m] when it is joined on within a tube.
+//
+// Valid: any.
+// Source: subtraction.
 func (w *Winding) Fresh() units.Length { return w.Usable() - w.Losses.Joint }
 
 // allowed returns the most joints that one tube may carry; two in one tube stand a whole coil apart.
@@ -49,7 +55,10 @@ func (w *Winding) TooLittle() message.Message {
 	return message.New("shop.why.coil", "need", message.Of(units.Run, w.Strip.PerTube()), "coil", message.Of(units.Run, w.Capacity()))
 }
 
-// Capacity returns the strip that one tube can have from fresh coils within the joint rule.
+// Capacity returns the strip [m] that one tube can have from fresh coils within the joint rule.
+//
+// Valid: any.
+// Source: addition.
 func (w *Winding) Capacity() units.Length {
 	return w.Usable() + units.Length(w.allowed())*w.Fresh()
 }
@@ -93,19 +102,26 @@ func (w *Winding) served(most int) int {
 }
 
 // TubesPerCoil returns how many tubes the usable strip of a coil winds [-]; need not be whole.
+//
+// Valid: any strip above nought.
+// Source: division.
 func (w *Winding) TubesPerCoil() float64 { return float64(w.Usable() / w.Strip.PerTube()) }
 
-// WholeTubes returns how many tubes a coil serves without a joint, and the strip
+// WholeTubes returns how many tubes a coil serves without a joint, and the strip [m]
 // that is then stranded.
 //
 // Valid: any.
+// Source: division.
 func (w *Winding) WholeTubes() (tubes int, stranded units.Length) {
 	tubes = int(math.Floor(w.TubesPerCoil() + shop.Slack))
 	return tubes, max(0, w.Usable()-units.Length(tubes)*w.Strip.PerTube())
 }
 
-// StrandlessCoil returns the coil length that serves whole tubes and strands
+// StrandlessCoil returns the coil length [m] that serves whole tubes and strands
 // nothing: the longest that the line takes; ok is false if none serves a tube.
+//
+// Valid: any.
+// Source: WholeTubes, taken back.
 func (w *Winding) StrandlessCoil() (length units.Length, ok bool) {
 	tubes, _ := w.WholeTubes()
 	return units.Length(tubes)*w.Strip.PerTube() + w.Losses.CoilStart + w.Losses.CoilEnd, tubes > 0
@@ -127,7 +143,10 @@ type Ledger struct {
 	Changes   int          // coils put on after the first
 }
 
-// Scrap returns all strip that neither ships nor goes back to stock.
+// Scrap returns all strip [m] that neither ships nor goes back to stock.
+//
+// Valid: a ledger of Account.
+// Source: addition.
 func (l *Ledger) Scrap() units.Length {
 	return l.RunDown + l.FirstOff + l.Rejected + l.CoilEnds + l.Joints + l.Stranded
 }
@@ -135,9 +154,10 @@ func (l *Ledger) Scrap() units.Length {
 // JointsPerTube returns the mean number of joints on a tube [-].
 //
 // Valid: tubes made > 0.
+// Source: definition.
 func (l *Ledger) JointsPerTube(made int) float64 { return float64(l.Jointed) / float64(made) }
 
-// Account says where the strip goes when first-off, good and rejected tubes are wound
+// Account says where the strip [m] goes when first-off, good and rejected tubes are wound
 // one after the other. A coil that cannot serve the next tube within the joint rule is
 // taken off, its rest is stranded, and winding starts again with a fresh one.
 //
