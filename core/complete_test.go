@@ -135,7 +135,7 @@ func tubeOf(typ tube.FinType) tube.Tube {
 
 // fixingFaults says what a fin type lacks.
 func fixingFaults(texts message.Catalogue, f *tube.Fixing) []string {
-	faults := textFaults(texts, "choice.fin_type."+string(f.Type))
+	faults := append(textFaults(texts, "choice.fin_type."+string(f.Type)), textFaults(texts, "when."+string(f.Type))...)
 	values := map[string]material.Value{"bond": f.Bond, "standard limit": f.Limits.Standard, "house limit": f.Limits.House}
 	for _, name := range slices.Sorted(maps.Keys(values)) {
 		if v := values[name]; v.Known() {

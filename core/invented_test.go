@@ -174,9 +174,9 @@ func TestInventedFinType(t *testing.T) {
 		Usual: tube.Usual{Growth: 0.003, StripRatio: 1, LeastWall: 0.002, Spindle: 10},
 	}
 	tube.Fixings = append(slices.Clone(listed), invented)
-	texts := with("choice.fin_type.invented")
+	texts := with("choice.fin_type.invented", "when.invented")
 
-	if got, want := fixingFaults(message.English(), invented), []string{"no text choice.fin_type.invented"}; !slices.Equal(got, want) {
+	if got, want := fixingFaults(message.English(), invented), []string{"no text choice.fin_type.invented", "no text when.invented"}; !slices.Equal(got, want) {
 		t.Errorf("without a text the walk says %q, want %q", got, want)
 	}
 	if got := fixingFaults(texts, invented); got != nil {

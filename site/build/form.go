@@ -41,6 +41,7 @@ type entry struct {
 	ID, Label string
 	Hint      string // what may be typed
 	Choices   []choice
+	Types     []typeHelp // of the fin, at its entry
 }
 
 type choice struct{ ID, Text string }
@@ -88,6 +89,9 @@ func inWords(texts message.Catalogue, f *field.Field) entry {
 	}
 	for _, id := range f.Choices() {
 		e.Choices = append(e.Choices, choice{id, texts.Text(f.ChoiceKey(id))})
+	}
+	if f.ID == "fin_type" {
+		e.Types = typeHelps(texts)
 	}
 	return e
 }

@@ -2,11 +2,29 @@ package main
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"finwright/core/field"
 	"finwright/core/message"
+	"finwright/core/tube"
 )
+
+// The help of the fin type shows each with its own root and says when it is used; no other help has pictures.
+func TestFinTypesAreShown(t *testing.T) {
+	for _, g := range pageData(language{code: "en", texts: message.English()}).Groups {
+		for _, e := range g.Fields {
+			if (e.ID == "fin_type") != (len(e.Types) == len(tube.Fixings)) || e.ID != "fin_type" && e.Types != nil {
+				t.Errorf("%s shows %d fin types", e.ID, len(e.Types))
+			}
+			for _, one := range e.Types {
+				if !strings.HasPrefix(string(one.Picture), "<svg") || one.When == "" || strings.Contains(string(one.Picture), "style=") {
+					t.Errorf("%s: %.60s", one.Name, one.Picture)
+				}
+			}
+		}
+	}
+}
 
 // The page has every field of the table, group by group and in its order. One more row, which borrows its words, is there too.
 func TestFormHasEveryFieldOfTheTable(t *testing.T) {
