@@ -160,7 +160,7 @@ func heatNotices(in *field.Input, h Heat) []Notice {
 		return []Notice{{State: figure.Watch, Field: h.Field, Figure: "duty", Message: h.Absent}}
 	}
 	out := append(wishNotices(in, &h.Thermal), insideNotices(in, &h.Thermal)...)
-	out = append(out, closingNotices(in)...)
+	out = append(append(out, closingNotices(in)...), fanNotices(in, &h.Thermal)...)
 	for _, f := range h.Findings {
 		if f.State == figure.No || f.State == figure.Watch {
 			out = append(out, Notice{State: f.State, Field: caseField[f.Case], Figure: h.figureOf(f), Message: f.Why})

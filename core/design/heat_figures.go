@@ -34,6 +34,7 @@ func (b *builder) heat(h Heat) []FigureGroup {
 		{"film", "heat", b.filmFigures(h)},
 		{"overall", "heat", b.overall(h)},
 		{"stream", "heat", b.stream(h)},
+		{"fan", "heat", b.fan(h)},
 		{"metal", "heat", b.metal(h)},
 	}
 }
@@ -199,10 +200,10 @@ func (b *builder) stream(h Heat) []figure.Figure {
 	return append(list, b.inside(t)...)
 }
 
-// drop is the pressure drop of the bank, with its spread, and the power that it takes.
+// drop is the pressure drop of the bank, with its spread.
 func (b *builder) drop(t *rating.Thermal) []figure.Figure {
 	if !t.HasDrop() {
-		return []figure.Figure{absent("air_drop", units.Drop, figure.WholeBank, "absent.no_drop"), absent("fan_power", units.Drive, figure.WholeBank, "absent.no_drop")}
+		return []figure.Figure{absent("air_drop", units.Drop, figure.WholeBank, "absent.no_drop")}
 	}
 	v, used := t.UsedDrop, &airside.DropMethods[t.Drop]
 	list := []figure.Figure{stated(&used.Formula, fig("air_drop", units.Drop, v.Answer.Total, figure.WholeBank, "", used.Args(b.in.Pitches(), t.Flow, v.Answer)...))}
@@ -213,8 +214,7 @@ func (b *builder) drop(t *rating.Thermal) []figure.Figure {
 		list = append(list, fig("drop_low", units.Drop, low, figure.WholeBank, "spread_low", arg("n_in", units.Count, float64(n))),
 			fig("drop_high", units.Drop, high, figure.WholeBank, "spread_high", arg("n_in", units.Count, float64(n))))
 	}
-	return append(list, fig("fan_power", units.Drive, exchanger.FanPower(t.FaceFlow, v.Answer.Total, b.in.Air.FanEfficiency), figure.WholeBank, "fan_power",
-		arg("V", units.Factor, t.FaceFlow), arg("Δp", units.Drop, v.Answer.Total), arg("η_fan", units.Factor, b.in.Air.FanEfficiency)))
+	return list
 }
 
 // otherDrop is the pressure drop with the root counted at the other of bare tube and foot.

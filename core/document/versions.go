@@ -121,4 +121,10 @@ var answerFields = []frozen{
 	{"own_fluid_viscosity_3", "1.2 mPa·s"},
 	{"own_fluid_conductivity_3", "0.124 W/m·K"},
 	{"own_fluid_pour", ""},
+	{"velocity_basis", "actual"},
+	{"draught", "forced"},
+	{"fan_entry", "0 %"},
+	{"fan_area", ""},
+	{"coldest_air", ""},
+	{"fan_bears", ""},
 }

@@ -14,6 +14,7 @@ var Groups = []FormGroup{
 	{"lengths", ""},
 	{"film", ""},
 	{"air", "heat"},
+	{"fan", "heat"},
 	{"bank", "heat"},
 	{"inside", "heat"},
 	{"cases", "heat"},

@@ -244,14 +244,44 @@ var Fields = []Field{
 		Real: func(in *Input) *float64 { return &in.Air.Velocity },
 	},
 	{
+		ID: "velocity_basis", Group: "air", Since: 4, Used: always, House: string(rating.Actual),
+		Choices: among(string(rating.Actual), string(rating.Standard), string(rating.Normal)),
+		Choice:  func(in *Input, c string) { in.Air.Basis = rating.VelocityBasis(c) },
+	},
+	{
 		ID: "fouling_outside", Group: "air", Since: 2, Used: always, House: "0 m²K/W",
 		Kind: units.Resist, Low: 0, High: 0.05,
 		Real: func(in *Input) *float64 { return &in.Air.Fouling },
 	},
 	{
-		ID: "fan_efficiency", Group: "air", Since: 2, Used: always, House: "65 %",
+		ID: "fan_efficiency", Group: "fan", Since: 2, Used: always, House: "65 %",
 		Kind: units.Percent, Low: 0.05, High: 1,
-		Real: func(in *Input) *float64 { return &in.Air.FanEfficiency },
+		Real: func(in *Input) *float64 { return &in.Air.Fan.Efficiency },
+	},
+	{
+		ID: "draught", Group: "fan", Since: 4, Used: always, House: "forced",
+		Choices: among("forced", "induced"),
+		Choice:  func(in *Input, c string) { in.Air.Fan.Induced = c == "induced" },
+	},
+	{
+		ID: "fan_entry", Group: "fan", Since: 4, Used: always, House: "30 %",
+		Kind: units.Percent, Low: 0, High: 5,
+		Real: func(in *Input) *float64 { return &in.Air.Fan.Entry },
+	},
+	{
+		ID: "fan_area", Group: "fan", Since: 4, Used: always,
+		Kind: units.SurfacePerTube, Low: 0.01, High: 1000,
+		Real: func(in *Input) *float64 { return &in.Air.Fan.Area },
+	},
+	{
+		ID: "coldest_air", Group: "fan", Since: 4, Used: always,
+		Kind: units.Temp, Low: -40, High: 390,
+		Optional: func(in *Input) *rating.Optional { return &in.Air.Fan.Coldest },
+	},
+	{
+		ID: "fan_bears", Group: "fan", Since: 4, Used: induced,
+		Kind: units.Temp, Low: 0, High: 600,
+		Optional: func(in *Input) *rating.Optional { return &in.Air.Fan.Bears },
 	},
 	{
 		ID: "drop_method", Group: "air", Since: 4, Used: always, House: rating.ByRule,

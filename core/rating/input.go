@@ -22,19 +22,30 @@ type Input struct {
 
 // Air is the gas outside.
 type Air struct {
-	FilmGiven     bool
-	Film          units.FilmCoefficient // on the whole outside surface, if it is given; else it follows from the bank
-	FilmMethod    string                // of airside.FilmMethods, or ByRule
-	DropMethod    string                // of airside.DropMethods, or ByRule
-	Metal         units.Temperature     // at which conductivities are read
-	OwnGas        bool
-	Gas           fluid.Properties  // of the user's own gas, constant
-	In            units.Temperature // where it meets the bank
-	Humidity      float64           // relative [-]
-	Altitude      units.Length
-	Velocity      float64 // [m/s] at the face, in the state of the inlet
-	Fouling       float64 // [m2 K/W] on the total area
-	FanEfficiency float64 // [-]
+	FilmGiven  bool
+	Film       units.FilmCoefficient // on the whole outside surface, if it is given; else it follows from the bank
+	FilmMethod string                // of airside.FilmMethods, or ByRule
+	DropMethod string                // of airside.DropMethods, or ByRule
+	Metal      units.Temperature     // at which conductivities are read
+	OwnGas     bool
+	Gas        fluid.Properties  // of the user's own gas, constant
+	In         units.Temperature // where it meets the bank
+	Humidity   float64           // relative [-]
+	Altitude   units.Length
+	Velocity   float64 // [m/s] at the face, in the state that Basis names
+	Basis      VelocityBasis
+	Fouling    float64 // [m2 K/W] on the total area
+	Fan        Fan
+}
+
+// Fan is what moves the gas, and through what besides the bank.
+type Fan struct {
+	Efficiency float64  // [-] of fan, drive and motor
+	Induced    bool     // it stands behind the bank, and moves the gas as it leaves
+	Entry      float64  // [-] drop of plenum, screen and louvre as a share of the bank's
+	Area       float64  // [m2] of all fans; 0: not stated
+	Coldest    Optional // [C] air in which it runs
+	Bears      Optional // [C] that an induced fan bears
 }
 
 // Bank is how the tubes stand in the stream.

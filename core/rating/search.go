@@ -80,7 +80,7 @@ func (s *settling) between() float64 { return math.Abs(float64(s.in.Process.In -
 
 // most returns a heat [W] that the air cannot take up.
 func (s *settling) most() float64 {
-	return 2 * s.gas.inlet.Density * s.in.Air.Velocity * s.bank.FaceArea() * s.gas.inlet.HeatCapacity * s.between()
+	return 2 * s.gas.flux(&s.in.Air) * s.bank.FaceArea() * s.gas.inlet.HeatCapacity * s.between()
 }
 
 // finish rates the bank as it has settled.
@@ -103,7 +103,7 @@ func (s *settling) once(t *Thermal) (found, change float64) {
 	if beyond != nil {
 		s.hindered = &Hindrance{StreamBeyond, beyond.Range}
 	}
-	flux := s.gas.inlet.Density * in.Air.Velocity
+	flux := s.gas.flux(&in.Air)
 	t.Flow = airside.Flow{
 		Properties: t.Gas, FaceMassVelocity: flux, WallPrandtl: wall.Prandtl(),
 		TemperatureRatio: (at.air + zeroCelsius) / (at.root + zeroCelsius),
@@ -111,7 +111,7 @@ func (s *settling) once(t *Thermal) (found, change float64) {
 	t.OutsideFilm = s.film(t)
 	t.Bank = s.bank
 	face := t.Bank.FaceArea()
-	t.FaceFlow = in.Air.Velocity * face
+	t.FaceFlow = flux / s.gas.inlet.Density * face
 	process, beyond := s.stream.inside(t, in, at)
 	if beyond != nil {
 		s.hindered = beyond

@@ -37,6 +37,7 @@ const (
 	Velocity        Kind = "velocity" // of a stream
 	MassRate        Kind = "mass_rate"
 	VolumeRate      Kind = "volume_rate"
+	AirRate         Kind = "air_rate" // volume flow of a gas
 	MassFlux        Kind = "mass_flux"
 	Duty            Kind = "duty"   // heat per time
 	Resist          Kind = "resist" // thermal resistance on an area
@@ -160,6 +161,7 @@ var kinds = []struct {
 	{Velocity, spec{dimSpeed, sig("m/s", 4), sig("ft/min", 4)}},
 	{MassRate, spec{dimMassRate, sig("kg/s", 4), sig("lb/h", 4)}},
 	{VolumeRate, spec{dimVolumeRate, sig("m³/h", 4), sig("gpm", 4)}},
+	{AirRate, spec{dimVolumeRate, sig("m³/s", 4), sig("cfm", 4)}},
 	{MassFlux, spec{dimMassFlux, sig("kg/m²s", 4), sig("lb/h·ft²", 4)}},
 	{Duty, spec{dimPower, sig("kW", 4), sig("MMBtu/h", 4)}},
 	{Resist, spec{dimResist, sig("m²K/W", 4), sig("h·ft²·°F/Btu", 4)}},

@@ -126,6 +126,12 @@ func draw(r *rand.Rand) document.Document {
 	if one(3) {
 		number("drop_allowed", 30, 500, "Pa")
 	}
+	set("velocity_basis", []string{"actual", "standard", "normal"}[r.IntN(3)])
+	if one(2) {
+		set("draught", "induced")
+		number("fan_area", 2, 60, "m²")
+		set("coldest_air", "-20 °C")
+	}
 	return d
 }
 
