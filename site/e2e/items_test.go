@@ -5,6 +5,7 @@ package e2e
 import (
 	"encoding/json"
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -177,4 +178,52 @@ func TestChangedAnswersAreTold(t *testing.T) {
 		t.Error("what was read is told again")
 	}
 	quiet(t, chromium, page)
+}
+
+// A long job that a file takes the place of is left as it lies in the store, goes to Earlier work whole, and comes back; of
+// its items nothing is left behind in the store then.
+func TestLongJobIsLeftWhole(t *testing.T) {
+	const n = 300
+	page := opened(t, browser.Desk, "")
+	openFile(page, js(manyItems(t, n)))
+	page.Wait(kept + `?.mark === "E-00001"`)
+	enter(page, "fin_height", "12 mm")
+	set := browser.Eval[string](page, slot+".set")
+	loadExample(page, 1)
+	enter(page, "fin_height", "11 mm") // the last that was worked on stays for the next tab
+	page.Wait(`!Object.keys(localStorage).some((key) => key.startsWith("finwright.item." + ` + js(set) + `))`)
+	texts := slices.DeleteFunc(earlierTexts(page, "design"), func(text string) bool { return !strings.Contains(text, "E-00300") })
+	if len(texts) != 1 {
+		t.Fatalf("%d pieces of earlier work", len(texts))
+	}
+	f, err := document.OpenFile([]byte(texts[0]))
+	if err != nil || len(f.Job.Items) != n || f.Job.Design(0).Fields["fin_height"].Text != "12 mm" || f.Job.Items[n-1].ID != "i300" {
+		t.Fatalf("%d items were left, %v", len(f.Job.Items), err)
+	}
+	openEarlier(page, "earlier-open", 2)
+	browser.Eval[bool](page, `(`+rows+`[1].querySelector("[data-part=take]").click(), true)`)
+	page.Wait(slot + ".count === " + fmt.Sprint(n))
+	waitEntry(page, "fin_height", "12 mm")
+	quiet(t, chromium, page)
+}
+
+// What is set aside stays with its item, through another in hand and a reload.
+func TestWhatIsSetAsideStaysWithItsItem(t *testing.T) {
+	page := faulty(t)
+	page.Click(id("items-open"))
+	page.Click(id("items-copy"))
+	waitInHand(page, 2)
+	waitState(page, "answered")
+	deafTo(page, "77.7")
+	page.Type(entry("fin_height"), "77.7 mm")
+	waitState(page, "lost")
+	takeItem(page, 1)
+	waitState(page, "answered")
+	page.Reload()
+	page.WaitMark("finwright:figures")
+	waitInHand(page, 1)
+	waitState(page, "answered")
+	takeItem(page, 2)
+	waitEntry(page, "fin_height", "77.7 mm")
+	waitState(page, "lost")
 }

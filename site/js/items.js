@@ -91,7 +91,7 @@ export function createItems(panel, opener, act) {
   remove.addEventListener("click", act.remove);
   typed(mark, act.mark);
   for (const input of heads) {
-    input.addEventListener("change", () => entry && act.head({ ...entry.job.head, [input.name]: input.value }));
+    input.addEventListener("change", () => entry && input.validity.valid && act.head({ ...entry.job.head, [input.name]: input.value }));
   }
   new ResizeObserver(fill).observe(list);
 

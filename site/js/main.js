@@ -102,7 +102,7 @@ const tools = createTools(design, answer, {
     await design.rest();
     const { job, document } = design.history.entry;
     const { text } = await engine.call("save", { job: saveable(job) });
-    await saveFile(engine, "design", document.title, text);
+    await saveFile(engine, "design", job.head.reference || document.title, text);
     return design.complete;
   },
   async link() {
