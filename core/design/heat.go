@@ -169,8 +169,11 @@ func heatNotices(in *field.Input, h Heat) []Notice {
 	if h.Thermal.Wet {
 		out = append(out, Notice{State: figure.Watch, Field: "inside_in", Figure: "coldest_metal", Message: message.New("notice.wet")})
 	}
-	out = append(out, h.beyond()...)
-	return out
+	if f := &h.Thermal.Inside; !f.InRange() {
+		out = append(out, Notice{State: figure.Outside, Field: "inside_flow", Figure: "inside_film",
+			Message: message.New("notice.out_of_range", "method", message.Key("inside."+f.Method), "why", passed(f.Limits)[0])})
+	}
+	return append(out, h.beyond()...)
 }
 
 // figureOf is the figure that a finding marks: the one whose value was held against the limit.

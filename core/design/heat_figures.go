@@ -131,7 +131,7 @@ func (b *builder) insideFilm(h Heat) []figure.Figure {
 	}
 	used := film("inside_film", f.Coefficient, f.Method)
 	if !f.InRange() {
-		used.State, used.Why = figure.Outside, passed(f.Limits)
+		used.Why = passed(f.Limits)[1:] // of the first the notice tells
 	}
 	if h.Thermal.Condensed == 0 {
 		return []figure.Figure{used}

@@ -427,3 +427,20 @@ func TestAMarkSaysWhatItTests(t *testing.T) {
 		}
 	}
 }
+
+// A film in the tubes outside its range is remarked on too: a row and a full answer agree.
+func TestInsideFilmOutsideItsRangeIsRemarkedOn(t *testing.T) {
+	in := read(t, "inside_fluid", "own", "own_fluid_conductivity", "100 W/m·K", "own_fluid_viscosity", "0.05 mPa·s") // of Prandtl number 0.001, as liquid metals
+	res := evaluate(t, in)
+	f, _ := res.Find("inside_film")
+	if res.Heat.Thermal.Inside.InRange() {
+		t.Fatal("the film is in its range")
+	}
+	said := false
+	for _, n := range res.Notices {
+		said = said || n.Figure == "inside_film" && n.State == figure.Outside
+	}
+	if !said || f.State != figure.Outside {
+		t.Errorf("%s, remarked on %v", f.State, said)
+	}
+}
