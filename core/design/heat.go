@@ -34,11 +34,8 @@ type Heat struct {
 	Spread   rating.Spread
 	Limits   tube.Limits // of the joint, with the house's as it was entered
 	Findings []exchanger.Finding
-	Case     Case
+	Case     Hottest
 }
-
-// Case holds the extreme metal temperatures [C] by case.
-type Case struct{ Root map[exchanger.Case]float64 }
 
 // Rate rates the bank of a read Input. A bank that cannot be rated is an error of the field that hinders, FieldErrors, where
 // the film hangs on it; with a film of the user's own the surface stands, and Absent says what hinders.
@@ -79,17 +76,11 @@ func rated(in *field.Input, rate func(*rating.Input) (rating.Thermal, *rating.Hi
 		}
 		return Heat{Absent: e.Message, Field: e.Field}, nil
 	}
-	cases := in.Cases()
-	h := Heat{Thermal: t, Case: Case{t.Roots(&in.Input, cases)}}
-	h.Limits = in.Tube.Fin.Type.Fixing().Limits
+	h := Heat{Thermal: t, Limits: in.Tube.Fin.Type.Fixing().Limits, Case: hottestOf(in, &t)}
 	if in.Limits.House.Stated {
 		h.Limits.House = entered(in.Limits.House)
 	}
-	// In hot gas a root may be hotter than the stream, and a tip hotter than its root.
-	tips := map[exchanger.Case]float64{exchanger.Normal: t.Tip()}
-	process := hotter(cases, h.Case.Root)
-	h.Findings = append(exchanger.CheckProcess(h.Limits, process), exchanger.CheckFinMetal(in.FinMetal, hotter(h.Case.Root, tips))...)
-	h.Findings = append(h.Findings, exchanger.CheckTubeMetal(entered(in.Limits.TubeMetal), process)...)
+	h.Findings = judgeCases(in, h.Limits, h.Case)
 	return h, nil
 }
 
@@ -127,15 +118,6 @@ func methods[A airside.Answer](k units.Kind, estimates []airside.Estimate[A], us
 	return out
 }
 
-// hotter returns the higher temperature of two for each case of a.
-func hotter(a, b map[exchanger.Case]float64) map[exchanger.Case]float64 {
-	out := map[exchanger.Case]float64{}
-	for c, at := range a {
-		out[c] = max(at, b[c])
-	}
-	return out
-}
-
 // winding returns the joint of a tension-wound fin. Its strain and the temperature up to which metals expand are those by
 // which the shop's rule judges it.
 func winding(in *field.Input, h *Heat) (bond.Winding, bool) {
@@ -163,7 +145,7 @@ func heatNotices(in *field.Input, h Heat) []Notice {
 	out = append(append(out, closingNotices(in)...), fanNotices(in, &h.Thermal)...)
 	for _, f := range h.Findings {
 		if f.State == figure.No || f.State == figure.Watch {
-			out = append(out, Notice{State: f.State, Field: caseField[f.Case], Figure: h.figureOf(f), Message: f.Why})
+			out = append(out, Notice{State: f.State, Field: caseField(in, f.Case), Figure: h.figureOf(f), Message: f.Why})
 		}
 	}
 	if h.Thermal.Wet {
@@ -173,27 +155,6 @@ func heatNotices(in *field.Input, h Heat) []Notice {
 		out = append(out, Notice{State: figure.Outside, Field: "inside_flow", Figure: "inside_film",
 			Message: message.New("notice.out_of_range", "method", message.Key("inside."+f.Method), "why", passed(f.Limits)[0])})
 	}
+	out = append(out, gasNotices(in, &h.Thermal)...)
 	return append(out, h.beyond()...)
 }
-
-// figureOf is the figure that a finding marks: the one whose value was held against the limit.
-func (h Heat) figureOf(f exchanger.Finding) string {
-	switch {
-	case f.Of != exchanger.OfFinMetal:
-		return testedID(f.Case)
-	case f.Case == exchanger.Normal:
-		return "hottest_tip"
-	}
-	return rootOf(f.Case)
-}
-
-// rootOf is the figure of the hottest root of a case.
-func rootOf(c exchanger.Case) string {
-	if c != exchanger.Normal {
-		return "root_" + string(c)
-	}
-	return "hottest_root"
-}
-
-// caseField is where each case is entered.
-var caseField = map[exchanger.Case]string{exchanger.Normal: "inside_in", exchanger.StartUp: "start_up", exchanger.Upset: "upset", "": "fin_metal"}

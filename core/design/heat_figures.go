@@ -237,16 +237,21 @@ func cornerArgs(c exchanger.Corner) []figure.Arg {
 // tested are the temperatures that the limits of joint and tube metal are held against, a case each. Their marks test these
 // and not the roots, which may be much colder.
 func (b *builder) tested(h Heat) []figure.Figure {
-	cases := b.in.Cases()
 	list := make([]figure.Figure, 0, len(exchanger.Cases))
 	for _, c := range exchanger.Cases {
-		at, stated := cases[c]
-		if !stated {
+		ends, stated := h.Case.Ends[c]
+		switch {
+		case !stated && c == exchanger.FlowLost:
+			continue
+		case !stated:
 			list = append(list, figure.Figure{ID: testedID(c), Kind: units.Temp, State: figure.Plain, Absent: message.New("limit.not_stated", "case", message.Key("case."+string(c)))})
 			continue
 		}
-		root := h.Case.Root[c]
-		f := fig(testedID(c), units.Temp, max(at, root), "", "tested", arg("T_case", units.Temp, at), arg("T_r", units.Temp, root))
+		formula, args := "tested", []figure.Arg{arg("T_case", units.Temp, ends.Process), arg("T_r", units.Temp, h.Case.Root[c])}
+		if b.t.Fin.Type.Fixing().Tension {
+			formula, args = "tested_mean", append(args, arg("T_m", units.Temp, h.Case.mean[c]))
+		}
+		f := fig(testedID(c), units.Temp, h.Case.joint[c], "", formula, args...)
 		f.Tests = h.limitTests()
 		if h.Limits.Standard.Known() || h.Limits.House.Known() {
 			f.State = h.kept()
@@ -258,25 +263,20 @@ func (b *builder) tested(h Heat) []figure.Figure {
 
 func (b *builder) metal(h Heat) []figure.Figure {
 	d, in := h.Thermal.Duty, b.in
-	cases := in.Cases()
 	root := h.Case.Root[exchanger.Normal]
 	list := append(b.tested(h), fig("hottest_root", units.Temp, root, "", "hottest_root", cornerArgs(d.HottestRoot)...))
-	for _, c := range []exchanger.Case{exchanger.StartUp, exchanger.Upset} {
-		at, stated := cases[c]
+	for _, c := range exchanger.Cases[1:] {
+		ends, stated := h.Case.Ends[c]
 		if !stated {
 			continue
 		}
-		args := []figure.Arg{arg("T_a", units.Temp, float64(in.Air.In)), arg("T_case", units.Temp, at)}
-		formula := "root_unfed"
-		if !in.Unfed(at) {
-			formula = "root_case"
-			args = append(args, arg("x_c", units.Factor, h.Thermal.RootShare(&in.Input)))
-		}
-		list = append(list, fig(rootOf(c), units.Temp, h.Case.Root[c], "", formula, args...))
+		args := []figure.Arg{arg("T_a", units.Temp, ends.Gas), arg("T_case", units.Temp, ends.Process), arg("x_c", units.Factor, h.Thermal.PartsAt(&in.Input, ends).Root)}
+		list = append(list, fig(rootOf(c), units.Temp, h.Case.Root[c], "", "root_case", args...))
 	}
 	list = append(list,
 		fig("hottest_tip", units.Temp, h.Thermal.Tip(), "", "hottest_tip", arg("T_g", units.Temp, d.HottestRoot.Air), arg("T_r", units.Temp, root), arg("ϑ_r", units.Factor, h.Thermal.TipRatio)),
 		fig("coldest_metal", units.Temp, d.Coldest.Celsius, "", "coldest_metal", cornerArgs(d.Coldest)...))
+	list = append(list, b.dewPoints()...)
 	w, held := winding(b.in, &h)
 	if !held {
 		return append(list, absent("bond_loss", units.Temp, "", "absent.not_tension"))

@@ -125,7 +125,7 @@ func over(w *field.Wish, c shop.Capability) shop.Capability {
 // hottest returns the hottest fin root of any case, nil where the bank is not rated.
 func (h *Heat) hottest() *units.Temperature {
 	var hottest *units.Temperature
-	for _, c := range []exchanger.Case{exchanger.Normal, exchanger.StartUp, exchanger.Upset} {
+	for _, c := range exchanger.Cases {
 		at, ok := h.Case.Root[c]
 		if t := units.Temperature(at); ok && (hottest == nil || t > *hottest) {
 			hottest = &t

@@ -68,7 +68,7 @@ func set(t testing.TB, values map[string]string) document.Document {
 // not hotter than the air, gas hotter, colder or wetter than is known of.
 func physical(in *field.Input) bool {
 	low, high := min(float64(in.Air.In), float64(in.Process.In)), max(float64(in.Air.In), float64(in.Process.In))
-	if !in.Air.OwnGas {
+	if in.Air.Kind == rating.MoistAir {
 		p, err := fluid.PressureAtAltitude(float64(in.Air.Altitude))
 		_, wet := fluid.HumidityRatio(float64(in.Air.In)+273.15, p, in.Air.Humidity)
 		if err != nil || wet != nil || low < -40 || high > 400 {

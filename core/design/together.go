@@ -33,6 +33,7 @@ func checkTogether(in *field.Input, errs *FieldErrors) {
 	checkWidth(t, errs)
 	checkLengths(t, errs)
 	checkBank(in, errs)
+	checkGas(in, errs)
 }
 
 // checkBank refuses tubes that stand too close, where the film depends on it.

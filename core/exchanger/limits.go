@@ -17,10 +17,12 @@ const (
 	Normal  Case = "normal"
 	StartUp Case = "start_up"
 	Upset   Case = "upset"
+	// FlowLost is hot gas outside with no stream inside: the metal is as hot as the gas.
+	FlowLost Case = "flow_lost"
 )
 
-// Cases lists the cases that are always asked for.
-var Cases = []Case{Normal, StartUp, Upset}
+// Cases lists the cases: but for the last they are always asked for.
+var Cases = []Case{Normal, StartUp, Upset, FlowLost}
 
 // Subject is what a limit is of.
 type Subject string
@@ -53,6 +55,7 @@ func CheckProcess(l tube.Limits, process map[Case]float64) []Finding {
 				"temperature", celsius(t), "limit", celsius(limit.SI), "source", message.Key(limit.Key))})
 		}
 		switch {
+		case !stated && c == FlowLost:
 		case !stated:
 			found = append(found, Finding{OfJoint, c, figure.Watch, message.New("limit.not_stated", "case", message.Key("case."+string(c)))})
 		case l.Standard.Known() && t > l.Standard.SI:
@@ -68,13 +71,27 @@ func CheckProcess(l tube.Limits, process map[Case]float64) []Finding {
 	return found
 }
 
+// JudgedTo is the temperature [C] up to which a fin metal without a limit of its own needs none: the fin type's governs.
+//
+// Source: engineering judgement: strip of aluminium and copper is soft anyway, and above creeps.
+const JudgedTo = 200
+
 // CheckFinMetal holds the fin's hottest temperature [C] of every stated case, at
-// the tip in hot gas and at the root in air, against the limit of its metal.
+// the tip in hot gas and at the root in air, against the limit of its metal. One without a limit is not judged above JudgedTo.
 func CheckFinMetal(m material.Metal, hottest map[Case]float64) []Finding {
-	if !m.Limit.Known() {
-		return []Finding{{Of: OfFinMetal, State: figure.Plain, Why: message.New("limit.no_metal_limit", "metal", m.Name())}}
-	}
 	var found []Finding
+	if !m.Limit.Known() {
+		for _, c := range Cases {
+			if t, stated := hottest[c]; stated && t > JudgedTo {
+				found = append(found, Finding{OfFinMetal, c, figure.Watch, message.New("limit.metal_not_judged", "case", message.Key("case."+string(c)),
+					"temperature", celsius(t), "limit", celsius(JudgedTo), "metal", m.Name())})
+			}
+		}
+		if found == nil {
+			found = append(found, Finding{Of: OfFinMetal, State: figure.Plain, Why: message.New("limit.no_metal_limit", "metal", m.Name())})
+		}
+		return found
+	}
 	for _, c := range Cases {
 		if t, stated := hottest[c]; stated && t > m.Limit.SI {
 			found = append(found, Finding{OfFinMetal, c, figure.No, message.New("limit.above_metal", "case", message.Key("case."+string(c)),
@@ -98,6 +115,21 @@ func CheckTubeMetal(limit material.Value, hottest map[Case]float64) []Finding {
 		}
 	}
 	return found
+}
+
+// CheckWoundInFlue refuses strip that is wound, not welded, in flue gas that gets hotter than the standard's limit of its type
+// in any case: what holds there is the tube's temperature, and no buyer takes it.
+func CheckWoundInFlue(l tube.Limits, gas map[Case]float64) []Finding {
+	if !l.Standard.Known() {
+		return nil
+	}
+	for _, c := range Cases {
+		if t, stated := gas[c]; stated && t > l.Standard.SI {
+			return []Finding{{OfJoint, c, figure.No, message.New("limit.wound_in_flue", "case", message.Key("case."+string(c)),
+				"temperature", celsius(t), "limit", celsius(l.Standard.SI), "source", message.Key(l.Standard.Key))}}
+		}
+	}
+	return nil
 }
 
 // HouseTipClearance is the least gap between the fin tips of neighbours [m]

@@ -47,20 +47,73 @@ type Job struct {
 // Limits are the temperatures [C] that the tube must bear beyond the normal one.
 type Limits struct {
 	StartUp, Upset rating.Optional // of the process
+	GasStartUp     rating.Optional // of the gas outside
+	GasUpset       rating.Optional
+	FlowLost       FlowLost        // whether the stream inside can fail
+	Summer, Winter rating.Optional // of the gas outside
+	Turndown       rating.Optional // [-] of the flow inside
 	House          rating.Optional // the house's own limit, where it is not the shipped one
 	TubeMetal      rating.Optional // the most that the tube's metal may reach
 }
 
-// Cases returns the process temperature [C] of each stated case.
-func (in *Input) Cases() map[exchanger.Case]float64 {
-	cases := map[exchanger.Case]float64{exchanger.Normal: float64(in.Process.In)}
-	if l := &in.Limits; l.StartUp.Stated {
-		cases[exchanger.StartUp] = l.StartUp.SI
+// FlowLost says whether the stream inside can fail while hot gas flows outside.
+type FlowLost string
+
+// Answers.
+const (
+	FlowUntold   FlowLost = "untold"
+	FlowPossible FlowLost = "possible"
+	FlowExcluded FlowLost = "excluded"
+)
+
+// Cases returns the inlet temperatures of each case of which one is stated, in which the other is the normal one. A stream that
+// can fail makes a case where gas is the hotter: the metal is then as hot as the hottest gas.
+func (in *Input) Cases() map[exchanger.Case]rating.Ends {
+	normal := in.Ends()
+	cases := map[exchanger.Case]rating.Ends{exchanger.Normal: normal}
+	for c, stated := range in.stated() {
+		ends := normal
+		if stated[0].Stated {
+			ends.Process = stated[0].SI
+		}
+		if stated[1].Stated {
+			ends.Gas = stated[1].SI
+		}
+		if stated[0].Stated || stated[1].Stated {
+			cases[c] = ends
+		}
 	}
-	if l := &in.Limits; l.Upset.Stated {
-		cases[exchanger.Upset] = l.Upset.SI
+	if in.Limits.FlowLost != FlowPossible {
+		return cases
+	}
+	if hottest, hot := HottestGas(cases); hot {
+		cases[exchanger.FlowLost] = rating.Ends{Process: hottest, Gas: hottest}
 	}
 	return cases
+}
+
+// stated are the temperatures of process and gas by case.
+func (in *Input) stated() map[exchanger.Case][2]rating.Optional {
+	l := &in.Limits
+	return map[exchanger.Case][2]rating.Optional{exchanger.StartUp: {l.StartUp, l.GasStartUp}, exchanger.Upset: {l.Upset, l.GasUpset}}
+}
+
+// Governs reports whether the inlet that is the hotter in normal running is stated for a case.
+func (in *Input) Governs(c exchanger.Case) bool {
+	stated := in.stated()[c]
+	if in.Ends().Hot() {
+		return stated[1].Stated
+	}
+	return stated[0].Stated
+}
+
+// HottestGas returns the hottest gas [C] of the cases, and whether gas is the hotter in any.
+func HottestGas(cases map[exchanger.Case]rating.Ends) (celsius float64, hot bool) {
+	celsius = cases[exchanger.Normal].Gas
+	for _, ends := range cases {
+		celsius, hot = max(celsius, ends.Gas), hot || ends.Hot()
+	}
+	return celsius, hot
 }
 
 // Wish is what the order states of its making, over what the shop does otherwise.

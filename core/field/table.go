@@ -13,6 +13,7 @@ import (
 const (
 	byMaterial = "field: material.NewOwn holds a metal of the user's own to its range"
 	ofMetal    = "field: a metal is made of its properties when all are read"
+	ofShares   = "field: the others would have to follow, so that the sum stays"
 )
 
 // Fields lists every field in the order of the form.
@@ -200,8 +201,98 @@ var Fields = []Field{
 
 	{
 		ID: "gas", Group: "air", Since: 2, Used: always, House: "air",
-		Choices: among("air", "own"),
-		Choice:  func(in *Input, c string) { in.Air.OwnGas = c == "own" },
+		Choices: among(string(rating.MoistAir), string(rating.DryAir), string(rating.FlueGas), string(rating.OwnGas)),
+		Choice:  func(in *Input, c string) { in.Air.Kind = rating.GasKind(c) },
+	},
+	{
+		ID: "flue_by", Group: "air", Since: 4, Used: flue, House: "shares",
+		Choices: among("shares", "fuel"),
+		Choice:  func(in *Input, c string) { in.Air.Flue.ByFuel = c == "fuel" },
+	},
+	{
+		ID: "flue_basis", Group: "air", Since: 4, Used: basedFlue, House: "wet",
+		Choices: among("wet", "dry"),
+		Choice:  func(in *Input, c string) { in.Air.Flue.Dry = c == "dry" },
+	},
+	{
+		ID: "share_co2", Group: "air", Since: 4, Used: sharedFlue, House: "8.3 %",
+		Kind: units.Percent, Low: 0, High: 1, Fixed: ofShares,
+		Real: func(in *Input) *float64 { return &in.Air.Flue.CO2 },
+	},
+	{
+		ID: "share_h2o", Group: "air", Since: 4, Used: wetFlue, House: "16.2 %",
+		Kind: units.Percent, Low: 0, High: 0.5, Fixed: ofShares,
+		Real: func(in *Input) *float64 { return &in.Air.Flue.H2O },
+	},
+	{
+		ID: "share_o2", Group: "air", Since: 4, Used: sharedFlue, House: "3.1 %",
+		Kind: units.Percent, Low: 0, High: 0.21, Fixed: ofShares,
+		Real: func(in *Input) *float64 { return &in.Air.Flue.O2 },
+	},
+	{
+		ID: "share_n2", Group: "air", Since: 4, Used: sharedFlue, House: "72.4 %",
+		Kind: units.Percent, Low: 0, High: 1, Fixed: ofShares,
+		Real: func(in *Input) *float64 { return &in.Air.Flue.N2 },
+	},
+	{
+		ID: "share_so2", Group: "air", Since: 4, Used: sharedFlue,
+		Kind: units.Percent, Low: 0, High: 0.05, Fixed: ofShares,
+		Optional: func(in *Input) *rating.Optional { return &in.Air.Flue.SO2 },
+	},
+	{
+		ID: "flue_water", Group: "air", Since: 4, Used: dryFlue,
+		Kind: units.Percent, Low: 0, High: 0.5,
+		Optional: func(in *Input) *rating.Optional { return &in.Air.Flue.Water },
+	},
+	{
+		ID: "fuel_carbon", Group: "air", Since: 4, Used: burntFlue, House: "74.3 %",
+		Kind: units.Percent, Low: 0, High: 1, Fixed: ofShares,
+		Real: func(in *Input) *float64 { return &in.Air.Flue.Fuel.Carbon },
+	},
+	{
+		ID: "fuel_hydrogen", Group: "air", Since: 4, Used: burntFlue, House: "23.9 %",
+		Kind: units.Percent, Low: 0, High: 1, Fixed: ofShares,
+		Real: func(in *Input) *float64 { return &in.Air.Flue.Fuel.Hydrogen },
+	},
+	{
+		ID: "fuel_oxygen", Group: "air", Since: 4, Used: burntFlue, House: "0.6 %",
+		Kind: units.Percent, Low: 0, High: 0.6, Fixed: ofShares,
+		Real: func(in *Input) *float64 { return &in.Air.Flue.Fuel.Oxygen },
+	},
+	{
+		ID: "fuel_nitrogen", Group: "air", Since: 4, Used: burntFlue, House: "1.2 %",
+		Kind: units.Percent, Low: 0, High: 0.9, Fixed: ofShares,
+		Real: func(in *Input) *float64 { return &in.Air.Flue.Fuel.Nitrogen },
+	},
+	{
+		ID: "fuel_sulphur", Group: "air", Since: 4, Used: burntFlue,
+		Kind: units.Percent, Low: 0, High: 0.2, Fixed: ofShares,
+		Optional: func(in *Input) *rating.Optional { return &in.Air.Flue.Sulphur },
+	},
+	{
+		ID: "burnt_by", Group: "air", Since: 4, Used: burntFlue, House: "excess",
+		Choices: among("excess", "oxygen"),
+		Choice:  func(in *Input, c string) { in.Air.Flue.ByOxygen = c == "oxygen" },
+	},
+	{
+		ID: "excess_air", Group: "air", Since: 4, Used: excessFlue, House: "16 %",
+		Kind: units.Percent, Low: 0, High: 20,
+		Real: func(in *Input) *float64 { return &in.Air.Flue.Excess },
+	},
+	{
+		ID: "oxygen_left", Group: "air", Since: 4, Used: leftFlue, House: "2.8 %",
+		Kind: units.Percent, Low: 0, High: 0.2,
+		Real: func(in *Input) *float64 { return &in.Air.Flue.Left },
+	},
+	{
+		ID: "burning_air_water", Group: "air", Since: 4, Used: burntFlue, House: "0.9 %",
+		Kind: units.Percent, Low: 0, High: 0.2,
+		Real: func(in *Input) *float64 { return &in.Air.Flue.Humidity },
+	},
+	{
+		ID: "to_trioxide", Group: "air", Since: 4, Used: flue, House: "2.5 %",
+		Kind: units.Percent, Low: 0, High: 0.3,
+		Real: func(in *Input) *float64 { return &in.Air.Flue.ToTrioxide },
 	},
 	{
 		ID: "own_gas_density", Group: "air", Since: 2, Used: ownGas, House: "0.6 kg/m³",
@@ -225,7 +316,7 @@ var Fields = []Field{
 	},
 	{
 		ID: "air_in", Group: "air", Since: 2, Used: always, House: "30 °C",
-		Kind: units.Temp, Low: -40, High: 390,
+		Kind: units.Temp, Low: -40, High: 1200,
 		Real: func(in *Input) *float64 { return (*float64)(&in.Air.In) },
 	},
 	{
@@ -505,6 +596,36 @@ var Fields = []Field{
 		ID: "upset", Group: "cases", Since: 2, Used: always,
 		Kind: units.Temp, Low: -60, High: 1000,
 		Optional: func(in *Input) *rating.Optional { return &in.Limits.Upset },
+	},
+	{
+		ID: "air_start_up", Group: "cases", Since: 4, Used: always,
+		Kind: units.Temp, Low: -40, High: 1200,
+		Optional: func(in *Input) *rating.Optional { return &in.Limits.GasStartUp },
+	},
+	{
+		ID: "air_upset", Group: "cases", Since: 4, Used: always,
+		Kind: units.Temp, Low: -40, High: 1200,
+		Optional: func(in *Input) *rating.Optional { return &in.Limits.GasUpset },
+	},
+	{
+		ID: "flow_lost", Group: "cases", Since: 4, Used: always, House: "untold",
+		Choices: among("untold", "possible", "excluded"),
+		Choice:  func(in *Input, c string) { in.Limits.FlowLost = FlowLost(c) },
+	},
+	{
+		ID: "air_summer", Group: "cases", Since: 4, Used: always,
+		Kind: units.Temp, Low: -40, High: 1200,
+		Optional: func(in *Input) *rating.Optional { return &in.Limits.Summer },
+	},
+	{
+		ID: "air_winter", Group: "cases", Since: 4, Used: always,
+		Kind: units.Temp, Low: -40, High: 1200,
+		Optional: func(in *Input) *rating.Optional { return &in.Limits.Winter },
+	},
+	{
+		ID: "turndown", Group: "cases", Since: 4, Used: flowing,
+		Kind: units.Percent, Low: 0.05, High: 1,
+		Optional: func(in *Input) *rating.Optional { return &in.Limits.Turndown },
 	},
 	{
 		ID: "house_limit", Group: "cases", Since: 2, Used: always,

@@ -23,8 +23,24 @@ func induced(text func(string) string) bool      { return text("draught") == "in
 func freeIssue(text func(string) string) bool    { return text("supply") == "free_issue" }
 func givenFilm(text func(string) string) bool    { return text("film_source") == "given" }
 func computedFilm(text func(string) string) bool { return !givenFilm(text) }
-func inAir(text func(string) string) bool        { return text("gas") == "air" }
+func inAir(text func(string) string) bool        { return text("gas") == string(rating.MoistAir) }
 func flowing(text func(string) string) bool      { return text("inside_fluid") != string(rating.Steam) }
+
+// Of flue gas hangs on how it is told what else is asked for.
+
+func flue(text func(string) string) bool       { return text("gas") == string(rating.FlueGas) }
+func sharedFlue(text func(string) string) bool { return flue(text) && text("flue_by") == "shares" }
+func burntFlue(text func(string) string) bool  { return flue(text) && text("flue_by") == "fuel" }
+func excessFlue(text func(string) string) bool {
+	return burntFlue(text) && text("burnt_by") == "excess"
+}
+
+func leftFlue(text func(string) string) bool { return burntFlue(text) && text("burnt_by") == "oxygen" }
+
+func wetFlue(text func(string) string) bool { return sharedFlue(text) && text("flue_basis") == "wet" }
+
+func dryFlue(text func(string) string) bool   { return sharedFlue(text) && text("flue_basis") == "dry" }
+func basedFlue(text func(string) string) bool { return sharedFlue(text) || leftFlue(text) }
 
 func condensing(text func(string) string) bool { return !flowing(text) }
 
@@ -58,7 +74,7 @@ func ownPoint(n int) Use {
 
 // inAtmosphere tells whether something hangs on the pressure of the air about.
 func inAtmosphere(text func(string) string) bool {
-	return inAir(text) || pressed(text) && units.Is(units.Gauge, text("inside_pressure")) ||
+	return text("gas") != string(rating.OwnGas) || pressed(text) && units.Is(units.Gauge, text("inside_pressure")) ||
 		ownFluid(text) && units.Is(units.Gauge, text("own_fluid_pressure"))
 }
 

@@ -13,6 +13,9 @@ const (
 	humidityMost     = 0.2 // [kg/kg]
 )
 
+// AirOverWater is the molar mass of dry air over that of water [-].
+const AirOverWater = airMolarMass / steamMolarMass
+
 // MoistAir returns the properties of air that carries w kilograms of water vapour
 // a kilogram of dry air, at absolute temperature t [K] and pressure p [Pa].
 //
@@ -32,7 +35,7 @@ func MoistAir(t, p, w float64) (Properties, error) {
 	if w == 0 {
 		return air, nil
 	}
-	molar := w * airMolarMass / steamMolarMass
+	molar := w * AirOverWater
 	x := molar / (1 + molar) // mole fraction of vapour
 	if saturation, ok := vapourPressure(t); ok {
 		if err := check(figure.Limit{Variable: "relative_humidity", Kind: units.Factor, Value: x * p / saturation, Low: 0, High: 1}); err != nil {

@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"finwright/core/airside"
-	"finwright/core/exchanger"
 	"finwright/core/fluid"
 	"finwright/core/inside"
 	"finwright/core/internal/sample"
@@ -35,7 +34,7 @@ func byHand(t testing.TB) Input {
 	return Input{
 		Tube: tb, TubeMetal: metal(50), FinMetal: metal(200),
 		Air: Air{
-			FilmGiven: true, Film: 40, Metal: 60, OwnGas: true, In: 30, Velocity: 3,
+			FilmGiven: true, Film: 40, Metal: 60, Kind: OwnGas, In: 30, Velocity: 3,
 			Gas: fluid.Properties{Density: 1.1, HeatCapacity: 1007, Viscosity: 1.95e-5, Conductivity: 0.0275},
 		},
 		Bank: Bank{Layout: airside.Staggered, Clearance: 6.35 * units.Millimetre, Rows: 1, TubesPerRow: 20, Passes: 1},
@@ -79,7 +78,10 @@ func TestRateByHand(t *testing.T) {
 	near(t, "velocity inside", th.InsideLoss.Velocity, 2.86588651206028, exact)
 	near(t, "hottest root", th.Duty.HottestRoot.Celsius, 75.742420132828, 1e-6)
 	near(t, "its tip", th.Tip(), 69.942956294533, 1e-6)
-	near(t, "its share", th.RootShare(&in), 0.914848402656559, 1e-6)
+	parts := th.PartsAt(&in, in.Ends())
+	near(t, "its share", parts.Root, 0.914848402656559, 1e-6)
+	near(t, "its tip", in.Ends().At(parts.Tip), 69.942956294533, 1e-6)
+	near(t, "its mean", in.Ends().At(parts.Mean), 71.341766649, 1e-6) // of the gas at 36.0255 C and the root, by the efficiency 0.8892
 	perKilogram, perFace := th.Yield(&in.Tube)
 	near(t, "fin metal", th.FinMetal(&in.Tube), 64.6351272549564, exact) // n pi d t w, the strip as wide as the fin is high
 	near(t, "heat per kilogram", perKilogram, 4368.90587443093, exact)
@@ -219,18 +221,29 @@ func TestLeavingByHand(t *testing.T) {
 	says("absent.condensing")
 }
 
-func TestRootsByHand(t *testing.T) {
+// Another case has the share of normal running while the same stream is the hotter. Where the gas becomes it, the coldest corner
+// becomes the hottest, and it lies between the two; where the stream inside does, its inlet is the bound.
+func TestPartsOfOtherCases(t *testing.T) {
 	in := byHand(t)
 	th := rated(t, &in)
-	roots := th.Roots(&in, map[exchanger.Case]float64{exchanger.Normal: 80, exchanger.StartUp: 20, exchanger.Upset: 200})
-	near(t, "normal", roots[exchanger.Normal], 75.742420132828, 1e-6)
-	near(t, "upset", roots[exchanger.Upset], 30+0.914848402656559*170, 1e-6)
-	near(t, "at start-up the air alone warms it", roots[exchanger.StartUp], 30, 0)
-	if in.Unfed(80) || !in.Unfed(20) {
-		t.Error("a stream hotter than the air feeds the tube, and one colder does not")
+	normal := th.PartsAt(&in, in.Ends())
+	if got := th.PartsAt(&in, Ends{200, 30}); got != normal {
+		t.Errorf("a hotter stream changed the share from %v to %v", normal, got)
 	}
-	if in.Process.In = 25; !in.Unfed(80) {
-		t.Error("what is colder than the air in normal running feeds the tube at upset")
+	hot := th.PartsAt(&in, Ends{80, 400})
+	near(t, "the gas the hotter", hot.Root, (th.Duty.Coldest.Celsius-30)/50, exact)
+	if root, tip := (Ends{80, 400}).At(hot.Root), (Ends{80, 400}).At(hot.Tip); !(root > 80 && root < tip && tip < 400) {
+		t.Errorf("root %g, tip %g between stream and gas", root, tip)
+	}
+	in.Process.In, in.Air.In = 30, 80
+	th = rated(t, &in)
+	if got := th.PartsAt(&in, Ends{90, 80}); got != (Parts{1, 1, 1}) {
+		t.Errorf("a stream that becomes the hotter bounds its metal: %v", got)
+	}
+	in.Process.In, in.Air.In = 50, 50
+	th = rated(t, &in)
+	if got := in.Ends().At(th.PartsAt(&in, in.Ends()).Root); got != 50 {
+		t.Errorf("equal streams have a root of %g", got)
 	}
 }
 

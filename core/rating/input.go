@@ -27,8 +27,9 @@ type Air struct {
 	FilmMethod string                // of airside.FilmMethods, or ByRule
 	DropMethod string                // of airside.DropMethods, or ByRule
 	Metal      units.Temperature     // at which conductivities are read
-	OwnGas     bool
-	Gas        fluid.Properties  // of the user's own gas, constant
+	Kind       GasKind
+	Gas        fluid.Properties // of the user's own gas, constant
+	Flue       Flue
 	In         units.Temperature // where it meets the bank
 	Humidity   float64           // relative [-]
 	Altitude   units.Length

@@ -173,8 +173,8 @@ func TestHindrances(t *testing.T) {
 		change func(*Input)
 		cause  Cause
 	}{
-		"air on a mountain that is none":    {func(in *Input) { in.Air.OwnGas, in.Air.Altitude = false, 1e5 }, GasBeyond},
-		"air as hot as a flame":             {func(in *Input) { in.Air.OwnGas, in.Air.In = false, 2000 }, GasBeyond},
+		"air on a mountain that is none":    {func(in *Input) { in.Air.Kind, in.Air.Altitude = MoistAir, 1e5 }, GasBeyond},
+		"air as hot as a flame":             {func(in *Input) { in.Air.Kind, in.Air.In = MoistAir, 2000 }, GasBeyond},
 		"water colder than ice":             {func(in *Input) { in.Process.Fluid, in.Process.In, in.Air.In = Water, -60, -70 }, StreamBeyond},
 		"steam past its critical point":     {func(in *Input) { in.Process.Fluid, in.Process.In = Steam, 500 }, StreamBeyond},
 		"steam that is colder than the air": {func(in *Input) { in.Process.Fluid, in.Process.In = Steam, 20 }, NoCondensing},

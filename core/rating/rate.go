@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"finwright/core/airside"
-	"finwright/core/exchanger"
 	"finwright/core/fluid"
 	"finwright/core/tube"
 )
@@ -35,37 +34,59 @@ func RateBriefly(in *Input) (Thermal, *Hindrance) {
 	return t, hindered
 }
 
-// Roots returns the hottest fin root [C] of each case, of which the process temperature is given [C]: in normal running
-// that of the rows, in another the same share of the difference of the inlets.
-func (t *Thermal) Roots(in *Input, cases map[exchanger.Case]float64) map[exchanger.Case]float64 {
-	air := float64(in.Air.In)
-	out := map[exchanger.Case]float64{}
-	for c, at := range cases {
-		switch {
-		case c == exchanger.Normal:
-			out[c] = t.Duty.HottestRoot.Celsius
-		case in.Unfed(at):
-			out[c] = max(air, at)
-		default:
-			out[c] = air + t.RootShare(in)*(at-air)
-		}
-	}
-	return out
-}
+// Ends are the inlet temperatures of both streams [C].
+type Ends struct{ Process, Gas float64 }
 
-// RootShare returns how much of the difference of the inlets the hottest root has [-].
+// Hot reports whether the gas outside is the hotter.
+func (e Ends) Hot() bool { return e.Gas > e.Process }
+
+// Ends returns the inlet temperatures [C] in normal running.
 //
-// Valid: inlets that differ.
-// Source: definition.
-func (t *Thermal) RootShare(in *Input) float64 {
-	return (t.Duty.HottestRoot.Celsius - float64(in.Air.In)) / float64(in.Process.In-in.Air.In)
+// Valid: any input.
+// Source: what is stated.
+func (in *Input) Ends() Ends { return Ends{float64(in.Process.In), float64(in.Air.In)} }
+
+// Parts are how much of the difference of the inlets, from the gas on, the hottest root, the tip of its fin and the mean of
+// that fin have [-].
+//
+// Valid: from 0 at the gas to 1 at the stream inside.
+// Source: Thermal.PartsAt.
+type Parts struct{ Root, Tip, Mean float64 }
+
+// PartsAt returns them [-] for a case, which keeps the shares of normal running as long as the same stream is the hotter. Where
+// the gas becomes the hotter, the coldest corner becomes the hottest; where the stream inside does, its inlet is the bound.
+//
+// Valid: t of Rate for in.
+// Source: the bank's answer is linear in the inlets where films and properties stay; own derivation.
+func (t *Thermal) PartsAt(in *Input, ends Ends) Parts {
+	normal := in.Ends()
+	at := t.Duty.HottestRoot
+	if ends.Hot() != normal.Hot() {
+		if !ends.Hot() {
+			return Parts{1, 1, 1}
+		}
+		at = t.Duty.Coldest
+	}
+	if normal.Process == normal.Gas {
+		return Parts{1, 1, 1}
+	}
+	part := func(ratio float64) float64 {
+		return (at.Air + (at.Celsius-at.Air)*ratio - normal.Gas) / (normal.Process - normal.Gas)
+	}
+	return Parts{part(1), part(t.TipRatio), part(t.finEta(in))}
 }
 
-// Unfed reports whether a case with the process at a temperature [C] is held to be one
-// in which no stream cools the tube: the gas outside is the hotter, then or in normal running.
-func (in *Input) Unfed(at float64) bool {
-	return in.Process.In <= in.Air.In || at < float64(in.Air.In)
+// finEta returns the efficiency of the fin [-], its mean difference to the gas over that of its root.
+func (t *Thermal) finEta(in *Input) float64 {
+	areas := in.Tube.Areas()
+	return 1 - (1-t.Eta)*float64(areas.Total())/float64(areas.Fin())
 }
+
+// At returns the temperature [C] that has a part [-] of the difference of the inlets.
+//
+// Valid: any part.
+// Source: definition.
+func (e Ends) At(part float64) float64 { return e.Gas + part*(e.Process-e.Gas) }
 
 // Tip returns the tip [C] of the fin with the hottest root.
 //

@@ -68,6 +68,7 @@ const rounding = 1e-13
 var listed = map[string]string{
 	"growth":         "a statement of the shop: its guess, or what least squares find in its measured tubes, which core/shop tests",
 	"growth_scatter": "as growth",
+	"water_dew":      "an equation solved for its temperature, which core/fluid holds to IAPWS",
 }
 
 // tally counts what was run, by what each formula prints.
