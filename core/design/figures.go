@@ -57,7 +57,9 @@ func Evaluate(in field.Input, h Heat) Result {
 		{"masses", "surface", b.masses()},
 		{"per_tube", "surface", b.perTube()},
 		{"order", "surface", b.order()},
+		{"bank", "heat", b.bank()},
 	}
+	r.takes(&in)
 	r.Groups = append(r.Groups, b.heat(h)...)
 	beside := besides(&in, &h)
 	for g := range r.Groups {

@@ -112,6 +112,8 @@ func (b *builder) overall(h Heat) []figure.Figure {
 	bare := arg("U_b", units.Film, u.OnBare)
 	list := []figure.Figure{
 		fig("u_bare", units.Film, u.OnBare, figure.BareArea, "u_bare", args...),
+		fig("ua", units.Transfer, ua(&h.Thermal), figure.WholeBank, "ua", bare, arg("d", units.Diameter, float64(b.t.OD)), arg("L_f", units.Distance, h.Thermal.Bank.FinnedLength),
+			arg("N", units.Count, float64(h.Thermal.Bank.Tubes()))),
 		fig("u_total", units.Film, u.OnTotal, figure.TotalArea, "u_total", bare, arg("AR", units.Factor, b.s.Areas.Ratio())),
 	}
 	for _, r := range u.Resistances {

@@ -19,7 +19,7 @@ const (
 
 // notices remarks on a design that can be evaluated.
 func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Notice {
-	var out []Notice
+	out := orderNotices(in)
 	t := &in.Tube
 	add := func(state figure.State, field, fig, key string, pairs ...any) {
 		out = append(out, Notice{State: state, Field: field, Figure: fig, Message: message.New(key, pairs...)})

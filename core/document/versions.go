@@ -151,4 +151,9 @@ var answerFields = []frozen{
 	{"air_summer", ""},
 	{"air_winter", ""},
 	{"turndown", ""},
+	{"job_kind", "new"},
+	{"old_ua", ""},
+	{"fin_od_most", ""},
+	{"bundles", "1"},
+	{"frame_share", "40 %"},
 }

@@ -40,8 +40,13 @@ type Alloy struct {
 // Job is what was asked for.
 type Job struct {
 	Quantity  int
-	FreeIssue bool // the customer supplies the tubes
-	Spares    int  // further tubes supplied by the customer
+	Retube    bool         // tubes for a bank that stands: pitch, count, length and the fins' ceiling are the customer's
+	OldUA     float64      // [W/K] of the bank that stands; 0: not stated
+	FinMost   units.Length // fin OD that the bank that stands takes; 0: not stated
+	Bundles   int          // that the bank is made of, side by side
+	Frame     float64      // of a bundle, beside its tubes, as a share of their mass [-]
+	FreeIssue bool         // the customer supplies the tubes
+	Spares    int          // further tubes supplied by the customer
 }
 
 // Limits are the temperatures [C] that the tube must bear beyond the normal one.

@@ -24,6 +24,21 @@ var Fields = []Field{
 		Whole: func(in *Input) *int { return &in.Job.Quantity },
 	},
 	{
+		ID: "job_kind", Group: "job", Since: 4, Used: always, House: "new",
+		Choices: among("new", "retube"),
+		Choice:  func(in *Input, c string) { in.Job.Retube = c == "retube" },
+	},
+	{
+		ID: "old_ua", Group: "job", Since: 4, Used: retube,
+		Kind: units.Transfer, Low: 1, High: 1e8,
+		Real: func(in *Input) *float64 { return &in.Job.OldUA },
+	},
+	{
+		ID: "fin_od_most", Group: "job", Since: 4, Used: retube,
+		Kind: units.Diameter, Low: 0.008, High: 0.5,
+		Real: func(in *Input) *float64 { return (*float64)(&in.Job.FinMost) },
+	},
+	{
 		ID: "supply", Group: "job", Since: 1, Used: always, House: "ours",
 		Choices: among("ours", "free_issue"),
 		Choice:  func(in *Input, c string) { in.Job.FreeIssue = c == "free_issue" },
@@ -411,6 +426,16 @@ var Fields = []Field{
 		ID: "tubes_per_row", Group: "bank", Since: 2, Used: always, House: "30",
 		Kind: units.Count, Low: 1, High: 500,
 		Whole: func(in *Input) *int { return &in.Bank.TubesPerRow },
+	},
+	{
+		ID: "bundles", Group: "bank", Since: 4, Used: always, House: "1",
+		Kind: units.Count, Low: 1, High: 100,
+		Whole: func(in *Input) *int { return &in.Job.Bundles },
+	},
+	{
+		ID: "frame_share", Group: "bank", Since: 4, Used: always, House: "40 %",
+		Kind: units.Percent, Low: 0, High: 5,
+		Real: func(in *Input) *float64 { return &in.Job.Frame },
 	},
 	{
 		ID: "passes", Group: "bank", Since: 2, Used: always, House: "2",

@@ -20,6 +20,7 @@ func ownGas(text func(string) string) bool   { return text("gas") == "own" }
 func ownFluid(text func(string) string) bool { return text("inside_fluid") == string(rating.OwnFluid) }
 
 func induced(text func(string) string) bool      { return text("draught") == "induced" }
+func retube(text func(string) string) bool       { return text("job_kind") == "retube" }
 func freeIssue(text func(string) string) bool    { return text("supply") == "free_issue" }
 func givenFilm(text func(string) string) bool    { return text("film_source") == "given" }
 func computedFilm(text func(string) string) bool { return !givenFilm(text) }

@@ -28,6 +28,28 @@ func (in *Input) TubesFor(duty float64, near *Thermal) (n int, why message.Messa
 	})
 }
 
+// mostRows bounds the search for rows.
+const mostRows = 30
+
+// RowsFor returns how many rows of as many tubes carry a duty [W], or why none do. near is the bank as rated.
+//
+// Valid: duty > 0; up to 30 rows, and at least as many as there are passes.
+// Source: exchanger.TubesForDuty.
+func (in *Input) RowsFor(duty float64, near *Thermal) (n int, why message.Message) {
+	var s settling
+	return exchanger.TubesForDuty(duty, mostRows, func(n int) float64 {
+		at := *in
+		if at.Bank.Rows = n; n < at.Bank.Passes {
+			return 0
+		}
+		t, hindered := s.from(&at, near.state, coarse)
+		if hindered != nil {
+			return 0
+		}
+		return math.Abs(t.Duty.Heat)
+	})
+}
+
 // VelocityFor returns the face velocity [m/s] between low and high at which the bank has a pressure drop [Pa], the larger where the root is counted two ways, or why none
 // has. near is the bank as rated.
 //

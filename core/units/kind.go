@@ -42,7 +42,8 @@ const (
 	Duty            Kind = "duty"   // heat per time
 	Resist          Kind = "resist" // thermal resistance on an area
 	SpecificHeat    Kind = "specific_heat"
-	Viscous         Kind = "viscous" // dynamic viscosity
+	Viscous         Kind = "viscous"  // dynamic viscosity
+	Transfer        Kind = "transfer" // heat per time and difference of temperature
 	DutyPerWeight   Kind = "duty_per_weight"
 	DutyPerArea     Kind = "duty_per_area"
 	Running         Kind = "running" // speed of strip
@@ -90,6 +91,7 @@ const (
 	dimResist     dimension = "resist"
 	dimHeat       dimension = "specific_heat"
 	dimViscous    dimension = "viscous"
+	dimTransfer   dimension = "transfer"
 	dimDutyMass   dimension = "duty_per_mass"
 	dimDutyArea   dimension = "duty_per_area"
 	dimSpeed      dimension = "speed"
@@ -167,6 +169,7 @@ var kinds = []struct {
 	{Resist, spec{dimResist, sig("m²K/W", 4), sig("h·ft²·°F/Btu", 4)}},
 	{SpecificHeat, spec{dimHeat, sig("J/kg·K", 4), sig("Btu/lb·°F", 4)}},
 	{Viscous, spec{dimViscous, sig("mPa·s", 4), sig("cP", 4)}},
+	{Transfer, spec{dimTransfer, sig("kW/K", 4), sig("Btu/h·°F", 4)}},
 	{DutyPerWeight, spec{dimDutyMass, sig("W/kg", 4), sig("Btu/h·lb", 4)}},
 	{DutyPerArea, spec{dimDutyArea, sig("kW/m²", 4), sig("Btu/h·ft²", 4)}},
 	{Running, spec{dimSpeed, sig("m/s", 3), sig("ft/s", 3)}},

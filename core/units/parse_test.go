@@ -78,6 +78,8 @@ func TestParseReadsWhatPeopleType(t *testing.T) {
 		{Gauge, "100 psig", SI, 689475.729},
 		{Film, "1 kcal/h·m²·°C", SI, 1.163},
 		{Resist, "0.0002 m²·h·°C/kcal", SI, 0.0002 / 1.163},
+		{Transfer, "31 kW/K", US, 31e3},
+		{Transfer, "1000 Btu/h·°F", SI, 527.5279264},
 		{Drive, "20 hp", SI, 14913.9974316},
 		{Work, "100 MPa", US, 1e8},
 		{Pull, "10 lbf", SI, 44.48221615},

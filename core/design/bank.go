@@ -1,0 +1,95 @@
+package design
+
+import (
+	"math"
+
+	"finwright/core/field"
+	"finwright/core/figure"
+	"finwright/core/message"
+	"finwright/core/rating"
+	"finwright/core/shop/verdict"
+	"finwright/core/units"
+)
+
+// testWater is the density [kg/m3] of what a bundle is full of when it is tested and lifted full.
+const testWater = 1000
+
+// bankTubes returns how many tubes the bank takes.
+func bankTubes(in *field.Input) int {
+	return in.Bank.Rows * in.Bank.TubesPerRow * in.Job.Bundles
+}
+
+// bank is how large and heavy it is, and what of the order goes into it. Rows and tubes per row are those of a bundle.
+func (b *builder) bank() []figure.Figure {
+	in, t := b.in, b.t
+	bank, count := in.Pitches(), float64(in.Bank.Rows*in.Bank.TubesPerRow)
+	rows, across := arg("N_r", units.Count, float64(in.Bank.Rows)), arg("N_t", units.Count, float64(in.Bank.TubesPerRow))
+	bore := float64(t.InsideOD())
+	dry := count * float64(t.Weight())
+	full := dry + count*testWater*math.Pi/4*bore*bore*float64(t.Length)
+	m := arg("M_d", units.Weight, dry)
+	return []figure.Figure{
+		fig("bank_width", units.Distance, float64(in.Bank.TubesPerRow)*bank.TransversePitch, "", "bank_width", across, arg("P_T", units.Diameter, bank.TransversePitch)),
+		fig("bank_depth", units.Distance, float64(in.Bank.Rows-1)*bank.RowPitch+bank.FinOD, "", "bank_depth", rows, arg("P_L", units.Diameter, bank.RowPitch), b.tip()),
+		fig("mass_dry", units.Weight, dry, "", "mass_dry", rows, across, arg("M_T", units.Weight, float64(t.Weight()))),
+		fig("mass_full", units.Weight, full, "", "mass_full", m, rows, across, arg("d_i", units.Diameter, bore), b.length()),
+		fig("mass_lifted", units.Weight, dry*(1+in.Job.Frame), "", "mass_lifted", m, arg("x_r", units.Percent, in.Job.Frame)),
+		fig("order_bank", units.Count, float64(bankTubes(in)), figure.WholeBank, "order_bank", rows, across, arg("N_a", units.Count, float64(in.Job.Bundles))),
+		fig("order_difference", units.Count, float64(in.Job.Quantity-bankTubes(in)), figure.WholeOrder, "order_difference", arg("q", units.Count, float64(in.Job.Quantity)), arg("N", units.Count, float64(bankTubes(in)))),
+	}
+}
+
+// orderNotices tie the order to the bank, and a retube to what stands. One tube alone is a sample, and tied to none.
+func orderNotices(in *field.Input) []Notice {
+	var out []Notice
+	if q, n := in.Job.Quantity, bankTubes(in); q > 1 && q != n {
+		out = append(out, Notice{State: figure.Watch, Field: "quantity", Figure: "order_difference", Message: message.New("notice.order_differs", "ordered", q, "bank", n),
+			Change: []verdict.Setting{{Field: "quantity", Kind: units.Count, SI: float64(n)}}})
+	}
+	if most := in.Job.FinMost; in.Job.Retube && most > 0 && in.Tube.FinOD() > most+1e-9 {
+		out = append(out, Notice{State: figure.No, Field: "fin_od_most", Figure: "fin_od", Message: message.New("notice.fin_over", "fin", of(units.Diameter, in.Tube.FinOD()), "most", of(units.Diameter, most))})
+	}
+	return out
+}
+
+// ua returns U times A of the bank [W/K].
+func ua(t *rating.Thermal) float64 { return t.Overall.OnBare * t.Bank.BareArea() }
+
+// retubeNotices ask of a retube what it is for: at least the old U times A. That the drop is at most the old one is asked by
+// the drop allowed.
+func retubeNotices(in *field.Input, t *rating.Thermal) []Notice {
+	if !in.Job.Retube {
+		return nil
+	}
+	var out []Notice
+	switch old, now := in.Job.OldUA, ua(t); {
+	case old == 0:
+		out = append(out, Notice{State: figure.Watch, Field: "old_ua", Figure: "ua", Message: message.New("notice.old_ua_missing")})
+	case now < old*(1-wishMargin):
+		transfer := func(si float64) message.Amount { return message.Amount{Kind: units.Transfer, SI: si} }
+		out = append(out, Notice{State: figure.No, Field: "old_ua", Figure: "ua", Message: message.New("notice.ua_short", "has", transfer(now), "old", transfer(old), "by", percent(1-now/old))})
+	}
+	if in.Bank.DropAllowed == 0 {
+		out = append(out, Notice{State: figure.Watch, Field: "drop_allowed", Figure: "air_drop", Message: message.New("notice.old_drop_missing")})
+	}
+	return out
+}
+
+// takes offers what carries the duty wanted where the bank does not: tubes in a row, or rows, at a press. Of a retube both are
+// the customer's.
+func (r *Result) takes(in *field.Input) {
+	want, t := in.Bank.DutyWanted, &r.Heat.Thermal
+	if !r.Heat.Absent.None() || in.Job.Retube || math.Abs(t.Duty.Heat) >= want*(1-wishMargin) {
+		return
+	}
+	offer := func(key, field string, n int, why message.Message) {
+		if why.None() {
+			r.Notices = append(r.Notices, Notice{State: figure.Plain, Field: field, Figure: "tubes_wanted", Message: message.New(key, "count", n),
+				Change: []verdict.Setting{{Field: field, Kind: units.Count, SI: float64(n)}}})
+		}
+	}
+	n, why := in.TubesFor(want*(1-wishMargin), t)
+	offer("notice.take_tubes", "tubes_per_row", n, why)
+	n, why = in.RowsFor(want*(1-wishMargin), t)
+	offer("notice.take_rows", "rows", n, why)
+}
