@@ -43,8 +43,10 @@ func (b *builder) bank() []figure.Figure {
 func orderNotices(in *field.Input) []Notice {
 	var out []Notice
 	if q, n := in.Job.Quantity, bankTubes(in); q > 1 && q != n {
-		out = append(out, Notice{State: figure.Watch, Field: "quantity", Figure: "order_difference", Message: message.New("notice.order_differs", "ordered", q, "bank", n),
-			Change: []verdict.Setting{{Field: "quantity", Kind: units.Count, SI: float64(n)}}})
+		out = append(out, Notice{
+			State: figure.Watch, Field: "quantity", Figure: "order_difference", Message: message.New("notice.order_differs", "ordered", q, "bank", n),
+			Change: []verdict.Setting{{Field: "quantity", Kind: units.Count, SI: float64(n)}},
+		})
 	}
 	if most := in.Job.FinMost; in.Job.Retube && most > 0 && in.Tube.FinOD() > most+1e-9 {
 		out = append(out, Notice{State: figure.No, Field: "fin_od_most", Figure: "fin_od", Message: message.New("notice.fin_over", "fin", of(units.Diameter, in.Tube.FinOD()), "most", of(units.Diameter, most))})
@@ -84,8 +86,10 @@ func (r *Result) takes(in *field.Input) {
 	}
 	offer := func(key, field string, n int, why message.Message) {
 		if why.None() {
-			r.Notices = append(r.Notices, Notice{State: figure.Plain, Field: field, Figure: "tubes_wanted", Message: message.New(key, "count", n),
-				Change: []verdict.Setting{{Field: field, Kind: units.Count, SI: float64(n)}}})
+			r.Notices = append(r.Notices, Notice{
+				State: figure.Plain, Field: field, Figure: "tubes_wanted", Message: message.New(key, "count", n),
+				Change: []verdict.Setting{{Field: field, Kind: units.Count, SI: float64(n)}},
+			})
 		}
 	}
 	n, why := in.TubesFor(want*(1-wishMargin), t)

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"finwright/core/figure"
+	"finwright/core/rating"
 )
 
 // Rows times tubes per row times bundles against the quantity: any difference is said, and taken over at a press.
@@ -105,5 +106,28 @@ func TestRetubeHasItsQuestion(t *testing.T) {
 	}
 	if _, keys := remarked(new, "ua"); len(keys) > 0 {
 		t.Errorf("a new bank is asked %q", keys)
+	}
+}
+
+// Curves and the tubes for a duty keep to what is held: with the mass flow held a wider row runs slower, and more tubes are needed.
+func TestCurvesKeepToWhatIsHeld(t *testing.T) {
+	duty := func(entries ...string) (low float64) {
+		in := read(t, entries...)
+		near := rate(t, in).Thermal
+		SweepBank(in, &near, "fin_height", []float64{0.010}, func(_ int, a map[rating.Quantity]rating.Answer) { low = a[rating.Duty].Value })
+		return low
+	}
+	entered, face := duty(), duty("hold_space", "face")
+	if face <= entered { // lower fins stand closer: more tubes in the same face
+		t.Errorf("%g W over the same face, %g W with as many tubes", face, entered)
+	}
+	if mass := duty("hold_air", "mass_flow"); mass <= entered { // a narrower face runs faster
+		t.Errorf("%g W with the mass flow, %g W with the velocity", mass, entered)
+	}
+	tubes := func(entries ...string) float64 {
+		return amount(t, evaluate(t, read(t, append(entries, "duty_wanted", "1300 kW")...)), "tubes_wanted")
+	}
+	if a, b := tubes(), tubes("hold_air", "mass_flow"); b <= a {
+		t.Errorf("%g tubes with the velocity, %g with the mass flow", a, b)
 	}
 }

@@ -153,8 +153,10 @@ func heatNotices(in *field.Input, h Heat) []Notice {
 		out = append(out, Notice{State: figure.Watch, Field: "inside_in", Figure: "coldest_metal", Message: message.New("notice.wet")})
 	}
 	if f := &h.Thermal.Inside; !f.InRange() {
-		out = append(out, Notice{State: figure.Outside, Field: "inside_flow", Figure: "inside_film",
-			Message: message.New("notice.out_of_range", "method", message.Key("inside."+f.Method), "why", passed(f.Limits)[0])})
+		out = append(out, Notice{
+			State: figure.Outside, Field: "inside_flow", Figure: "inside_film",
+			Message: message.New("notice.out_of_range", "method", message.Key("inside."+f.Method), "why", passed(f.Limits)[0]),
+		})
 	}
 	out = append(out, gasNotices(in, &h.Thermal)...)
 	return append(out, h.beyond()...)

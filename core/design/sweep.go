@@ -30,17 +30,19 @@ func swept(id string) *field.Field {
 // Sweep evaluates the surface of in, which was rated as near, at each value of one field [SI] and hands every one to
 // visit; where the design is impossible visit gets ok false. It panics on a field that cannot be swept.
 func Sweep(in field.Input, near *rating.Thermal, id string, values []float64, visit func(i int, s rating.Surface, ok bool)) {
-	sweep(&in, near, id, values, visit)
+	kept := in.Keep()
+	sweep(&in, &kept, near, id, values, visit)
 }
 
-func sweep(in *field.Input, near *rating.Thermal, id string, values []float64, visit func(i int, s rating.Surface, ok bool)) {
-	rating.SweepSurface(len(values), designs(in, id, values, possible), near, visit)
+func sweep(in *field.Input, kept *rating.Kept, near *rating.Thermal, id string, values []float64, visit func(i int, s rating.Surface, ok bool)) {
+	rating.SweepSurface(len(values), designs(in, kept, id, values, possible), near, visit)
 }
 
 // SweepBank rates in, which was rated as near, at each value of one field [SI]. Where a design is impossible the answers are nil.
 func SweepBank(in field.Input, near *rating.Thermal, id string, values []float64, visit func(i int, answers map[rating.Quantity]rating.Answer)) {
 	fits := func(in *field.Input) bool { return possible(in) && len(pitchFindings(in)) == 0 }
-	rating.SweepBank(len(values), designs(&in, id, values, fits), near, visit)
+	kept := in.Keep()
+	rating.SweepBank(len(values), designs(&in, &kept, id, values, fits), near, visit)
 }
 
 // EfficiencyAt returns the fin efficiency [-] of in with one number replaced [SI], as its figure says it: rated anew. ok is
@@ -61,11 +63,12 @@ func EfficiencyAt(in field.Input, near *Heat, id string, x float64) (eta float64
 	return in.Surface(&t).Fin.Efficiency, true
 }
 
-// designs varies one field of in, and gives those that are possible.
-func designs(in *field.Input, id string, values []float64, possible func(*field.Input) bool) rating.Designs {
+// designs varies one field of in, lets it follow what is held, and gives those that are possible.
+func designs(in *field.Input, kept *rating.Kept, id string, values []float64, possible func(*field.Input) bool) rating.Designs {
 	f := swept(id)
 	return func(i int) *rating.Input {
 		f.Set(in, values[i])
+		kept.Follow(&in.Input, id)
 		if !possible(in) {
 			return nil
 		}
@@ -90,10 +93,10 @@ func Grid(in field.Input, near *rating.Thermal, x string, xs []float64, y string
 		}
 		out = append(out, q.Of(&s))
 	}
-	up := swept(y)
+	kept, up := in.Keep(), swept(y)
 	for _, at := range ys {
 		up.Set(&in, at)
-		sweep(&in, near, x, xs, keep)
+		sweep(&in, &kept, near, x, xs, keep)
 	}
 	return out
 }

@@ -156,4 +156,6 @@ var answerFields = []frozen{
 	{"fin_od_most", ""},
 	{"bundles", "1"},
 	{"frame_share", "40 %"},
+	{"hold_space", "entered"},
+	{"hold_air", "velocity"},
 }

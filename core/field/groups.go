@@ -16,6 +16,7 @@ var Groups = []FormGroup{
 	{"air", "heat"},
 	{"fan", "heat"},
 	{"bank", "heat"},
+	{"holds", "heat"},
 	{"inside", "heat"},
 	{"cases", "heat"},
 	{"making", "making"},

@@ -455,6 +455,16 @@ var Fields = []Field{
 	},
 
 	{
+		ID: "hold_space", Group: "holds", Since: 4, Used: always, House: string(rating.AsEntered),
+		Choices: among(string(rating.AsEntered), string(rating.Clearance), string(rating.Pitch), string(rating.Face)),
+		Choice:  func(in *Input, c string) { in.Holds.Space = rating.Space(c) },
+	},
+	{
+		ID: "hold_air", Group: "holds", Since: 4, Used: always, House: string(rating.HoldVelocity),
+		Choices: among(string(rating.HoldVelocity), string(rating.HoldMass)),
+		Choice:  func(in *Input, c string) { in.Holds.Air = rating.AirHold(c) },
+	},
+	{
 		ID: "inside_fluid", Group: "inside", Since: 2, Used: always, House: "water",
 		Choices: among("water", "ethylene_glycol", "propylene_glycol", "steam", "own"),
 		Choice:  func(in *Input, c string) { in.Process.Fluid = rating.Fluid(c) },

@@ -18,6 +18,7 @@ type Input struct {
 	Air       Air
 	Bank      Bank
 	Process   Process
+	Holds     Holds
 }
 
 // Air is the gas outside.

@@ -17,9 +17,11 @@ const mostTubes = 500
 // Source: exchanger.TubesForDuty.
 func (in *Input) TubesFor(duty float64, near *Thermal) (n int, why message.Message) {
 	var s settling
+	kept := in.Keep()
 	return exchanger.TubesForDuty(duty, mostTubes, func(n int) float64 {
 		at := *in
 		at.Bank.TubesPerRow = n
+		kept.Follow(&at, "tubes_per_row")
 		t, hindered := s.from(&at, near.state, coarse)
 		if hindered != nil {
 			return 0
