@@ -1,0 +1,77 @@
+package steps
+
+// exception is what lets a figure step, and where the page shows that it switched: at one of the figures named, or in words
+// (the line in use, the coil's form, a mark of the list of correlations).
+type exception struct {
+	why     string
+	figures []string // that may step
+	shown   []string // figures of which one must have changed at the same place
+	words   bool     // or the words must have
+}
+
+// exceptions lists all that may step.
+var exceptions = []exception{
+	{
+		why: "whole pieces: coils, crates, layers, trucks, tubes and bars are counted",
+		figures: []string{
+			"tubes_wanted", "break_even", "coils", "whole_tubes", "changes_other", "coil_tubes", "coil_interval", "coil_to_order", "joints_tube", "stranded",
+			"strip_bought", "strip_bought_mass", "strip_scrap", "strip_remainder", "scrap_share",
+			"crates", "per_crate", "layers", "crate_mass", "trucks", "bundle_tubes", "bundle_width", "bundle_height", "mill_tubes", "offcut",
+			"line_hours", "crew_hours", "hours_other", "shifts", "tubes_shift",
+			"cost_tube", "cost_strip", "cost_scrap", "cost_finning", "cost_packing", "cost_fixed", "cost_variable", "cost_total", "cost_margin",
+			"price", "price_tube", "price_metre",
+		},
+		shown: []string{
+			"tubes_wanted", "break_even", "coils", "whole_tubes", "changes_other", "crates", "per_crate", "layers", "trucks", "bundle_tubes", "mill_tubes",
+			"joints_tube", "coil_tubes", "slit_width", "cut_length", "mill_length",
+		},
+		words: true,
+	},
+	{
+		why:     "rounded sizes: strip is slit, tubes are cut and bought in steps",
+		figures: []string{"slit_width", "cut_length", "mill_length", "coil_mass", "coil_length", "coil_replaces", "tube_time"},
+		shown:   []string{"slit_width", "cut_length", "mill_length"},
+		words:   true, // or another coil or line
+	},
+	{
+		why:     "range marks: the spread is that of the correlations in range",
+		figures: []string{"film_low", "film_high", "drop_low", "drop_high"},
+		words:   true,
+	},
+}
+
+// excepted returns the exception of a figure, nil where there is none.
+func excepted(id string) *exception {
+	for i := range exceptions {
+		for _, f := range exceptions[i].figures {
+			if f == id {
+				return &exceptions[i]
+			}
+		}
+	}
+	return nil
+}
+
+// seen reports whether the page shows that something switched between two answers.
+func (e *exception) seen(a, b *answer) bool {
+	if e.words && a.words != b.words {
+		return true
+	}
+	for _, id := range e.shown {
+		x, ok := a.of(id)
+		y, also := b.of(id)
+		if ok != also || ok && differ(a, id, x, y) > allowed {
+			return true
+		}
+	}
+	return false
+}
+
+// slow is how many rounds a bank takes to settle where the search has spent its bracket without coming to rest.
+const slow = 40
+
+// settling reports whether one of two banks came out of a search that had not come to rest. Their figures may lie apart, and
+// the page does not show it: it is to be mended in rating's search, and then this goes.
+func settling(a, b *answer) bool {
+	return a.heat.Thermal.Rounds > slow || b.heat.Thermal.Rounds > slow
+}
