@@ -35,7 +35,7 @@ type Method[A Answer] struct {
 
 // FilmMethods lists the film correlations in the order a page offers them: those of
 // high-finned tubes first, widest database first.
-var FilmMethods = []Method[Film]{esdu86022, briggsYoung1963HighFin, briggsYoung1963, ganguli1985, weierman1976}
+var FilmMethods = []Method[Film]{esdu86022, briggsYoung1963HighFin, briggsYoung1963, ganguli1985, schmidt1963, weierman1976}
 
 // DropMethods lists the pressure drop correlations in the order a page offers them: that
 // which counts entry and exit first.

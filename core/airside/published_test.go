@@ -152,10 +152,14 @@ func TestCrossCheckVector(t *testing.T) {
 	want := map[string]float64{
 		"briggs_young_1963": 49.703, "briggs_young_1963_high_fin": 48.757, "esdu_86022": 48.962,
 		"ganguli_1985": 52.697, "weierman_1976": 60.15,
+		"schmidt_1963": 39.25, // by hand of the formula as remembered: 0.45 x 288.6 x 0.3164 x 0.8897 x 0.02727/0.0254
 	}
 	for _, m := range FilmMethods {
 		near(t, m.ID, m.Compute(b, f).Coefficient, want[m.ID], 3e-4)
 	}
+	inLine := b
+	inLine.Layout = InLine
+	near(t, "in line", Schmidt1963(inLine, f).Coefficient, 39.25*0.30/0.45, 3e-4)
 	row := map[string]float64{
 		"robinson_briggs_1966": 17.24, "ganguli_1985_drop": 21.50, "esdu_86022_drop": 20.75, "weierman_1976_drop": 21.58,
 	}

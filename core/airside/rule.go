@@ -1,7 +1,5 @@
 package airside
 
-import "slices"
-
 // Pair is a film and a pressure drop correlation: their places in FilmMethods and DropMethods.
 type Pair struct {
 	Film int
@@ -36,9 +34,10 @@ func Rule(layout Layout, welded bool) Pair {
 
 // Place returns where a method of this ID stands in the list; it panics where none does.
 func Place[A Answer](methods []Method[A], id string) int {
-	i := slices.IndexFunc(methods, func(m Method[A]) bool { return m.ID == id })
-	if i < 0 {
-		panic("airside: no method " + id)
+	for i := range methods {
+		if methods[i].ID == id {
+			return i
+		}
 	}
-	return i
+	panic("airside: no method " + id)
 }

@@ -35,7 +35,8 @@ func dropMethods() []string { return methods(airside.DropMethods) }
 
 // methods lists the ids of correlations, after the rule that chooses one.
 func methods[A airside.Answer](list []airside.Method[A]) []string {
-	ids := []string{rating.ByRule}
+	ids := make([]string, 0, len(list)+1)
+	ids = append(ids, rating.ByRule)
 	for i := range list {
 		ids = append(ids, list[i].ID)
 	}
