@@ -135,6 +135,11 @@ func TestTenThousandItemsCostWhatOneDoes(t *testing.T) {
 			of = append(of, browser.Eval[cost](page, "spent"))
 		}
 		costs = append(costs, of)
+		page.Reload()
+		page.Wait(slot + ".count === " + fmt.Sprint(n) + " && document.body.dataset.answer === 'answered'")
+		if again := browser.Eval[cost](page, "spent"); again.Writes > 10 {
+			t.Errorf("of %d items a reload writes %d texts", n, again.Writes)
+		}
 		if made := browser.Eval[int](page, `document.querySelectorAll("#items-space > *").length`); made > 20 {
 			t.Errorf("%d rows are made of %d items", made, n)
 		}
