@@ -17,7 +17,7 @@ import (
 // s is the gap at the root; Tg/Tf the absolute temperature of gas over mean fin.
 // Valid: 1 to 7 fins/in, 0.9 to 2.8 mm thick: what is welded (common practice); the
 // paper's own range is not confirmed. It overpredicts closely finned tubes.
-// Source: Weierman, Oil Gas J. 74 no. 36 (1976) 94, revised constants; C5 as
+// Source: Weierman, Oil Gas J. 74 no. 36 (1976) 94, constants of a later revision, from memory, not confirmed; C5 as
 // Ganapathy, Industrial Boilers and HRSG, table 8.10b has it, C1 and C3 from memory.
 func Weierman1976(b Bank, f Flow) Film {
 	g, re := throat(&b, &f)
