@@ -14,6 +14,7 @@ type Section struct {
 	ID      string
 	Curves  func(Writer, field.Input, design.Heat) []Curves // nil: it has no plots
 	Map     bool                                            // the field of a quantity that the user chooses
+	Cases   bool                                            // the bank in every state of the plant, each rated anew
 	Methods bool                                            // the correlations, and what holds the heat back
 	Heated  bool                                            // the drawing bears the temperatures of the metal
 	Making  bool                                            // what the shop can do and how, with pictures
@@ -22,7 +23,7 @@ type Section struct {
 // Sections are the page's, in its order: it opens with the first.
 var Sections = []Section{
 	{ID: "surface", Curves: Writer.Curves, Map: true},
-	{ID: "heat", Curves: Writer.HeatCurves, Methods: true, Heated: true},
+	{ID: "heat", Curves: Writer.HeatCurves, Cases: true, Methods: true, Heated: true},
 	{ID: "making", Making: true},
 }
 

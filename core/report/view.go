@@ -28,6 +28,7 @@ type View struct {
 	Groups    []ShownGroup    `json:"groups,omitzero"`
 	Methods   []ShownMethod   `json:"methods,omitzero"`
 	Bars      []Bar           `json:"bars,omitzero"`
+	Cases     *ShownCases     `json:"cases"`              // nil where nobody looks at them
 	Making    *MakingSection  `json:"making"`             // nil where nobody looks at it
 	Ruling    *Ruling         `json:"ruling"`             // nil where an entry is wrong
 	Survivors []ShownSurvivor `json:"survivors,omitzero"` // where a temperature refuses the fin type

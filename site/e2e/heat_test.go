@@ -53,6 +53,35 @@ func TestHeat(t *testing.T) {
 	page.Click(id("section-surface"))
 }
 
+// Every state of the plant stands in a table, with what differs and what the bank then does; one that nobody told says so. A case
+// that was stated for another inlet is remarked on.
+func TestCasesOfThePlant(t *testing.T) {
+	for name, view := range map[string]browser.View{
+		"cases":       {Width: 1440, Height: 900},
+		"cases-phone": {Width: 390, Height: 844, Scale: 2, Mobile: true},
+	} {
+		page := opened(t, view, "")
+		page.Click(id("section-heat"))
+		row := func(c string) string { return element(id("case-" + c)) }
+		number := func(c string, cell int) string {
+			return fmt.Sprintf(`(%s ? Number(%s.cells[%d].textContent.replaceAll(",", "")) : NaN)`, row(c), row(c), cell)
+		}
+		page.Wait(row("upset") + ` && document.querySelectorAll("#cases tbody tr").length === 8`)
+		page.Wait("/not stated/.test(" + row("summer") + ".textContent)")
+		enter(page, "air_summer", "41 °C")
+		enter(page, "air_winter", "-12 °C")
+		enter(page, "turndown", "40 %")
+		page.Wait(number("summer", 1) + " < " + number("normal", 1) + " && " + number("winter", 3) + " < " + number("normal", 3))
+		page.Wait(number("clean", 1) + " > " + number("fouled", 1) + " && " + number("fouled", 1) + " === " + number("normal", 1))
+		page.Wait("/gas 41/.test(" + row("summer") + ".textContent) && /40/.test(" + row("turndown") + ".textContent)")
+		enter(page, "inside_in", "91 °C")
+		page.Wait(`[...document.querySelectorAll("#remarks li")].some((item) => /stated for another value/.test(item.textContent))`)
+		page.Wait("document.documentElement.scrollWidth <= innerWidth")
+		browser.Eval[bool](page, `(`+element(id("cases"))+`.scrollIntoView({block: "center"}), true)`)
+		page.Screenshot(shots, name)
+	}
+}
+
 // Nothing takes over: a correlation that leaves its range stays, the headline says what it then rests on, and another is a
 // press away, at the remark and in the list.
 func TestMethodIsChosen(t *testing.T) {

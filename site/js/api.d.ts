@@ -264,6 +264,7 @@ export interface Page {
   groups?: ShownGroup[];
   methods?: ShownMethod[];
   bars?: Bar[];
+  cases: ShownCases | null;
   making: MakingSection | null;
   ruling: Ruling | null;
   survivors?: ShownSurvivor[];
@@ -428,6 +429,13 @@ export interface Bar {
   share: number;
 }
 
+export interface ShownCases {
+  duty: string;
+  drop: string;
+  metal: string;
+  rows: ShownCase[];
+}
+
 export interface MakingSection {
   shop: string;
   answer: string;
@@ -546,6 +554,16 @@ export interface Change {
   text: string;
   effect: string;
   command: Command;
+}
+
+export interface ShownCase {
+  id: string;
+  label: string;
+  differs: string;
+  duty: string;
+  drop: string;
+  coldest: string;
+  hottest: string;
 }
 
 export interface MakingLine {

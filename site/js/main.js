@@ -3,6 +3,7 @@
 
 import { createAnswer } from "./answer.js";
 import { createBusy } from "./busy.js";
+import { createCases } from "./cases.js";
 import { createDeciding } from "./deciding.js";
 import { createDesign } from "./design.js";
 import { createEarlier } from "./earlier.js";
@@ -85,6 +86,7 @@ const working = createWorking(
 );
 const openWorking = (/** @type {string} */ id, /** @type {HTMLElement} */ opener) => working.open(id, opener, sections.current);
 const figures = createFigures(at("headline"), at("groups"), at("cards"), openWorking, (full) => tools.marked(full));
+const cases = createCases(at("cases"));
 const heat = createHeat(at("resistances"), at("methods"), at("pairs").tBodies[0], at("methods-used"), openWorking, (command) => design.commit(command));
 const status = createStatus(at("status"), {
   label: form.label,
@@ -200,6 +202,7 @@ function measured(view) {
   figures.show(view);
   survivors.show(view.survivors);
   if (view.bars && view.methods && view.pairs) heat.show({ bars: view.bars, methods: view.methods, pairs: view.pairs });
+  cases.show(view.cases);
   making.show(view.making);
   if (view.making) shop.name(view.making.shop);
   sections.hideOthers(at("groups"));

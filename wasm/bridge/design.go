@@ -65,6 +65,7 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 		return reply{}, err
 	}
 	res := design.Evaluate(in, h)
+	res.AddCarried(d)
 	var planned *report.MakingSection
 	var survivors []report.ShownSurvivor
 	switch {
@@ -80,6 +81,9 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 	out.View.Making, out.View.Survivors = planned, survivors
 	if area == nil {
 		return out, nil
+	}
+	if section.Cases {
+		out.View.Cases = w.Cases(in, h)
 	}
 	scene := compose(in, h, d.Units, *area, section.Heated)
 	out.View.Scene, out.View.Plots = &scene, []plots.Update{}
