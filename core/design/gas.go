@@ -5,6 +5,7 @@ import (
 	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/fluid"
+	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/rating"
 	"finwright/core/units"
@@ -72,6 +73,27 @@ func gasNotices(in *field.Input, t *rating.Thermal) []Notice {
 	}
 	return out
 }
+
+// heldNotices mark what is known of a metal over temperature where its last point stands in for more: no curve is carried on.
+func heldNotices(in *field.Input, h *Heat) []Notice {
+	var out []Notice
+	held := func(m *material.Metal, c material.Curve, of, field, fig string, at units.Temperature) {
+		if low, high := c.Range(); at < low || at > high {
+			temperature := func(t units.Temperature) message.Amount { return message.Amount{Kind: units.Temp, SI: float64(t)} }
+			out = append(out, Notice{State: figure.Outside, Field: field, Figure: fig, Message: message.New("notice.metal_held",
+				"property", message.Key("limit."+of), "metal", m.Name(), "low", temperature(low), "high", temperature(high), "at", temperature(at))})
+		}
+	}
+	held(&in.TubeMetal, in.TubeMetal.Conductivity, "conductivity", "metal_temperature", "u_bare", in.Air.Metal)
+	if hottest := h.hottest(); hottest != nil && in.Tube.Fin.Type.Fixing().Tension {
+		held(&in.TubeMetal, in.TubeMetal.Expansion, "expansion", "tube_metal", "bond_loss", max(*hottest, expansionFrom))
+		held(&in.FinMetal, in.FinMetal.Expansion, "expansion", "fin_metal", "bond_loss", max(*hottest, expansionFrom))
+	}
+	return out
+}
+
+// expansionFrom [C] is where all mean expansions begin; a joint that is colder has not opened.
+const expansionFrom = 20
 
 // dewPoints are the figures of what falls out of the gas.
 func (b *builder) dewPoints() []figure.Figure {

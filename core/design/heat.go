@@ -159,5 +159,6 @@ func heatNotices(in *field.Input, h Heat) []Notice {
 		})
 	}
 	out = append(out, gasNotices(in, &h.Thermal)...)
+	out = append(out, heldNotices(in, &h)...)
 	return append(out, h.beyond()...)
 }

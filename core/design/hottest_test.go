@@ -136,3 +136,21 @@ func TestFlueGasIsAskedFor(t *testing.T) {
 		}
 	}
 }
+
+// What a metal's last point stands in for is marked: of conductivity at the metal temperature, of expansion where a joint is held by it.
+func TestMetalDataHeld(t *testing.T) {
+	for name, c := range map[string]struct {
+		change []string
+		field  string // empty: nothing is said
+	}{
+		"within":                       {nil, ""},
+		"a tube beyond its table":      {[]string{"tube_metal", "c70600", "metal_temperature", "210 °C"}, "metal_temperature"},
+		"expansion beyond its table":   {[]string{"tube_metal", "c71500", "upset", "140 °C"}, "tube_metal"},
+		"which an embedded fin can do": {[]string{"tube_metal", "c71500", "upset", "140 °C", "fin_type", "embedded"}, ""},
+	} {
+		change := append([]string{"inside_in", "80 °C", "start_up", "80 °C", "upset", "80 °C", "inside_pressure", "1500 kPa"}, c.change...)
+		if _, at := noticed(evaluate(t, read(t, change...)), "notice.metal_held"); at != c.field {
+			t.Errorf("%s: said at %q, want %q", name, at, c.field)
+		}
+	}
+}
