@@ -11,6 +11,7 @@ import (
 	"finwright/core/document"
 	"finwright/core/field"
 	"finwright/core/figure"
+	"finwright/core/internal/filled"
 	"finwright/core/message"
 	"finwright/core/proof"
 	"finwright/core/rating"
@@ -20,18 +21,7 @@ import (
 )
 
 // doc returns a new document with fields set from name, text pairs.
-func doc(t testing.TB, pairs ...string) document.Document {
-	t.Helper()
-	d := document.New()
-	for i := 0; i < len(pairs); i += 2 {
-		var err error
-		d, err = document.Edit(d, document.Command{Op: "set", Values: []document.Value{{Field: pairs[i], Text: &pairs[i+1]}}})
-		if err != nil {
-			t.Fatal(err)
-		}
-	}
-	return d
-}
+func doc(t testing.TB, pairs ...string) document.Document { return filled.Document(t, pairs...) }
 
 func read(t *testing.T, pairs ...string) field.Input {
 	t.Helper()

@@ -154,7 +154,7 @@ func CheckPitch(leastPitch, finOD, clearance float64) []Finding {
 func Worst(found []Finding) figure.State {
 	worst := figure.Good
 	for _, f := range found {
-		if f.State == figure.No || f.State == figure.Watch && worst == figure.Good {
+		if f.State.Worsens(worst) {
 			worst = f.State
 		}
 	}

@@ -21,6 +21,9 @@ const (
 	No      State = "no"
 )
 
+// Worsens reports whether a state is graver than the worst of a list so far, which begins as Good.
+func (s State) Worsens(worst State) bool { return s == No || s == Watch && worst == Good }
+
 // Basis is the area or length that a figure is referred to.
 type Basis string
 

@@ -11,6 +11,7 @@ import (
 	"finwright/core/design"
 	"finwright/core/document"
 	"finwright/core/figure"
+	"finwright/core/internal/filled"
 	"finwright/core/message"
 	"finwright/core/proof"
 	"finwright/core/rating"
@@ -19,18 +20,7 @@ import (
 	"finwright/core/units"
 )
 
-func edited(t testing.TB, pairs ...string) document.Document {
-	t.Helper()
-	d := document.New()
-	for i := 0; i < len(pairs); i += 2 {
-		var err error
-		d, err = document.Edit(d, document.Command{Op: "set", Values: []document.Value{{Field: pairs[i], Text: &pairs[i+1]}}})
-		if err != nil {
-			t.Fatal(err)
-		}
-	}
-	return d
-}
+func edited(t testing.TB, pairs ...string) document.Document { return filled.Document(t, pairs...) }
 
 func view(t *testing.T, d document.Document) View {
 	t.Helper()

@@ -88,6 +88,20 @@ func each(t *testing.T, check func(testing.TB, drawn)) {
 	})
 }
 
+// outlines shows each path that bounds metal or a fin's disc.
+func (d drawn) outlines(show func([]ink.Point)) {
+	for _, shape := range d.Shapes {
+		for _, e := range shape.Edges {
+			show(e)
+		}
+	}
+	for _, l := range d.Lines {
+		if l.Stroke == ink.Thick {
+			show(l.Points)
+		}
+	}
+}
+
 // bounds returns the box of a text, its letters taken as 0.55 of its height wide.
 func bounds(t sheet.Text) (lo, hi ink.Point) {
 	w := sheet.TextWidth(t.Text)
@@ -152,16 +166,7 @@ func TestTextsKeepClearOfOutlines(t *testing.T) {
 					}
 				}
 			}
-			for _, shape := range s.Shapes {
-				for _, e := range shape.Edges {
-					clear(e)
-				}
-			}
-			for _, l := range s.Lines {
-				if l.Stroke == ink.Thick {
-					clear(l.Points)
-				}
-			}
+			s.outlines(clear)
 		}
 	})
 }

@@ -143,16 +143,7 @@ func TestGripsLieOnOutlines(t *testing.T) {
 					best = min(best, toSegment(ink.At(g.X, g.Y), path[i], path[i+1]))
 				}
 			}
-			for _, shape := range s.Shapes {
-				for _, e := range shape.Edges {
-					try(e)
-				}
-			}
-			for _, l := range s.Lines {
-				if l.Stroke == ink.Thick {
-					try(l.Points)
-				}
-			}
+			s.outlines(try)
 			reach := 0.05
 			if g.ID == "pitch" { // at the fin's middle, half a thickness from its face
 				reach = 1

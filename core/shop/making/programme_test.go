@@ -5,6 +5,7 @@ import (
 	"slices"
 	"testing"
 
+	"finwright/core/internal/sample"
 	"finwright/core/proof"
 	"finwright/core/shop"
 	"finwright/core/tube"
@@ -139,11 +140,7 @@ func TestTrialTubeFirst(t *testing.T) {
 		spread float64 // m over 12 m
 		trial  bool
 	}{{0.0005, false}, {0.005, true}} {
-		c.Measured = nil
-		for i := range 12 {
-			grown := units.Length(0.012 + k.spread*[]float64{-1, 0.2, 0.8}[i%3])
-			c.Measured = append(c.Measured, shop.Measured{Type: tube.Embedded, Cut: 12.192 - 0.012, Finned: 12, Finished: 12.192 - 0.012 + grown})
-		}
+		c.Measured = sample.Measured(k.spread)
 		p := zones(t, &c, &o)
 		if p.TrialFirst != k.trial || !p.Growth.Learned {
 			t.Errorf("spread %g: trial %v, scatter %.5f against %.5f", k.spread, p.TrialFirst, p.Growth.Scatter, p.Tolerable)

@@ -117,7 +117,7 @@ func JudgeShape(c *shop.Capability, o *making.Order) []Verdict {
 func Worst(list []Verdict) figure.State {
 	worst := figure.Good
 	for _, v := range list {
-		if v.State == figure.No || v.State == figure.Watch && worst == figure.Good {
+		if v.State.Worsens(worst) {
 			worst = v.State
 		}
 	}

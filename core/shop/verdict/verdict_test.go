@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"finwright/core/figure"
+	"finwright/core/internal/sample"
 	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/proof"
@@ -373,11 +374,7 @@ func TestPositionIsWatchedWhereATrialTubeIsFirst(t *testing.T) {
 		spread float64 // m over 12 m
 		trial  bool
 	}{{0.0005, false}, {0.005, true}} {
-		c.Measured = nil
-		for i := range 12 {
-			grown := units.Length(0.012 + k.spread*[]float64{-1, 0.2, 0.8}[i%3])
-			c.Measured = append(c.Measured, shop.Measured{Type: tube.Embedded, Cut: 12.192 - 0.012, Finned: 12, Finished: 12.192 - 0.012 + grown})
-		}
+		c.Measured = sample.Measured(k.spread)
 		want := figure.Good
 		if k.trial {
 			want = figure.Watch
