@@ -91,7 +91,7 @@ export function createMaking(root, cards, onCommand) {
     apply.hidden = effect.hidden = !change;
     if (!change) return;
     commands.set(apply, change.command);
-    write(apply, `${root.dataset.apply} ${change.text}`);
+    write(apply, (root.dataset.apply ?? "").replace("{change}", change.text));
     write(effect, change.effect);
   }
 

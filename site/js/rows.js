@@ -37,7 +37,7 @@ export function createRows(engine, design, shop, place) {
   function tell() {
     const all = found.flatMap(({ changed }) => changed);
     place.hidden = all.length === 0;
-    said.textContent = `${said.dataset.text} ${all.length}`;
+    said.textContent = (said.dataset.text ?? "").replace("{count}", String(all.length));
     list.replaceChildren(
       ...all.slice(0, MOST).map(({ name, why, lines }) => {
         const line = document.createElement("li");

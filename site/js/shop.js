@@ -80,7 +80,7 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
     const made = item.value ? value(item) : group(item);
     if (list) {
       const remove = press(form.dataset.remove, `${list.path}/-${index}`);
-      remove.setAttribute("aria-label", `${form.dataset.remove} ${list.label} ${item.label}`);
+      remove.setAttribute("aria-label", (form.dataset.removeFrom ?? "").replace("{list}", list.label).replace("{item}", item.label));
       remove.className = "remove small";
       remove.addEventListener("click", async () => (await change({ op: "remove", path: list.path, index })) && render());
       (made instanceof HTMLDetailsElement ? made.lastElementChild : made)?.append(remove);
@@ -109,7 +109,7 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
     body.append(...(item.items ?? []).map((inner, i) => element(inner, item.list ? item : null, i)));
     if (item.list) {
       const add = press(form.dataset.add, `${item.path}/+`);
-      add.setAttribute("aria-label", `${form.dataset.add} ${item.label}`);
+      add.setAttribute("aria-label", (form.dataset.addTo ?? "").replace("{list}", item.label));
       add.addEventListener("click", async () => (await change({ op: "add", path: item.path })) && render());
       body.append(add);
     }

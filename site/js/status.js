@@ -38,7 +38,7 @@ export function createStatus(root, form, onTake) {
       write(before, text);
       write(press, jump);
       write(after, rest);
-      write(apply, change ? `${says.apply} ${change.text}` : "");
+      write(apply, change ? (says.apply ?? "").replace("{change}", change.text) : "");
       for (const part of [before, press, after, apply]) part.hidden = !part.textContent;
       onPress = focus;
       onApply = () => change && onTake(change.command);
