@@ -57,10 +57,9 @@ func Evaluate(in field.Input, h Heat) Result {
 		{"masses", "surface", b.masses()},
 		{"per_tube", "surface", b.perTube()},
 		{"order", "surface", b.order()},
-		{"bank", "heat", b.bank()},
 	}
 	r.takes(&in)
-	r.Groups = append(r.Groups, b.heat(h)...)
+	r.Groups = append(append(r.Groups, b.heat(h)...), FigureGroup{"bank", "heat", b.bank()})
 	beside := besides(&in, &h)
 	for g := range r.Groups {
 		for i := range r.Groups[g].Figures {
