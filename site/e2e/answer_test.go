@@ -38,10 +38,10 @@ const deaf = `(() => {
 // faulty is a tab whose engine can be made deaf to a word, with a hurried watch.
 func faulty(t *testing.T) *browser.Page {
 	t.Helper()
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Before(hurried + deaf)
 	page.Open("")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	return page
 }
 
@@ -162,10 +162,10 @@ func TestFaultAmongSeveralIsFound(t *testing.T) {
 
 // A long answer can be given up.
 func TestLongAnswerCanBeStopped(t *testing.T) {
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Before(deaf)
 	page.Open("")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	deafTo(page, "13.13")
 	page.Type(entry("fin_height"), "13.13 mm")
 	page.Wait("!" + element(id("busy")) + ".hidden")
@@ -217,18 +217,18 @@ func TestWorkingOutlastsItsSection(t *testing.T) {
 	if !grey {
 		t.Error("the working of a stale figure is not greyed")
 	}
-	quiet(t, chromium, page)
+	quiet(t, plain, page)
 }
 
 // A key held down makes no queue: what comes faster than it can be answered is answered together.
 func TestHeldKeyLeavesNoQueue(t *testing.T) {
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Before(`(() => {
 		const post = Worker.prototype.postMessage;
 		Worker.prototype.postMessage = function (message, ...rest) { globalThis.edits = (globalThis.edits ?? 0) + (message.method === "edit"); return post.call(this, message, ...rest); };
 	})();`)
 	page.Open("")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	enter(page, "fin_height", "10 mm")
 	waitState(page, "answered")
 	const steps = 105
@@ -334,7 +334,7 @@ func TestWhatStopsTheEngineStopsNoReload(t *testing.T) {
 
 // A text that is typed once more as it stood is being typed all the same: an answer that comes between does not take it.
 func TestTypingTheSameAgainLosesNothing(t *testing.T) {
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Before(`(() => {
 		const post = Worker.prototype.postMessage;
 		Worker.prototype.postMessage = function (message, ...rest) {
@@ -343,7 +343,7 @@ func TestTypingTheSameAgainLosesNothing(t *testing.T) {
 		};
 	})();`)
 	page.Open("")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	enter(page, "fin_height", "12 mm")
 	waitState(page, "answered")
 	browser.Eval[bool](page, `(() => {

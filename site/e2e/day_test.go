@@ -14,7 +14,7 @@ import (
 
 // A day's work, down to a reload without a network: nothing on the console, nothing asked of another origin.
 func TestWorkingDay(t *testing.T) {
-	page := opened(t, browser.Desk, "")
+	page := painted(t, browser.Desk, "")
 	browser.Eval[bool](page, `(globalThis.saved = [], URL.createObjectURL = ((make) => (file) => (file.text().then((text) => saved.push(text)), make(file)))(URL.createObjectURL), true)`)
 	for index := range cases.List() {
 		loadExample(page, index)

@@ -29,9 +29,9 @@ func atDesk(t *testing.T) *browser.Page {
 	t.Helper()
 	deskLent.TB = t
 	if desk == nil {
-		desk = chromium.Page(deskLent, browser.Desk)
+		desk = plain.Page(deskLent, browser.Desk)
 		desk.Open("")
-		desk.WaitMark("finwright:painted")
+		desk.WaitMark("finwright:drawn")
 	}
 	loadExample(desk, 0)
 	return desk
@@ -48,8 +48,17 @@ func step(t *testing.T, name string, do func(t *testing.T)) {
 	})
 }
 
-// opened is a tab of its own with the page drawn in it; rest follows the address.
+// opened is a tab of its own with the page drawn in it, as a picture; rest follows the address.
 func opened(t *testing.T, view browser.View, rest string) *browser.Page {
+	t.Helper()
+	page := plain.Page(t, view)
+	page.Open(rest)
+	page.WaitMark("finwright:drawn")
+	return page
+}
+
+// painted is one whose drawing is painted.
+func painted(t *testing.T, view browser.View, rest string) *browser.Page {
 	t.Helper()
 	page := chromium.Page(t, view)
 	page.Open(rest)

@@ -68,7 +68,7 @@ func TestWhatComesReplacesNoWork(t *testing.T) {
 		enter(page, "fin_height", height)
 		c.come()
 		page.Reload()
-		page.WaitMark("finwright:painted")
+		page.WaitMark("finwright:drawn")
 		came := page.Value(entry("fin_height"))
 		openEarlier(page, "earlier-open", 1)
 		at := slices.IndexFunc(earlierTexts(page, "design"), func(text string) bool { return strings.Contains(text, js(height)) })
@@ -83,7 +83,7 @@ func TestWhatComesReplacesNoWork(t *testing.T) {
 		// The next is worked on again.
 		loadExample(page, 0)
 	}
-	quiet(t, chromium, page)
+	quiet(t, plain, page)
 }
 
 // A link that was only looked at is no work, and one that was changed is other work.
@@ -96,7 +96,7 @@ func TestUnitSwitchAfterLinkKeepsTheDesign(t *testing.T) {
 	page.Click(id("units-us"))
 	page.Wait(kept + `.units === "us"`)
 	page.Reload()
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	openEarlier(page, "earlier-open", 2)
 	texts := earlierTexts(page, "design")
 	if len(texts) != 2 || !strings.Contains(texts[0], `"us"`) || !strings.Contains(texts[1], `"13 mm"`) {
@@ -112,7 +112,7 @@ func TestTwoTabsKeepTheirShops(t *testing.T) {
 	page := making(t, browser.Desk, "")
 	other := page.Beside()
 	other.Open("")
-	other.WaitMark("finwright:painted")
+	other.WaitMark("finwright:drawn")
 	other.Click(id("section-making"))
 	for tab, rate := range map[*browser.Page]string{page: "900 /h", other: "800 /h"} {
 		tab.Click(id("shop-open"))
@@ -149,7 +149,7 @@ func TestNewerShopIsKept(t *testing.T) {
 	newer := newerShop(t)
 	browser.Eval[bool](page, `(localStorage.setItem("finwright.shop", `+js(newer)+`), true)`)
 	page.Reload()
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	page.Wait(`document.querySelector("#notes").textContent.includes("Earlier shops")`)
 	page.Click(id("section-making"))
 	page.Wait(`document.querySelectorAll("#verdicts tr").length > 0`)
@@ -175,7 +175,7 @@ func TestUnreadableDesignsAreKept(t *testing.T) {
 		want[text] = true
 		browser.Eval[bool](page, `(localStorage.setItem("finwright.slot." + sessionStorage.getItem("finwright.slot"), `+js(text)+`), true)`)
 		page.Reload()
-		page.WaitMark("finwright:painted")
+		page.WaitMark("finwright:drawn")
 		page.Wait(fmt.Sprintf("%s.textContent.includes(%s)", element(id("notes")), js(told)))
 		waitKept(page, cases.First())
 		enter(page, "fin_height", "11 mm")
@@ -202,7 +202,7 @@ func TestWaitingCommandThatFailsDoesNotStopTheStart(t *testing.T) {
 		return true;
 	})()`)
 	page.Wait("globalThis.gone === undefined")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	waitEntry(page, "fin_height", "11 mm")
 }
 
@@ -233,14 +233,14 @@ func TestFullStorageIsTold(t *testing.T) {
 
 // Where there is no database, that is told once, and the working copy is kept all the same.
 func TestNoDatabaseIsTold(t *testing.T) {
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Before(`IDBFactory.prototype.open = () => { throw new DOMException("barred", "SecurityError"); }`)
 	page.Open("")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	enter(page, "fin_height", "11 mm")
 	page.Wait(`document.querySelector("#notes").textContent.includes("no earlier work")`)
 	page.Reload()
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	waitEntry(page, "fin_height", "11 mm")
 	page.Click(id("earlier-open"))
 	page.Wait(`document.querySelector("#earlier-said").textContent.includes("cannot be used")`)
@@ -249,31 +249,31 @@ func TestNoDatabaseIsTold(t *testing.T) {
 // Without locks, as on plain http, two tabs find that they write to one slot: both designs are kept, and it is told.
 func TestWithoutLocksAConflictKeepsBoth(t *testing.T) {
 	const noLocks = `Object.defineProperty(navigator, "locks", { value: undefined });`
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Before(noLocks)
 	page.Open("")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	enter(page, "fin_height", "13 mm")
 	copied := page.Beside()
 	copied.Before(noLocks + `if (!sessionStorage.getItem("finwright.slot")) sessionStorage.setItem("finwright.slot", ` + js(browser.Eval[string](page, `sessionStorage.getItem("finwright.slot")`)) + `)`)
 	copied.Open("")
-	copied.WaitMark("finwright:painted")
+	copied.WaitMark("finwright:drawn")
 	enter(copied, "fin_height", "14 mm")
 	enter(page, "fin_height", "12 mm")
 	page.Wait(`document.querySelector("#notes").textContent.includes("Both are kept")`)
 	for tab, want := range map[*browser.Page]string{page: "12 mm", copied: "14 mm"} {
 		tab.Reload()
-		tab.WaitMark("finwright:painted")
+		tab.WaitMark("finwright:drawn")
 		waitEntry(tab, "fin_height", want)
 	}
 }
 
 // The list holds the last fifty; lasting storage is asked for once, when there is work to lose.
 func TestEarlierWorkIsBounded(t *testing.T) {
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Before(`navigator.storage.persist = () => { localStorage.setItem("asked", (localStorage.getItem("asked") ?? "") + "x"); return Promise.resolve(false); };`)
 	page.Open("")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	if browser.Eval[bool](page, `localStorage.getItem("asked") !== null`) {
 		t.Error("lasting storage is asked for before there is work")
 	}
@@ -299,7 +299,7 @@ func TestEarlierWorkIsBounded(t *testing.T) {
 	}
 	page.Click(id("earlier-close"))
 	page.Reload()
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	enter(page, "fin_height", "12 mm")
 	openEarlier(page, "earlier-open", 50)
 	if asked := browser.Eval[string](page, `localStorage.getItem("asked")`); asked != "x" {
@@ -336,7 +336,7 @@ func TestSeveralDesigns(t *testing.T) {
 		t.Errorf("the file is named %q", name)
 	}
 	page.Reload()
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	waitInHand(page, 2)
 	waitTyped(page, "fin_height", "11 mm")
 	// Undo brings the item that it concerns into hand.
@@ -346,5 +346,5 @@ func TestSeveralDesigns(t *testing.T) {
 	page.Click(id("undo"))
 	waitTyped(page, "fin_height", "11 mm")
 	waitInHand(page, 2)
-	quiet(t, chromium, page)
+	quiet(t, plain, page)
 }

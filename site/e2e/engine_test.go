@@ -26,9 +26,9 @@ func engineBeside(t *testing.T) *browser.Page {
 	if err != nil {
 		t.Fatal(err)
 	}
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Open("")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	browser.Eval[bool](page, string(script)+`;
 		globalThis.beside = beside;
 		globalThis.engine = beside.createEngine();

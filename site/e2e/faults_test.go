@@ -206,6 +206,9 @@ func (d *day) halfType() {
 func (d *day) choose() {
 	id := pick(d, choices...)
 	value := pick(d, field.Must(id).Choices()...)
+	if !d.there(entry(id)) {
+		return
+	}
 	d.note("%s: %s", id, value)
 	d.typed[id] = value
 	d.tab.Focus(entry(id))

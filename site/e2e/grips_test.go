@@ -159,7 +159,7 @@ func TestGripsByKey(t *testing.T) {
 }
 
 func TestTipFollowsTheFinger(t *testing.T) {
-	page := opened(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, "")
+	page := painted(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, "")
 	at := page.Centre(grip("tip"))
 	page.Swipe(at, moved(at, 0, -48), 8) // far enough for a scroll to begin
 	changed(page, "fin_height", "15.875 mm")

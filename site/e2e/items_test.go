@@ -76,7 +76,7 @@ func TestItems(t *testing.T) {
 	waitInHand(page, 1)
 	waitEntry(page, "fin_height", "13 mm")
 	page.Reload()
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	page.WaitText(itemRow(1)+" [data-part=mark]", "E-102")
 	page.Wait(element(id("items-count")) + `.textContent === "2"`)
 
@@ -96,7 +96,7 @@ func TestItems(t *testing.T) {
 	page.Click(id("undo"))
 	waitInHand(page, 2)
 	waitEntry(page, "fin_height", was)
-	quiet(t, chromium, page)
+	quiet(t, plain, page)
 }
 
 // spent counts what the page asks of the store and of the engine.
@@ -113,10 +113,10 @@ func TestTenThousandItemsCostWhatOneDoes(t *testing.T) {
 	type cost struct{ Writes, Written, Sent int }
 	var costs [][]cost
 	for _, n := range []int{1, 10_000} {
-		page := chromium.Page(t, browser.Desk)
+		page := plain.Page(t, browser.Desk)
 		page.Before(spent)
 		page.Open("")
-		page.WaitMark("finwright:painted")
+		page.WaitMark("finwright:drawn")
 		openFile(page, js(manyItems(t, n)))
 		page.Wait(slot + ".count === " + fmt.Sprint(n) + " && " + kept + `.mark === "E-00001"`)
 		waitState(page, "answered")
@@ -163,7 +163,7 @@ func TestChangedAnswersAreTold(t *testing.T) {
 		t.Errorf("shown on %q", day)
 	}
 	page.Reload()
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	waitState(page, "answered")
 	if !browser.Eval[bool](page, element(id("changed"))+".hidden") {
 		t.Error("the same program and shop are said to answer otherwise")
@@ -177,12 +177,12 @@ func TestChangedAnswersAreTold(t *testing.T) {
 	page.Wait(element(id("changed")) + ".hidden")
 	page.Wait(slot + ".by.length === 2")
 	page.Reload()
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	waitState(page, "answered")
 	if !browser.Eval[bool](page, element(id("changed"))+".hidden") {
 		t.Error("what was read is told again")
 	}
-	quiet(t, chromium, page)
+	quiet(t, plain, page)
 }
 
 // A long job that a file takes the place of is left as it lies in the store, goes to Earlier work whole, and comes back; of

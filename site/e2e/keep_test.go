@@ -44,7 +44,7 @@ func TestLinkOpensInAnotherProfile(t *testing.T) {
 	// It was opened over the first example, which undo brings back.
 	other.Click(id("undo"))
 	waitKept(other, cases.First())
-	quiet(t, chromium, other)
+	quiet(t, plain, other)
 
 	// What is kept outlasts the page, and a link over it does not lose it, also when the tab goes on with the link.
 	enter(other, "fin_height", "13 mm")
@@ -52,11 +52,11 @@ func TestLinkOpensInAnotherProfile(t *testing.T) {
 	other.WaitMark("finwright:figures")
 	waitEntry(other, "fin_height", "13 mm")
 	other.Wait(element(id("undo")) + ".disabled")
-	other.WaitMark("finwright:painted")
+	other.WaitMark("finwright:drawn")
 	browser.Eval[bool](other, "(location.hash = "+js(link)+", true)")
 	waitTyped(other, "fin_height", "7/16 in")
 	other.Reload()
-	other.WaitMark("finwright:painted")
+	other.WaitMark("finwright:drawn")
 	if got := number(t, other, "fin_height"); math.Abs(got-11.1125) > 0.01 {
 		t.Errorf("after a reload the fin of the link is %g mm high", got)
 	}
@@ -176,23 +176,23 @@ func TestGoodFileEndsAnOldError(t *testing.T) {
 
 // Where storage is barred the page works, and says that nothing is kept.
 func TestNothingIsKeptWhereStorageIsBarred(t *testing.T) {
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Before(`Storage.prototype.setItem = Storage.prototype.getItem = () => { throw new DOMException("barred", "SecurityError"); }`)
 	page.Open("")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	page.Type(entry("fin_height"), "11 mm")
 	page.WaitText(figureOf("fin_od"), "47.40")
 	page.Wait(`document.querySelector("#notes").textContent.includes("Save it as a file")`)
-	quiet(t, chromium, page)
+	quiet(t, plain, page)
 }
 
 // What storage takes after a time of taking nothing is found again: the tab has a name for it by then.
 func TestStorageThatRecoversIsGoneOnWith(t *testing.T) {
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Before(`const {setItem} = Storage.prototype;
 		Storage.prototype.setItem = function (...args) { if (globalThis.full ??= performance.navigation.type === 0) throw new DOMException("full", "QuotaExceededError"); return setItem.apply(this, args); }`)
 	page.Open("")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	page.Wait(`document.querySelector("#notes").textContent.includes("store is full")`)
 	browser.Eval[bool](page, "(globalThis.full = false, true)")
 	enter(page, "fin_height", "13 mm") // waits for it in the slot that the tab has the name of
@@ -209,13 +209,13 @@ func TestTabsKeepTheirOwnDesigns(t *testing.T) {
 	copied := page.Beside()
 	copied.Before(`if (!sessionStorage.getItem("finwright.slot")) sessionStorage.setItem("finwright.slot", ` + js(browser.Eval[string](page, `sessionStorage.getItem("finwright.slot")`)) + `)`)
 	copied.Open("")
-	copied.WaitMark("finwright:painted")
+	copied.WaitMark("finwright:drawn")
 	waitEntry(copied, "fin_height", "13 mm")
 	enter(copied, "fin_height", "14 mm")
 	enter(page, "fin_height", "12 mm")
 	for tab, want := range map[*browser.Page]string{page: "12 mm", copied: "14 mm"} {
 		tab.Reload()
-		tab.WaitMark("finwright:painted")
+		tab.WaitMark("finwright:drawn")
 		waitEntry(tab, "fin_height", want)
 	}
 	// A new tab goes on with what was worked on last, in the same slot once that is nobody's.
@@ -229,7 +229,7 @@ func TestTabsKeepTheirOwnDesigns(t *testing.T) {
 		}
 		next := page.Beside()
 		next.Open("")
-		next.WaitMark("finwright:painted")
+		next.WaitMark("finwright:drawn")
 		waitEntry(next, "fin_height", "11 mm")
 		if taken := browser.Eval[string](next, mine) == left; taken != closed {
 			t.Errorf("closed: %v, slot taken up: %v", closed, taken)
@@ -252,7 +252,7 @@ func TestReloadAfterEnterLosesNothing(t *testing.T) {
 		return true;
 	})()`)
 	page.Wait("globalThis.gone === undefined")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	waitEntry(page, "fin_height", "13 mm")
 	waitTyped(page, "fin_height", "13 mm")
 }
@@ -270,12 +270,12 @@ func TestOldKeysAreTakenOver(t *testing.T) {
 	}
 	browser.Eval[bool](page, `(sessionStorage.clear(), localStorage.clear(), localStorage.setItem("finwright.design", `+saved(second)+`), localStorage.setItem("finwright.design.unreadable", "{half a"), true)`)
 	page.Reload()
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	waitKept(page, second)
 	page.Wait(`localStorage.getItem("finwright.design") === null && localStorage.getItem("finwright.design.unreadable") === null`)
 	third := cases.List()[2].Document()
 	browser.Eval[bool](page, `(sessionStorage.clear(), sessionStorage.setItem("finwright.design", `+saved(third)+`), true)`)
 	page.Reload()
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	waitKept(page, third)
 }

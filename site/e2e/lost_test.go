@@ -70,7 +70,7 @@ func TestNothingIsDoneTwiceAfterAReload(t *testing.T) {
 	page.Reload()
 	page.WaitMark("finwright:figures")
 	page.Wait(`document.querySelectorAll("#spans .span").length === 2`)
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	if n := browser.Eval[int](page, `document.querySelectorAll("#spans .span").length`); n != 2 {
 		t.Errorf("%d bare spans, want 2", n)
 	}

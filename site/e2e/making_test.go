@@ -21,7 +21,7 @@ func TestMakingIsAccessible(t *testing.T) {
 		t.Errorf("shop: %+v", v)
 	}
 	page.Screenshot(shots, "making-shop")
-	quiet(t, chromium, page)
+	quiet(t, plain, page)
 }
 
 // The nearest change is one press away, and one undo takes it back.
@@ -34,7 +34,7 @@ func TestNearestChangeIsApplied(t *testing.T) {
 	}
 	page.Click(`[data-testid="undo"]`)
 	page.Wait(`document.querySelector('[data-testid="rule-spares"]').dataset.state === "watch"`)
-	quiet(t, chromium, page)
+	quiet(t, plain, page)
 }
 
 // A value of the shop changes what the order costs, is refused with its reason where
@@ -53,7 +53,7 @@ func TestShopIsEditedAndKept(t *testing.T) {
 	page.Wait(`document.getElementById("shop-error-rates/line").textContent === "" && localStorage.getItem("finwright.shop").includes("900 /h")`)
 	page.Wait(`document.querySelector('[data-testid="figure-price_tube-value"]').textContent !== "` + price + `"`)
 	page.Reload()
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	page.Click(`[data-testid="section-making"]`)
 	page.Wait(`(document.querySelector('[data-testid="figure-price_tube-value"]')?.textContent ?? "` + price + `") !== "` + price + `"`)
 	page.Click(`[data-testid="shop-open"]`)
@@ -68,15 +68,15 @@ func TestShopIsEditedAndKept(t *testing.T) {
 	if got := browser.Eval[string](page, `document.querySelector('[data-testid="shop-rates/line"]').value`); got != "cheap" {
 		t.Errorf("what could not be read has become %q", got)
 	}
-	quiet(t, chromium, page)
+	quiet(t, plain, page)
 }
 
 // making opens the section Making with an example.
 func making(t *testing.T, view browser.View, example string) *browser.Page {
 	t.Helper()
-	page := chromium.Page(t, view)
+	page := plain.Page(t, view)
 	page.Open("")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	if example != "" {
 		first := page.Value("#design-title")
 		page.Click("#examples-button")
@@ -103,7 +103,7 @@ func TestShotsOfMaking(t *testing.T) {
 			page.Wait(`document.querySelector('[data-testid="picture-swings"] svg') !== null`)
 			page.Wait(`document.querySelector('[data-testid="picture-swings"]').scrollIntoView({ block: "end" }) ?? true`)
 			page.Screenshot(shots, name+"-below")
-			quiet(t, chromium, page)
+			quiet(t, plain, page)
 		})
 	}
 }

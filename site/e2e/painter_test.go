@@ -29,7 +29,7 @@ func TestPictureStandsInForADeadPainter(t *testing.T) {
 		"the program takes no scene": frame + `.contentWindow.take = () => { throw new Error("made by the test") }; document.querySelector('[data-zoom="zoomIn"]').click()`,
 	} {
 		t.Run(name, func(t *testing.T) {
-			page := opened(t, browser.Desk, "")
+			page := painted(t, browser.Desk, "")
 			browser.Eval[bool](page, kill+", true")
 			onPicture(page)
 		})

@@ -42,9 +42,9 @@ func hangUp() { panic(http.ErrAbortHandler) }
 
 // A failure that no part of the page waits for is told as any other.
 func TestUnhandledRejectionIsTold(t *testing.T) {
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Open("")
-	page.WaitMark("finwright:painted")
+	page.WaitMark("finwright:drawn")
 	browser.Eval[bool](page, `(setTimeout(() => Promise.reject(new Error("made by the test"))), true)`)
 	page.Wait(element("#said") + ".textContent === " + js(message.English().Text("page.crashed")))
 	page.Click("[data-testid=units-us]")
@@ -89,7 +89,7 @@ func TestEngineThatDoesNotLoadIsTold(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			var mended atomic.Bool
 			address := host(t, func(w http.ResponseWriter, r *http.Request) bool { return !mended.Load() && c.stop(w, r) })
-			page := chromium.Page(t, browser.Desk)
+			page := plain.Page(t, browser.Desk)
 			page.Go(address)
 			told(page, "engine", c.reason, c.words)
 			page.Type(entry("fin_height"), "11 mm")
@@ -118,7 +118,7 @@ func TestMissingScriptIsTold(t *testing.T) {
 				}
 				return false
 			})
-			page := chromium.Page(t, browser.Desk)
+			page := plain.Page(t, browser.Desk)
 			page.Go(address)
 			told(page, c.part, "missing", c.words)
 			if c.part == "page" {
@@ -140,7 +140,7 @@ func TestPageSaysByItselfThatNothingHasBegun(t *testing.T) {
 		}
 		return false
 	})
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Go(address)
 	page.Wait(element("#trouble") + `.innerText.includes("not started")`)
 }
@@ -160,7 +160,7 @@ func TestOldBrowserIsTold(t *testing.T) {
 				}
 				return false
 			})
-			page := chromium.Page(t, browser.Desk)
+			page := plain.Page(t, browser.Desk)
 			page.Before(c.without)
 			page.Go(address)
 			if c.without == "" {
@@ -174,7 +174,7 @@ func TestOldBrowserIsTold(t *testing.T) {
 
 // A browser that cannot compile what is still arriving compiles it afterwards.
 func TestCompilesWithoutStreaming(t *testing.T) {
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Before("delete WebAssembly.compileStreaming")
 	page.Open("")
 	page.WaitMark("finwright:figures")
@@ -186,7 +186,7 @@ func TestPageFromADiskSaysSo(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	page.Go("file://" + folder + "/index.html")
 	page.Wait(element("#trouble") + `.innerText.includes("opened as a file")`)
 }
@@ -204,7 +204,7 @@ func TestStandstillIsTold(t *testing.T) {
 		<-r.Context().Done()
 		return true
 	})
-	page := chromium.Page(t, browser.Desk)
+	page := plain.Page(t, browser.Desk)
 	// A minute of waiting passes at once where the page asks for one.
 	page.Before(`const plain = setTimeout; globalThis.setTimeout = (act, time, ...rest) => plain(act, time === 60000 ? 4000 : time, ...rest);`)
 	page.Go(address)
