@@ -93,8 +93,10 @@ func TestMethodIsChosen(t *testing.T) {
 	page.Wait(rests + `.checkVisibility() && /^out of range; in range [0-9.]+ Pa/.test(` + rests + `.textContent)`)
 	page.WaitText(id("methods-used"), "ESDU 86022")
 	page.Screenshot(shots, "method-out-of-range")
-	page.Wait(element(id("remark-apply")) + ".checkVisibility()")
-	page.Click(id("remark-apply"))
+	page.Click("#status .more")
+	apply := `#remarks [data-testid="remark-apply"]:not([hidden])`
+	page.Wait(element(apply) + "?.checkVisibility()")
+	page.Click(apply)
 	waitTyped(page, "film_method", "ganguli_1985")
 	page.Wait(`/Ganguli 1985/.test(` + element(id("methods-used")) + `.textContent)`)
 	page.Click(id("take-ganguli_1985_drop"))

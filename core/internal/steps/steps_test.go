@@ -2,6 +2,7 @@
 package steps
 
 import (
+	"math"
 	"testing"
 
 	"finwright/core/document"
@@ -84,11 +85,17 @@ func (w *walk) run() {
 
 func place(i int) float64 { return float64(i) / (points - 1) }
 
-// follow halves an interval about the larger change of a figure, until the change is gone or the interval is.
+// follow halves an interval about the larger change of a figure, until the change is gone or the interval is. What still
+// shrinks then is steep and no step.
 func (w *walk) follow(id string, from, to float64) {
+	last := math.Inf(1) // change of an interval eight times as wide as the closest
 	for to-from > closest {
-		if w.change(id, from, to) <= allowed {
+		by := w.change(id, from, to)
+		if by <= allowed {
 			return
+		}
+		if to-from > 8*closest {
+			last = by
 		}
 		mid := from + (to-from)/2
 		if w.at(mid) == nil {
@@ -101,7 +108,7 @@ func (w *walk) follow(id string, from, to float64) {
 		}
 	}
 	by := w.change(id, from, to)
-	if e := excepted(id); by <= allowed || e != nil && e.seen(w.at(from), w.at(to)) || settling(w.at(from), w.at(to)) {
+	if e := excepted(id); by <= allowed || by < last/4 || e != nil && e.seen(w.at(from), w.at(to)) || settling(w.at(from), w.at(to)) {
 		return
 	}
 	a, _ := w.at(from).of(id)
