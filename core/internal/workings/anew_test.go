@@ -15,7 +15,7 @@ import (
 var takenBack = map[string]func(d *made, numbers map[string]float64) float64{
 	"root_od t_foot":      func(d *made, _ map[string]float64) float64 { return d.foot() },
 	"foot_reach lap":      func(d *made, _ map[string]float64) float64 { return d.lap() },
-	"nusselt C":           func(d *made, _ map[string]float64) float64 { return d.ganguli() },
+	"nusselt C":           (*made).layoutFactor,
 	"nusselt j":           (*made).colburn,
 	"air_drop f":          (*made).friction,
 	"inside_film k_i":     func(d *made, _ map[string]float64) float64 { return d.stream().Conductivity },
@@ -160,6 +160,17 @@ func (d *made) geometry() geometry {
 	area, _ := d.res.Find("total_area")
 	g.ratio = area.SI / (math.Pi * float64(t.OD))
 	return g
+}
+
+// layoutFactor returns the factor of the correlation in use [-] that hangs on how the rows stand.
+func (d *made) layoutFactor(map[string]float64) float64 {
+	if airside.FilmMethods[d.res.Heat.Thermal.Film].ID != "schmidt_1963" {
+		return d.ganguli()
+	}
+	if d.in.Bank.Layout == airside.InLine {
+		return 0.30
+	}
+	return 0.45
 }
 
 // ganguli returns the constant of Ganguli, Tung and Taborek for layout and rows [-].

@@ -6,6 +6,7 @@ import (
 	"math"
 	"math/rand/v2"
 
+	"finwright/core/airside"
 	"finwright/core/document"
 	"finwright/core/material"
 	"finwright/core/tube"
@@ -80,8 +81,22 @@ func draw(r *rand.Rand) document.Document {
 	if one(3) {
 		number("tube_pitch", 45, 150, "mm")
 	}
-	if one(5) {
+	switch r.IntN(5) {
+	case 0:
 		set("gas", "own")
+	case 1:
+		set("gas", "flue")
+		set("share_so2", []string{"", "0 %", "0.08 %"}[r.IntN(3)])
+		set("flue_by", []string{"shares", "fuel"}[r.IntN(2)])
+		number("air_in", 150, 700, "°C")
+		number("air_upset", 150, 900, "°C")
+		set("flow_lost", []string{"untold", "possible", "excluded"}[r.IntN(3)])
+	case 2:
+		set("gas", "dry_air")
+	}
+	if one(2) {
+		set("film_method", airside.FilmMethods[r.IntN(len(airside.FilmMethods))].ID)
+		set("drop_method", airside.DropMethods[r.IntN(len(airside.DropMethods))].ID)
 	}
 	number("inside_flow", 2, 200, "kg/s")
 	switch r.IntN(4) {
