@@ -176,15 +176,19 @@ func (b *builder) areas() []figure.Figure {
 
 func (b *builder) efficiency() []figure.Figure {
 	s := b.s
-	return []figure.Figure{
+	list := []figure.Figure{
 		b.finEfficiency(),
 		fig("surface_efficiency", units.Factor, s.SurfaceEta, figure.TotalArea, "surface_eta", arg("A_fin", units.SurfacePerMetre, float64(s.Areas.Fin())), b.total(), b.eta()),
 		fig("used_area", units.SurfacePerMetre, float64(s.Used), figure.FinnedMetre, "used_area", b.total(), arg("η_o", units.Factor, s.SurfaceEta)),
 		fig("tip_ratio", units.Factor, s.Fin.TipRatio, "", tipFormula[b.t.Profile()], append(b.finArgs(), b.tt())...),
 		fig("fin_parameter", units.Factor, s.Fin.ML, "", "fin_parameter", b.film(), b.k(), b.rootThickness(), b.tip(), b.root()),
-		fig("conductivity", units.Conduct, float64(s.Conductivity), "", "conductivity", arg("T", units.Temp, float64(b.in.Air.Metal))),
+		fig("conductivity", units.Conduct, float64(s.Conductivity), "", "conductivity", arg("T", units.Temp, float64(s.FinAt))),
 		b.taperCost(),
 	}
+	if dirt := b.in.Air.Fouling; dirt > 0 {
+		list = append(list, fig("film_dirty", units.Film, float64(s.Film), figure.TotalArea, "film_dirty", arg("h", units.Film, 1/(1/float64(s.Film)-dirt)), arg("R_o", units.Resist, dirt)))
+	}
+	return list
 }
 
 func (b *builder) rootThickness() figure.Arg {

@@ -67,10 +67,19 @@ func (b *builder) filmFigures(h Heat) []figure.Figure {
 func freeRatio(bank airside.Bank) figure.Figure {
 	args := []figure.Arg{arg("P_T", units.Diameter, bank.TransversePitch), arg("a_o", units.Gap, bank.Obstruction())}
 	formula := "free_in_line"
+	var why []message.Message
 	if bank.Layout == airside.Staggered {
 		formula, args = "free_staggered", append(args, arg("P_D", units.Diameter, bank.DiagonalPitch()))
+		across, diagonal := bank.TransversePitch-bank.Obstruction(), 2*(bank.DiagonalPitch()-bank.Obstruction())
+		key := "notice.free_across"
+		if diagonal < across {
+			key = "notice.free_diagonal"
+		}
+		why = append(why, message.New(key, "across", message.Amount{Kind: units.Gap, SI: across}, "diagonal", message.Amount{Kind: units.Gap, SI: diagonal}))
 	}
-	return fig("free_ratio", units.Factor, bank.FreeRatio(), "", formula, args...)
+	f := fig("free_ratio", units.Factor, bank.FreeRatio(), "", formula, args...)
+	f.Why = why
+	return f
 }
 
 // still is the film about one tube without a fan, for what it is worth.

@@ -44,7 +44,7 @@ func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Not
 		add(figure.Watch, "fin_height", "fin_efficiency", "notice.poor_eta",
 			"eta", quantity(units.Factor, s.Fin.Efficiency), "limit", quantity(units.Factor, GoodEfficiency))
 	}
-	if _, inRange := in.FinMetal.ConductivityAt(in.Air.Metal); !inRange {
+	if _, inRange := in.FinMetal.ConductivityAt(s.FinAt); !inRange {
 		low, high := in.FinMetal.Conductivity.Range()
 		add(figure.Outside, "metal_temperature", "conductivity", "notice.conductivity_range",
 			"metal", in.FinMetal.Name(), "low", quantity(units.Temp, float64(low)), "high", quantity(units.Temp, float64(high)))

@@ -209,9 +209,9 @@ var Fields = []Field{
 		Real: func(in *Input) *float64 { return (*float64)(&in.Air.Film) },
 	},
 	{
-		ID: "metal_temperature", Group: "film", Since: 1, Used: always, House: "100 °C",
+		ID: "metal_temperature", Group: "film", Since: 1, Used: always,
 		Kind: units.Temp, Low: -200, High: 1000,
-		Real: func(in *Input) *float64 { return (*float64)(&in.Air.Metal) },
+		Optional: func(in *Input) *rating.Optional { return &in.Air.Metal },
 	},
 
 	{

@@ -107,6 +107,7 @@ var Formulas = map[string]Formula{
 	"conductivity":   {"k", "table(T)", "source.metal", "valid.metal"},
 
 	"film":        {"h", "Nu k_g / D_r", "source.film", "valid.any"},
+	"film_dirty":  {"h′", "1 / (1 / h + R_o)", "source.u_bare", "valid.any"},
 	"film_given":  {"h", "h_given", "source.given", "valid.any"},
 	"spread_low":  {"x_low", "lowest(n_in)", "source.spread", "valid.spread"},
 	"spread_high": {"x_high", "highest(n_in)", "source.spread", "valid.spread"},

@@ -34,7 +34,7 @@ func byHand(t testing.TB) Input {
 	return Input{
 		Tube: tb, TubeMetal: metal(50), FinMetal: metal(200),
 		Air: Air{
-			FilmGiven: true, Film: 40, Metal: 60, Kind: OwnGas, In: 30, Velocity: 3,
+			FilmGiven: true, Film: 40, Metal: Optional{60, true}, Kind: OwnGas, In: 30, Velocity: 3,
 			Gas: fluid.Properties{Density: 1.1, HeatCapacity: 1007, Viscosity: 1.95e-5, Conductivity: 0.0275},
 		},
 		Bank: Bank{Layout: airside.Staggered, Clearance: 6.35 * units.Millimetre, Rows: 1, TubesPerRow: 20, Passes: 1},

@@ -27,7 +27,7 @@ type Air struct {
 	Film       units.FilmCoefficient // on the whole outside surface, if it is given; else it follows from the bank
 	FilmMethod string                // of airside.FilmMethods, or ByRule
 	DropMethod string                // of airside.DropMethods, or ByRule
-	Metal      units.Temperature     // at which conductivities are read
+	Metal      Optional              // [C] at which conductivities are read; not stated: what the bank finds
 	Kind       GasKind
 	Gas        fluid.Properties // of the user's own gas, constant
 	Flue       Flue

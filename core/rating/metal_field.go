@@ -17,8 +17,8 @@ func (in *Input) MetalField(t *Thermal) (temperature.Distribution, error) {
 // section is one pitch of the tube as the solver needs it; dirt counts with its film.
 func section(in *Input, t *Thermal) temperature.Section {
 	tb := &in.Tube
-	k, _ := in.FinMetal.ConductivityAt(in.Air.Metal)
-	kw, _ := in.TubeMetal.ConductivityAt(in.Air.Metal)
+	wall, middle := in.MetalTemperatures(t)
+	k, kw := in.conductivity(&in.FinMetal, middle), in.conductivity(&in.TubeMetal, wall)
 	od := float64(tb.OD)
 	groove := 0.0
 	if tb.Fin.Type.Grooved() {
@@ -29,8 +29,8 @@ func section(in *Input, t *Thermal) temperature.Section {
 		BoreRadius: float64(tb.InsideOD()) / 2, TubeRadius: od / 2, FinRadius: float64(tb.FinOD()) / 2, Pitch: float64(tb.Pitch()),
 		Profile: profiles[tb.Profile()], Thickness: float64(tb.Fin.Strip), TipThickness: float64(tb.TipThickness()),
 		Groove: groove, Foot: float64(tb.FootThickness()), Slit: tb.Fin.Type.FootLayers() == 1,
-		TubeConductivity: float64(kw), FinConductivity: float64(k), Bond: bond.OnContact(in.Bond(), od, contact),
+		TubeConductivity: kw, FinConductivity: k, Bond: bond.OnContact(in.Bond(), od, contact),
 		InsideFilm:  1 / (1/t.Inside.Coefficient + in.Process.Fouling),
-		OutsideFilm: 1 / (1/t.OutsideFilm + in.Air.Fouling),
+		OutsideFilm: in.dirty(t.OutsideFilm),
 	}
 }

@@ -29,7 +29,7 @@ func anyBank(c *proof.Case) Input {
 	in := Input{
 		Tube: tb, TubeMetal: ofTube, FinMetal: ofFin,
 		Air: Air{
-			Metal: 80, In: units.Temperature(between(-10, 45)), Humidity: c.Rand.Float64(), Altitude: units.Length(between(0, 2000)),
+			Metal: Optional{80, true}, In: units.Temperature(between(-10, 45)), Humidity: c.Rand.Float64(), Altitude: units.Length(between(0, 2000)),
 			Velocity: between(1, 6), Fouling: between(0, 1e-3), Fan: Fan{Efficiency: 0.6},
 		},
 		Bank: Bank{

@@ -73,13 +73,7 @@ func (t *Thermal) PartsAt(in *Input, ends Ends) Parts {
 	part := func(ratio float64) float64 {
 		return (at.Air + (at.Celsius-at.Air)*ratio - normal.Gas) / (normal.Process - normal.Gas)
 	}
-	return Parts{part(1), part(t.TipRatio), part(t.finEta(in))}
-}
-
-// finEta returns the efficiency of the fin [-], its mean difference to the gas over that of its root.
-func (t *Thermal) finEta(in *Input) float64 {
-	areas := in.Tube.Areas()
-	return 1 - (1-t.Eta)*float64(areas.Total())/float64(areas.Fin())
+	return Parts{part(1), part(t.TipRatio), part(t.finEta)}
 }
 
 // At returns the temperature [C] that has a part [-] of the difference of the inlets.

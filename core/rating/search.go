@@ -14,14 +14,15 @@ type means struct {
 	heat         float64 // [W] from one stream to the other, whichever is the hotter
 	air, process float64
 	wall         float64 // the surface that the stream inside wets: on the dirt, where there is some
-	root         float64
+	tube, root   float64 // the middle of the wall, and where fins stand
+	fin          float64 // mean of a fin
 	fallen       float64 // [-] of its fall that the stream inside has behind it, mean over the bank
 }
 
 // cold starts the search: no heat has passed yet, and the wall is as hot as what it holds.
 func cold(in *Input) means {
 	air, process := float64(in.Air.In), float64(in.Process.In)
-	return means{air: air, process: process, wall: process, root: air, fallen: 0.5}
+	return means{air: air, process: process, wall: process, tube: process, root: air, fin: air, fallen: 0.5}
 }
 
 // Tolerances of the mean temperatures [K]: for a figure, and for a point of a curve.
@@ -118,9 +119,13 @@ func (s *settling) once(t *Thermal) (found, change float64) {
 	}
 	s.process, s.air = process, exchanger.Stream{In: float64(in.Air.In), Capacity: flux * face * t.Gas.HeatCapacity}
 
-	solved := fin.Solve(s.disc, t.OutsideFilm)
-	t.Eta, t.TipRatio = fin.SurfaceEfficiency(float64(s.areas.Fin()), float64(s.areas.Total()), solved.Efficiency), solved.TipRatio
+	disc := s.disc
+	disc.Conductivity = in.conductivity(&in.FinMetal, at.fin)
+	solved := fin.Solve(disc, in.dirty(t.OutsideFilm))
+	t.finEta, t.TipRatio = solved.Efficiency, solved.TipRatio
+	t.Eta = fin.SurfaceEfficiency(float64(s.areas.Fin()), float64(s.areas.Total()), t.finEta)
 	path := s.path
+	path.WallConductivity = in.conductivity(&in.TubeMetal, at.tube)
 	path.InsideFilm, path.OutsideFilm, path.SurfaceEfficiency = t.Inside.Coefficient, t.OutsideFilm, t.Eta
 	t.Overall = exchanger.OverallU(path)
 
@@ -145,11 +150,13 @@ func (s *settling) move(t *Thermal, heat float64) {
 	flux, inner := signed/s.bank.BareArea(), s.process.In-at.fallen*signed/s.process.Capacity
 	upTo := func(last exchanger.Layer) float64 { return within(inner - flux*t.Overall.UpTo(last)) }
 	at.wall, at.root = upTo(exchanger.InsideFilm), upTo(exchanger.Joint)
+	at.tube = (upTo(exchanger.InsideFouling) + upTo(exchanger.TubeWall)) / 2
+	at.fin = at.root + (1-t.finEta)*(upTo(exchanger.OutsideFilm)-at.root)
 }
 
 // differs returns the largest difference of temperatures [K].
 func (m means) differs(n means) float64 {
-	return max(math.Abs(m.air-n.air), math.Abs(m.process-n.process), math.Abs(m.wall-n.wall), math.Abs(m.root-n.root))
+	return max(math.Abs(m.air-n.air), math.Abs(m.process-n.process), math.Abs(m.wall-n.wall), math.Abs(m.tube-n.tube), math.Abs(m.root-n.root), math.Abs(m.fin-n.fin))
 }
 
 // film returns the outside film coefficient in force [W/(m2 K)].

@@ -32,6 +32,7 @@ type Thermal struct {
 	FaceFlow     float64 // [m3/s] at the inlet
 	Condensed    float64 // [kg/s]; 0 where nothing condenses
 	Wet          bool    // the coldest metal is below the dew point of the gas
+	finEta       float64 // of the fins alone [-]
 	state        means
 	Rounds       int // that it took to settle, of MostRounds at most
 }
@@ -42,8 +43,8 @@ type settling struct {
 	gas     gas
 	pitches airside.Bank
 	bank    exchanger.Bank
-	path    exchanger.Path // all but the films and the surface efficiency
-	disc    fin.Fin
+	path    exchanger.Path // all but the films, the surface efficiency and the wall's conductivity
+	disc    fin.Fin        // all but its conductivity
 	areas   tube.Areas
 	stream  stream
 	pair    airside.Pair
@@ -60,10 +61,8 @@ func (s *settling) begin(in *Input) *Hindrance {
 	if s.gas, err = in.gas(); err != nil {
 		return beyond(GasBeyond, err)
 	}
-	k, _ := in.FinMetal.ConductivityAt(in.Air.Metal)
-	kw, _ := in.TubeMetal.ConductivityAt(in.Air.Metal)
 	s.in, s.pair, s.pitches, s.areas = in, in.Pair(), in.Pitches(), in.Tube.Areas()
-	s.disc = Disc(&in.Tube, float64(k))
+	s.disc = Disc(&in.Tube, 1)
 	var hindered *Hindrance
 	if s.stream, hindered = in.stream(); hindered != nil {
 		return hindered
@@ -74,7 +73,7 @@ func (s *settling) begin(in *Input) *Hindrance {
 		FinnedLength: float64(in.Tube.FinnedLength()), OD: float64(in.Tube.OD),
 	}
 	s.path = exchanger.Path{
-		OD: float64(in.Tube.OD), ID: float64(in.Tube.InsideOD()), InsideFouling: in.Process.Fouling, WallConductivity: float64(kw),
+		OD: float64(in.Tube.OD), ID: float64(in.Tube.InsideOD()), InsideFouling: in.Process.Fouling,
 		Bond: in.Bond(), OutsideFouling: in.Air.Fouling, AreaRatio: s.areas.Ratio(),
 	}
 	return nil

@@ -3,6 +3,7 @@ package rating
 import (
 	"finwright/core/airside"
 	"finwright/core/fin"
+	"finwright/core/material"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -10,8 +11,9 @@ import (
 // Surface holds the numbers of the finned surface; a sweep makes thousands, so it allocates nothing.
 type Surface struct {
 	Areas        tube.Areas
-	Film         units.FilmCoefficient
-	Conductivity units.Conductivity // of the fin
+	Film         units.FilmCoefficient // that the fin meets: under its dirt, where there is some
+	Conductivity units.Conductivity    // of the fin
+	FinAt        units.Temperature     // where that is read
 	Fin          fin.Result
 	UniformEta   float64             // what a fin of one thickness would have [-]
 	SurfaceEta   float64             // [-]
@@ -19,15 +21,15 @@ type Surface struct {
 }
 
 // Surface evaluates the finned surface of in: areas [m2/m], film [W/(m2 K)], efficiencies [-]. The film comes from the gas
-// stream of near, the bank as rated or one close by; near is not looked at where the film is given.
+// stream of near, the bank as rated or one close by; near may be nil where the film is given.
 //
 // Valid: an Input that has been checked.
 // Source: tube.Tube.Areas, fin.Solve, fin.SurfaceEfficiency.
 func (in *Input) Surface(near *Thermal) Surface {
 	t := &in.Tube
-	conductivity, _ := in.FinMetal.ConductivityAt(in.Air.Metal)
-	k, h := float64(conductivity), in.filmNear(near)
-	s := Surface{Areas: t.Areas(), Conductivity: conductivity, Film: units.FilmCoefficient(h), Fin: fin.Solve(Disc(t, k), h)}
+	_, at := in.MetalTemperatures(near)
+	k, h := in.conductivity(&in.FinMetal, at), in.dirty(in.filmNear(near))
+	s := Surface{Areas: t.Areas(), Conductivity: units.Conductivity(k), FinAt: units.Temperature(at), Film: units.FilmCoefficient(h), Fin: fin.Solve(Disc(t, k), h)}
 	s.UniformEta = s.Fin.Efficiency
 	if t.Profile() != tube.Uniform {
 		flat := Disc(t, k)
@@ -37,6 +39,41 @@ func (in *Input) Surface(near *Thermal) Surface {
 	s.SurfaceEta = fin.SurfaceEfficiency(float64(s.Areas.Fin()), float64(s.Areas.Total()), s.Fin.Efficiency)
 	s.Used = s.Areas.Total() * units.AreaPerLength(s.SurfaceEta)
 	return s
+}
+
+// MetalTemperatures returns the temperatures [C] at which the conductivities of tube and fin are read: what the user gave, or the
+// middle of the wall and the mean of a fin in the bank as rated; of a bank that could not be, the middle of the inlets.
+//
+// Valid: an Input that has been checked; near may be nil.
+// Source: the resistances and the fin's efficiency, see settling.move.
+func (in *Input) MetalTemperatures(near *Thermal) (tube, fin float64) {
+	switch {
+	case in.Air.Metal.Stated:
+		return in.Air.Metal.SI, in.Air.Metal.SI
+	case near != nil && near.Overall.OnBare > 0:
+		return near.state.tube, near.state.fin
+	}
+	middle := float64(in.Air.In+in.Process.In) / 2
+	return middle, middle
+}
+
+// conductivity returns that of a metal [W/(m K)] at the temperature that the user gave, or else at one that the bank finds [C].
+func (in *Input) conductivity(m *material.Metal, found float64) float64 {
+	if in.Air.Metal.Stated {
+		found = in.Air.Metal.SI
+	}
+	k, _ := m.ConductivityAt(units.Temperature(found))
+	return float64(k)
+}
+
+// dirty returns the coefficient [W/(m2 K)] that a fin meets under its dirt.
+//
+//	h' = 1/(1/h + Ro)
+func (in *Input) dirty(film float64) float64 {
+	if in.Air.Fouling == 0 {
+		return film
+	}
+	return 1 / (1/film + in.Air.Fouling)
 }
 
 // filmNear returns the film coefficient in force [W/(m2 K)]: the one given, or that of
