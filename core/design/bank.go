@@ -92,8 +92,8 @@ func (r *Result) takes(in *field.Input) {
 			})
 		}
 	}
-	n, why := in.TubesFor(want*(1-wishMargin), t)
+	n, why, _ := in.TubesFor(want*(1-wishMargin), t)
 	offer("notice.take_tubes", "tubes_per_row", n, why)
-	n, why = in.RowsFor(want*(1-wishMargin), t)
+	n, why, _ = in.RowsFor(want*(1-wishMargin), t)
 	offer("notice.take_rows", "rows", n, why)
 }

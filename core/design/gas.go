@@ -84,7 +84,8 @@ func heldNotices(in *field.Input, h *Heat) []Notice {
 				"property", message.Key("limit."+of), "metal", m.Name(), "low", temperature(low), "high", temperature(high), "at", temperature(at))})
 		}
 	}
-	held(&in.TubeMetal, in.TubeMetal.Conductivity, "conductivity", "metal_temperature", "u_bare", in.Air.Metal)
+	wall, _ := in.MetalTemperatures(&h.Thermal)
+	held(&in.TubeMetal, in.TubeMetal.Conductivity, "conductivity", "metal_temperature", "u_bare", units.Temperature(wall))
 	if hottest := h.hottest(); hottest != nil && in.Tube.Fin.Type.Fixing().Tension {
 		held(&in.TubeMetal, in.TubeMetal.Expansion, "expansion", "tube_metal", "bond_loss", max(*hottest, expansionFrom))
 		held(&in.FinMetal, in.FinMetal.Expansion, "expansion", "fin_metal", "bond_loss", max(*hottest, expansionFrom))

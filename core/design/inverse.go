@@ -41,9 +41,9 @@ func wishNotices(in *field.Input, t *rating.Thermal) []Notice {
 func (b *builder) inverse(t *rating.Thermal) []figure.Figure {
 	var list []figure.Figure
 	if want := b.in.Bank.DutyWanted; want > 0 {
-		n, why := b.in.TubesFor(want*(1-wishMargin), t)
+		n, why, cannot := b.in.TubesFor(want*(1-wishMargin), t)
 		f := fig("tubes_wanted", units.Count, float64(n*b.in.Bank.Rows), figure.WholeBank, "tubes_wanted", arg("Q_w", units.Duty, want), arg("N_r", units.Count, float64(b.in.Bank.Rows)))
-		f.Absent = why
+		f.Absent = b.none(why, cannot)
 		list = append(list, f)
 	}
 	if allowed := b.in.Bank.DropAllowed; allowed > 0 {
@@ -51,10 +51,18 @@ func (b *builder) inverse(t *rating.Thermal) []figure.Figure {
 			return append(list, absent("velocity_allowed", units.Velocity, "", "absent.no_drop"))
 		}
 		velocity := field.Must("face_velocity")
-		v, why := b.in.VelocityFor(allowed, velocity.Low, velocity.High, t)
+		v, why, cannot := b.in.VelocityFor(allowed, velocity.Low, velocity.High, t)
 		f := fig("velocity_allowed", units.Velocity, v, "", "velocity_allowed", arg("Δp_w", units.Drop, allowed))
-		f.Absent = why
+		f.Absent = b.none(why, cannot)
 		list = append(list, f)
 	}
 	return list
+}
+
+// none says why a question has no answer: as the curve tells it, or, where the curve ends first, why it ends.
+func (b *builder) none(why message.Message, cannot *rating.Hindrance) message.Message {
+	if cannot == nil {
+		return why
+	}
+	return message.New("absent.curve_ends", "why", hindered(b.in, cannot).Message)
 }

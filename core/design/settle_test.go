@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"strings"
 	"sync/atomic"
 	"testing"
 
@@ -192,5 +193,20 @@ func TestFilmSeesItsOwnWall(t *testing.T) {
 		if l.Variable == "viscosity_ratio" && math.Abs(l.Value/want-1) > 1e-6 {
 			t.Errorf("viscosity ratio %g, at the wetted surface %g", l.Value, want)
 		}
+	}
+}
+
+// Where the water would freeze in faster air, the curve ends: a drop beyond it has no velocity, with the reason, and is not
+// read as reached.
+func TestInverseSaysWhyTheCurveEnds(t *testing.T) {
+	cold := []string{"air_in", "-30 °C", "inside_in", "10 °C", "inside_flow", "20 kg/s", "face_velocity", "0.5 m/s", "drop_allowed", "2000 Pa", "duty_wanted", "50 MW"}
+	res := evaluate(t, read(t, cold...))
+	velocity, _ := res.Find("velocity_allowed")
+	said := message.English().Render(velocity.Absent, units.SI)
+	if velocity.Absent.Key != "absent.curve_ends" || !strings.Contains(said, "0 °C") {
+		t.Errorf("%s: %g m/s", said, velocity.SI)
+	}
+	if tubes, _ := res.Find("tubes_wanted"); tubes.Absent.Key != "exchanger.too_many" && tubes.Absent.Key != "absent.curve_ends" {
+		t.Errorf("50 MW by %g tubes, %v", tubes.SI, tubes.Absent)
 	}
 }

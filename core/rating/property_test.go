@@ -197,7 +197,7 @@ func TestAskedTheOtherWay(t *testing.T) {
 			return
 		}
 		wanted := th.Duty.Heat * (0.5 + c.Rand.Float64())
-		if n, why := in.TubesFor(wanted, &th); why.None() {
+		if n, why, _ := in.TubesFor(wanted, &th); why.None() {
 			duty := func(n int) float64 {
 				other := in
 				other.Bank.TubesPerRow = n
@@ -215,7 +215,7 @@ func TestAskedTheOtherWay(t *testing.T) {
 			return
 		}
 		drop := th.UsedDrop.Answer.Total * (0.5 + c.Rand.Float64())
-		v, why := in.VelocityFor(drop, 0.3, 15, &th)
+		v, why, _ := in.VelocityFor(drop, 0.3, 15, &th)
 		if !why.None() {
 			c.Fatalf("no velocity for %g Pa: %s", drop, why.Key)
 		}

@@ -121,7 +121,7 @@ func edges() []edge {
 		for _, end := range []float64{float64(low), float64(high)} {
 			out = append(out, edge{
 				name: m.ID + " conductivity", design: []string{"fin_metal", m.ID}, field: "metal_temperature", at: end,
-				of: func(a *answer) float64 { return float64(a.in.Air.Metal) },
+				of: func(a *answer) float64 { return a.in.Air.Metal.SI },
 			})
 		}
 	}
