@@ -33,14 +33,16 @@ func plausible(r *rand.Rand) map[string]string {
 		"inside_flow": between(0.05, 300), "inside_in": evenly(5, 180), "inside_pressure": "2000",
 	}
 	v["tubes_per_row"] = fmt.Sprint(2 + r.IntN(150))
-	switch v["inside_fluid"] = one("water", "steam", "own"); v["inside_fluid"] {
+	switch v["inside_fluid"] = one("water", "steam", "own", "ethylene_glycol", "propylene_glycol"); v["inside_fluid"] {
 	case "steam":
 		v["inside_in"] = evenly(70, 250)
+	case "ethylene_glycol", "propylene_glycol":
+		v["inside_in"] = evenly(-10, 95)
 	case "own":
 		v["inside_in"], v["own_fluid_viscosity"] = evenly(-20, 250), between(0.1, 300)
 	}
 	if r.IntN(5) == 0 { // hot gas outside
-		v["gas"], v["air_in"] = "own", evenly(100, 390)
+		v["gas"], v["air_in"] = one("own", "dry_air", "flue"), evenly(100, 390)
 		if v["inside_fluid"] == "steam" {
 			v["gas"], v["air_in"] = "air", "20"
 		}
@@ -79,6 +81,9 @@ func physical(in *field.Input) bool {
 	switch in.Process.Fluid {
 	case rating.Steam:
 		return in.Process.In <= in.Air.In
+	case rating.Ethylene, rating.Propylene:
+		freezes, _ := in.Freezing()
+		return low < freezes || high > 100 // known no further
 	case rating.Water:
 		boils, err := fluid.SaturationTemperature(in.Process.Pressure.SI)
 		return err != nil || low < 0 || high > boils-273.15

@@ -32,7 +32,7 @@ const (
 )
 
 // MostRounds bounds the search. A bank takes some five.
-const MostRounds = 100
+const MostRounds = 200
 
 // settle finds the heat, temperatures, properties and films that agree with one another, beginning with start. Of the
 // correlations it asks the film in use alone; complete asks the others.
