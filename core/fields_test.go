@@ -155,7 +155,7 @@ func TestInventedField(t *testing.T) {
 		t.Errorf("where it is hidden: %g m/s, %v", in.Air.Velocity, err)
 	}
 	last := 0.0
-	design.SweepBank(in, &result.Heat.Thermal, "invented", []float64{2, 4, 6}, func(_ int, a map[rating.Quantity]rating.Answer) {
+	design.SweepBank(in, "invented", []float64{2, 4, 6}, func(_ int, a map[rating.Quantity]rating.Answer) {
 		drop := a[rating.AirDrop].Value
 		if !(drop > last) || math.IsInf(drop, 0) {
 			t.Errorf("the drop goes from %g to %g Pa in faster air", last, drop)

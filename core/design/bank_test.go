@@ -113,8 +113,7 @@ func TestRetubeHasItsQuestion(t *testing.T) {
 func TestCurvesKeepToWhatIsHeld(t *testing.T) {
 	duty := func(entries ...string) (low float64) {
 		in := read(t, entries...)
-		near := rate(t, in).Thermal
-		SweepBank(in, &near, "fin_height", []float64{0.010}, func(_ int, a map[rating.Quantity]rating.Answer) { low = a[rating.Duty].Value })
+		SweepBank(in, "fin_height", []float64{0.010}, func(_ int, a map[rating.Quantity]rating.Answer) { low = a[rating.Duty].Value })
 		return low
 	}
 	entered, face := duty(), duty("hold_space", "face")

@@ -39,10 +39,10 @@ func sweep(in *field.Input, kept *rating.Kept, near *rating.Thermal, id string, 
 }
 
 // SweepBank rates in, which was rated as near, at each value of one field [SI]. Where a design is impossible the answers are nil.
-func SweepBank(in field.Input, near *rating.Thermal, id string, values []float64, visit func(i int, answers map[rating.Quantity]rating.Answer)) {
+func SweepBank(in field.Input, id string, values []float64, visit func(i int, answers map[rating.Quantity]rating.Answer)) {
 	fits := func(in *field.Input) bool { return possible(in) && len(pitchFindings(in)) == 0 }
 	kept := in.Keep()
-	rating.SweepBank(len(values), designs(&in, &kept, id, values, fits), near, visit)
+	rating.SweepBank(len(values), designs(&in, &kept, id, values, fits), visit)
 }
 
 // EfficiencyAt returns the fin efficiency [-] of in with one number replaced [SI], as its figure says it: rated anew. ok is

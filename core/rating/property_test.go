@@ -283,7 +283,7 @@ func TestSweeps(t *testing.T) {
 			t.Errorf("surface %d is another alone", i)
 		}
 	})
-	SweepBank(len(counts), at, th, func(i int, answers map[Quantity]Answer) {
+	SweepBank(len(counts), at, func(i int, answers map[Quantity]Answer) {
 		seen = append(seen, i)
 		alone := at(i)
 		if (answers == nil) != (alone == nil) {

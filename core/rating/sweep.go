@@ -16,24 +16,22 @@ func SweepSurface(n int, at Designs, near *Thermal, visit func(i int, s Surface,
 	}
 }
 
-// SweepBank rates n banks, starting from the temperatures of near, a design close by. Where a design is impossible the
-// answers are nil.
-func SweepBank(n int, at Designs, near *Thermal, visit func(i int, answers map[Quantity]Answer)) {
+// SweepBank rates n banks, each from the cold, so that a point does not hang on where the curve came from: cold glycol can
+// stand at two heats. Where a design is impossible the answers are nil.
+func SweepBank(n int, at Designs, visit func(i int, answers map[Quantity]Answer)) {
 	var s settling
-	start := near.state
 	for i := range n {
 		in := at(i)
 		if in == nil {
 			visit(i, nil)
 			continue
 		}
-		t, hindered := s.from(in, start, coarse)
+		t, hindered := s.from(in, cold(in), coarse)
 		if hindered != nil {
 			visit(i, nil)
 			continue
 		}
 		s.complete(&t)
-		start = t.state
 		visit(i, Answers(in, &t))
 	}
 }

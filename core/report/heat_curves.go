@@ -71,7 +71,7 @@ func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves 
 	for i, x := range shown {
 		si[i] = units.Out(s.axis.kind(), x, w.System)
 	}
-	design.SweepBank(in, &h.Thermal, s.axis.field, si, func(_ int, answers map[rating.Quantity]rating.Answer) {
+	design.SweepBank(in, s.axis.field, si, func(_ int, answers map[rating.Quantity]rating.Answer) {
 		for i, p := range s.plots {
 			for j, q := range p.panels {
 				w.extend(&out[i].Panels[j], q, answers)
