@@ -1,12 +1,12 @@
 package main
 
 import (
+	"bytes"
+	"compress/gzip"
 	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
-
-	"finwright/site/build/deflate"
 )
 
 // inlined lists, by program, the packages that are compiled with inlining: those whose code runs thousands of times for an
@@ -47,5 +47,16 @@ func buildProgram(built *assets, name string) error {
 	if err != nil {
 		return err
 	}
-	return built.addHashed(name+".wasm.gz", deflate.Gzip(content))
+	var packed bytes.Buffer
+	writer, err := gzip.NewWriterLevel(&packed, gzip.BestCompression)
+	if err != nil {
+		return err
+	}
+	if _, err := writer.Write(content); err != nil {
+		return err
+	}
+	if err := writer.Close(); err != nil {
+		return err
+	}
+	return built.addHashed(name+".wasm.gz", packed.Bytes())
 }
