@@ -453,6 +453,7 @@ export interface Ruling {
   section: string;
   field: string;
   figure: string;
+  change: Change | null;
 }
 
 export interface ShownSurvivor {

@@ -55,9 +55,9 @@ export function createStatus(root, form, onTake) {
   }
 
   /** The verdict leads to the entry that it hangs on, else to the section that it comes from. @param {import("./api.js").Ruling} ruling */
-  function ruled({ state, mark, text, section, field }) {
+  function ruled({ state, mark, text, section, field, change }) {
     if (state === "good") return { state, mark, text };
-    return { state, mark, jump: text, focus: () => (form.label(field) ? form.focus(field) : form.show(section)) };
+    return { state, mark, jump: text, focus: () => (form.label(field) ? form.focus(field) : form.show(section)), change };
   }
 
   /** @type {WeakMap<Element, ReturnType<typeof sentence>>} */
