@@ -39,7 +39,7 @@ func Start(dist string, host static.Host) (*Browser, error) {
 // StartPlain starts one that has no WebGL, where a page shows the picture of its drawing. It takes a third less of the
 // processor, which in software paints every frame of every page.
 func StartPlain(dist string, host static.Host) (*Browser, error) {
-	return start(dist, host, chromedp.DisableGPU)
+	return start(dist, host, chromedp.DisableGPU, chromedp.Flag("disable-software-rasterizer", true))
 }
 
 func start(dist string, host static.Host, graphics ...chromedp.ExecAllocatorOption) (*Browser, error) {

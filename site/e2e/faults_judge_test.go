@@ -41,6 +41,16 @@ type fieldInSight struct {
 	Origin                         document.Origin
 }
 
+// field finds one of the form, where they stand by groups.
+func (s *sight) field(id string) fieldInSight {
+	for _, f := range s.Fields {
+		if f.ID == id {
+			return f
+		}
+	}
+	return fieldInSight{ID: id}
+}
+
 // fresh is the engine's answer, evaluated here.
 type fresh struct {
 	Document document.Document
@@ -205,8 +215,8 @@ func (s sight) judgeAnswered(typed map[string]string) (wrong []string) {
 	for _, f := range s.Listed {
 		say("listed "+f.ID, f, listed[f.ID])
 	}
-	for i, f := range want.View.Fields {
-		got := s.Fields[i]
+	for _, f := range want.View.Fields {
+		got := s.field(f.ID)
 		say("field "+f.ID+" used", got.Used, f.Used)
 		if got.Value != f.Text && got.Value != typed[f.ID] {
 			say("field "+f.ID, got.Value, f.Text)
