@@ -1,6 +1,7 @@
 package design
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -172,5 +173,23 @@ func TestGlycolCostsDuty(t *testing.T) {
 			t.Errorf("%s: %g W/m²K after %g", share, now, last)
 		}
 		last = now
+	}
+}
+
+// Two points of an own fluid close to each other say nothing of how its viscosity goes on: they are refused at their entry.
+func TestPointsOfAFluidStandApart(t *testing.T) {
+	own := func(at, second string) error {
+		_, _, err := ReadAndRate(doc(t, "inside_fluid", "own", "own_fluid_points", "2", "own_fluid_at", at, "own_fluid_at_2", second,
+			"own_fluid_viscosity", "1000 mPa·s", "own_fluid_viscosity_2", "0.1 mPa·s"))
+		return err
+	}
+	for _, close := range [][2]string{{"60 °C", "60 °C"}, {"60 °C", "64.9 °C"}, {"64.9 °C", "60 °C"}} {
+		var refused FieldErrors
+		if err := own(close[0], close[1]); !errors.As(err, &refused) || refused[0].Field != "own_fluid_at_2" {
+			t.Errorf("%v: %v", close, err)
+		}
+	}
+	if err := own("60 °C", "65 °C"); err != nil { // steep, but told
+		t.Error(err)
 	}
 }

@@ -73,8 +73,12 @@ func (f Table) At(t float64) (Properties, error) {
 	}, nil
 }
 
+// mostBeyond bounds by how many times the viscosity is followed beyond the last point: steep points are no promise.
+const mostBeyond = 1e4
+
 // Beyond returns the properties at any absolute temperature t [K]: those of At between the points, and beyond them
-// those of the nearest, but for the viscosity, which goes on as it went between the last two.
+// those of the nearest, but for the viscosity, which goes on as it went between the last two, to mostBeyond times the
+// last or one part of it in so many.
 //
 // Valid: between the points; beyond them the caller must say so.
 // Source: as At.
@@ -92,6 +96,7 @@ func (f Table) Beyond(t float64) Properties {
 	if t > held {
 		a, b = f[last-1], f[last]
 	}
-	p.Viscosity = a.Viscosity * math.Pow(b.Viscosity/a.Viscosity, (1/t-1/a.Temperature)/(1/b.Temperature-1/a.Temperature))
+	on := a.Viscosity * math.Pow(b.Viscosity/a.Viscosity, (1/t-1/a.Temperature)/(1/b.Temperature-1/a.Temperature))
+	p.Viscosity = min(max(on, p.Viscosity/mostBeyond), p.Viscosity*mostBeyond)
 	return p
 }
