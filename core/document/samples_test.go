@@ -59,12 +59,34 @@ func TestSamplesOfEveryVersionOpen(t *testing.T) {
 }
 
 // A browser's working copy is an envelope with members beside the designs.
-func TestSampleOfAWorkingCopyOpens(t *testing.T) {
-	f, err := OpenFile(sample(t, "working-copy-3.json"))
-	if err != nil || len(f.Job.Items) != 2 || f.Hand != 1 {
-		t.Fatalf("%d designs, %d in hand, %v", len(f.Job.Items), f.Hand, err)
+func TestSamplesOfAWorkingCopyOpen(t *testing.T) {
+	for _, c := range []struct {
+		file, title, mark string
+		items, hand       int
+	}{
+		{"working-copy-3.json", "Second of two, changed", "", 2, 1},
+		{"working-copy-4.json", "Second of two, changed", "E-101 A", 2, 1},
+	} {
+		f, err := OpenFile(sample(t, c.file))
+		if err != nil || len(f.Job.Items) != c.items || f.Hand != c.hand {
+			t.Fatalf("%s: %d items, %d in hand, %v", c.file, len(f.Job.Items), f.Hand, err)
+		}
+		if d := f.Job.Design(f.Hand); d.Title != c.title || d.Mark != c.mark {
+			t.Errorf("%s: in hand is %q, %q", c.file, d.Title, d.Mark)
+		}
 	}
-	if title := f.Job.Design(f.Hand).Title; title != "Second of two, changed" {
-		t.Errorf("in hand is %q", title)
+}
+
+// What the first job that was saved says of itself and of its items is still there.
+func TestSampleOfAJobIsWhole(t *testing.T) {
+	f, err := OpenFile(sample(t, "design-4.json"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	item := f.Job.Items[len(f.Job.Items)-1]
+	if f.Job.Head != (Head{"Enquiry 7, cooler bays", "B", "2026-11-20", "2026-12-04"}) || item.ID != "k3-a1b2" || len(item.Kept) != 1 ||
+		item.Kept[0].Name != "shorter fin" || f.Job.Base.With(item.Kept[0].Design).Text("fin_height") != "12 mm" ||
+		item.Shown == nil || item.Shown.Day != "2026-11-27" || *item.Shown.Cells[0] != 812e3 {
+		t.Errorf("head %+v, item %+v", f.Job.Head, item)
 	}
 }
