@@ -39,6 +39,9 @@ type Page struct {
 	*record
 }
 
+// Browser is the one that the tab is in.
+func (p *Page) Browser() *Browser { return p.browser }
+
 // Page opens an empty tab, which closes when tb ends.
 func (b *Browser) Page(tb TB, view View) *Page {
 	tb.Helper()

@@ -217,7 +217,7 @@ func TestWorkingOutlastsItsSection(t *testing.T) {
 	if !grey {
 		t.Error("the working of a stale figure is not greyed")
 	}
-	quiet(t, plain, page)
+	quiet(t, page)
 }
 
 // A key held down makes no queue: what comes faster than it can be answered is answered together.

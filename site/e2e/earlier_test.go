@@ -83,7 +83,7 @@ func TestWhatComesReplacesNoWork(t *testing.T) {
 		// The next is worked on again.
 		loadExample(page, 0)
 	}
-	quiet(t, plain, page)
+	quiet(t, page)
 }
 
 // A link that was only looked at is no work, and one that was changed is other work.
@@ -346,5 +346,5 @@ func TestSeveralDesigns(t *testing.T) {
 	page.Click(id("undo"))
 	waitTyped(page, "fin_height", "11 mm")
 	waitInHand(page, 2)
-	quiet(t, plain, page)
+	quiet(t, page)
 }

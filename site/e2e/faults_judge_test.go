@@ -65,7 +65,10 @@ type fresh struct {
 			Origin                        document.Origin
 		}
 		Spans  []struct{ Centre, Width struct{ Text, Error string } }
-		Ruling *struct{ Text string }
+		Ruling *struct {
+			Text   string
+			Change *struct{ Text string }
+		}
 		Making *struct {
 			Verdicts []struct{ Label, Value, Limit, Margin string }
 		}
@@ -251,6 +254,9 @@ func (s sight) judgeAnswered(typed map[string]string) (wrong []string) {
 		}
 	}
 	status := want.View.Ruling.Text
+	if change := want.View.Ruling.Change; change != nil {
+		status += " " + message.English().Render(message.New("page.apply_change", "change", change.Text), units.SI)
+	}
 	if !strings.HasSuffix(s.Status, status) && !slices.Contains(s.Refused, s.Status) {
 		say("status", s.Status, status)
 	}

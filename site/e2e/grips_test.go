@@ -170,5 +170,5 @@ func TestTipFollowsTheFinger(t *testing.T) {
 	page.Click(id("undo"))
 	waitTyped(page, "fin_height", "5/8 in")
 	page.Screenshot(shots, "phone-pulled")
-	quiet(t, chromium, page)
+	quiet(t, page)
 }

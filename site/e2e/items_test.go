@@ -96,7 +96,7 @@ func TestItems(t *testing.T) {
 	page.Click(id("undo"))
 	waitInHand(page, 2)
 	waitEntry(page, "fin_height", was)
-	quiet(t, plain, page)
+	quiet(t, page)
 }
 
 // spent counts what the page asks of the store and of the engine.
@@ -182,7 +182,7 @@ func TestChangedAnswersAreTold(t *testing.T) {
 	if !browser.Eval[bool](page, element(id("changed"))+".hidden") {
 		t.Error("what was read is told again")
 	}
-	quiet(t, plain, page)
+	quiet(t, page)
 }
 
 // A long job that a file takes the place of is left as it lies in the store, goes to Earlier work whole, and comes back; of
@@ -209,7 +209,7 @@ func TestLongJobIsLeftWhole(t *testing.T) {
 	browser.Eval[bool](page, `(`+rows+`[1].querySelector("[data-part=take]").click(), true)`)
 	page.Wait(slot + ".count === " + fmt.Sprint(n))
 	waitEntry(page, "fin_height", "12 mm")
-	quiet(t, chromium, page)
+	quiet(t, page)
 }
 
 // What is set aside stays with its item, through another in hand and a reload.

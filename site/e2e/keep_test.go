@@ -44,7 +44,7 @@ func TestLinkOpensInAnotherProfile(t *testing.T) {
 	// It was opened over the first example, which undo brings back.
 	other.Click(id("undo"))
 	waitKept(other, cases.First())
-	quiet(t, plain, other)
+	quiet(t, other)
 
 	// What is kept outlasts the page, and a link over it does not lose it, also when the tab goes on with the link.
 	enter(other, "fin_height", "13 mm")
@@ -183,7 +183,7 @@ func TestNothingIsKeptWhereStorageIsBarred(t *testing.T) {
 	page.Type(entry("fin_height"), "11 mm")
 	page.WaitText(figureOf("fin_od"), "47.40")
 	page.Wait(`document.querySelector("#notes").textContent.includes("Save it as a file")`)
-	quiet(t, plain, page)
+	quiet(t, page)
 }
 
 // What storage takes after a time of taking nothing is found again: the tab has a name for it by then.

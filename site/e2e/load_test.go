@@ -11,8 +11,9 @@ import (
 )
 
 // quiet fails when the page complained, or when anything asked another origin for anything.
-func quiet(t *testing.T, b *browser.Browser, page *browser.Page) {
+func quiet(t *testing.T, page *browser.Page) {
 	t.Helper()
+	b := page.Browser()
 	for _, complaint := range page.Complaints() {
 		t.Errorf("complaint: %s", complaint)
 	}
@@ -30,7 +31,7 @@ func TestPageLoadsFromASubPath(t *testing.T) {
 	page := chromium.Page(t, browser.Desk)
 	page.Open("")
 	page.WaitMark("finwright:painted")
-	quiet(t, chromium, page)
+	quiet(t, page)
 	for _, part := range []string{"engine.", "canvas."} {
 		if !strings.Contains(strings.Join(page.Requests(), " "), chromium.Base+part) {
 			t.Errorf("%s was not asked for: %q", part, page.Requests())
@@ -51,5 +52,5 @@ func TestPageLoadsFromAHostThatUnpacks(t *testing.T) {
 	page := unpacking.Page(t, browser.Desk)
 	page.Open("")
 	page.WaitMark("finwright:painted")
-	quiet(t, unpacking, page)
+	quiet(t, page)
 }

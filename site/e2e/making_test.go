@@ -21,7 +21,7 @@ func TestMakingIsAccessible(t *testing.T) {
 		t.Errorf("shop: %+v", v)
 	}
 	page.Screenshot(shots, "making-shop")
-	quiet(t, plain, page)
+	quiet(t, page)
 }
 
 // The nearest change is one press away, and one undo takes it back.
@@ -34,7 +34,7 @@ func TestNearestChangeIsApplied(t *testing.T) {
 	}
 	page.Click(`[data-testid="undo"]`)
 	page.Wait(`document.querySelector('[data-testid="rule-spares"]').dataset.state === "watch"`)
-	quiet(t, plain, page)
+	quiet(t, page)
 }
 
 // A value of the shop changes what the order costs, is refused with its reason where
@@ -68,7 +68,7 @@ func TestShopIsEditedAndKept(t *testing.T) {
 	if got := browser.Eval[string](page, `document.querySelector('[data-testid="shop-rates/line"]').value`); got != "cheap" {
 		t.Errorf("what could not be read has become %q", got)
 	}
-	quiet(t, plain, page)
+	quiet(t, page)
 }
 
 // making opens the section Making with an example.
@@ -103,7 +103,7 @@ func TestShotsOfMaking(t *testing.T) {
 			page.Wait(`document.querySelector('[data-testid="picture-swings"] svg') !== null`)
 			page.Wait(`document.querySelector('[data-testid="picture-swings"]').scrollIntoView({ block: "end" }) ?? true`)
 			page.Screenshot(shots, name+"-below")
-			quiet(t, plain, page)
+			quiet(t, page)
 		})
 	}
 }

@@ -26,7 +26,7 @@ func TestDrawingWithoutWebGL(t *testing.T) {
 	page.Drag(at, moved(at, 0, -20), 4)
 	page.Wait(`document.querySelector("#drawing svg.picture").outerHTML !== first`)
 	page.Screenshot(shots, "picture")
-	quiet(t, chromium, page)
+	quiet(t, page)
 }
 
 // A low window leaves little room: what is drawn still lies on its sheet, in each section.

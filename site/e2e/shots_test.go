@@ -23,7 +23,7 @@ func TestShots(t *testing.T) {
 			page.WaitMark("finwright:painted")
 			waitState(page, "answered")
 			page.Screenshot(shots, name)
-			quiet(t, chromium, page)
+			quiet(t, page)
 		})
 	}
 }

@@ -19,6 +19,6 @@ func TestFinTypesAreShown(t *testing.T) {
 		page.Wait(`[...document.querySelectorAll("#help-fin_type figure svg")].filter((svg) => svg.checkVisibility() && svg.getBoundingClientRect().width > 60).length === 8`)
 		page.Wait(`document.documentElement.scrollWidth <= innerWidth`)
 		page.Screenshot(shots, "types-"+name)
-		quiet(t, chromium, page)
+		quiet(t, page)
 	}
 }

@@ -43,7 +43,7 @@ func TestOneVerdict(t *testing.T) {
 	enter(page, "fin_height", "13.5 mm")
 	page.Wait(`/duty .* to .*; price .* to /.test(` + element(id("apply-tool")) + `.parentElement.textContent)`)
 	page.Screenshot(shots, "verdict-offer")
-	quiet(t, chromium, page)
+	quiet(t, page)
 }
 
 // Which figures decide is kept in the browser.
@@ -64,7 +64,7 @@ func TestChosenFiguresStay(t *testing.T) {
 	page.Click(id("deciding-open"))
 	page.Click(id("deciding-house"))
 	page.Wait(ids + ` === "fin_od,area_ratio,fin_efficiency,u_bare,duty,air_drop,price_tube,line"`)
-	quiet(t, chromium, page)
+	quiet(t, page)
 }
 
 // A laptop and a phone have room for the verdict and for the figures that decide.
@@ -79,6 +79,6 @@ func TestVerdictOnSmallScreens(t *testing.T) {
 		page.Wait(element(id("status")+" .line") + `.querySelector("[data-state=no]:not([hidden])")`)
 		page.Wait(`document.documentElement.scrollWidth <= innerWidth`)
 		page.Screenshot(shots, "verdict-"+name)
-		quiet(t, chromium, page)
+		quiet(t, page)
 	}
 }
