@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"finwright/core/shop"
 	"finwright/site/browser"
 )
 
@@ -81,7 +82,7 @@ func switchUnits(t *testing.T, page *browser.Page) {
 	page.WaitText(id("figure-fin_od")+" .unit", "in")
 	same := 0
 	for name, text := range read() {
-		if text == "" || text == "%" || text == "°" {
+		if text == "" || text == "%" || text == "°" || text == shop.House().Currency {
 			continue
 		}
 		if si[name] == text {
