@@ -207,6 +207,9 @@ func whole(text []byte) (Document, error) {
 	if err := strict.Decode(text, &d); err != nil {
 		return d, damaged("built")
 	}
+	if d.Spans == nil {
+		d.Spans = []Span{} // of an item, none means those of its base
+	}
 	return d, Check(d)
 }
 

@@ -140,3 +140,22 @@ func TestItemsAreLiftedWhole(t *testing.T) {
 		t.Errorf("kept is %v", kept)
 	}
 }
+
+// A design of a list that says nothing of bare spans has none, whatever those before it have.
+func TestDesignWithoutSpansHasNone(t *testing.T) {
+	saved, err := json.Marshal(map[string]any{"format": Format, "version": 3, "designs": []Document{edited(t, New(), Command{Op: "add_span"}), {Units: units.SI, Fields: New().Fields}}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	designs, err := Open([]byte(strings.Replace(string(saved), `,"spans":null`, "", 1)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	again, err := Save(designs)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got, err := Open(again); err != nil || len(got[0].Spans) != 1 || len(got[1].Spans) != 0 {
+		t.Errorf("opened again: %v, %v", got, err)
+	}
+}

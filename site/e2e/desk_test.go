@@ -73,7 +73,8 @@ func painted(t *testing.T, view browser.View, rest string) *browser.Page {
 func loadExample(page *browser.Page, index int) {
 	example := cases.List()[index]
 	page.Click(id("examples"))
-	page.Click(id("example-" + example.ID))
+	// The menu takes its place after it has opened, so the pointer may be too early.
+	page.Wait(element(id("example-"+example.ID)) + ".click() ?? true")
 	d, ok := cases.Find(example.ID)
 	if !ok {
 		panic("e2e: no example " + example.ID)

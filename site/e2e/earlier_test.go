@@ -48,6 +48,17 @@ func envelopeOf(t *testing.T, designs ...document.Document) string {
 	return string(text)
 }
 
+// A link that comes while the working copy is written is opened: only one that the page put there itself is taken out.
+func TestLinkIsNotLostToAnEntry(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	link := linkOf(t, page) // of the first example
+	enter(page, "fin_height", "12 mm")
+	browser.Eval[bool](page, fmt.Sprintf(`((field) => (location.hash = %s, field.value = "13 mm", field.dispatchEvent(new Event("change", {bubbles: true})), true))(%s)`,
+		js(link), element(entry("fin_height"))))
+	waitKept(page, cases.First())
+	page.Wait(`location.hash === ""`)
+}
+
 // What takes the place of work never replaces it for good, also when the page goes right after it.
 func TestWhatComesReplacesNoWork(t *testing.T) {
 	page := opened(t, browser.Desk, "")

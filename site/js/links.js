@@ -41,6 +41,14 @@ export function takeFragment() {
   return fragment;
 }
 
+let put = ""; // what this page put into the address itself
+
+/** Takes a link of an earlier design out of the address, where this page put it: any other has come to be opened. */
+export function withdrawLink() {
+  if (put && location.hash.slice(1) === put) takeFragment();
+  put = "";
+}
+
 /** True when the clipboard took it; else the address line has it. @param {string} fragment */
 export async function copyLink(fragment) {
   const url = new URL(location.href);
@@ -50,6 +58,7 @@ export async function copyLink(fragment) {
     return true;
   } catch {
     history.replaceState(null, "", url);
+    put = fragment;
     return false;
   }
 }

@@ -14,7 +14,7 @@ import { createForm } from "./form.js";
 import { createHeat } from "./heat.js";
 import { createItems } from "./items.js";
 import { alone, saveable } from "./job.js";
-import { copyLink, pack, takeFragment, unpack } from "./links.js";
+import { copyLink, pack, takeFragment, unpack, withdrawLink } from "./links.js";
 import { LoadFailure, whyMissing } from "./loader.js";
 import { createMaking } from "./making.js";
 import { createShop } from "./shop.js";
@@ -226,7 +226,7 @@ function answered(state) {
 
 /** @param {Parameters<typeof keepWorking>[0]} work */
 function keep(work) {
-  takeFragment(); // a link that stands in the address is of an earlier design
+  withdrawLink();
   tools.steps();
   notes.tell("design", keepWorking(work));
 }
