@@ -16,7 +16,7 @@ import (
 type Options struct {
 	System   units.System
 	WidthPx  float64 // CSS pixels of the sheet; taken as leastWidthPx where it is less, mostPx where it is more
-	HeightPx float64 // the same with leastHeightPx
+	HeightPx float64 // the same with leastHeightPx, and the row of the temperatures' scale
 	Text     message.Catalogue
 	Tube     ink.Hatching  // zero: 45 degrees, coarse
 	Fin      ink.Hatching  // zero: 135 degrees, finer
@@ -28,7 +28,7 @@ type Options struct {
 // Sheets [CSS px] on which three views find room, and that a screen could have.
 const (
 	leastWidthPx  = 300
-	leastHeightPx = 220 // of views side by side: stacked, they are on a sheet of that width or higher
+	leastHeightPx = 220.0 // of views side by side: stacked, they are on a sheet of that width or higher
 	mostPx        = 10000
 )
 
@@ -47,7 +47,11 @@ func Compose(t tube.Tube, o Options) sheet.Scene {
 	if o.Fin == (ink.Hatching{}) {
 		o.Fin = finHatching
 	}
-	w, h := min(max(o.WidthPx, leastWidthPx), mostPx)/ink.PxPerMM, min(max(o.HeightPx, leastHeightPx), mostPx)/ink.PxPerMM
+	least := leastHeightPx
+	if o.Heat != nil {
+		least += legendRow * ink.PxPerMM
+	}
+	w, h := min(max(o.WidthPx, leastWidthPx), mostPx)/ink.PxPerMM, min(max(o.HeightPx, least), mostPx)/ink.PxPerMM
 	c := composer{Options: o, section: newSection(t), Sheet: &sheet.Sheet{Scene: sheet.Scene{Width: w, Height: h}}}
 	c.layout = arrange(w, h, o.Heat != nil)
 	c.scales = c.chooseScales()
