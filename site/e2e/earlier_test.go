@@ -265,6 +265,7 @@ func TestWithoutLocksAConflictKeepsBoth(t *testing.T) {
 	page.Open("")
 	page.WaitMark("finwright:drawn")
 	enter(page, "fin_height", "13 mm")
+	page.Wait(`Object.entries(localStorage).some(([key, text]) => key.startsWith("finwright.item.") && text.includes("13 mm") && text.includes("shown"))`) // at rest it writes no more
 	copied := page.Beside()
 	copied.Before(noLocks + `if (!sessionStorage.getItem("finwright.slot")) sessionStorage.setItem("finwright.slot", ` + js(browser.Eval[string](page, `sessionStorage.getItem("finwright.slot")`)) + `)`)
 	copied.Open("")
