@@ -43,7 +43,6 @@ func TestOneVerdict(t *testing.T) {
 	enter(page, "fin_height", "13.5 mm")
 	page.Wait(`/duty .* to .*; price .* to /.test(` + element(id("apply-tool")) + `.parentElement.textContent)`)
 	page.Screenshot(shots, "verdict-offer")
-	quiet(t, page)
 }
 
 // Which figures decide is kept in the browser.
@@ -64,7 +63,6 @@ func TestChosenFiguresStay(t *testing.T) {
 	page.Click(id("deciding-open"))
 	page.Click(id("deciding-house"))
 	page.Wait(ids + ` === "fin_od,area_ratio,fin_efficiency,u_bare,duty,air_drop,price_tube,line"`)
-	quiet(t, page)
 }
 
 // A laptop and a phone have room for the verdict and for the figures that decide.
