@@ -45,6 +45,12 @@ func TestOneVerdict(t *testing.T) {
 	page.Screenshot(shots, "verdict-offer")
 }
 
+// choosing presses in the menu of figures. It takes its place after it has opened, so the pointer may be too early.
+func choosing(page *browser.Page, name string) {
+	page.Wait(element(id(name)) + ".checkVisibility()")
+	page.Wait(element(id(name)) + ".click() ?? true")
+}
+
 // Which figures decide is kept in the browser.
 func TestChosenFiguresStay(t *testing.T) {
 	page := atDesk(t)
@@ -53,15 +59,15 @@ func TestChosenFiguresStay(t *testing.T) {
 	page.Wait(`/\d/.test(` + element(id("figure-price_tube-value")) + `.textContent)`)
 	page.Click(id("deciding-open"))
 	page.Wait(element(id("decide-air_out")) + ".disabled") // there is room for eight
-	page.Click(id("decide-area_ratio"))
-	page.Click(id("decide-air_out"))
+	choosing(page, "decide-area_ratio")
+	choosing(page, "decide-air_out")
 	want := ids + ` === "fin_od,fin_efficiency,u_bare,duty,air_out,air_drop,price_tube,line"`
 	page.Wait(want)
 	page.Screenshot(shots, "verdict-choose")
 	page.Reload()
 	page.Wait(want)
 	page.Click(id("deciding-open"))
-	page.Click(id("deciding-house"))
+	choosing(page, "deciding-house")
 	page.Wait(ids + ` === "fin_od,area_ratio,fin_efficiency,u_bare,duty,air_drop,price_tube,line"`)
 }
 
