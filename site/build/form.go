@@ -39,6 +39,7 @@ type group struct {
 
 type entry struct {
 	ID, Label string
+	Unused    bool   // by the design that is shown first: the page is laid out without it
 	Hint      string // what may be typed
 	Choices   []choice
 	Types     []typeHelp // of the fin, at its entry
@@ -54,11 +55,14 @@ func pageData(l language) form {
 	for _, id := range report.Deciding {
 		f.Deciding = append(f.Deciding, decider{id, l.texts.Text("figure." + id), slices.Contains(report.Decides, id)})
 	}
+	first := cases.First()
 	for _, known := range field.Groups {
 		g := group{ID: known.ID, Section: known.Section}
 		for i := range field.Fields {
 			if f := &field.Fields[i]; f.Group == known.ID {
-				g.Fields = append(g.Fields, inWords(l.texts, f))
+				e := inWords(l.texts, f)
+				e.Unused = !f.Used(first.Text)
+				g.Fields = append(g.Fields, e)
 			}
 		}
 		f.Groups = append(f.Groups, g)

@@ -8,6 +8,7 @@ import (
 	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/tube"
+	"finwright/testdata/cases"
 )
 
 // The help of the fin type shows each with its own root and says when it is used; no other help has pictures.
@@ -49,5 +50,23 @@ func TestFormHasEveryFieldOfTheTable(t *testing.T) {
 	}
 	if len(want) != len(field.Fields) || !slices.Equal(got, want) {
 		t.Errorf("the form has %v, want %v", got, want)
+	}
+}
+
+// The page is laid out once at its start: without the entries that the design shown first has no use for.
+func TestUnusedEntriesAreHiddenFromTheStart(t *testing.T) {
+	first, unused := cases.First(), 0
+	for _, g := range pageData(language{code: "en", texts: message.English()}).Groups {
+		for _, e := range g.Fields {
+			if e.Unused == field.Must(e.ID).Used(first.Text) {
+				t.Errorf("%s: unused %v", e.ID, e.Unused)
+			}
+			if e.Unused {
+				unused++
+			}
+		}
+	}
+	if unused == 0 {
+		t.Error("the first example uses every entry: this shows nothing")
 	}
 }

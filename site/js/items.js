@@ -102,7 +102,7 @@ export function createItems(panel, opener, act) {
       const many = next.job.order.length > 1;
       if (next.job !== entry?.job) {
         panel.hidden = !(opened || many);
-        list.scrollTop = 0;
+        if (!panel.hidden) list.scrollTop = 0; // of a hidden list it would have the whole page laid out, to no end
       } else if (many && next.job.order.length !== Number(count.dataset.count)) panel.hidden = false;
       const moved = next.hand !== entry?.hand || next.job !== entry?.job;
       entry = next;
@@ -113,7 +113,7 @@ export function createItems(panel, opener, act) {
       marked.show(next.document.mark ?? "", "");
       for (const input of heads) put(input, next.job.head[/** @type {keyof import("./api.js").Head} */ (input.name)]);
       fill();
-      if (!moved) return;
+      if (!moved || panel.hidden) return;
       reveal(place);
       fill();
     },

@@ -28,7 +28,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   let unitsOf = "";
   let paperOf = ""; // what the printer's drawing shows
 
-  let { width, height } = drawingRoot.getBoundingClientRect();
+  let [width, height] = [0, 0]; // measured when there is something to draw: the first question does not wait for a layout
   const size = () => ({ width: Math.round(width), height: Math.round(height), hold: drawing?.hold() });
   const dark = () => matchMedia("(prefers-color-scheme: dark)").matches;
   const theme = () => document.documentElement.dataset.theme ?? (dark() ? "dark" : "light");
@@ -132,6 +132,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
         requestSVG: () => picture("screen", size()),
         onFailure,
       });
+      ({ width, height } = drawingRoot.getBoundingClientRect());
       plots = await createPlots(plotsRoot, { onPlace: (_, values) => design.commit(set(values)) });
       plots.setTheme(theme());
       if (!good) return;
