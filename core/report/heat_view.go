@@ -2,6 +2,8 @@ package report
 
 import (
 	"cmp"
+	"slices"
+	"strings"
 
 	"finwright/core/design"
 	"finwright/core/figure"
@@ -18,7 +20,7 @@ type ShownMethod struct {
 	State figure.State `json:"state"`
 	Mark  string       `json:"mark"`
 	Used  bool         `json:"used"`
-	Why   []string     `json:"why"`  // limits passed
+	Why   string       `json:"why"`  // limits passed
 	Take  *Change      `json:"take"` // puts it in use; nil where it is
 }
 
@@ -32,7 +34,7 @@ func (w Writer) methods(h design.Heat) []ShownMethod {
 		}
 		row := ShownMethod{
 			ID: m.ID, Label: w.Texts.Text("airside." + m.ID), Text: text, Of: w.Texts.Text(of),
-			State: figure.Good, Mark: w.Texts.Text("range.in"), Used: m.Used, Why: []string{},
+			State: figure.Good, Mark: w.Texts.Text("range.in"), Used: m.Used,
 		}
 		if !m.InRange {
 			row.State, row.Mark = figure.Outside, w.Texts.Text("range.out")
@@ -40,12 +42,25 @@ func (w Writer) methods(h design.Heat) []ShownMethod {
 		if !m.Used {
 			row.Take = w.change(m.Take())
 		}
-		for _, why := range m.Why {
-			row.Why = append(row.Why, w.say(why))
+		said := make([]string, len(m.Why))
+		for i, why := range m.Why {
+			said[i] = w.say(why)
 		}
+		row.Why = strings.Join(said, "; ")
 		out = append(out, row)
 	}
 	return out
+}
+
+// methodsUsed names the correlations in use, each once.
+func methodsUsed(methods []ShownMethod) string {
+	var names []string
+	for _, m := range methods {
+		if m.Used && !slices.Contains(names, m.Label) {
+			names = append(names, m.Label)
+		}
+	}
+	return strings.Join(names, ", ")
 }
 
 // Alarm says in a few words which limit is passed; empty where none is.

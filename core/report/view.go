@@ -27,6 +27,7 @@ type View struct {
 	Headline  []ShownFigure   `json:"headline,omitzero"`
 	Groups    []ShownGroup    `json:"groups,omitzero"`
 	Methods   []ShownMethod   `json:"methods,omitzero"`
+	ByMethods string          `json:"by_methods,omitzero"` // names those in use
 	Bars      []Bar           `json:"bars,omitzero"`
 	Cases     *ShownCases     `json:"cases"`              // nil where nobody looks at them
 	Making    *MakingSection  `json:"making"`             // nil where nobody looks at it
@@ -132,6 +133,7 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 		}
 		if w.Section.ID == "" || w.Section.Methods {
 			v.Methods, v.Bars, v.Pairs = w.methods(res.Heat), w.bars(res.Heat), w.pairs(res)
+			v.ByMethods = methodsUsed(v.Methods)
 		}
 	}
 	v.Remarks = w.say(message.New("notice.all", "count", len(v.Notices)))

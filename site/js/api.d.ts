@@ -263,6 +263,7 @@ export interface Page {
   headline?: ShownFigure[];
   groups?: ShownGroup[];
   methods?: ShownMethod[];
+  by_methods?: string;
   bars?: Bar[];
   cases: ShownCases | null;
   making: MakingSection | null;
@@ -418,7 +419,7 @@ export interface ShownMethod {
   state: string;
   mark: string;
   used: boolean;
-  why: string[];
+  why: string;
   take: Change | null;
 }
 

@@ -7,7 +7,7 @@ import { newMark, setMark } from "./mark.js";
 /**
  * @typedef {{figure: string, label: string, text: string, share: number}} Bar
  * @typedef {import("./api.js").ShownAsked} Pair
- * @typedef {{id: string, label: string, of: string, text: string, state: string, mark: string, used: boolean, why: string[], take: import("./api.js").Change | null}} Method
+ * @typedef {{id: string, label: string, of: string, text: string, state: string, mark: string, used: boolean, why: string, take: import("./api.js").Change | null}} Method
  */
 
 /**
@@ -66,7 +66,7 @@ export function createHeat(bars, table, compared, used, onOpen, onTake) {
   /** @param {HTMLTableSectionElement} body @param {Method} method */
   function fillMethod({ rows: [row, more] }, { label, of, text, state, mark, used: now, why, take }) {
     row.classList.toggle("used", now);
-    row.title = why.join("\n");
+    row.title = why;
     const [name, number, range] = row.cells;
     name.title = of;
     const [title, press] = /** @type {HTMLElement[]} */ ([...name.children]);
@@ -79,8 +79,8 @@ export function createHeat(bars, table, compared, used, onOpen, onTake) {
     }
     write(number, text);
     setMark(/** @type {Element} */ (range.firstElementChild), state, mark);
-    write(more.cells[0], why.join("; "));
-    more.hidden = !why.length;
+    write(more.cells[0], why);
+    more.hidden = !why;
   }
 
   const showPairs = keyed(compared, (id, /** @type {Pair} */ { state, mark }) => {
@@ -100,12 +100,12 @@ export function createHeat(bars, table, compared, used, onOpen, onTake) {
   }
 
   return {
-    /** @param {{bars: Bar[], methods: Method[], pairs: Pair[]}} view */
-    show({ bars: layers, methods, pairs }) {
+    /** @param {{bars: Bar[], methods: Method[], by_methods: string, pairs: Pair[]}} view */
+    show({ bars: layers, methods, by_methods: named, pairs }) {
       showPairs(pairs, fillPair);
       showBars(layers.filter(({ share }) => share > 0).map((layer) => ({ ...layer, id: layer.figure })), fillBar);
       showMethods(methods, fillMethod);
-      write(used, [...new Set(methods.filter((method) => method.used).map(({ label }) => label))].join(", "));
+      write(used, named);
     },
   };
 }

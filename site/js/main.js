@@ -201,7 +201,7 @@ function notDrawn(error) {
 function measured(view) {
   figures.show(view);
   survivors.show(view.survivors);
-  if (view.bars && view.methods && view.pairs) heat.show({ bars: view.bars, methods: view.methods, pairs: view.pairs });
+  if (view.bars && view.methods && view.pairs) heat.show({ bars: view.bars, methods: view.methods, by_methods: view.by_methods ?? "", pairs: view.pairs });
   cases.show(view.cases);
   making.show(view.making);
   if (view.making) shop.name(view.making.shop);
