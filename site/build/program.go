@@ -1,8 +1,6 @@
 package main
 
 import (
-	"bytes"
-	"compress/gzip"
 	"fmt"
 	"os"
 	"os/exec"
@@ -43,20 +41,13 @@ func buildProgram(built *assets, name string) error {
 	if output, err := command.CombinedOutput(); err != nil {
 		return fmt.Errorf("wasm/%s: %w\n%s", name, err, output)
 	}
-	content, err := os.ReadFile(file)
+	packed := file + ".gz"
+	if output, err := exec.Command("node", filepath.Join(source, "build", "pack.js"), file, packed).CombinedOutput(); err != nil {
+		return fmt.Errorf("packing wasm/%s: %w\n%s", name, err, output)
+	}
+	content, err := os.ReadFile(packed)
 	if err != nil {
 		return err
 	}
-	var packed bytes.Buffer
-	writer, err := gzip.NewWriterLevel(&packed, gzip.BestCompression)
-	if err != nil {
-		return err
-	}
-	if _, err := writer.Write(content); err != nil {
-		return err
-	}
-	if err := writer.Close(); err != nil {
-		return err
-	}
-	return built.addHashed(name+".wasm.gz", packed.Bytes())
+	return built.addHashed(name+".wasm.gz", content)
 }
