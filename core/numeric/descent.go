@@ -36,6 +36,3 @@ func (d *Descent) Next(x, f float64) float64 {
 	}
 	return next
 }
-
-// Spent reports whether nothing is left between Low and High, to a share of High.
-func (d *Descent) Spent(share float64) bool { return d.High-d.Low <= share*math.Abs(d.High) }

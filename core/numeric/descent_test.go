@@ -21,7 +21,7 @@ func TestDescent(t *testing.T) {
 	} {
 		d := Descent{Low: c.low, High: c.high}
 		x, n := c.from, 0
-		for ; n < 100 && !d.Spent(1e-9); n++ {
+		for ; n < 100 && d.High-d.Low > 1e-9*d.High; n++ {
 			f := c.f(x)
 			if math.Abs(f) < 1e-9 {
 				break

@@ -103,6 +103,55 @@ func TestAnyBankBalances(t *testing.T) {
 	}
 }
 
+// anyOil is a bank with an oil inside that is ten times as thick cold as hot, between laminar and turbulent flow or near it:
+// there the heat hangs on the temperatures as much as it can.
+func anyOil(c *proof.Case) Input {
+	in := anyBank(c)
+	between := func(low, high float64) float64 { return low + (high-low)*c.Rand.Float64() }
+	oil := fluid.Properties{Density: between(600, 1100), HeatCapacity: between(1500, 4200), Viscosity: between(5e-3, 2e-2), Conductivity: 0.13}
+	hot := OwnPoint{At: 100, Properties: fluid.Properties{Density: 826, HeatCapacity: 2260, Viscosity: 2.1e-3, Conductivity: 0.127}}
+	hotter := OwnPoint{At: 140, Properties: fluid.Properties{Density: 802, HeatCapacity: 2420, Viscosity: 1.2e-3, Conductivity: 0.124}}
+	in.Process = Process{
+		Fluid: OwnFluid, Own: oil, OwnAt: 60, More: [MostPoints - 1]OwnPoint{hot, hotter}, Points: 2 + c.Rand.IntN(2),
+		In: units.Temperature(between(70, 180)), Fouling: in.Process.Fouling,
+	}
+	p, _ := in.own(float64(in.Process.In))
+	in.Process.Flow = between(1000, 6000) * p.Viscosity / float64(in.Tube.InsideOD()) * in.PassSection() // of a Reynolds number
+	return in
+}
+
+// An oil comes to one state, whichever the search sets out from, soon, and a billionth more of it comes to nearly the same.
+func TestAnyOilComesToOneState(t *testing.T) {
+	proof.Proof{Share: 600, Full: 20000, Seed: 25}.Run(t, func(c *proof.Case) {
+		in := anyOil(c)
+		th, hindered := Rate(&in)
+		if hindered != nil {
+			if hindered.Cause == NotSettled {
+				c.Error("does not settle")
+			}
+			return
+		}
+		if th.Rounds > MostRounds/2 {
+			c.Errorf("settles in %d rounds", th.Rounds)
+		}
+		start := th.state
+		start.heat *= 0.5 + c.Rand.Float64()
+		start.process, start.wall = float64(in.Process.In), float64(in.Air.In)
+		var s settling
+		other, hindered := s.from(&in, start, fine)
+		if hindered != nil {
+			c.Fatal("does not settle from another start")
+		}
+		near(c, "heat from another start", other.Duty.Heat, th.Duty.Heat, 1e-6)
+		in.Process.Flow *= 1 + 1e-9
+		more, hindered := Rate(&in)
+		if hindered != nil {
+			c.Fatal("a billionth more does not settle")
+		}
+		near(c, "heat of a billionth more", more.Duty.Heat, th.Duty.Heat, 1e-6)
+	})
+}
+
 // More air, a hotter stream and a better film carry more; dirt and a worse joint carry less.
 func TestDutyGoesOneWay(t *testing.T) {
 	proof.Proof{Share: 60, Full: 5000, Seed: 22}.Run(t, func(c *proof.Case) {

@@ -41,40 +41,47 @@ const MostRounds = 200
 // and the heat is moved only where they are known well enough to tell to which side. Where a property is asked for beyond
 // its range, that of the range's end serves the search; if it has to serve the answer, that is what hinders.
 //
+// How well is well enough hangs on how the heat changes with the temperatures: little, but for an oil between laminar and
+// turbulent flow. A search that takes long may have been told a side too soon: it begins again and asks for more.
+//
 // Source: numeric.Descent. There is one root where the overall coefficient rises by less than its own share with the heat.
 func (s *settling) settle(start means, tolerance float64) (t Thermal, _ *Hindrance) {
 	s.at = start
 	if start.heat == 0 || start.heat > s.most() {
 		s.at = cold(s.in)
 		found, _ := s.once(&t)
-		s.move(&t, found)
+		s.move(&t, found, found)
 	}
 	whole := numeric.Descent{High: s.most()}
-	side, again := whole, false
+	side, sensitivity := whole, usual
 	for t.Rounds < MostRounds {
 		heat := s.at.heat
 		found, change := s.once(&t)
 		short := found - heat
-		settled := change < tolerance && math.Abs(short)*s.between() <= tolerance*heat
 		switch {
-		case settled, again && side.Spent(spent): // or the answer steps here
+		case change < tolerance && math.Abs(short)*s.between() <= tolerance*heat:
 			s.finish(&t)
 			return t, s.hindered
-		case change >= tolerance && math.Abs(short) < 2*sensitivity*change*heat:
+		case sensitivity == usual && t.Rounds > patience:
+			side, sensitivity = whole, steep
+		case math.Abs(short) < 2*sensitivity*change*heat:
 			// The same heat again, with temperatures that are nearer to it.
-		case side.Spent(spent): // perhaps told too soon
-			side, again = whole, true
 		default:
-			s.move(&t, side.Next(heat, short))
+			next := side.Next(heat, short)
+			s.move(&t, next, next)
 		}
 	}
 	return t, &Hindrance{Cause: NotSettled}
 }
 
+// Shares by which a bank's heat may change with one of its temperatures [1/K].
 const (
-	spent       = 1e-12 // [-] of the bracket, that is as good as nothing
-	sensitivity = 1e-3  // [1/K] by which a bank's heat changes with one of its temperatures, as a share of it; of water 2e-4
+	usual = 1e-3 // water changes by a fifth of it
+	steep = 1    // an oil between laminar and turbulent flow comes near to it
 )
+
+// patience is how many rounds a search has before it asks for more. Water takes some five.
+const patience = 8
 
 // between returns the difference between the inlets [K].
 func (s *settling) between() float64 { return math.Abs(float64(s.in.Process.In - s.in.Air.In)) }
@@ -117,6 +124,7 @@ func (s *settling) once(t *Thermal) (found, change float64) {
 	if beyond != nil {
 		s.hindered = beyond
 	}
+	s.warmth.take(at.process, process.Capacity)
 	s.process, s.air = process, exchanger.Stream{In: float64(in.Air.In), Capacity: flux * face * t.Gas.HeatCapacity}
 
 	disc := s.disc
@@ -133,21 +141,24 @@ func (s *settling) once(t *Thermal) (found, change float64) {
 	if fall := b.Heat / s.process.Capacity; fall != 0 {
 		s.at.fallen = (s.process.In - b.MeanProcess) / fall
 	}
-	s.move(t, at.heat)
-	return math.Abs(b.Heat), at.differs(s.at)
+	found = math.Abs(b.Heat)
+	s.move(t, at.heat, found)
+	return found, at.differs(s.at)
 }
 
-// move takes the temperatures that follow from another heat [W], with the resistances and capacities of the last round. None
-// is beyond the inlets, whatever the heat.
-func (s *settling) move(t *Thermal, heat float64) {
+// move takes the temperatures that follow, with the resistances and capacities of the last round: those of the streams from
+// the heat sought [W], those of wall and fins from the heat that passes [W]. With the heat sought a wall in thick oil would run
+// away: the colder it is, the thicker the oil, the worse its film, and the colder the wall at the same heat. None is beyond the
+// inlets, whatever the heats.
+func (s *settling) move(t *Thermal, sought, passes float64) {
 	at := &s.at
-	at.heat = heat
-	signed := math.Copysign(heat, s.process.In-s.air.In)
+	at.heat = sought
+	way := math.Copysign(1, s.process.In-s.air.In)
 	low, high := min(s.air.In, s.process.In), max(s.air.In, s.process.In)
 	within := func(celsius float64) float64 { return min(max(celsius, low), high) }
-	at.air = within(s.air.In + signed/(2*s.air.Capacity))
-	at.process = within(s.process.In - signed/(2*s.process.Capacity))
-	flux, inner := signed/s.bank.BareArea(), s.process.In-at.fallen*signed/s.process.Capacity
+	at.air = within(s.air.In + way*sought/(2*s.air.Capacity))
+	at.process = within(s.warmth.mean(s.process.In, way*sought/2))
+	flux, inner := way*passes/s.bank.BareArea(), s.process.In-at.fallen*way*passes/s.process.Capacity
 	upTo := func(last exchanger.Layer) float64 { return within(inner - flux*t.Overall.UpTo(last)) }
 	at.wall, at.root = upTo(exchanger.InsideFilm), upTo(exchanger.Joint)
 	at.tube = (upTo(exchanger.InsideFouling) + upTo(exchanger.TubeWall)) / 2

@@ -51,6 +51,7 @@ type settling struct {
 	at      means
 	air     exchanger.Stream // of the last round
 	process exchanger.Stream
+	warmth  warmth // capacity of the stream inside over its mean temperature
 
 	hindered *Hindrance // the end of a range that served the last round
 }
@@ -62,6 +63,7 @@ func (s *settling) begin(in *Input) *Hindrance {
 		return beyond(GasBeyond, err)
 	}
 	s.in, s.pair, s.pitches, s.areas = in, in.Pair(), in.Pitches(), in.Tube.Areas()
+	s.warmth = warmth{}
 	s.disc = Disc(&in.Tube, 1)
 	var hindered *Hindrance
 	if s.stream, hindered = in.stream(); hindered != nil {
