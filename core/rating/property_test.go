@@ -277,7 +277,7 @@ func TestAskedTheOtherWay(t *testing.T) {
 
 // The spread holds the bank between those of the lowest and the highest film in range.
 func TestSpreadOfFilms(t *testing.T) {
-	proof.Proof{Share: 30, Full: 2000, Seed: 24}.Run(t, func(c *proof.Case) {
+	proof.Proof{Share: 60, Full: 2000, Seed: 24}.Run(t, func(c *proof.Case) {
 		in := anyBank(c)
 		th, hindered := Rate(&in)
 		if hindered != nil {
