@@ -38,6 +38,11 @@ var exceptions = []exception{
 		figures: []string{"film_low", "film_high", "drop_low", "drop_high"},
 		words:   true,
 	},
+	{
+		why:     "no bank: where it cannot be rated, the fins are taken half-way between the inlets, and the duty says why there is none",
+		figures: []string{"conductivity", "fin_parameter", "fin_efficiency", "tip_ratio", "surface_efficiency", "used_area", "taper_cost"},
+		shown:   []string{"duty"},
+	},
 }
 
 // excepted returns the exception of a figure, nil where there is none.
@@ -65,13 +70,4 @@ func (e *exception) seen(a, b *answer) bool {
 		}
 	}
 	return false
-}
-
-// slow is how many rounds a bank takes to settle where the search has spent its bracket without coming to rest.
-const slow = 40
-
-// settling reports whether one of two banks came out of a search that had not come to rest. Their figures may lie apart, and
-// the page does not show it: it is to be mended in rating's search, and then this goes.
-func settling(a, b *answer) bool {
-	return a.heat.Thermal.Rounds > slow || b.heat.Thermal.Rounds > slow
 }

@@ -108,7 +108,7 @@ func (w *walk) follow(id string, from, to float64) {
 		}
 	}
 	by := w.change(id, from, to)
-	if e := excepted(id); by <= allowed || by < last/4 || e != nil && e.seen(w.at(from), w.at(to)) || settling(w.at(from), w.at(to)) {
+	if e := excepted(id); by <= allowed || by < last/4 || e != nil && e.seen(w.at(from), w.at(to)) {
 		return
 	}
 	a, _ := w.at(from).of(id)
