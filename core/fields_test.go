@@ -132,7 +132,7 @@ func TestInventedField(t *testing.T) {
 		t.Errorf("the walk says %q", got)
 	}
 
-	d, _, result := evaluated(t, "invented", "4 m/s")
+	d, _, result := evaluated(t, "invented", "4 m/s", "hold_air", "velocity")
 	in, err := design.Read(d)
 	if err != nil || in.Air.Velocity != 4 {
 		t.Errorf("read as %g m/s, %v", in.Air.Velocity, err)
@@ -155,7 +155,8 @@ func TestInventedField(t *testing.T) {
 		t.Errorf("where it is hidden: %g m/s, %v", in.Air.Velocity, err)
 	}
 	last := 0.0
-	design.SweepBank(in, "invented", []float64{2, 4, 6}, func(_ int, a map[rating.Quantity]rating.Answer) {
+	kept := in.Keep(nil)
+	design.SweepBank(in, &kept, "invented", []float64{2, 4, 6}, func(_ int, a map[rating.Quantity]rating.Answer) {
 		drop := a[rating.AirDrop].Value
 		if !(drop > last) || math.IsInf(drop, 0) {
 			t.Errorf("the drop goes from %g to %g Pa in faster air", last, drop)

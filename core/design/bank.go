@@ -48,8 +48,37 @@ func orderNotices(in *field.Input) []Notice {
 			Change: []verdict.Setting{{Field: "quantity", Kind: units.Count, SI: float64(n)}},
 		})
 	}
-	if most := in.Job.FinMost; in.Job.Retube && most > 0 && in.Tube.FinOD() > most+1e-9 {
-		out = append(out, Notice{State: figure.No, Field: "fin_od_most", Figure: "fin_od", Message: message.New("notice.fin_over", "fin", of(units.Diameter, in.Tube.FinOD()), "most", of(units.Diameter, most))})
+	if in.Job.Retube {
+		out = append(out, standingNotices(in)...)
+	}
+	return out
+}
+
+// sameSize [m] lets pass what is a tube's own length or pitch written in other units.
+const sameSize = 1e-5
+
+// standingNotices hold a retube to what stands: pitch, count, length and the room for fins are the customer's.
+func standingNotices(in *field.Input) []Notice {
+	var out []Notice
+	say := func(state figure.State, field, fig, key string, pairs ...any) {
+		out = append(out, Notice{State: state, Field: field, Figure: fig, Message: message.New(key, pairs...)})
+	}
+	job := &in.Job
+	other := func(now, old units.Length) bool { return old > 0 && math.Abs(float64(now-old)) > sameSize }
+	switch pitch := in.TubePitch(); {
+	case other(pitch, job.OldPitch):
+		say(figure.No, "tube_pitch", "tube_pitch", "notice.old_pitch", "now", of(units.Diameter, pitch), "old", of(units.Diameter, job.OldPitch))
+	case job.OldPitch == 0 && in.Bank.TubePitch == 0:
+		say(figure.Watch, "tube_pitch", "tube_pitch", "notice.old_pitch_missing")
+	}
+	if n := bankTubes(in); job.OldTubes > 0 && n != job.OldTubes {
+		say(figure.No, "tubes_per_row", "order_bank", "notice.old_tubes", "now", n, "old", job.OldTubes)
+	}
+	if other(in.Tube.Length, job.OldLength) {
+		say(figure.No, "tube_length", "finned_length", "notice.old_length", "now", of(units.Distance, in.Tube.Length), "old", of(units.Distance, job.OldLength))
+	}
+	if most := job.FinMost; most > 0 && in.Tube.FinOD() > most+1e-9 {
+		say(figure.No, "fin_od_most", "fin_od", "notice.fin_over", "fin", of(units.Diameter, in.Tube.FinOD()), "most", of(units.Diameter, most))
 	}
 	return out
 }

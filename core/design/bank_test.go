@@ -113,20 +113,22 @@ func TestRetubeHasItsQuestion(t *testing.T) {
 func TestCurvesKeepToWhatIsHeld(t *testing.T) {
 	duty := func(entries ...string) (low float64) {
 		in := read(t, entries...)
-		SweepBank(in, "fin_height", []float64{0.010}, func(_ int, a map[rating.Quantity]rating.Answer) { low = a[rating.Duty].Value })
+		th := rate(t, in).Thermal
+		kept := in.Keep(&th)
+		SweepBank(in, &kept, "fin_height", []float64{0.010}, func(_ int, a map[rating.Quantity]rating.Answer) { low = a[rating.Duty].Value })
 		return low
 	}
-	entered, face := duty(), duty("hold_space", "face")
+	entered, face := duty("hold_space", "entered", "hold_air", "velocity"), duty("hold_space", "face", "hold_air", "velocity")
 	if face <= entered { // lower fins stand closer: more tubes in the same face
 		t.Errorf("%g W over the same face, %g W with as many tubes", face, entered)
 	}
-	if mass := duty("hold_air", "mass_flow"); mass <= entered { // a narrower face runs faster
+	if mass := duty("hold_space", "entered", "hold_air", "mass_flow"); mass <= entered { // a narrower face runs faster
 		t.Errorf("%g W with the mass flow, %g W with the velocity", mass, entered)
 	}
 	tubes := func(entries ...string) float64 {
 		return amount(t, evaluate(t, read(t, append(entries, "duty_wanted", "1300 kW")...)), "tubes_wanted")
 	}
-	if a, b := tubes(), tubes("hold_air", "mass_flow"); b <= a {
+	if a, b := tubes("hold_air", "velocity"), tubes("hold_air", "mass_flow"); b <= a {
 		t.Errorf("%g tubes with the velocity, %g with the mass flow", a, b)
 	}
 }

@@ -291,7 +291,7 @@ func TestEveryFigureIsFinite(t *testing.T) {
 }
 
 func TestSweepMatchesEvaluate(t *testing.T) {
-	in := read(t)
+	in := read(t, "hold_space", "entered", "hold_air", "velocity") // so that one stream serves all
 	heights := []float64{0.008, 0.012, 0.016}
 	pitches := []float64{300, 400}
 	near := rate(t, in).Thermal

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"finwright/core/field"
+	"finwright/core/rating"
 )
 
 // rate rates a design that can be.
@@ -19,4 +20,10 @@ func rate(t testing.TB, in field.Input) Heat {
 func evaluate(t testing.TB, in field.Input) Result {
 	t.Helper()
 	return Evaluate(in, rate(t, in))
+}
+
+// held is what a design holds of its geometry and its velocity.
+func held(in field.Input) *rating.Kept {
+	k := in.Keep(nil)
+	return &k
 }

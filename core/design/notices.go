@@ -82,6 +82,14 @@ func test(f *figure.Figure, in *field.Input, h Heat, judged []verdict.Verdict) {
 		if allowed := in.Bank.DropAllowed; allowed > 0 {
 			at("tests.drop", f.Kind, allowed)
 		}
+	case "ua":
+		if good = in.Job.Retube && in.Job.OldUA > 0; good {
+			at("tests.least", f.Kind, in.Job.OldUA)
+		}
+	case "fin_od":
+		if good = in.Job.Retube && in.Job.FinMost > 0; good {
+			at("tests.most", f.Kind, float64(in.Job.FinMost))
+		}
 	case "duty":
 		if good = in.Bank.DutyWanted > 0; good {
 			at("tests.least", f.Kind, in.Bank.DutyWanted)

@@ -33,6 +33,7 @@ func Read(d document.Document) (field.Input, error) {
 			Width:  units.Length(r.span(&field.SpanWidth, i, s.Width.Text)),
 		})
 	}
+	r.in.Holds = r.in.Holds.For(r.in.Job.Retube)
 	if len(r.errs) == 0 {
 		r.process()
 	}

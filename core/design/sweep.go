@@ -27,22 +27,38 @@ func swept(id string) *field.Field {
 	return f
 }
 
-// Sweep evaluates the surface of in, which was rated as near, at each value of one field [SI] and hands every one to
-// visit; where the design is impossible visit gets ok false. It panics on a field that cannot be swept.
-func Sweep(in field.Input, near *rating.Thermal, id string, values []float64, visit func(i int, s rating.Surface, ok bool)) {
-	kept := in.Keep()
-	sweep(&in, &kept, near, id, values, visit)
+// Sweep evaluates the surface of in, close to the bank that was rated as near, at each value of one field [SI], lets it follow
+// what is kept, and hands every one to visit; where the design is impossible visit gets ok false. It panics on a field that cannot be swept.
+func Sweep(in field.Input, kept *rating.Kept, near *rating.Thermal, id string, values []float64, visit func(i int, s rating.Surface, ok bool)) Counts {
+	var c Counts
+	sweep(&in, &c, kept, near, id, values, visit)
+	return c
 }
 
-func sweep(in *field.Input, kept *rating.Kept, near *rating.Thermal, id string, values []float64, visit func(i int, s rating.Surface, ok bool)) {
-	rating.SweepSurface(len(values), designs(in, kept, id, values, possible), near, visit)
+func sweep(in *field.Input, c *Counts, kept *rating.Kept, near *rating.Thermal, id string, values []float64, visit func(i int, s rating.Surface, ok bool)) {
+	rating.SweepSurface(len(values), designs(in, c, kept, id, values, possible), kept, near, visit)
 }
 
-// SweepBank rates in, which was rated as near, at each value of one field [SI]. Where a design is impossible the answers are nil.
-func SweepBank(in field.Input, id string, values []float64, visit func(i int, answers map[rating.Quantity]rating.Answer)) {
+// SweepBank rates in at each value of one field [SI], and lets it follow what is kept. Where a design is impossible, or cannot
+// follow, the answers are nil.
+func SweepBank(in field.Input, kept *rating.Kept, id string, values []float64, visit func(i int, answers map[rating.Quantity]rating.Answer)) Counts {
 	fits := func(in *field.Input) bool { return possible(in) && len(pitchFindings(in)) == 0 }
-	kept := in.Keep()
-	rating.SweepBank(len(values), designs(&in, &kept, id, values, fits), visit)
+	var c Counts
+	rating.SweepBank(len(values), designs(&in, &c, kept, id, values, fits), kept, id, visit)
+	return c
+}
+
+// Counts are the whole numbers between which the tubes in a row and the rows of a sweep went.
+type Counts struct{ Tubes, Rows Between }
+
+// Between are the least and the most; nought and nought of nothing.
+type Between struct{ Least, Most int }
+
+func (b *Between) take(n int) {
+	if b.Most == 0 {
+		b.Least = n
+	}
+	b.Least, b.Most = min(b.Least, n), max(b.Most, n)
 }
 
 // EfficiencyAt returns the fin efficiency [-] of in with one number replaced [SI], as its figure says it: rated anew. ok is
@@ -64,7 +80,7 @@ func EfficiencyAt(in field.Input, near *Heat, id string, x float64) (eta float64
 }
 
 // designs varies one field of in, lets it follow what is held, and gives those that are possible.
-func designs(in *field.Input, kept *rating.Kept, id string, values []float64, possible func(*field.Input) bool) rating.Designs {
+func designs(in *field.Input, counts *Counts, kept *rating.Kept, id string, values []float64, possible func(*field.Input) bool) rating.Designs {
 	f := swept(id)
 	return func(i int) *rating.Input {
 		f.Set(in, values[i])
@@ -72,6 +88,8 @@ func designs(in *field.Input, kept *rating.Kept, id string, values []float64, po
 		if !possible(in) {
 			return nil
 		}
+		counts.Tubes.take(in.Bank.TubesPerRow)
+		counts.Rows.take(in.Bank.Rows)
 		return &in.Input
 	}
 }
@@ -93,10 +111,11 @@ func Grid(in field.Input, near *rating.Thermal, x string, xs []float64, y string
 		}
 		out = append(out, q.Of(&s))
 	}
-	kept, up := in.Keep(), swept(y)
+	kept, up := in.Keep(near), swept(y)
+	var c Counts
 	for _, at := range ys {
 		up.Set(&in, at)
-		sweep(&in, &kept, near, x, xs, keep)
+		sweep(&in, &c, &kept, near, x, xs, keep)
 	}
 	return out
 }

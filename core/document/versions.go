@@ -3,10 +3,10 @@ package document
 import "finwright/core/units"
 
 // Version is the version of the designs that are written now.
-const Version = 4
+const Version = 5
 
 // migrations lift a raw design from version i+1 to i+2. Add one with each new version.
-var migrations = []func(raw map[string]any){addHeat, addMaking, addAnswers}
+var migrations = []func(raw map[string]any){addHeat, addMaking, addAnswers, addHolds}
 
 // frozen is a field that a version added, and what the designs before it are taken to say there: the house's value of that
 // time, which later ones leave alone.
@@ -158,4 +158,14 @@ var answerFields = []frozen{
 	{"frame_share", "40 %"},
 	{"hold_space", "entered"},
 	{"hold_air", "velocity"},
+}
+
+// addHolds gives a design of version 4 the fields of what it holds and of the bank that stands.
+func addHolds(raw map[string]any) { fill(raw, holdFields) }
+
+var holdFields = []frozen{
+	{"hold_process", "inlet"},
+	{"old_pitch", ""},
+	{"old_tubes", ""},
+	{"old_length", ""},
 }

@@ -37,6 +37,21 @@ func TubesForDuty(duty float64, most int, heat func(tubesPerRow int) (watts floa
 	return high, message.Message{}, true
 }
 
+// RowsForDuty is TubesForDuty [W] for rows: each is asked, since more rows may carry less where the air slows down for them.
+//
+// Valid: duty > 0, most >= 1.
+// Source: one after the other.
+func RowsForDuty(duty float64, most int, heat func(rows int) (watts float64, ok bool)) (rows int, absent message.Message, answered bool) {
+	ok := false
+	for n := 1; n <= most; n++ {
+		var watts float64
+		if watts, ok = heat(n); ok && watts >= duty {
+			return n, message.Message{}, true
+		}
+	}
+	return 0, message.New("exchanger.too_many", "most", most), ok
+}
+
 // FaceVelocity returns the velocity [m/s] between low and high at which a
 // pressure drop [Pa] is reached, or why none there does. drop returns the
 // pressure drop [Pa] at a velocity [m/s], not ok where there is no answer; it must rise with it. At the velocity known there

@@ -42,6 +42,9 @@ type Job struct {
 	Quantity  int
 	Retube    bool         // tubes for a bank that stands: pitch, count, length and the fins' ceiling are the customer's
 	OldUA     float64      // [W/K] of the bank that stands; 0: not stated
+	OldPitch  units.Length // of the tubes that stand; 0: not stated
+	OldTubes  int          // that stand; 0: not stated
+	OldLength units.Length // of a tube that stands; 0: not stated
 	FinMost   units.Length // fin OD that the bank that stands takes; 0: not stated
 	Bundles   int          // that the bank is made of, side by side
 	Frame     float64      // of a bundle, beside its tubes, as a share of their mass [-]

@@ -34,6 +34,21 @@ var Fields = []Field{
 		Real: func(in *Input) *float64 { return &in.Job.OldUA },
 	},
 	{
+		ID: "old_pitch", Group: "job", Since: 5, Used: retube,
+		Kind: units.Diameter, Low: 0.008, High: 1,
+		Real: func(in *Input) *float64 { return (*float64)(&in.Job.OldPitch) },
+	},
+	{
+		ID: "old_tubes", Group: "job", Since: 5, Used: retube,
+		Kind: units.Count, Low: 1, High: 1e6,
+		Whole: func(in *Input) *int { return &in.Job.OldTubes },
+	},
+	{
+		ID: "old_length", Group: "job", Since: 5, Used: retube,
+		Kind: units.Distance, Low: 0.1, High: 30,
+		Real: func(in *Input) *float64 { return (*float64)(&in.Job.OldLength) },
+	},
+	{
 		ID: "fin_od_most", Group: "job", Since: 4, Used: retube,
 		Kind: units.Diameter, Low: 0.008, High: 0.5,
 		Real: func(in *Input) *float64 { return (*float64)(&in.Job.FinMost) },
@@ -346,7 +361,7 @@ var Fields = []Field{
 	},
 	{
 		ID: "face_velocity", Group: "air", Since: 2, Used: always, House: "3 m/s",
-		Kind: units.Velocity, Low: 0.2, High: 30,
+		Kind: units.Velocity, Low: rating.LeastVelocity, High: rating.MostVelocity,
 		Real: func(in *Input) *float64 { return &in.Air.Velocity },
 	},
 	{
@@ -455,14 +470,19 @@ var Fields = []Field{
 	},
 
 	{
-		ID: "hold_space", Group: "holds", Since: 4, Used: always, House: string(rating.AsEntered),
-		Choices: among(string(rating.AsEntered), string(rating.Clearance), string(rating.Pitch), string(rating.Face)),
+		ID: "hold_space", Group: "holds", Since: 4, Used: always, House: rating.Usual,
+		Choices: among(rating.Usual, string(rating.AsEntered), string(rating.Clearance), string(rating.Pitch), string(rating.Face), string(rating.Tubes), string(rating.Depth)),
 		Choice:  func(in *Input, c string) { in.Holds.Space = rating.Space(c) },
 	},
 	{
-		ID: "hold_air", Group: "holds", Since: 4, Used: always, House: string(rating.HoldVelocity),
-		Choices: among(string(rating.HoldVelocity), string(rating.HoldMass)),
+		ID: "hold_air", Group: "holds", Since: 4, Used: always, House: rating.Usual,
+		Choices: among(rating.Usual, string(rating.HoldMass), string(rating.HoldVelocity), string(rating.HoldDrop), string(rating.HoldPower)),
 		Choice:  func(in *Input, c string) { in.Holds.Air = rating.AirHold(c) },
+	},
+	{
+		ID: "hold_process", Group: "holds", Since: 5, Used: flowing, House: string(rating.HoldInlet),
+		Choices: among(string(rating.HoldInlet), string(rating.HoldEnds), string(rating.HoldDuty)),
+		Choice:  func(in *Input, c string) { in.Holds.Process = rating.ProcessHold(c) },
 	},
 	{
 		ID: "inside_fluid", Group: "inside", Since: 2, Used: always, House: "water",
@@ -577,7 +597,7 @@ var Fields = []Field{
 	{
 		ID: "inside_flow", Group: "inside", Since: 2, Used: flowing, House: "15 kg/s",
 		Clearable: true,
-		Kind:      units.MassRate, Low: 0.001, High: 5000,
+		Kind:      units.MassRate, Low: rating.LeastFlow, High: rating.MostFlow,
 		Also:    &Way{units.VolumeRate, func(in *Input) *rating.Optional { return &in.Process.Volume }},
 		Real:    func(in *Input) *float64 { return &in.Process.Flow },
 		StandIn: func(in *Input) (float64, bool) { return in.Process.Flow, in.Process.Third == rating.ThirdFlow },

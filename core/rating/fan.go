@@ -1,6 +1,7 @@
 package rating
 
 import (
+	"finwright/core/airside"
 	"finwright/core/exchanger"
 	"finwright/core/fluid"
 )
@@ -72,14 +73,25 @@ type Draught struct {
 // that it moves.
 func (t *Thermal) Draught(in *Input) Draught {
 	g, _ := in.gas() // a rated bank has one
-	mass := t.Flow.FaceMassVelocity * t.Bank.FaceArea()
-	d := Draught{Inlet: g.inlet.Density, Outlet: g.inlet.Density, Friction: t.UsedDrop.Answer.Total}
+	outlet := g.inlet.Density
 	if out, err := g.at(t.Duty.AirOut); err == nil {
-		d.Outlet = out.Density
+		outlet = out.Density
 	}
-	if t.UsedDrop.Answer.Entry == 0 {
-		sigma := in.Pitches().FreeRatio()
-		throat := t.Flow.FaceMassVelocity / sigma
+	d := in.draught(in.Pitches(), t.Flow.FaceMassVelocity, t.UsedDrop.Answer, t.Bank.FaceArea(), g.inlet.Density, outlet)
+	if cold := in.Air.Fan.Coldest; cold.Stated {
+		if at, err := g.at(cold.SI); err == nil {
+			d.Cold = Optional{SI: at.Density, Stated: true}
+		}
+	}
+	return d
+}
+
+// draught is Draught for a mass flow over the face [kg/(m2 s)] of an area [m2], a drop, and densities [kg/m3] before and behind.
+func (in *Input) draught(bank airside.Bank, flux float64, drop airside.Drop, face, inlet, outlet float64) Draught {
+	d := Draught{Inlet: inlet, Outlet: outlet, Friction: drop.Total}
+	if drop.Entry == 0 {
+		sigma := bank.FreeRatio()
+		throat := flux / sigma
 		d.Acceleration = (1 + sigma*sigma) * throat * throat / 2 * (1/d.Outlet - 1/d.Inlet)
 	}
 	d.Bank = d.Friction + d.Acceleration
@@ -87,17 +99,12 @@ func (t *Thermal) Draught(in *Input) Draught {
 	if d.Density = d.Inlet; in.Air.Fan.Induced {
 		d.Density = d.Outlet
 	}
-	d.Volume = mass / d.Density
+	d.Volume = flux * face / d.Density
 	if area := in.Air.Fan.Area; area > 0 {
 		v := d.Volume / area
 		d.Head = d.Density * v * v / 2
 	}
 	d.Pressure = d.Bank + d.Entry + d.Head
 	d.Power = exchanger.FanPower(d.Volume, d.Pressure, in.Air.Fan.Efficiency)
-	if cold := in.Air.Fan.Coldest; cold.Stated {
-		if at, err := g.at(cold.SI); err == nil {
-			d.Cold = Optional{SI: at.Density, Stated: true}
-		}
-	}
 	return d
 }

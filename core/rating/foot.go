@@ -12,15 +12,24 @@ import (
 // Valid: t of the same bank.
 // Source: the correlation in use, in the stream of t.
 func (in *Input) DropOnOther(t *Thermal) (pascal float64, ok bool) {
-	if in.Tube.Fin.Type.FootLayers() == 0 || !t.HasDrop() {
+	other, footed := in.otherPitches()
+	if !footed || !t.HasDrop() {
 		return 0, false
+	}
+	return airside.DropMethods[t.Drop].Compute(other, t.Flow).Total, true
+}
+
+// otherPitches returns the tubes as the air sees them with the root counted at the other place; ok is false where there is none.
+func (in *Input) otherPitches() (bank airside.Bank, ok bool) {
+	if in.Tube.Fin.Type.FootLayers() == 0 {
+		return bank, false
 	}
 	other := *in
 	other.Tube.Fin.Root = tube.FromFoot
 	if in.Tube.Fin.Root == tube.FromFoot {
 		other.Tube.Fin.Root = tube.FromTube
 	}
-	return airside.DropMethods[t.Drop].Compute(other.Pitches(), t.Flow).Total, true
+	return other.Pitches(), true
 }
 
 // DropJudged returns the larger of the pressure drops [Pa] with the root counted at the bare tube and over the foot: which of

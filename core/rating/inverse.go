@@ -15,12 +15,11 @@ const mostTubes = 500
 // from an answer. near is the bank as rated.
 //
 // Valid: duty > 0; up to 500 tubes in a row.
-// Source: exchanger.TubesForDuty.
+// Source: exchanger.TubesForDuty, along what is held; a duty that is held is what the question varies.
 func (in *Input) TubesFor(duty float64, near *Thermal) (n int, why message.Message, hindered *Hindrance) {
-	kept := in.Keep()
-	return in.least(duty, mostTubes, near, func(at *Input, n int) bool {
+	bank := in.countedBy("tubes_per_row", near)
+	return bank.least(duty, mostTubes, exchanger.TubesForDuty, func(at *Input, n int) bool {
 		at.Bank.TubesPerRow = n
-		kept.Follow(at, "tubes_per_row")
 		return true
 	})
 }
@@ -32,25 +31,50 @@ const mostRows = 30
 // as rated.
 //
 // Valid: duty > 0; up to 30 rows, and at least as many as there are passes.
-// Source: exchanger.TubesForDuty.
+// Source: exchanger.RowsForDuty, as TubesFor.
 func (in *Input) RowsFor(duty float64, near *Thermal) (n int, why message.Message, hindered *Hindrance) {
-	return in.least(duty, mostRows, near, func(at *Input, n int) bool {
+	bank := in.countedBy("rows", near)
+	return bank.least(duty, mostRows, exchanger.RowsForDuty, func(at *Input, n int) bool {
 		at.Bank.Rows = n
 		return n >= at.Bank.Passes
 	})
 }
 
+// counted is a bank of which one number is varied, to carry a duty.
+type counted struct {
+	in     *Input
+	near   *Thermal
+	kept   Kept
+	varied string
+}
+
+func (in *Input) countedBy(varied string, near *Thermal) counted {
+	b := counted{in, near, in.Keep(near), varied}
+	if b.kept.holds.Process == HoldDuty {
+		b.kept.holds.Process = HoldInlet
+	}
+	return b
+}
+
+// search finds the least number whose duty is enough, as exchanger.TubesForDuty does.
+type search func(duty float64, most int, heat func(n int) (watts float64, ok bool)) (n int, absent message.Message, answered bool)
+
 // least returns the least number that carries a duty [W]; with makes the bank of a number, and says whether there is one.
-func (in *Input) least(duty float64, most int, near *Thermal, with func(at *Input, n int) bool) (n int, why message.Message, hindered *Hindrance) {
+func (b *counted) least(duty float64, most int, search search, with func(at *Input, n int) bool) (n int, why message.Message, hindered *Hindrance) {
+	if b.kept.holds.Space == Tubes {
+		return 0, message.New("absent.tubes_held"), nil
+	}
 	var s settling
-	n, why, answered := exchanger.TubesForDuty(duty, most, func(n int) (float64, bool) {
-		at := *in
+	n, why, answered := search(duty, most, func(n int) (float64, bool) {
+		at := *b.in
 		if !with(&at, n) {
 			return 0, true
 		}
+		b.kept.Follow(&at, b.varied)
 		var t Thermal
-		t, hindered = s.from(&at, near.state, coarse)
-		return math.Abs(t.Duty.Heat), hindered == nil
+		var ok bool
+		t, ok, hindered = s.following(&b.kept, &at, b.varied, b.near.state, coarse)
+		return math.Abs(t.Duty.Heat), ok
 	})
 	if answered {
 		hindered = nil
@@ -62,14 +86,16 @@ func (in *Input) least(duty float64, most int, near *Thermal, with func(at *Inpu
 // where the root is counted two ways, or why none has; hindered is what keeps faster or slower air from an answer. near is the bank as rated.
 //
 // Valid: drop > 0 and a bank that has one: see airside.Pair.
-// Source: exchanger.FaceVelocity.
+// Source: exchanger.FaceVelocity, along what the stream inside holds.
 func (in *Input) VelocityFor(drop, low, high float64, near *Thermal) (v float64, why message.Message, hindered *Hindrance) {
 	var s settling
+	kept := in.Keep(near)
 	v, why, answered := exchanger.FaceVelocity(drop, low, in.Air.Velocity, high, func(v float64) (float64, bool) {
 		at := *in
 		at.Air.Velocity = v
-		t, cannot := s.from(&at, near.state, coarse)
-		if cannot != nil {
+		kept.Follow(&at, "face_velocity")
+		t, ok, cannot := s.following(&kept, &at, "face_velocity", near.state, coarse)
+		if !ok {
 			hindered = cannot
 			return 0, false
 		}

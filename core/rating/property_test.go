@@ -323,7 +323,8 @@ func TestSweeps(t *testing.T) {
 		return &other
 	}
 	var seen []int
-	SweepSurface(len(counts), at, th, func(i int, s Surface, ok bool) {
+	kept := in.Keep(th)
+	SweepSurface(len(counts), at, &kept, th, func(i int, s Surface, ok bool) {
 		seen = append(seen, i)
 		if ok != (counts[i] > 0) {
 			t.Errorf("surface %d: %v", i, ok)
@@ -332,7 +333,7 @@ func TestSweeps(t *testing.T) {
 			t.Errorf("surface %d is another alone", i)
 		}
 	})
-	SweepBank(len(counts), at, func(i int, answers map[Quantity]Answer) {
+	SweepBank(len(counts), at, &kept, "fin_pitch", func(i int, answers map[Quantity]Answer) {
 		seen = append(seen, i)
 		alone := at(i)
 		if (answers == nil) != (alone == nil) {

@@ -79,7 +79,7 @@ func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
 		si[i] = units.Out(a.kind(), x, w.System)
 	}
 	out := Curves{ID: a.id, X: span.Axis, Numbers: w.Texts.Numbers}
-	solved := in.Surface(&h.Thermal)
+	solved, kept := in.Surface(&h.Thermal), in.Keep(&h.Thermal)
 	for _, q := range panels {
 		out.Panels = append(out.Panels, Panel{
 			Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
@@ -90,7 +90,7 @@ func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
 		strip := float64(in.Tube.Fin.Strip) * times
 		family, _ := design.Vary(in, "strip_thickness", strip)
 		ys := make([][]float64, len(panels))
-		design.Sweep(family, &h.Thermal, a.field, si, func(_ int, s rating.Surface, ok bool) {
+		counts := design.Sweep(family, &kept, &h.Thermal, a.field, si, func(_ int, s rating.Surface, ok bool) {
 			for p, q := range panels {
 				y := math.NaN()
 				if ok {
@@ -99,6 +99,9 @@ func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
 				ys[p] = append(ys[p], y)
 			}
 		})
+		if times == 1 && !in.Air.FilmGiven {
+			out.Held = w.held(&in.Input, &kept, a.field, false, counts)
+		}
 		for p := range panels {
 			out.Panels[p].Lines = append(out.Panels[p].Lines, Curve{
 				Label: w.Texts.Numbers.Figure(units.Thickness, strip, w.System).String(), Main: times == 1, X: shown, Y: ys[p],
@@ -182,12 +185,17 @@ func (w Writer) MapFrame(in field.Input, h design.Heat, q rating.Quantity) Map {
 	height, count := heightAxis.at(&in), pitchAxis.at(&in)
 	solved := in.Surface(&h.Thermal)
 	value := message.Amount{Kind: q.Kind(), SI: q.Of(&solved)}
+	held := ""
+	if kept := in.Keep(&h.Thermal); !in.Air.FilmGiven && q != rating.AreaRatio {
+		held = w.held(&in.Input, &kept, heightAxis.field, false, design.Counts{})
+	}
 	return Map{
 		Numbers: w.Texts.Numbers,
 		ID:      "map", X: w.span(heightAxis, height, hair), Y: w.span(pitchAxis, count, hair), Quantity: string(q), Columns: mapCells, Rows: mapCells,
 		Ring:  Point{units.In(units.Height, height, w.System), units.In(units.FinCount, count, w.System)},
 		Title: w.say(message.New("map."+string(q)+".title", "value", value)),
 		Alt:   w.say(message.New("map."+string(q)+".alt", "value", value)),
+		Held:  held,
 	}
 }
 

@@ -71,7 +71,8 @@ func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves 
 	for i, x := range shown {
 		si[i] = units.Out(s.axis.kind(), x, w.System)
 	}
-	design.SweepBank(in, s.axis.field, si, func(_ int, answers map[rating.Quantity]rating.Answer) {
+	kept := in.Keep(&h.Thermal)
+	counts := design.SweepBank(in, &kept, s.axis.field, si, func(_ int, answers map[rating.Quantity]rating.Answer) {
 		for i, p := range s.plots {
 			for j, q := range p.panels {
 				w.extend(&out[i].Panels[j], q, answers)
@@ -88,6 +89,7 @@ func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves 
 		first, second := quantity(p.panels[0]), quantity(p.panels[1])
 		out[i].Title = w.say(message.New("plot."+p.id+".title", "first", first, "second", second, "best", w.best(out[i], 0), "best_second", w.best(out[i], 1)))
 		out[i].Alt = w.say(message.New("plot."+p.id+".alt", "first", first, "second", second))
+		out[i].Held = w.held(&in.Input, &kept, s.axis.field, true, counts)
 	}
 	return out
 }

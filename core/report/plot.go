@@ -61,6 +61,7 @@ type Curves struct {
 
 	Title string // the plot's answer
 	Alt   string // what is said to a reader who does not see the plot
+	Held  string // what stands still along it; empty where nothing hangs on that
 }
 
 // Contour is one line of equal value.
@@ -78,6 +79,7 @@ type Map struct {
 	Quantity string // id of the figure that is shown
 	Title    string // the map's answer
 	Alt      string // what is said to a reader who does not see the map
+	Held     string // what stands still over it; empty where nothing hangs on that
 	Levels   []float64
 	Bands    []byte // one a sample: how many levels it reaches, or Absent; row 0 at the bottom
 	Columns  int

@@ -37,6 +37,7 @@ type View struct {
 	Remarks   string          `json:"remarks"` // how many notices there are
 	Summary   string          `json:"summary"`
 	Pairs     []ShownAsked    `json:"pairs,omitzero"`
+	Followed  string          `json:"followed"` // what the last commands took along beside what they entered
 }
 
 // FormField is one entry of the form. Text is what to show in the units in force,

@@ -84,6 +84,7 @@ export interface Map {
   x: Place | null;
   y: Place | null;
   label: string;
+  held: string;
   readings?: string[];
 }
 
@@ -273,6 +274,7 @@ export interface Page {
   remarks: string;
   summary: string;
   pairs?: ShownAsked[];
+  followed: string;
   scene: Scene | null;
   plots?: Update[];
 }
@@ -500,6 +502,7 @@ export interface Update {
   x: Place | null;
   y: Place | null;
   label: string;
+  held: string;
   readings?: string[];
 }
 

@@ -43,6 +43,7 @@ const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElement
 const text = (/** @type {string} */ value, /** @type {string} */ field) => ({ op: "set", values: [{ field, text: value }] });
 
 /** @type {import("./form.js").Asides} */ let asides = new Map();
+let lastShown = ""; // the document, as text
 
 const answer = createAnswer(document.body);
 const busy = createBusy(at("busy"), () => engine.stop());
@@ -174,12 +175,24 @@ function show({ document, view }, { settled, since, arrived = false }) {
   spans.show(view.spans);
   spans.aside(asides); // also beside a span that came back
   if (view.valid) measured(view);
+  follow(document, view);
   status.show(view, asides, arrived);
   tools.show(view);
   items.show({ ...design.history.entry, document });
   if (settled) rows.settled();
   pictured(() => making.draw(view.making));
   working.refresh();
+}
+
+/**
+ * What a change took along is said until the next one; a design that is only shown again leaves it.
+ * @param {import("./api.js").Document} document
+ * @param {import("./api.js").Page} view
+ */
+function follow(document, { followed }) {
+  const text = JSON.stringify(document);
+  if (followed || text !== lastShown) write(at("followed"), followed);
+  lastShown = text;
 }
 
 /** @param {() => void} draw */

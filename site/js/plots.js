@@ -50,6 +50,9 @@ class Chart {
     this.answer = document.createElement("p");
     this.answer.className = "answer";
     this.area.before(this.answer);
+    this.held = document.createElement("p");
+    this.held.className = "held";
+    this.area.after(this.held);
     this.bands = new Bands(this.area);
     const chart = document.createElement("div");
     this.reading = document.createElement("p");
@@ -186,6 +189,7 @@ class Chart {
   patch(update, lazyUpdate = true) {
     this.update = update;
     this.area.setAttribute("aria-label", update.label);
+    this.held.textContent = update.held;
     const { title, ...option } = update.patch;
     if (!this.shown) {
       if (!option.xAxis) return; // a map's ring alone: the map is on its way

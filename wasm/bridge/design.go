@@ -156,6 +156,9 @@ func edit(a editArgs) (reply, error) {
 	}
 	out, err := show(d, a.Sheet, a.wanted)
 	out.Steps = steps
+	if len(a.Commands) > 0 && out.View.Valid {
+		out.View.Followed = writer(d).Followed(design.Follow(a.Document, d))
+	}
 	return out, err
 }
 

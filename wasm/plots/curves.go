@@ -19,7 +19,7 @@ func Patch(c report.Curves) Update {
 			patch.Series = append(patch.Series, seriesPatch{SeriesID(i, d.id), d.data})
 		}
 	}
-	u := Update{ID: c.ID, Patch: patch, X: place(c.X), Label: c.Alt, Readings: readings(c)}
+	u := Update{ID: c.ID, Patch: patch, X: place(c.X), Label: c.Alt, Held: c.Held, Readings: readings(c)}
 	if len(c.Panels) > 0 && c.Panels[0].Mark != nil {
 		u.X.from(c.Panels[0].Mark.X, c.X.Nudge)
 	}

@@ -36,7 +36,7 @@ func MoveRing(f report.Map) Update {
 }
 
 func fieldUpdate(f report.Map, p Option) Update {
-	return Update{ID: f.ID, Patch: p, X: place(f.X.Axis).from(f.Ring.X, f.X.Nudge), Y: place(f.Y.Axis).from(f.Ring.Y, f.Y.Nudge), Label: f.Alt}
+	return Update{ID: f.ID, Patch: p, X: place(f.X.Axis).from(f.Ring.X, f.X.Nudge), Y: place(f.Y.Axis).from(f.Ring.Y, f.Y.Nudge), Label: f.Alt, Held: f.Held}
 }
 
 func fieldScales(f report.Map) (x, y scale) {

@@ -15,6 +15,7 @@ type Update struct {
 	X     *Place `json:"x"`
 	Y     *Place `json:"y"`     // nil where the plot's height is no input
 	Label string `json:"label"` // what the plot shows, said
+	Held  string `json:"held"`  // what stands still along it; empty where nothing hangs on that
 
 	// Readings are what the design's own curves say at each of their samples; empty where they have a gap. A map has none.
 	Readings []string `json:"readings,omitempty"`

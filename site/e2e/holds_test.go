@@ -1,0 +1,37 @@
+//go:build browser
+
+package e2e
+
+import (
+	"testing"
+
+	"finwright/site/browser"
+)
+
+// What a change takes along is said under the figures that decide, and what stands still along a curve under the curve.
+func TestWhatIsHeldAndWhatFollowed(t *testing.T) {
+	for name, view := range map[string]browser.View{
+		"held":       {Width: 1440, Height: 900},
+		"held-phone": {Width: 390, Height: 844, Scale: 2, Mobile: true},
+	} {
+		t.Run(name, func(t *testing.T) {
+			page := chromium.Page(t, view)
+			page.Open("")
+			waitState(page, "answered")
+			page.Click(id("section-heat"))
+			enter(page, "fin_height", "16 mm")
+			page.Wait(element(id("followed")) + ".textContent.match(/Face area [0-9.]+ → [0-9.]+ m²/)")
+			waitState(page, "answered")
+			page.Screenshot(shots, name+"-followed")
+			choose(page, entry("hold_space"), "face")
+			choose(page, entry("hold_air"), "mass_flow")
+			choose(page, entry("hold_process"), "outlet")
+			page.Wait(`/Held: Face and tip clearance; Mass flow; Inlet and outlet; \d+ to \d+ whole tubes in a row/.test(document.querySelector("[data-plot=yield_height] .held").textContent)`)
+			page.Wait("!" + element(id("followed")) + ".textContent")
+			waitState(page, "answered")
+			browser.Eval[any](page, `document.querySelector("[data-plot=yield_height]").scrollIntoView({block: "end"})`)
+			page.Screenshot(shots, name)
+			quiet(t, page)
+		})
+	}
+}
