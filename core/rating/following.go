@@ -13,6 +13,9 @@ import (
 //
 // Source: one root within another, each on logarithms: drop, power, fall and duty are nearly powers of velocity and flow.
 func (s *settling) following(k *Kept, in *Input, varied string, start means, tolerance float64) (t Thermal, ok bool, hindered *Hindrance) {
+	if v := in.Air.Velocity; k.holds.Air == HoldMass && varied != "face_velocity" && (v < LeastVelocity || v > MostVelocity) {
+		return t, false, nil // nobody could enter it
+	}
 	stream, air := k.stream(in, varied), k.air(s, in, varied)
 	if stream.measure != nil || air.measure != nil {
 		tolerance = fine

@@ -10,16 +10,40 @@ import (
 	"finwright/core/units"
 )
 
-// fewest returns the fewest tubes in a row that carry a duty: whole banks rated anew, from one tube on.
+// fewest returns the fewest tubes in a row that carry a duty: whole banks rated anew, which keep what is held.
 func (d *made) fewest(args []*big.Float) (*big.Float, error) {
-	for n := 1; n <= 500; n++ {
+	enough := func(n int) bool {
 		in := d.in.Input
 		in.Bank.TubesPerRow = n
-		if t, hindrance := rating.Rate(&in); hindrance == nil && math.Abs(t.Duty.Heat) >= plain(args[0]) {
-			return big.NewFloat(float64(n)), nil
+		if in.Holds.Process == rating.HoldDuty {
+			in.Holds.Process = rating.HoldInlet
+		}
+		t := d.holding(&in, true)
+		return t != nil && math.Abs(t.Duty.Heat) >= plain(args[0])
+	}
+	most := 500
+	if d.in.Holds.Air == rating.HoldVelocity && d.in.Holds.Process != rating.HoldEnds { // one after the other
+		for n := 1; n <= most; n++ {
+			if enough(n) {
+				return big.NewFloat(float64(n)), nil
+			}
 		}
 	}
-	return nil, errors.New("500 tubes do not carry it")
+	from, to := 0, 1
+	for !enough(to) {
+		if to == most {
+			return nil, errors.New("500 tubes do not carry it")
+		}
+		from, to = to, min(2*to, most)
+	}
+	for to-from > 1 {
+		if n := (from + to) / 2; enough(n) {
+			to = n
+		} else {
+			from = n
+		}
+	}
+	return big.NewFloat(float64(to)), nil
 }
 
 // trial is, of a pressure drop, the face velocity at which the bank takes it: by bisection, since one correlation's drop only
@@ -28,19 +52,104 @@ func (d *made) trial(args []*big.Float) (*big.Float, error) {
 	over := func(v float64) bool {
 		in := d.in.Input
 		in.Air.Velocity = v
-		t, hindrance := rating.Rate(&in)
-		return hindrance != nil || in.DropJudged(&t) >= plain(args[0])
+		t := d.holding(&in, false)
+		return t == nil || in.DropJudged(t) >= plain(args[0])
 	}
 	velocity := field.Must("face_velocity")
-	from, to := velocity.Low, velocity.High
+	return big.NewFloat(halved(velocity.Low, velocity.High, over)), nil
+}
+
+// halved returns where over begins to be true.
+func halved(from, to float64, over func(float64) bool) float64 {
 	for range 50 {
-		if v := (from + to) / 2; over(v) {
-			to = v
+		if x := (from + to) / 2; over(x) {
+			to = x
 		} else {
-			from = v
+			from = x
 		}
 	}
-	return big.NewFloat(to), nil
+	return to
+}
+
+// holding rates a bank with the gas and the stream inside held as those of the design; nil where that cannot be. Its air is free
+// to follow, or is what is varied.
+func (d *made) holding(in *rating.Input, free bool) *rating.Thermal {
+	was := &d.res.Heat.Thermal
+	at := func(v float64) *rating.Thermal {
+		in.Air.Velocity = v
+		return d.ending(in)
+	}
+	measure := func(in *rating.Input, t *rating.Thermal) float64 { return in.DropJudged(t) }
+	switch in.Holds.Air {
+	case rating.HoldPower:
+		measure = func(in *rating.Input, t *rating.Thermal) float64 { return t.Draught(in).Power }
+		fallthrough
+	case rating.HoldDrop:
+		if !free || !was.HasDrop() {
+			break
+		}
+		want := measure(&d.in.Input, was)
+		return at(halved(rating.LeastVelocity, rating.MostVelocity, func(v float64) bool {
+			t := at(v)
+			return t == nil || measure(in, t) >= want
+		}))
+	case rating.HoldMass:
+		if free {
+			in.Air.Velocity *= float64(d.in.Bank.TubesPerRow) / float64(in.Bank.TubesPerRow)
+		}
+	}
+	if in.Air.Velocity < rating.LeastVelocity {
+		return nil
+	}
+	return d.ending(in)
+}
+
+// ending rates a bank whose stream keeps outlet or duty by its flow, if it holds one: the flow is looked for in small steps from
+// that of the design, then halved; nil where it turns away first.
+func (d *made) ending(in *rating.Input) *rating.Thermal {
+	was := &d.res.Heat.Thermal
+	at := func(flow float64) *rating.Thermal {
+		in.Process.Flow = flow
+		t, hindrance := rating.Rate(in)
+		if hindrance != nil {
+			return nil
+		}
+		return &t
+	}
+	var over func(t *rating.Thermal) float64 // rises with the flow
+	switch {
+	case in.Process.Fluid == rating.Steam:
+	case in.Holds.Process == rating.HoldEnds:
+		over = func(t *rating.Thermal) float64 {
+			return math.Abs(float64(in.Process.In)-was.Duty.ProcessOut) - math.Abs(float64(in.Process.In)-t.Duty.ProcessOut)
+		}
+	case in.Holds.Process == rating.HoldDuty:
+		over = func(t *rating.Thermal) float64 { return math.Abs(t.Duty.Heat) - math.Abs(was.Duty.Heat) }
+	}
+	flow := d.in.Process.Flow
+	t := at(flow)
+	if t == nil || over == nil {
+		return t
+	}
+	y, step := over(t), 1.05
+	if y > 0 {
+		step = 1 / step
+	}
+	for next := flow * step; next > rating.LeastFlow && next < rating.MostFlow; next *= step {
+		t := at(next)
+		if t == nil {
+			return nil
+		}
+		now := over(t)
+		if now*y <= 0 {
+			return at(halved(min(flow, next), max(flow, next), func(x float64) bool { t := at(x); return t == nil || over(t) >= 0 }))
+		}
+		if math.Abs(now) >= math.Abs(y) {
+			return nil
+		}
+		flow, y = next, now
+	}
+	return nil
 }
 
 // table reads the fin metal's conductivity between its points.
