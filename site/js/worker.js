@@ -17,30 +17,33 @@ const begun = (globalThis.begun ??= {});
  * The engine, for all workers: the first one compiles it, so that the page's thread has nothing to do with it, and it is
  * fetched and compiled anew after a failure. Rejects with a LoadFailure.
  * @param {Worker} worker
+ * @param {Promise<never>} broken
  */
-async function give(worker) {
+async function give(worker, broken) {
   if (begun.module) return worker.postMessage({ module: await begun.module });
-  begun.module = compile(asset("engine.wasm.gz"), { again: begun.failed, onProgress: progress, build: (file, packed) => compiledIn(worker, file, packed) });
+  const build = (/** @type {ReadableStream<Uint8Array>} */ file, /** @type {boolean} */ packed) => compiledIn(worker, file, packed);
+  begun.module = Promise.race([broken, compile(asset("engine.wasm.gz"), { again: begun.failed, onProgress: progress, build })]);
   begun.module.catch(() => (begun.module = undefined));
   await begun.module;
 }
 
 /** @param {Worker} worker @param {ReadableStream<Uint8Array>} file @param {boolean} packed @returns {Promise<WebAssembly.Module>} */
 async function compiledIn(worker, file, packed) {
-  const module = new Promise((resolve, reject) => {
-    worker.onmessage = ({ data }) => resolve(data.module);
-    worker.onerror = ({ message }) => reject(message);
-  });
+  const module = new Promise((resolve) => (worker.onmessage = ({ data }) => resolve(data.module)));
   worker.postMessage({ packed });
   const reader = file.getReader();
-  async function hand() {
-    for (;;) {
-      const { done, value = new Uint8Array() } = await reader.read();
-      worker.postMessage({ piece: value }, [value.buffer]);
-      if (done) return module;
-    }
+  for (;;) {
+    const { done, value = new Uint8Array() } = await reader.read();
+    worker.postMessage({ piece: value }, [value.buffer]);
+    if (done) return module;
   }
-  return Promise.race([module, hand()]); // what breaks there ends it at once
+}
+
+/** Rejects when something breaks in a worker, from its first line on. @param {Worker} worker @returns {Promise<never>} */
+function breaking(worker) {
+  const broken = new Promise((_, reject) => worker.addEventListener("error", ({ message }) => reject(new LoadFailure("damaged", message))));
+  broken.catch(() => {}); // once it has started, what breaks is the line of calls' to hear
+  return /** @type {Promise<never>} */ (broken);
 }
 
 /** What the engine is to speak where it is not English; fetched while the engine loads, or again with it. */
@@ -61,7 +64,8 @@ async function launch() {
   /** @type {Worker | undefined} */ let worker;
   try {
     worker = new Worker(begun.script ?? ""); // before the program is there: it starts while that loads
-    const [texts] = await Promise.all([language(), give(worker)]);
+    const broken = breaking(worker);
+    const [texts] = await Promise.race([broken, Promise.all([language(), give(worker, broken)])]);
     if (texts) worker.postMessage({ language: texts });
     begun.failed = false;
     solved("engine");
