@@ -239,3 +239,34 @@ func TestReplacedFileIsTold(t *testing.T) {
 		t.Error("there is a service worker after all")
 	}
 }
+
+// A tab of which the scripts have not come yet holds nothing: what it is being loaded from stays all the same.
+func TestLoadingTabKeepsItsBuild(t *testing.T) {
+	first, second := anotherBuild(t, "A"), anotherBuild(t, "B")
+	host := newChangingHost(t, static.ByName)
+	host.serve(first)
+	page := chromium.Page(t, browser.Desk)
+	page.Go(host.address)
+	showsBuild(t, page, first)
+	page.Wait(`navigator.serviceWorker.controller !== null`)
+	loading := page.Beside()
+	loading.Before(`navigator.locks.request = () => new Promise(() => {})`) // as if it had not come so far
+	loading.Go(host.address)
+	loading.WaitText("h1", first.title)
+	late := browser.Eval[string](loading, `Object.values(JSON.parse(document.querySelector('[name="finwright-assets"]').content)).find((name) => name.startsWith("charts."))`)
+
+	page.Front()
+	host.serve(second)
+	page.Reload()
+	page.Wait(element(id("newer")) + ".checkVisibility()")
+	page.Click(id("newer-reload"))
+	showsBuild(t, page, second)
+	page.Reload()
+	showsBuild(t, page, second)
+	if !browser.Eval[bool](loading, "fetch("+js(late)+").then((reply) => reply.ok, () => false)") {
+		t.Errorf("the page that is loading has lost %s", late)
+	}
+	loading.Close()
+	page.Reload()
+	page.Wait(copies + ".then((number) => number === 1)")
+}

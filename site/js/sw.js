@@ -12,17 +12,20 @@ const current = family + BUILD;
 const pages = PAGES.map((name) => new URL(name, base).href); // one a language
 
 scope.addEventListener("install", (event) => event.waitUntil(install()));
-scope.addEventListener("activate", (event) => event.waitUntil(Promise.all([scope.clients.claim(), tidy()])));
+scope.addEventListener("activate", (event) => event.waitUntil(scope.clients.claim()));
 scope.addEventListener("message", (event) => event.waitUntil(scope.skipWaiting())); // the page has one thing to say
 
 scope.addEventListener("fetch", (event) => {
   const { request } = event;
   if (request.method !== "GET" || !request.url.startsWith(base.href) || request.cache === "no-store") return;
-  const address = request.url.split(/[?#]/)[0].replace(/\/index\.html$/, "/");
+  const address = pageOf(request.url);
   const page = request.mode === "navigate" && pages.includes(address);
   if (page) event.waitUntil(tidy());
   event.respondWith(page ? ownPage(address, request) : copyOf(request));
 });
+
+/** @param {string} url */
+const pageOf = (url) => url.split(/[?#]/)[0].replace(/\/index\.html$/, "/");
 
 /** What the browser or a host on the way keeps of an older build must not get in. The pages come last: with them the copy is whole. */
 async function install() {
@@ -59,10 +62,16 @@ async function renewed(request) {
   return response;
 }
 
-/** Drops the copies of builds that no page is open of; each page holds a lock that bears the name of its build. */
+/**
+ * Drops the copies of builds that no page is open of: each page holds a lock that bears the name of its build, as soon as
+ * it has begun. One without a lock may be of any build, so then none is dropped.
+ */
 async function tidy() {
+  const clients = await scope.clients.matchAll({ includeUncontrolled: true, type: "window" });
   const { held = [] } = await navigator.locks.query();
-  const used = new Set(held.map(({ name = "" }) => name));
+  const locks = held.map(({ name = "" }) => name).filter((name) => name.startsWith(family));
+  if (locks.length < clients.filter(({ url }) => pages.includes(pageOf(url))).length) return;
+  const used = new Set(locks);
   const names = await caches.keys();
   if (scope.registration.installing || scope.registration.waiting) return; // a newer copy is among them
   await Promise.all(names.filter((name) => name.startsWith(family) && name !== current && !used.has(name)).map((name) => caches.delete(name)));
