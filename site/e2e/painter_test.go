@@ -6,6 +6,7 @@ import (
 	"net/http"
 	"strings"
 	"testing"
+	"time"
 
 	"finwright/site/browser"
 )
@@ -48,4 +49,32 @@ func TestPictureStandsInForAMissingPainter(t *testing.T) {
 	page.Go(address)
 	page.WaitMark("finwright:drawn")
 	onPicture(page)
+}
+
+// A painter has its time from when there is something to paint: while an entry cannot be used, none passes.
+func TestPainterIsWaitedForFromWhenItIsAsked(t *testing.T) {
+	come := make(chan struct{})
+	address := host(t, func(_ http.ResponseWriter, r *http.Request) bool {
+		if strings.HasPrefix(r.URL.Path, "/canvas.") {
+			<-come
+		}
+		return false
+	})
+	page := chromium.Page(t, browser.Desk)
+	page.Before(`const plain = setTimeout; globalThis.setTimeout = (act, time, ...rest) => plain(act, time === 30000 ? 3000 : time, ...rest);
+		Object.defineProperty(globalThis, "isSecureContext", {value: false});`)
+	page.Go(address)
+	page.WaitMark("finwright:figures")
+	page.Type(entry("fin_height"), "high")
+	waitState(page, "refused")
+	page.Reload()
+	page.Wait(`document.querySelector("iframe.paint")`)
+	waitState(page, "refused")
+	time.Sleep(3500 * time.Millisecond)
+	if !browser.Eval[bool](page, `document.querySelector("iframe.paint") !== null`) {
+		t.Fatal("the painter was given up while there was nothing to paint")
+	}
+	insert(page, entry("fin_height"), "11 mm")
+	page.Wait(`!document.querySelector("iframe.paint") && document.querySelector(".drawing.as-picture svg.picture")`)
+	close(come)
 }

@@ -14,10 +14,18 @@ export function createPainter(root) {
   frame.setAttribute("aria-hidden", "true");
   /** @type {Record<string, any>} */
   const last = { transform: { k: 1, x: 0, y: 0 }, theme: colours(root) };
+  let coming = false; // it has been asked for and has not answered
+  let timer = 0;
+
+  /** Its time counts from when there is something to paint. */
+  function watch() {
+    if (coming && last.ink) timer ||= window.setTimeout(fail, PATIENCE);
+  }
 
   /** Paints before it returns. @param {Record<string, any>} scene what has changed of it */
   function send(scene) {
     Object.assign(last, scene);
+    watch();
     try {
       /** @type {any} */ (frame.contentWindow)?.paint?.(scene); // one that is still loading asks for all when it is ready
     } catch (error) {
@@ -28,12 +36,21 @@ export function createPainter(root) {
 
   /** What has failed is not tried again before the next visit: the picture shows the same. */
   function fail() {
+    arrived();
     frame.remove();
     root.dispatchEvent(new CustomEvent("unpainted"));
   }
 
+  function arrived() {
+    coming = false;
+    clearTimeout(timer);
+  }
+
   frame.addEventListener("failed", fail);
-  frame.addEventListener("ready", () => send(last));
+  frame.addEventListener("ready", () => {
+    arrived();
+    send(last);
+  });
   frame.addEventListener("painted", () => {
     if (!last.ink) return;
     frame.classList.add("painted");
@@ -48,15 +65,12 @@ export function createPainter(root) {
     start: () =>
       new Promise((resolve) => {
         if (!canPaint()) return resolve(false);
-        const timer = setTimeout(fail, PATIENCE);
-        frame.addEventListener("ready", () => clearTimeout(timer));
-        root.addEventListener("unpainted", () => {
-          clearTimeout(timer);
-          resolve(false);
-        });
+        root.addEventListener("unpainted", () => resolve(false));
         root.addEventListener("painted", () => frame.classList.contains("painted") && resolve(true));
         frame.src = asset("drawing.html");
         root.prepend(frame);
+        coming = true;
+        watch();
       }),
   };
 }
