@@ -1,16 +1,24 @@
 // @ts-check
-// Puts each popover beside the button that opens it. Opening, closing and Escape are the browser's.
+// Puts each popover beside the button that opens it. Opening, closing and Escape are the browser's. Until it is in its place
+// it is not to be seen: a press would be aimed at where it does not stay.
 
 const EDGE = 8; // px kept free at the window's edge
 
 export function placePopovers() {
+  document.addEventListener("beforetoggle", ({ target, newState }) => newState === "open" && see(target, false), true);
   document.addEventListener("toggle", place, true);
+}
+
+/** @param {EventTarget | null} popover @param {boolean} seen */
+function see(popover, seen) {
+  if (popover instanceof HTMLElement) popover.style.visibility = seen ? "" : "hidden";
 }
 
 /** @param {Event} event */
 function place(event) {
   const popover = event.target;
   if (!(popover instanceof HTMLElement) || /** @type {ToggleEvent} */ (event).newState !== "open") return;
+  see(popover, true);
   const button = document.querySelector(`[popovertarget="${popover.id}"]`);
   if (!button) return;
   const from = button.getBoundingClientRect();
