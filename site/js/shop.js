@@ -44,57 +44,111 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
   }
 
   /** @type {Promise<unknown>} */ let turn = Promise.resolve();
+  /** @type {((path: string) => string)[]} where a path led after each item that was taken out of a list; empty: nowhere */
+  const moves = [];
+
+  /** What is done to the shop is done one after another, each on what the last one left. @template T @param {() => Promise<T>} act */
+  function inTurn(act) {
+    const done = turn.then(act);
+    turn = done.catch(() => {});
+    return done;
+  }
 
   /**
-   * Asks for a change, each of what the last one left; what is not taken is said where it belongs.
+   * Asks for a change; what is not taken is said where it belongs.
    * @param {import("./api.js").ShopCommand} command
-   * @param {HTMLElement} [place]
    * @returns {Promise<boolean>}
    */
-  function change(command, place = said) {
+  function change({ path: from, ...command }) {
     said.textContent = "";
-    const changed = turn.then(async () => {
+    const since = moves.length;
+    return inTurn(async () => {
+      const path = moves.slice(since).reduce((path, move) => path && move(path), from);
+      if (!path) return false; // its row has been taken out
+      const control = command.op === "set" ? find(path) : null;
       try {
-        take(await engine.call("shop_edit", { shop: text, command }), { own: true, whole: false });
+        take(await engine.call("shop_edit", { shop: text, command: { ...command, path } }), { own: true, whole: false });
+        if (control) control.dataset.taken = command.text;
+        mark(control, "");
         return true;
       } catch (error) {
-        place.textContent = words(error);
+        if (control) mark(control, words(error));
+        else said.textContent = words(error);
         return false;
       }
     });
-    turn = changed;
-    return changed;
+  }
+
+  /** @param {string} path @returns {HTMLInputElement | HTMLSelectElement | null} */
+  const find = (path) => form.querySelector(`[data-path="${path}"]`);
+
+  /** Says why a text is not taken. @param {HTMLElement | null} control @param {string} reason empty: it is */
+  function mark(control, reason) {
+    if (!control) return;
+    at(`shop-error-${control.dataset.path}`).textContent = reason;
+    if (reason) control.setAttribute("aria-invalid", "true");
+    else control.removeAttribute("aria-invalid");
   }
 
   /** @param {any} error */
   const words = (error) => (error instanceof EngineError ? (error.fields?.[0]?.message ?? error.message) : reason(error));
 
-  function render() {
+  /** Makes the rows anew; a text that was typed and not taken stays, with the reason. @param {(path: string) => string} [moved] */
+  function render(moved = (path) => path) {
     const active = /** @type {HTMLElement | null} */ (document.activeElement)?.dataset?.path;
+    const controls = /** @type {HTMLInputElement[]} */ ([...form.querySelectorAll("[data-taken]")]);
+    const left = controls.filter(({ value, dataset }) => value !== dataset.taken).map(({ value, dataset: { path = "", tried } }) => ({
+      ...{ path: moved(path), value, tried, reason: at(`shop-error-${path}`).textContent, focused: path === active },
+    }));
+    const laidOpen = [...open].map(moved);
+    open.clear();
+    for (const path of laidOpen) open.add(path);
     form.replaceChildren(...(shown?.form.items ?? []).map((item) => element(item, null, 0)));
-    if (active) form.querySelector(`[data-path="${active}"]`)?.focus();
+    if (active) find(active)?.focus();
+    for (const { path, value, tried, reason, focused } of left) {
+      const control = path && find(path);
+      if (!control) continue;
+      control.value = value;
+      control.dataset.tried = tried;
+      mark(control, reason);
+      if (focused) control.focus();
+    }
+  }
+
+  /** Takes an item out of a list; those behind it move up. @param {string} list @param {number} index */
+  async function remove(list, index) {
+    /** @param {string} path */
+    const moved = (path) => {
+      if (!path.startsWith(`${list}/`)) return path;
+      const [place, ...rest] = path.slice(list.length + 1).split("/");
+      if (Number(place) === index) return "";
+      return [list, Number(place) > index ? Number(place) - 1 : place, ...rest].join("/");
+    };
+    if (!(await change({ op: "remove", path: list, index }))) return;
+    render(moved);
+    moves.push(moved);
   }
 
   /** @param {Item} item @param {Item | null} list that it is an item of @param {number} index @returns {HTMLElement} */
   function element(item, list, index) {
     const made = item.value ? value(item) : group(item);
     if (list) {
-      const remove = press(form.dataset.remove, `${list.path}/-${index}`);
-      remove.setAttribute("aria-label", (form.dataset.removeFrom ?? "").replace("{list}", list.label).replace("{item}", item.label));
-      remove.className = "remove small";
-      remove.addEventListener("click", async () => (await change({ op: "remove", path: list.path, index })) && render());
-      (made instanceof HTMLDetailsElement ? made.lastElementChild : made)?.append(remove);
+      const press = button(form.dataset.remove, `${list.path}/-${index}`);
+      press.setAttribute("aria-label", (form.dataset.removeFrom ?? "").replace("{list}", list.label).replace("{item}", item.label));
+      press.className = "remove small";
+      press.addEventListener("click", () => remove(list.path, index));
+      (made instanceof HTMLDetailsElement ? made.lastElementChild : made)?.append(press);
     }
     return made;
   }
 
   /** @param {string} label @param {string} path */
-  function press(label, path) {
-    const button = document.createElement("button");
-    button.type = "button";
-    button.textContent = label;
-    button.dataset.path = path;
-    return button;
+  function button(label, path) {
+    const made = document.createElement("button");
+    made.type = "button";
+    made.textContent = label;
+    made.dataset.path = path;
+    return made;
   }
 
   /** @param {Item} item */
@@ -108,7 +162,7 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
     const body = document.createElement("div");
     body.append(...(item.items ?? []).map((inner, i) => element(inner, item.list ? item : null, i)));
     if (item.list) {
-      const add = press(form.dataset.add, `${item.path}/+`);
+      const add = button(form.dataset.add, `${item.path}/+`);
       add.setAttribute("aria-label", (form.dataset.addTo ?? "").replace("{list}", item.label));
       add.addEventListener("click", async () => (await change({ op: "add", path: item.path })) && render());
       body.append(add);
@@ -133,19 +187,20 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
       control.autocomplete = "off";
       control.spellcheck = false;
     }
-    control.value = item.text;
+    control.value = control.dataset.taken = control.dataset.tried = item.text;
     const error = document.createElement("p");
     error.className = "error";
     error.id = `shop-error-${item.path}`;
     error.setAttribute("role", "alert");
     control.setAttribute("aria-describedby", error.id);
-    control.addEventListener("change", async () => {
+    const hand = () => {
+      if (control.value === control.dataset.tried) return;
+      control.dataset.tried = control.value;
       error.textContent = "";
-      const taken = await change({ op: "set", path: item.path, text: control.value }, error);
-      if (taken) control.removeAttribute("aria-invalid");
-      else control.setAttribute("aria-invalid", "true");
-      if (taken) item.text = control.value;
-    });
+      change({ op: "set", path: item.path, text: control.value });
+    };
+    control.addEventListener("change", hand);
+    control.addEventListener("blur", hand); // of a row that was made anew under the cursor nothing is heard of a change
     label.append(control);
     row.append(label, error);
     return row;
@@ -154,6 +209,7 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
   /** Takes another file into use. @param {string} file from the browser, from a file, or empty: the one that ships */
   async function use(file) {
     take(await engine.call("shop", { shop: file }), { own: file !== "", whole: true });
+    form.replaceChildren();
     render();
   }
 
@@ -173,15 +229,18 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
     dialog.showModal();
   });
   at("shop-close").addEventListener("click", () => dialog.close());
-  at("shop-reset").addEventListener("click", () => load(""));
-  undo.addEventListener("click", () => {
-    texts.pop();
-    load(texts.at(-1) ?? "");
-  });
+  at("shop-reset").addEventListener("click", () => inTurn(() => load("")));
+  undo.addEventListener("click", () =>
+    inTurn(async () => {
+      if (texts.length === 1) return;
+      texts.pop();
+      await load(texts[texts.length - 1]);
+    }),
+  );
   at("shop-save").addEventListener("click", async () => {
     if (shown) await saveFile(engine, "shop", shown.form.name, shown.shop);
   });
-  chooseFile(at("shop-file"), at("shop-input"), load);
+  chooseFile(at("shop-file"), at("shop-input"), (file) => inTurn(() => load(file)));
 
   /** A file that stops the engine is put aside for the shop that ships. @param {string} [why] @returns {boolean} whether there was one */
   function giveWay(why = "") {
@@ -199,7 +258,7 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
     get text() {
       return text;
     },
-    use,
+    use: (/** @type {string} */ file) => inTurn(() => use(file)),
     /** A kept file that cannot be used gives way to the shop that ships, and is put aside. */
     async start() {
       try {
