@@ -232,3 +232,43 @@ func TestWhatIsSetAsideStaysWithItsItem(t *testing.T) {
 	waitEntry(page, "fin_height", "77.7 mm")
 	waitState(page, "lost")
 }
+
+// An undo may bring another item in hand: what is entered behind it is that one's, also after a reload before the answer.
+func TestEntryBehindAnUndoIsOfItsItem(t *testing.T) {
+	page := faulty(t)
+	page.Click(id("items-open"))
+	page.Click(id("items-copy"))
+	waitInHand(page, 2)
+	enter(page, "fin_height", "13 mm")
+	takeItem(page, 1)
+	waitState(page, "answered")
+	page.Wait(storedItem + "?.shown") // at rest, so that nothing is asked beside the undo
+	deafTo(page, "document")
+	page.Click(id("undo"))
+	insert(page, entry("tube_od"), "30 mm")
+	page.Wait(slot + ".pending.length === 1")
+	if browser.Eval[bool](page, slot+".pending[0].item !== "+slot+".item") {
+		t.Error("it waits for the item that was in hand before")
+	}
+	page.Reload()
+	page.WaitMark("finwright:drawn")
+	waitInHand(page, 2)
+	waitTyped(page, "tube_od", "30 mm")
+}
+
+// Of what is said of a job one part does not take back another that waits.
+func TestPartsOfTheHeadAreApart(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	browser.Eval[bool](page, `(() => {
+		for (const [id, text] of [["field-fin_height", "11 mm"], ["head-reference", "Q-7"], ["head-revision", "B"]]) {
+			const input = document.querySelector("[data-testid=" + id + "]");
+			input.value = text;
+			input.dispatchEvent(new Event("change", {bubbles: true}));
+		}
+		return true;
+	})()`)
+	page.Wait(slot + `.head.revision === "B"`)
+	if got := browser.Eval[string](page, slot+".head.reference"); got != "Q-7" {
+		t.Errorf("the reference is %q", got)
+	}
+}

@@ -3,6 +3,7 @@
 package e2e
 
 import (
+	"fmt"
 	"testing"
 
 	"github.com/chromedp/chromedp/kb"
@@ -182,4 +183,37 @@ func TestMapKeepsItsBandsThroughUnits(t *testing.T) {
 	}
 	page.Click(id("section-surface"))
 	page.Wait(`((sheet) => sheet.width > 0 && sheet.getContext("2d").getImageData(0, 0, sheet.width, sheet.height).data.some((x) => x > 0))(document.querySelector("[data-plot=map] .bands"))`)
+}
+
+// A menu is not to be seen, and so not pressed, before it is in its place.
+func TestMenuIsSeenInItsPlace(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	const menu = `document.querySelector("#examples")`
+	if at := browser.Eval[string](page, element(id("examples"))+`.click() ?? getComputedStyle(`+menu+`).visibility`); at != "hidden" {
+		t.Errorf("the menu that has just opened is %s", at)
+	}
+	page.Wait(`getComputedStyle(` + menu + `).visibility === "visible" && ` + menu + `.style.left !== ""`)
+}
+
+// A bare span is meant as it stands in sight, also while one before it is on its way out.
+func TestSpansAreMeantAsTheyStand(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	for i := range 3 {
+		page.Click(id("add-span"))
+		page.Wait(element(id(fmt.Sprintf("span-%d-width", i))))
+		page.Type(id(fmt.Sprintf("span-%d-width", i)), fmt.Sprintf("%d1 mm", i+2))
+		page.Wait(kept + fmt.Sprintf(".spans[%d]?.width.text === '%d1 mm'", i, i+2))
+		waitState(page, "answered")
+	}
+	browser.Eval[bool](page, `(() => {
+		const at = (id) => document.querySelector("[data-testid=" + id + "]");
+		at("span-0-remove").click();
+		at("span-1-remove").click();
+		at("span-2-width").value = "51 mm";
+		at("span-2-width").dispatchEvent(new Event("change", {bubbles: true}));
+		return true;
+	})()`)
+	waitState(page, "answered")
+	page.Wait(kept + ".spans.length === 1 && " + kept + ".spans[0].width.text === '51 mm'")
+	page.Wait(element(id("span-0-width")) + `.value === "51 mm"`)
 }

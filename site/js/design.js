@@ -18,14 +18,16 @@ import { LoadFailure } from "./loader.js";
  *   settled: in the history, not a glimpse; since: time of the pointer event; arrived: a document that came whole
  * @typedef {import("./api.js").Command} Command
  * @typedef {{command: Command, text: string, reason: string, lost: boolean}} Aside
- * @typedef {{command: Command, item?: string, reason?: string, lost?: boolean}} Pending  item: that it is meant for; with a reason: set aside
- * @typedef {{commands: Command[], item?: string, since?: number, after?: Promise<void>, work?: () => Promise<void>, moves?: boolean, done?: () => void}} Job
- *   item: that is in hand then; after: a glimpse of the same; work: something else than commands; moves: it has changed the history, so that what is shown is no longer what is entered
+ * @typedef {{command: Command, item?: string, reason?: string, lost?: boolean}} Pending  item: that it is meant for, if not the one in hand; with a reason: set aside
+ * @typedef {{reply: Reply, work?: string, looked?: boolean, pending?: Pending[]}} Arrival
+ *   work, looked: as in the history; pending: what it waited with that the reply does not hold
+ * @typedef {{commands: Command[], item?: string, since?: number, after?: Promise<void>, work?: () => Promise<void>, whole?: boolean, moves?: boolean, done?: () => void}} Job
+ *   item: that it takes in hand; after: a glimpse of the same; work: something else than commands; whole: it brings another document, so that what follows is not of this one; moves: it has changed the history, so that what is shown is no longer what is entered
  */
 
 /**
- * @typedef {{key: string, command: Command, shown: boolean, asked: boolean, sent: boolean, committed: boolean, accept: (view: import("./api.js").Page) => boolean, answer: Promise<void>}} Glimpse
- *   asked: it waits for its answer, sent to the engine or not yet; committed: it is to be a step of the history as well
+ * @typedef {{key: string, seen: Command, command: Command, shown: boolean, asked: boolean, sent: boolean, committed: boolean, accept: (view: import("./api.js").Page) => boolean, answer: Promise<void>}} Glimpse
+ *   seen: the command as it was given, command: as it is asked (see placed); asked: it waits for its answer, sent to the engine or not yet; committed: it is to be a step of the history as well
  */
 
 /**
@@ -35,10 +37,10 @@ import { LoadFailure } from "./loader.js";
  *   show: (reply: Reply, how: How) => void,
  *   aside: (asides: Map<string, Aside>) => void,
  *   answer: (state: import("./answer.js").State) => void,
- *   keep: (work: import("./history.js").Entry & {pending: Pending[]}) => void,
+ *   keep: (pending: Pending[], work?: import("./history.js").Entry) => void,
  *   reason: (error: Error) => string,
  *   failed: (error: Error) => void,
- * }} page  keep is called before the engine is asked; reason says in words why a command was set aside
+ * }} page  keep is called before the engine is asked, without work as long as none has come; reason says in words why a command was set aside
  */
 export function createDesign(engine, area, page) {
   const history = createHistory();
@@ -79,17 +81,24 @@ export function createDesign(engine, area, page) {
   }
 
   function keep() {
-    if (!history.job) return;
-    const open = [...(running ? [running] : []), ...waiting].flatMap(({ commands, item }) => commands.map((command) => ({ command, item })));
+    let item = history.hand || undefined;
+    const other = line().findIndex(({ whole }) => whole);
+    const ours = other < 0 ? line() : line().slice(0, other);
+    const open = ours.flatMap((job) => {
+      item = job.item ?? item;
+      return job.commands.map((command) => ({ command, item }));
+    });
     const of = (/** @type {string} */ item) => (/** @type {Aside} */ { command, reason, lost }) => ({ command, item, reason, lost });
     const aside = [...asides.values()].map(of(history.hand));
     const others = [...elsewhere].flatMap(([item, list]) => list.map(([, one]) => of(item)(one)));
-    const typed = glimpse && textOf(glimpse.command) !== null ? [{ command: glimpse.command, item: aim() }] : [];
-    page.keep({ ...history.entry, pending: [...open, ...typed, ...aside, ...others] });
+    const typed = other < 0 && glimpse && textOf(glimpse.command) !== null ? [{ command: glimpse.command, item }] : [];
+    page.keep([...open, ...typed, ...aside, ...others], history.job && history.entry);
   }
 
-  /** The item that is in hand when all that waits is done. */
-  const aim = () => waiting.at(-1)?.item ?? running?.item ?? history.hand;
+  const line = () => (running ? [running, ...waiting] : waiting);
+
+  /** The item that is in hand when all that waits is done, as far as that can be told: an undo brings its own when its turn comes. */
+  const aim = () => line().findLast(({ item }) => item)?.item ?? history.hand;
 
   /** @param {string} key @param {Command} command @param {Error} error */
   function setAside(key, command, error) {
@@ -136,13 +145,24 @@ export function createDesign(engine, area, page) {
     page.aside(asides);
   }
 
+  /** A command for a bare span by its place in sight, for the place that it has once the removals that wait are done; null: it goes itself. @param {Command} command */
+  function placed(command) {
+    if (command.op !== "span" && command.op !== "remove_span") return command;
+    let { index = 0 } = command;
+    for (const { op, index: gone = 0 } of line().flatMap(({ commands }) => commands)) {
+      if (op !== "remove_span") continue;
+      if (gone === index) return null;
+      if (gone < index) index--;
+    }
+    return { ...command, index };
+  }
+
   const isAside = (/** @type {string} */ key, /** @type {Command} */ command) => same(asides.get(key)?.command, command);
 
   /** Work on the history goes one at a time, each on what the last one left. @param {Job} job @returns {Promise<void>} when it is done */
   function next(job) {
     era++;
     glimpse = null;
-    job.item ??= aim();
     waiting.push(job);
     keep();
     publish();
@@ -194,7 +214,7 @@ export function createDesign(engine, area, page) {
       if (!answers(error)) throw error;
       const [command] = commands;
       // Of several commands asked together each is asked alone, to find the one at fault.
-      if (commands.length > 1) return void waiting.unshift(...commands.map((one) => ({ commands: [one], item: job.item })));
+      if (commands.length > 1) return void waiting.unshift(...commands.map((one) => ({ commands: [one] })));
       if (textOf(command) !== null) return setAside(keyOf(command), command, /** @type {Error} */ (error));
       // What was pulled or pressed has no place of its own to stay in.
       page.failed(/** @type {Error} */ (error));
@@ -220,6 +240,47 @@ export function createDesign(engine, area, page) {
     return job;
   }
 
+  /** Whether something of that key waits, or is being typed. @param {string} key */
+  const entered = (key) => glimpse?.key === key || waiting.some(({ commands }) => commands.some((command) => keyOf(command) === key));
+
+  /** @param {string} id @returns {Job} */
+  function taking(id) {
+    return {
+      commands: [],
+      item: id,
+      async work() {
+        const document = history.designOf(id);
+        if (!document) return; // it was taken out meanwhile
+        const reply = await engine.call("edit", { document, commands: [], ...area() }).catch((error) => {
+          waiting.unshift(again()); // the list shows the one that stays in hand
+          throw error;
+        });
+        turn(() => history.hold(id));
+        keep();
+        show(reply, { settled: true });
+      },
+    };
+  }
+
+  /** What was entered and not answered before the page was last left, to be asked now; what was set aside is so again. @param {Pending[]} pending */
+  function resumed(pending) {
+    /** @type {Job[]} */ const jobs = [];
+    let hand = history.hand;
+    for (const { command, item = history.hand, reason, lost = false } of pending) {
+      if (reason) {
+        if (item === history.hand && entered(keyOf(command))) continue; // while the page loaded
+        const aside = { command, text: textOf(command) ?? "", reason, lost };
+        if (item === history.hand) asides.set(keyOf(command), aside);
+        else elsewhere.set(item, [...(elsewhere.get(item) ?? []), [keyOf(command), aside]]);
+        continue;
+      }
+      if (item !== hand) jobs.push(taking((hand = item)));
+      jobs.push({ commands: [command] });
+    }
+    page.aside(asides);
+    return jobs;
+  }
+
   /**
    * @param {Glimpse} mine
    * @param {number} [since]
@@ -242,7 +303,7 @@ export function createDesign(engine, area, page) {
       mine.asked = false;
       if (glimpse !== mine && !mine.committed) return;
       if (answers(error) && textOf(mine.command) !== null) {
-        setAside(mine.key, mine.command, /** @type {Error} */ (error));
+        setAside(keyOf(mine.command), mine.command, /** @type {Error} */ (error));
         if (glimpse === mine) glimpse = null;
         keep(); // with its reason, so that it is not asked again after a reload
       } else page.failed(/** @type {Error} */ (error));
@@ -259,9 +320,9 @@ export function createDesign(engine, area, page) {
       return shown?.view;
     },
 
-    /** Whether nothing of what was entered is set aside, in any item. */
+    /** Whether nothing of what was entered waits or is set aside, in any item. */
     get complete() {
-      return asides.size + elsewhere.size === 0;
+      return asides.size + elsewhere.size + line().length === 0;
     },
 
     /** Whether what is shown is in the history, and no glimpse. */
@@ -269,60 +330,52 @@ export function createDesign(engine, area, page) {
       return shown !== null && same(shown.document, history.current);
     },
 
-    /** Resolves when all that was entered has been answered, or been set aside. */
-    rest: () => drained,
+    /** Resolves when all that was entered has been answered, or been set aside; where there was no engine it is tried again. */
+    rest() {
+      if (!running && waiting.length) drained = drain();
+      return drained;
+    },
 
     /**
      * Takes a document that came whole: saved, opened, an example.
-     * @param {() => Promise<Reply | null>} ask
-     * @param {{work?: string, looked?: boolean}} [how]
+     * @param {() => Promise<Arrival>} ask
+     * @param {{goesOn?: boolean}} [how] goesOn: it is what the page was last left with, and what is entered meanwhile belongs to it
      */
-    replace: (ask, how) =>
-      next({
+    replace(ask, { goesOn = false } = {}) {
+      /** @type {Job} */
+      const job = {
         commands: [],
+        whole: !goesOn,
         async work() {
-          const reply = await ask();
-          if (!reply) return;
+          const { reply, pending = [], ...how } = await ask();
           elsewhere.clear();
           takeBack();
           history.arrive(reply, how);
+          job.whole = false;
+          waiting.unshift(...resumed(pending));
           keep();
           show(reply, { settled: true, arrived: true });
         },
-      }),
+      };
+      return next(job);
+    },
 
     /** Takes another item of the job in hand. @param {string} id */
-    take(id) {
-      if (id === aim()) return Promise.resolve();
-      return next({
-        commands: [],
-        item: id,
-        async work() {
-          const document = history.designOf(id);
-          if (!document) return; // it was taken out meanwhile
-          const reply = await engine.call("edit", { document, commands: [], ...area() }).catch((error) => {
-            waiting.unshift(again()); // the list shows the one that stays in hand
-            throw error;
-          });
-          turn(() => history.hold(id));
-          keep();
-          show(reply, { settled: true });
-        },
-      });
-    },
+    take: (id) => (id === aim() ? Promise.resolve() : next(taking(id))),
 
     /** Puts an item into the job, behind the one in hand, and takes it in hand. @param {string} id @param {boolean} copy of the one in hand; else as the job's base */
     add(id, copy) {
-      const job = again(() => {
+      const adding = again(() => {
         const { job, document } = history.entry;
         const design = copy ? differences({ ...document, mark: "" }, job.base) : {};
         history.add({ id, at: after(job, /** @type {import("./job.js").Item} */ (job.items.get(history.hand))), design });
       });
-      return next({ ...job, item: id });
+      return next({ ...adding, item: id });
     },
 
     /** Takes the item in hand out of the job. */
     remove() {
+      if (!history.job) return Promise.resolve();
       const gone = aim();
       const { order, items } = history.job;
       const place = order.indexOf(gone);
@@ -349,25 +402,27 @@ export function createDesign(engine, area, page) {
       if (history.entry.changed.size) keep();
     },
 
-    /** What the job says of itself. @param {import("./api.js").Head} head */
-    setHead: (head) =>
+    /** What the job says of itself: a part of it, since another may be on its way. @param {Partial<import("./api.js").Head>} part */
+    setHead: (part) =>
       next({
         commands: [],
         async work() {
-          history.setHead(head);
+          history.setHead({ ...history.job.head, ...part });
           keep();
           if (shown) show(shown, { settled: true });
         },
       }),
 
     /**
-     * @param {Command} command
+     * @param {Command} seen
      * @param {number} [since]
      */
-    async commit(command, since) {
-      const key = keyOf(command);
+    async commit(seen, since) {
+      const key = keyOf(seen);
+      const command = placed(seen);
       if (typing === key) typing = "";
-      if (isAside(key, command)) {
+      if (!command) return publish();
+      if (isAside(key, seen)) {
         glimpse = null;
         keep();
         return publish(); // it has been asked as often as it should
@@ -397,17 +452,18 @@ export function createDesign(engine, area, page) {
     },
 
     /**
-     * @param {Command} command of another key than the last: commits first what is pending
+     * @param {Command} seen of another key than the last: commits first what is pending
      * @param {{since?: number, accept?: (view: import("./api.js").Page) => boolean}} [more]
      */
-    async live(command, { since, accept = () => true } = {}) {
-      const key = keyOf(command);
+    async live(seen, { since, accept = () => true } = {}) {
+      const key = keyOf(seen);
       if (typing === key) typing = "";
-      if (glimpse && glimpse.key !== key) this.commit(glimpse.command);
-      if (isAside(key, command)) return publish();
+      if (glimpse && glimpse.key !== key) this.commit(glimpse.seen);
+      const command = placed(seen);
+      if (!command || isAside(key, seen)) return publish();
       takeBack(key);
       /** @type {Glimpse} */
-      const mine = { key, command, shown: false, asked: true, sent: false, committed: false, accept, answer: Promise.resolve() };
+      const mine = { key, seen, command, shown: false, asked: true, sent: false, committed: false, accept, answer: Promise.resolve() };
       glimpse = mine;
       if (textOf(command) !== null) keep();
       publish();
@@ -449,21 +505,8 @@ export function createDesign(engine, area, page) {
     },
     redo: () => next(again(history.redo)),
 
-    /** Goes on with what was entered and not answered before the page was last left. @param {Pending[]} pending */
-    resume(pending) {
-      for (const { command, item = history.hand, reason, lost = false } of pending) {
-        if (reason) {
-          const aside = { command, text: textOf(command) ?? "", reason, lost };
-          if (item === history.hand) asides.set(keyOf(command), aside);
-          else elsewhere.set(item, [...(elsewhere.get(item) ?? []), [keyOf(command), aside]]);
-          continue;
-        }
-        this.take(item);
-        this.commit(command);
-      }
-      page.aside(asides);
-      publish();
-    },
+    /** Writes what waits: where it goes to is known only now. */
+    keep,
   };
 }
 
@@ -471,7 +514,7 @@ export function createDesign(engine, area, page) {
 const answers = (error) => error instanceof EngineError || error instanceof EngineLost;
 
 /** What a command changes: of two with one key the later counts. @param {Command} command */
-function keyOf({ op, values = [], index, part, field }) {
+export function keyOf({ op, values = [], index, part, field }) {
   switch (op) {
     case "set":
       return values.map((value) => value.field).join();

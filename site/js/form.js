@@ -61,7 +61,9 @@ function row(root, change) {
       change.step(id, steps);
     });
   } else {
-    control.addEventListener("change", () => change.commit(id, control.value));
+    const choose = () => change.commit(id, control.value);
+    control.addEventListener("change", choose);
+    if (control.selectedIndex > 0) setTimeout(choose); // it was chosen before this script had come
   }
   origin.addEventListener("change", () => change.origin(id, origin.value));
   const entry = asideable(control, error);
@@ -117,6 +119,9 @@ export function typed(input, { enter, live, commit }) {
     input.value = input.dataset.shown ?? "";
     hand();
   });
+  if (input.value === input.defaultValue) return;
+  input.dispatchEvent(new Event("input")); // it was typed before this script had come
+  if (input !== document.activeElement) setTimeout(finish);
 }
 
 /**

@@ -11,7 +11,7 @@ const STEPS = { ArrowDown: 1, ArrowUp: -1, PageDown: 8, PageUp: -8 };
 
 /**
  * @typedef {{take: (id: string) => void, add: (copy: boolean) => void, remove: () => void, mark: {live: (text: string) => void, commit: (text: string) => void},
- *   head: (head: import("./api.js").Head) => void}} Act
+ *   head: (part: Partial<import("./api.js").Head>) => void}} Act
  */
 
 /** @param {HTMLElement} panel @param {HTMLButtonElement} opener @param {Act} act */
@@ -91,7 +91,7 @@ export function createItems(panel, opener, act) {
   remove.addEventListener("click", act.remove);
   typed(mark, act.mark);
   for (const input of heads) {
-    input.addEventListener("change", () => entry && input.validity.valid && act.head({ ...entry.job.head, [input.name]: input.value }));
+    input.addEventListener("change", () => input.validity.valid && act.head({ [input.name]: input.value }));
   }
   new ResizeObserver(fill).observe(list);
 

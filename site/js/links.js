@@ -33,19 +33,22 @@ export async function unpack(fragment) {
   }
 }
 
-/** What an address carries after #, once: afterwards the address is plain, so that a reload does not undo later work. */
-export function takeFragment() {
-  const fragment = location.hash.slice(1);
-  if (!fragment.startsWith(PREFIX)) return "";
-  history.replaceState(null, "", location.pathname + location.search);
-  return fragment;
+/** What an address carries after #. */
+export function fragment() {
+  const carried = location.hash.slice(1);
+  return carried.startsWith(PREFIX) ? carried : "";
+}
+
+/** Once it is opened the address is plain, so that a reload does not undo later work. @param {string} carried */
+export function dropFragment(carried) {
+  if (fragment() === carried) history.replaceState(null, "", location.pathname + location.search);
 }
 
 let put = ""; // what this page put into the address itself
 
 /** Takes a link of an earlier design out of the address, where this page put it: any other has come to be opened. */
 export function withdrawLink() {
-  if (put && location.hash.slice(1) === put) takeFragment();
+  if (put) dropFragment(put);
   put = "";
 }
 

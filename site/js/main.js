@@ -5,7 +5,7 @@ import { createAnswer } from "./answer.js";
 import { createBusy } from "./busy.js";
 import { createCases } from "./cases.js";
 import { createDeciding } from "./deciding.js";
-import { createDesign } from "./design.js";
+import { createDesign, keyOf } from "./design.js";
 import { createEarlier } from "./earlier.js";
 import { createEngine, EngineError, EngineLost } from "./engine.js";
 import { createFigures } from "./figures.js";
@@ -14,7 +14,7 @@ import { createForm } from "./form.js";
 import { createHeat } from "./heat.js";
 import { createItems } from "./items.js";
 import { alone, saveable } from "./job.js";
-import { copyLink, pack, takeFragment, unpack, withdrawLink } from "./links.js";
+import { copyLink, dropFragment, fragment, pack, unpack, withdrawLink } from "./links.js";
 import { LoadFailure, whyMissing } from "./loader.js";
 import { createMaking } from "./making.js";
 import { createShop } from "./shop.js";
@@ -33,7 +33,7 @@ import { createTheme } from "./theme.js";
 import { createTools } from "./tools.js";
 import { keepAtRest } from "./store/earlier.js";
 import { newId, parsed } from "./store/local.js";
-import { keepWorking, parts, quarantine, quarantineSaved, working as workingCopy } from "./store/slot.js";
+import { keepEntered, keepWorking, parts, quarantine, quarantineSaved, working as workingCopy } from "./store/slot.js";
 import * as trouble from "./trouble.js";
 import { createWorking } from "./working.js";
 
@@ -100,7 +100,7 @@ const status = createStatus(at("status"), {
 const survivors = createSurvivors(at("survivors"), (command) => design.commit(command));
 const deciding = createDeciding(at("deciding"), () => design.refresh());
 const tools = createTools(design, answer, {
-  example: (id) => design.replace(() => engine.call("example", { id, ...sheet.area() }), { looked: true }),
+  example: (id) => design.replace(async () => ({ reply: await engine.call("example", { id, ...sheet.area() }), looked: true })),
   async save() {
     await design.rest();
     const { job, document } = design.history.entry;
@@ -144,7 +144,9 @@ at("shop-earlier").addEventListener("click", () => earlier.open("shop", shop.use
 function forHand(saved, pending) {
   const { item } = parsed(saved);
   const now = (/** @type {import("./design.js").Pending} */ one) => !one.reason && (one.item ?? item) === item;
-  return [pending.filter(now), pending.filter((one) => !now(one))];
+  const asked = pending.filter(now);
+  const anew = new Set(asked.map(({ command }) => keyOf(command))); // entered again before it was told what had been set aside
+  return [asked, pending.filter((one) => !now(one) && !(one.reason && (one.item ?? item) === item && anew.has(keyOf(one.command))))];
 }
 
 /** Goes back to earlier work: what was entered and not answered is taken too, if it can be. @param {string} text */
@@ -153,11 +155,10 @@ async function goBack(text) {
   let [asked, left] = forHand(saved, pending);
   const ask = (/** @type {import("./api.js").Command[]} */ waiting) => engine.call("open", { text: saved, pending: waiting, ...sheet.area() });
   const reply = await ask(asked.map(({ command }) => command)).catch(orElse(() => ((left = pending), ask([]))));
-  await design.replace(async () => reply, { looked: true });
-  design.resume(left);
+  await design.replace(async () => ({ reply, looked: true, pending: left }));
 }
 
-chooseFile(at("open"), at("open-file"), (file) => design.replace(() => engine.call("open", { text: file, ...sheet.area() })));
+chooseFile(at("open"), at("open-file"), (file) => design.replace(async () => ({ reply: await engine.call("open", { text: file, ...sheet.area() }) })));
 const offline = createOffline(at("newer"));
 createTheme(at("theme"), sheet.paint);
 at("zoom").addEventListener("click", (/** @type {any} */ { target }) => target.dataset.zoom && sheet.zoom(target.dataset.zoom));
@@ -237,11 +238,11 @@ function answered(state) {
   if (answer.whole && design.settled && design.view) write(at("summary"), design.view.summary);
 }
 
-/** @param {Parameters<typeof keepWorking>[0]} work */
-function keep(work) {
+/** @param {import("./design.js").Pending[]} pending @param {import("./history.js").Entry} [work] */
+function keep(pending, work) {
   withdrawLink();
   tools.steps();
-  notes.tell("design", keepWorking(work));
+  notes.tell("design", work ? keepWorking({ ...work, pending }) : keepEntered(pending));
 }
 
 /** @param {Error} error */
@@ -275,19 +276,21 @@ function failed(error) {
   console.error(error);
 }
 
-/** A link opens over the design in hand, which undo brings back; only looked at, it is no work. @param {string} fragment */
-async function openLink(fragment) {
-  const text = await unpack(fragment);
-  const ask = () => engine.call("open", { text, link: true, ...sheet.area() });
-  await design.replace(
-    () =>
-      ask().catch((error) => {
-        if (error.key === "open.newer") notes.tell("link", quarantine("design", text), error.message);
-        throw error;
-      }),
-    { looked: true },
-  );
-}
+/** A link opens over the design in hand, which undo brings back; only looked at, it is no work. @param {string} carried */
+const openLink = (carried) =>
+  design.replace(async () => {
+    const text = await unpack(carried);
+    try {
+      const reply = await engine.call("open", { text, link: true, ...sheet.area() });
+      dropFragment(carried);
+      return { reply, looked: true };
+    } catch (error) {
+      if (error instanceof LoadFailure) throw error; // it is tried again
+      dropFragment(carried);
+      if (error instanceof EngineError && error.key === "open.newer") notes.tell("link", quarantine("design", text), error.message);
+      throw error;
+    }
+  });
 
 /** What to do instead where there was an engine to answer. @template T @param {() => T} instead */
 function orElse(instead) {
@@ -298,28 +301,28 @@ function orElse(instead) {
 }
 
 /** The working copy, with what was entered and not answered; without that if it fails, then without the shop, and then without the copy. */
-async function start() {
-  const link = takeFragment();
+async function begin() {
   const { saved, pending, work, looked } = await workingCopy();
+  design.keep(); // what has been entered meanwhile
+  await shop.start(); // first: the shop goes with every question
   const ask = (/** @type {{saved: string, pending: import("./api.js").Command[]}} */ args) => engine.call("start", { ...args, ...sheet.area() });
   let [asked, left] = forHand(saved, pending);
-  await design.replace(
-    async () => {
-      await shop.start(); // first: the shop goes with every question
-      let reply = await ask({ saved, pending: asked.map(({ command }) => command) })
-        .catch(orElse(() => ((left = pending), ask({ saved, pending: [] }))))
-        .catch(orElse(() => (shop.giveWay() ? ask({ saved, pending: [] }) : null)))
-        .catch(orElse(() => null));
-      if (reply && !reply.notice) return reply;
-      reply ||= await ask({ saved: "", pending: [] });
-      left = [];
-      notes.tell("start", quarantineSaved(), reply.notice);
-      return reply;
-    },
-    { work, looked: looked && pending.length === 0 },
-  );
-  design.resume(left);
-  if (link) await openLink(link);
+  let reply = await ask({ saved, pending: asked.map(({ command }) => command) })
+    .catch(orElse(() => ((left = pending), ask({ saved, pending: [] }))))
+    .catch(orElse(() => (shop.giveWay() ? ask({ saved, pending: [] }) : null)))
+    .catch(orElse(() => null));
+  if (!reply || reply.notice) {
+    reply ||= await ask({ saved: "", pending: [] });
+    left = [];
+    notes.tell("start", quarantineSaved(), reply.notice);
+  }
+  return { reply, work, looked: looked && pending.length === 0, pending: left };
+}
+
+async function start() {
+  const link = fragment();
+  const begun = design.replace(begin, { goesOn: true }); // at once: what is entered from now on comes after it
+  await (link ? openLink(link) : begun);
   performance.mark("finwright:figures");
   await sheet.load().catch(async (error) => {
     trouble.show("part", error.reason ?? (await whyMissing()));
@@ -338,7 +341,7 @@ addEventListener("unhandledrejection", (event) => {
 });
 
 addEventListener("hashchange", () => {
-  const link = takeFragment();
+  const link = fragment();
   if (link) openLink(link);
 });
 

@@ -31,12 +31,12 @@ type started struct {
 // start opens the saved design, else the first example.
 func start(a startArgs) (started, error) {
 	f, err := document.OpenFile([]byte(a.Saved))
+	out := started{}
 	if err != nil {
 		f = document.File{Job: document.JobOf([]document.Document{cases.First()})}
-		a.Pending = nil // they were meant for the saved one
 	}
-	out := started{}
 	if err != nil && a.Saved != "" {
+		a.Pending = nil // they were meant for the saved one
 		out.Notice = said(err)
 	}
 	out.opened, err = showFile(f, a.Pending, a.Sheet, a.wanted)

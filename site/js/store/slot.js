@@ -25,6 +25,7 @@ const FORKED = "forked"; // a note: another tab writes to this slot
 const { format = "", version = "" } = document.documentElement.dataset;
 let slot = "";
 let source = { id: "", left: "", text: "" }; // what this tab went on with: a slot, or work that was left
+let name = ""; // of the piece of work that it goes on with
 let written = ""; // what the slot held when this tab last looked
 /** @type {import("../job.js").Job | null} */ let stored = null; // whose items its set holds
 let revision = 0; // of the working copy
@@ -101,7 +102,23 @@ async function begin() {
   const goesOn = source.id === slot;
   const { work = newId(), looked = false, ...more } = parsed(source.text);
   revision = Number(more.revision) || 0;
-  return { ...parts(source.text), work: goesOn ? work : newId(), looked: !goesOn || looked };
+  name = goesOn ? work : newId();
+  return { ...parts(source.text), work: name, looked: !goesOn || looked };
+}
+
+/**
+ * Writes what was entered before there is a job to write, beside what this tab goes on with.
+ * @param {import("../design.js").Pending[]} pending
+ * @returns {string} empty, or the name of a note
+ */
+export function keepEntered(pending) {
+  if (!slot || !pending.length || read(SLOT + slot) !== written) return ""; // it is not known yet, there is nothing, another tab has written
+  const { pending: before = [], ...went } = parsed(source.id === slot ? source.text : composed(source.text));
+  if (source.text && !went.format && !before.length) return ""; // it could not be read, and stays as it is until it is put aside
+  const text = JSON.stringify({ ...went, ...(went.format && { work: name }), looked: false, revision: ++revision, pending: [...before, ...pending], time: new Date().toISOString() });
+  const failed = write(SLOT + slot, text);
+  if (!failed) written = text;
+  return failed || named();
 }
 
 /**
@@ -112,7 +129,7 @@ async function begin() {
 export function parts(text) {
   const { pending, ...envelope } = parsed(text);
   if (!Array.isArray(pending)) return { saved: composed(text), pending: [] };
-  return { saved: composed(JSON.stringify(envelope)), pending: pending.filter((one) => typeof one?.command?.op === "string") };
+  return { saved: envelope.format ? composed(JSON.stringify(envelope)) : "", pending: pending.filter((one) => typeof one?.command?.op === "string") };
 }
 
 /**
