@@ -90,7 +90,10 @@ func TestTypingBeforeTheScriptIsHeard(t *testing.T) {
 	come := make(chan struct{})
 	address := host(t, func(_ http.ResponseWriter, r *http.Request) bool {
 		if strings.HasPrefix(r.URL.Path, "/js/main.") {
-			<-come
+			select {
+			case <-come:
+			case <-r.Context().Done(): // the test has failed
+			}
 		}
 		return false
 	})
@@ -155,7 +158,10 @@ func TestWorkerThatBreaksEarlyIsTold(t *testing.T) {
 	come := make(chan struct{})
 	address := host(t, func(_ http.ResponseWriter, r *http.Request) bool {
 		if strings.HasPrefix(r.URL.Path, "/engine.") {
-			<-come
+			select {
+			case <-come:
+			case <-r.Context().Done(): // the test has failed
+			}
 		}
 		return false
 	})

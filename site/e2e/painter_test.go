@@ -56,7 +56,10 @@ func TestPainterIsWaitedForFromWhenItIsAsked(t *testing.T) {
 	come := make(chan struct{})
 	address := host(t, func(_ http.ResponseWriter, r *http.Request) bool {
 		if strings.HasPrefix(r.URL.Path, "/canvas.") {
-			<-come
+			select {
+			case <-come:
+			case <-r.Context().Done(): // the test has failed
+			}
 		}
 		return false
 	})

@@ -11,7 +11,7 @@ export function placePopovers() {
 
 /** @param {EventTarget | null} popover @param {boolean} seen */
 function see(popover, seen) {
-  if (popover instanceof HTMLElement) popover.style.visibility = seen ? "" : "hidden";
+  if (popover instanceof HTMLElement && popover.popover) popover.style.visibility = seen ? "" : "hidden"; // a dialog opens where it stays
 }
 
 /** @param {Event} event */
