@@ -32,12 +32,11 @@ func evaluated(t *testing.T, pairs ...string) (document.Document, design.Product
 	for i := 0; i < len(pairs); i += 2 {
 		d.Fields[pairs[i]] = document.Entry{Text: pairs[i+1], Origin: document.Customer}
 	}
-	in, h, err := design.ReadAndRate(d)
+	house := shop.House()
+	in, h, err := design.ReadAndRate(d, &house)
 	if err != nil {
 		t.Fatal(err)
 	}
-	house := shop.House()
-	in.Shop = &house
 	result := design.Evaluate(in, h)
 	plan := design.Make(in, result.Heat)
 	result.AddMaking(&plan)

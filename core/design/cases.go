@@ -16,7 +16,7 @@ import (
 // PlantCase is the bank in one state of the plant, of which the text is "plant_case.<id>".
 type PlantCase struct {
 	ID               string
-	Differs          []message.Message // from normal running
+	Differs          []message.Message // from normal running, and that the joint is open
 	Absent           message.Message   // why there are no figures
 	Duty             float64           // [W]
 	Drop             rating.Optional   // [Pa]; not stated: no method answers
@@ -49,7 +49,7 @@ func PlantCases(in field.Input, h Heat) []PlantCase {
 		} else {
 			row = plantCase(id, &t)
 		}
-		row.Differs = differs
+		row.Differs = append(differs, row.Differs...)
 		list = append(list, row)
 	}
 	season := func(id string, gas rating.Optional) {
@@ -91,6 +91,7 @@ func PlantCases(in field.Input, h Heat) []PlantCase {
 
 func plantCase(id string, t *rating.Thermal) PlantCase {
 	c := PlantCase{ID: id, Duty: math.Abs(t.Duty.Heat), Coldest: t.Duty.Coldest.Celsius, Hottest: t.Duty.Hottest.Celsius}
+	c.Differs = openedIn(t)
 	if t.HasDrop() {
 		c.Drop = rating.Optional{SI: t.UsedDrop.Answer.Total, Stated: true}
 	}

@@ -218,7 +218,7 @@ func TestNoticesNameTheirFigure(t *testing.T) {
 		"at the edge": {nil, "stretch", figure.Good}, // 5/8 in on 1 in is exactly 2.25
 	} {
 		in, house := read(t, c.pairs...), shop.House()
-		in.Shop = &house
+		in.MadeBy(&house)
 		f, ok := evaluate(t, in).Find(c.figure)
 		if !ok || f.State != c.state || (c.state != figure.Good) != (len(f.Why) > 0) {
 			t.Errorf("%s: %s is %s with %d reasons, want %s", name, c.figure, f.State, len(f.Why), c.state)
@@ -239,7 +239,7 @@ func TestFormingIsJudgedByTheShop(t *testing.T) {
 	}
 	for stretch, want := range map[float64]figure.State{2.25: figure.Watch, 3: figure.Good} {
 		c.Forming[0].Stretch = stretch
-		in.Shop = &c
+		in.MadeBy(&c)
 		if got := state("stretch"); got != want {
 			t.Errorf("with %g as the greatest stretch: %s", stretch, got)
 		}
@@ -268,7 +268,7 @@ func TestEveryFigureIsFinite(t *testing.T) {
 		in, h, err := ReadAndRate(doc(c, "tube_od", between(8, 300), "tube_wall", between(0.4, 20), "fin_height", between(1, 55),
 			"strip_thickness", between(0.1, 5), "fin_pitch", between(25, 1000), "film_coefficient", between(0.2, 4000),
 			"fin_type", pick("fin_type"), "fin_metal", pick("fin_metal"), "tube_metal", pick("tube_metal"),
-			"fin_profile", pick("fin_profile"), "root_basis", pick("root_basis"), "tube_length", between(500, 20000), "wall_basis", pick("wall_basis")))
+			"fin_profile", pick("fin_profile"), "root_basis", pick("root_basis"), "tube_length", between(500, 20000), "wall_basis", pick("wall_basis")), nil)
 		if err != nil {
 			return
 		}

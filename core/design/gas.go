@@ -61,10 +61,10 @@ func gasNotices(in *field.Input, t *rating.Thermal) []Notice {
 		normal float64
 		of     exchanger.Case
 	}{
-		{"start_up", in.Limits.StartUp, normal.Process, exchanger.StartUp},
-		{"upset", in.Limits.Upset, normal.Process, exchanger.Upset},
-		{"air_start_up", in.Limits.GasStartUp, normal.Gas, exchanger.StartUp},
-		{"air_upset", in.Limits.GasUpset, normal.Gas, exchanger.Upset},
+		{"start_up", in.Beyond.StartUp, normal.Process, exchanger.StartUp},
+		{"upset", in.Beyond.Upset, normal.Process, exchanger.Upset},
+		{"air_start_up", in.Beyond.GasStartUp, normal.Gas, exchanger.StartUp},
+		{"air_upset", in.Beyond.GasUpset, normal.Gas, exchanger.Upset},
 	} {
 		if e.stated.Stated && e.stated.SI < e.normal {
 			out = append(out, Notice{State: figure.Watch, Field: e.field, Figure: "root_" + string(e.of), Message: message.New("notice.case_below",

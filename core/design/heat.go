@@ -2,7 +2,6 @@ package design
 
 import (
 	"finwright/core/airside"
-	"finwright/core/bond"
 	"finwright/core/document"
 	"finwright/core/exchanger"
 	"finwright/core/field"
@@ -10,6 +9,7 @@ import (
 	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/rating"
+	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -32,7 +32,8 @@ type Heat struct {
 	Field    string
 	Methods  []ListedMethod // films, then pressure drops
 	Spread   rating.Spread
-	Limits   tube.Limits // of the joint, with the house's as it was entered
+	Loosened *rating.Loosened // the bank with other joints; nil where the joint is closed
+	Limits   tube.Limits      // of the joint, with the house's as it was entered
 	Findings []exchanger.Finding
 	Case     Hottest
 }
@@ -44,6 +45,9 @@ func Rate(in field.Input) (Heat, error) {
 	if t := &h.Thermal; err == nil && h.Absent.None() {
 		h.Methods = append(methods(units.Film, t.Films, t.Film, in.Air.FilmGiven), methods(units.Drop, t.Drops, t.Drop, false)...)
 		h.Spread = in.Spread(t)
+		if other, open := in.Loosened(t); open {
+			h.Loosened = &other
+		}
 	}
 	return h, err
 }
@@ -92,12 +96,13 @@ func entered(limit rating.Optional) material.Value {
 	return material.Value{SI: limit.SI, Source: houseLimit}
 }
 
-// ReadAndRate is Read and then Rate.
-func ReadAndRate(d document.Document) (field.Input, Heat, error) {
+// ReadAndRate is Read and then Rate, of a design that the shop c is to make; nil: nobody.
+func ReadAndRate(d document.Document, c *shop.Capability) (field.Input, Heat, error) {
 	in, err := Read(d)
 	if err != nil {
 		return in, Heat{}, err
 	}
+	in.MadeBy(c)
 	h, err := Rate(in)
 	return in, h, err
 }
@@ -116,24 +121,6 @@ func methods[A airside.Answer](k units.Kind, estimates []airside.Estimate[A], us
 		}
 	}
 	return out
-}
-
-// winding returns the joint of a tension-wound fin. Its strain and the temperature up to which metals expand are those by
-// which the shop's rule judges it.
-func winding(in *field.Input, h *Heat) (bond.Winding, bool) {
-	hottest := h.hottest()
-	if !in.Tube.Fin.Type.Fixing().Tension || hottest == nil {
-		return bond.Winding{}, false
-	}
-	strain := bond.DefaultStrain
-	if in.Shop != nil {
-		strain = in.Shop.Placing.Strain
-	}
-	f, _ := in.FinMetal.ExpansionTo(*hottest)
-	t, _ := in.TubeMetal.ExpansionTo(*hottest)
-	return bond.Winding{
-		OD: float64(in.Tube.OD), Strain: strain, FinExpansion: float64(f), TubeExpansion: float64(t), Metallic: in.Bond(),
-	}, true
 }
 
 // heatNotices remarks on wishes not met, on temperatures and on correlations outside their range.
@@ -158,6 +145,7 @@ func heatNotices(in *field.Input, h Heat) []Notice {
 			Message: message.New("notice.out_of_range", "method", message.Key("inside."+f.Method), "why", passed(f.Limits)[0]),
 		})
 	}
+	out = append(out, bondNotices(in, &h)...)
 	out = append(out, gasNotices(in, &h.Thermal)...)
 	out = append(out, heldNotices(in, &h)...)
 	return append(out, h.beyond()...)

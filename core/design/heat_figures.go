@@ -112,19 +112,25 @@ var layerSymbol = map[exchanger.Layer]string{
 	exchanger.Joint: "R_4", exchanger.OutsideFouling: "R_5", exchanger.OutsideFilm: "R_6",
 }
 
-func (b *builder) overall(h Heat) []figure.Figure {
-	u := h.Thermal.Overall
+// uBare is the coefficient of a path on the bare area.
+func uBare(id string, u exchanger.Overall) figure.Figure {
 	var args []figure.Arg
 	for _, r := range u.Resistances {
 		args = append(args, arg(layerSymbol[r.Layer], units.Resist, r.OnBare))
 	}
+	return fig(id, units.Film, u.OnBare, figure.BareArea, "u_bare", args...)
+}
+
+func (b *builder) overall(h Heat) []figure.Figure {
+	u := h.Thermal.Overall
 	bare := arg("U_b", units.Film, u.OnBare)
 	list := []figure.Figure{
-		fig("u_bare", units.Film, u.OnBare, figure.BareArea, "u_bare", args...),
+		uBare("u_bare", u),
 		fig("ua", units.Transfer, ua(&h.Thermal), figure.WholeBank, "ua", bare, arg("d", units.Diameter, float64(b.t.OD)), arg("L_f", units.Distance, h.Thermal.Bank.FinnedLength),
 			arg("N", units.Count, float64(h.Thermal.Bank.Tubes()))),
 		fig("u_total", units.Film, u.OnTotal, figure.TotalArea, "u_total", bare, arg("AR", units.Factor, b.s.Areas.Ratio())),
 	}
+	list = append(list, b.closed(h)...)
 	for _, r := range u.Resistances {
 		list = append(list, fig("share_"+string(r.Layer), units.Percent, r.Share, figure.BareArea, "share", arg("R_x", units.Resist, r.OnBare), bare))
 	}
@@ -191,6 +197,7 @@ func (b *builder) duty(h Heat) []figure.Figure {
 	if b.in.Bank.DutyWanted > 0 {
 		list[0].State = figure.Good // until a notice says otherwise
 	}
+	list = append(list, b.otherDuties(h)...)
 	return append(append(list, b.wanted(t)...), b.inverse(t)...)
 }
 
@@ -288,19 +295,5 @@ func (b *builder) metal(h Heat) []figure.Figure {
 		fig("hottest_tip", units.Temp, h.Thermal.Tip(), "", "hottest_tip", arg("T_g", units.Temp, d.HottestRoot.Air), arg("T_r", units.Temp, root), arg("ϑ_r", units.Factor, h.Thermal.TipRatio)),
 		fig("coldest_metal", units.Temp, d.Coldest.Celsius, "", "coldest_metal", cornerArgs(d.Coldest)...))
 	list = append(list, b.dewPoints()...)
-	w, held := winding(b.in, &h)
-	if !held {
-		return append(list, absent("bond_loss", units.Temp, "", "absent.not_tension"))
-	}
-	loss, opens := w.LossTemperature()
-	if !opens {
-		return append(list, absent("bond_loss", units.Temp, "", "absent.tightens"))
-	}
-	at := fig("bond_loss", units.Temp, loss, "", "bond_loss", arg("e_0", units.Factor, w.Strain), arg("α_f", units.Expand, w.FinExpansion), arg("α_t", units.Expand, w.TubeExpansion))
-	if gap := w.Gap(root, root); gap > 0 {
-		at.State, at.Why = figure.Watch, []message.Message{message.New("notice.bond_open", "loss", message.Amount{Kind: units.Temp, SI: loss}, "root", message.Amount{Kind: units.Temp, SI: root})}
-		list = append(list, fig("bond_open", units.Resist, w.Resistance(root, root, h.Thermal.Gas.Conductivity), figure.BareArea, "bond_open",
-			arg("g_b", units.Factor, gap), arg("k_g", units.Conduct, h.Thermal.Gas.Conductivity), arg("R_b", units.Resist, b.in.Bond())))
-	}
-	return append(list, at)
+	return append(list, b.bond(h)...)
 }

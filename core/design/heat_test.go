@@ -76,7 +76,7 @@ func TestRandomBanksBalance(t *testing.T) {
 				}
 				pairs = append(pairs, k, fmt.Sprintf("%.6g", x))
 			}
-			in, h, err := ReadAndRate(doc(c, pairs...))
+			in, h, err := ReadAndRate(doc(c, pairs...), nil)
 			if err != nil {
 				continue
 			}

@@ -22,8 +22,10 @@ type Hottest struct {
 
 // hottestOf finds the metal of every case from the bank in normal running.
 func hottestOf(in *field.Input, t *rating.Thermal) Hottest {
-	h := Hottest{Ends: in.Cases(), Root: map[exchanger.Case]float64{}, tip: map[exchanger.Case]float64{}, mean: map[exchanger.Case]float64{}, joint: map[exchanger.Case]float64{}}
-	for c, ends := range h.Ends {
+	h := Hottest{Ends: map[exchanger.Case]rating.Ends{}, Root: map[exchanger.Case]float64{}, tip: map[exchanger.Case]float64{}, mean: map[exchanger.Case]float64{}, joint: map[exchanger.Case]float64{}}
+	for _, of := range in.Cases() {
+		c, ends := of.Case, of.Ends
+		h.Ends[c] = ends
 		p := t.PartsAt(&in.Input, ends)
 		h.Root[c], h.tip[c], h.mean[c] = ends.At(p.Root), ends.At(p.Tip), ends.At(p.Mean)
 		if h.joint[c] = max(ends.Process, h.Root[c]); in.Tube.Fin.Type.Fixing().Tension {
@@ -63,7 +65,7 @@ func untold(in *field.Input, cases map[exchanger.Case]rating.Ends) []exchanger.F
 			found = append(found, exchanger.Finding{Of: exchanger.OfJoint, Case: c, State: figure.Watch, Why: message.New(key, "case", message.Key("case."+string(c)))})
 		}
 	}
-	if gas, hot := field.HottestGas(cases); hot && in.Limits.FlowLost == field.FlowUntold {
+	if gas, hot := in.HottestGas(); hot && in.Beyond.FlowLost == rating.FlowUntold {
 		found = append(found, exchanger.Finding{
 			Of: exchanger.OfJoint, Case: exchanger.FlowLost, State: figure.Watch,
 			Why: message.New("limit.flow_untold", "temperature", message.Amount{Kind: units.Temp, SI: gas}, "case", message.Key("case.flow_lost")),

@@ -180,7 +180,7 @@ func TestGlycolCostsDuty(t *testing.T) {
 func TestPointsOfAFluidStandApart(t *testing.T) {
 	own := func(at, second string) error {
 		_, _, err := ReadAndRate(doc(t, "inside_fluid", "own", "own_fluid_points", "2", "own_fluid_at", at, "own_fluid_at_2", second,
-			"own_fluid_viscosity", "1000 mPa·s", "own_fluid_viscosity_2", "0.1 mPa·s"))
+			"own_fluid_viscosity", "1000 mPa·s", "own_fluid_viscosity_2", "0.1 mPa·s"), nil)
 		return err
 	}
 	for _, close := range [][2]string{{"60 °C", "60 °C"}, {"60 °C", "64.9 °C"}, {"64.9 °C", "60 °C"}} {

@@ -139,7 +139,7 @@ func (m *Production) with(d document.Document, settings []verdict.Setting) (chan
 	if err != nil {
 		return Production{}, false
 	}
-	in.Shop = m.in.Shop
+	in.MadeBy(m.in.Shop)
 	return Brief(in, h), true
 }
 

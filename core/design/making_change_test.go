@@ -112,7 +112,7 @@ func TestOfferedChangesHold(t *testing.T) {
 			if err != nil {
 				return Result{}, Production{}, false
 			}
-			in.Shop = capability
+			in.MadeBy(capability)
 			res := evaluate(t, in)
 			m := Make(in, res.Heat)
 			return res, m, true

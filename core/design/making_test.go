@@ -23,7 +23,7 @@ func planned(t *testing.T, d document.Document, pairs ...string) (Result, Produc
 		t.Fatal(err)
 	}
 	house := shop.House()
-	in.Shop = &house
+	in.MadeBy(&house)
 	res := evaluate(t, in)
 	m := Make(in, res.Heat)
 	res.AddMaking(&m)
@@ -120,7 +120,7 @@ func TestJointLoosensAtOneTemperature(t *testing.T) {
 		}
 		c := shop.House()
 		c.Placing.Strain = strain
-		in.Shop = &c
+		in.MadeBy(&c)
 		res := evaluate(t, in)
 		m := Make(in, res.Heat)
 		for _, v := range m.Verdicts {

@@ -66,6 +66,7 @@ func besides(in *field.Input, h *Heat) map[string][]message.Message {
 			out[one.id] = beside(one.kind, one.has, one.low, one.high, h.Spread.Count, t.UsedFilm.InRange, method.FromMemory)
 		}
 	}
+	besidesBond(h, out)
 	if t.HasDrop() {
 		low, high, n := airside.Spread(t.Drops)
 		out["air_drop"] = beside(units.Drop, t.UsedDrop.Answer.Total, low, high, n, t.UsedDrop.InRange, airside.DropMethods[t.Drop].FromMemory)

@@ -13,12 +13,11 @@ func judged(t *testing.T, pairs ...string) Result {
 	t.Helper()
 	d := document.New()
 	setIn(t, &d, pairs...)
-	in, h, err := ReadAndRate(d)
+	c := shop.House()
+	in, h, err := ReadAndRate(d, &c)
 	if err != nil {
 		t.Fatal(err)
 	}
-	c := shop.House()
-	in.Shop = &c
 	res := Evaluate(in, h)
 	m := Brief(in, h)
 	res.AddMaking(&m)

@@ -21,7 +21,7 @@ func forRow(t testing.TB) (document.Document, field.Input) {
 		t.Fatal(err)
 	}
 	c := shop.House()
-	in.Shop = &c
+	in.MadeBy(&c)
 	return d, in
 }
 
@@ -62,7 +62,7 @@ func BenchmarkRow(b *testing.B) {
 			if err != nil {
 				b.Fatal(err)
 			}
-			read.Shop = in.Shop
+			read.MadeBy(in.Shop)
 			if _, err := RowOf(read); err != nil {
 				b.Fatal(err)
 			}

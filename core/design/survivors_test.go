@@ -13,12 +13,11 @@ import (
 // produced judges and plans a document for the house's shop, with its changes tried.
 func produced(t *testing.T, d document.Document) Production {
 	t.Helper()
-	in, h, err := ReadAndRate(d)
+	c := shop.House()
+	in, h, err := ReadAndRate(d, &c)
 	if err != nil {
 		t.Fatal(err)
 	}
-	c := shop.House()
-	in.Shop = &c
 	m := Make(in, h)
 	m.TryChanges(d)
 	return m

@@ -83,19 +83,22 @@ func (b *builder) wanted(t *rating.Thermal) []figure.Figure {
 		list = append(list, over("surplus", math.Abs(t.Duty.Heat)))
 	}
 	if b.clean != nil {
-		d := b.clean.Duty
-		capacity := b.clean.Flow.FaceMassVelocity * b.clean.Bank.FaceArea() * b.clean.Gas.HeatCapacity
-		heat := math.Abs(d.Heat)
-		list = append(list, fig("duty_clean", units.Duty, heat, figure.WholeBank, "duty", arg("C_air", units.Factor, capacity),
-			arg("P", units.Factor, d.Effectiveness), arg("T_p", units.Temp, float64(in.Process.In)), arg("T_a", units.Temp, float64(in.Air.In))))
+		list = append(list, b.dutyOf("duty_clean", b.clean))
 		if want > 0 {
-			list = append(list, over("surplus_clean", heat))
+			list = append(list, over("surplus_clean", math.Abs(b.clean.Duty.Heat)))
 		}
 	}
 	if in.Process.Fluid == rating.Steam {
 		return list
 	}
 	return append(list, b.closing()...)
+}
+
+// dutyOf is the duty of the bank with something about it changed.
+func (b *builder) dutyOf(id string, t *rating.Thermal) figure.Figure {
+	capacity := t.Flow.FaceMassVelocity * t.Bank.FaceArea() * t.Gas.HeatCapacity
+	return fig(id, units.Duty, math.Abs(t.Duty.Heat), figure.WholeBank, "duty", arg("C_air", units.Factor, capacity),
+		arg("P", units.Factor, t.Duty.Effectiveness), arg("T_p", units.Temp, float64(b.in.Process.In)), arg("T_a", units.Temp, float64(b.in.Air.In)))
 }
 
 // closing is the flow, and what followed from it.

@@ -645,27 +645,27 @@ var Fields = []Field{
 	{
 		ID: "start_up", Group: "cases", Since: 2, Used: always,
 		Kind: units.Temp, Low: -60, High: 1000,
-		Optional: func(in *Input) *rating.Optional { return &in.Limits.StartUp },
+		Optional: func(in *Input) *rating.Optional { return &in.Beyond.StartUp },
 	},
 	{
 		ID: "upset", Group: "cases", Since: 2, Used: always,
 		Kind: units.Temp, Low: -60, High: 1000,
-		Optional: func(in *Input) *rating.Optional { return &in.Limits.Upset },
+		Optional: func(in *Input) *rating.Optional { return &in.Beyond.Upset },
 	},
 	{
 		ID: "air_start_up", Group: "cases", Since: 4, Used: always,
 		Kind: units.Temp, Low: -40, High: 1200,
-		Optional: func(in *Input) *rating.Optional { return &in.Limits.GasStartUp },
+		Optional: func(in *Input) *rating.Optional { return &in.Beyond.GasStartUp },
 	},
 	{
 		ID: "air_upset", Group: "cases", Since: 4, Used: always,
 		Kind: units.Temp, Low: -40, High: 1200,
-		Optional: func(in *Input) *rating.Optional { return &in.Limits.GasUpset },
+		Optional: func(in *Input) *rating.Optional { return &in.Beyond.GasUpset },
 	},
 	{
 		ID: "flow_lost", Group: "cases", Since: 4, Used: always, House: "untold",
 		Choices: among("untold", "possible", "excluded"),
-		Choice:  func(in *Input, c string) { in.Limits.FlowLost = FlowLost(c) },
+		Choice:  func(in *Input, c string) { in.Beyond.FlowLost = rating.FlowLost(c) },
 	},
 	{
 		ID: "air_summer", Group: "cases", Since: 4, Used: always,

@@ -177,7 +177,9 @@ var Formulas = map[string]Formula{
 	"hottest_tip":      {"T_t", "T_g + (T_r − T_g) ϑ_r", "source.tip_ratio", "valid.thin_fin"},
 	"coldest_metal":    {"T_c", "T_i − x_i (T_i − T_g)", "source.rows", "valid.mean_round"},
 	"bond_loss":        {"T_loss", "20 + e_0 / (α_f − α_t)", "source.bond_loss", "valid.order"},
-	"bond_open":        {"R_open", "g_b / k_g + R_b", "source.bond_loss", "valid.order"},
+	"bond_gap":         {"g_b", "((α_f − α_t) (T_r − 20) − e_0) d / 2", "source.bond_loss", "valid.order"},
+	"bond_jump":        {"j_b", "7/3 (2 − a_c) / a_c √(π / (2 p_g ρ_g)) μ / Pr", "source.bond_jump", "valid.bond_jump"},
+	"bond_open":        {"R_open", "(g_b + j_b g_b / (g_b + j_b)) / k_g + R_b", "source.bond_open", "valid.order"},
 
 	"slit":              {"w_s", "δ_s round(w / δ_s)", "source.slit", "valid.any"},
 	"strip_wound":       {"ℓ_T", "(N_k + N_l) π d_n r_s", "source.strip_ratio", "valid.any"},

@@ -15,11 +15,15 @@ type gas struct {
 // gas returns the stream outside; the errors are those of package fluid.
 func (in *Input) gas() (gas, error) {
 	g := gas{kind: in.Air.Kind, in: float64(in.Air.In), inlet: in.Air.Gas}
+	var err error
+	g.pressure, err = fluid.PressureAtAltitude(float64(in.Air.Altitude))
 	if g.kind == OwnGas {
+		if err != nil {
+			g.pressure = fluid.StandardPressure // of a place that is none
+		}
 		return g, nil
 	}
-	var err error
-	if g.pressure, err = fluid.PressureAtAltitude(float64(in.Air.Altitude)); err != nil {
+	if err != nil {
 		return g, err
 	}
 	switch g.kind {

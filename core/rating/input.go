@@ -18,6 +18,8 @@ type Input struct {
 	Air       Air
 	Bank      Bank
 	Process   Process
+	Beyond    Cases   // what the tube must bear beyond normal running
+	Strain    float64 // [-] elastic, left in wound strip; 0: bond.DefaultStrain
 	Holds     Holds
 }
 

@@ -32,6 +32,7 @@ type Thermal struct {
 	FaceFlow     float64 // [m3/s] at the inlet
 	Condensed    float64 // [kg/s]; 0 where nothing condenses
 	Wet          bool    // the coldest metal is below the dew point of the gas
+	Joint        Joint
 	finEta       float64 // of the fins alone [-]
 	state        means
 	Rounds       int // that it took to settle, of MostRounds at most
@@ -81,12 +82,16 @@ func (s *settling) begin(in *Input) *Hindrance {
 	return nil
 }
 
-// from begins with a bank and settles it.
+// from begins with a bank and settles it, first with its joint closed.
 func (s *settling) from(in *Input, start means, tolerance float64) (Thermal, *Hindrance) {
 	if hindered := s.begin(in); hindered != nil {
 		return Thermal{}, hindered
 	}
-	return s.settle(start, tolerance)
+	t, hindered := s.settle(start, tolerance)
+	if hindered != nil {
+		return t, hindered
+	}
+	return s.loosen(t, tolerance)
 }
 
 // complete asks all correlations of a bank that has settled, and the stream inside for its range and its loss.

@@ -25,13 +25,13 @@ func TestThresholdIsTrueWhenTyped(t *testing.T) {
 				if height != "" {
 					d.Fields["fin_height"] = document.Entry{Text: height, Origin: document.Customer}
 				}
-				in, h, err := design.ReadAndRate(d)
+				in, h, err := design.ReadAndRate(d, nil)
 				if err != nil {
 					t.Fatal(err)
 				}
 				return in.Surface(&h.Thermal).Fin.Efficiency
 			}
-			in, h, err := design.ReadAndRate(d)
+			in, h, err := design.ReadAndRate(d, nil)
 			if err != nil {
 				t.Fatal(err)
 			}

@@ -20,12 +20,11 @@ import (
 // made evaluates and plans a document in the shipped shop.
 func made(t *testing.T, d document.Document) (MakingSection, design.Result, design.Production) {
 	t.Helper()
-	in, h, err := design.ReadAndRate(d)
+	house := shop.House()
+	in, h, err := design.ReadAndRate(d, &house)
 	if err != nil {
 		t.Fatal(err)
 	}
-	house := shop.House()
-	in.Shop = &house
 	res := design.Evaluate(in, h)
 	m := design.Make(in, res.Heat)
 	m.TryChanges(d)

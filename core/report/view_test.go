@@ -25,7 +25,7 @@ func edited(t testing.TB, pairs ...string) document.Document { return filled.Doc
 func view(t *testing.T, d document.Document) View {
 	t.Helper()
 	w := Writer{Texts: message.English(), System: d.Units}
-	in, h, err := design.ReadAndRate(d)
+	in, h, err := design.ReadAndRate(d, nil)
 	if err != nil {
 		return w.View(d, err, nil)
 	}
@@ -110,12 +110,11 @@ func TestEveryFigureShowsItsWorking(t *testing.T) {
 	)
 	proof.Proof{Share: 5, Full: len(designs)}.Run(t, func(c *proof.Case) {
 		pairs := designs[c.Index*11%len(designs)] // spreads a share
-		in, h, err := design.ReadAndRate(edited(c, pairs...))
+		house := shop.House()
+		in, h, err := design.ReadAndRate(edited(c, pairs...), &house)
 		if err != nil {
 			c.Fatal(err)
 		}
-		house := shop.House()
-		in.Shop = &house
 		res := design.Evaluate(in, h)
 		making := design.Make(in, res.Heat)
 		res.AddMaking(&making)
@@ -131,7 +130,7 @@ func TestEveryFigureShowsItsWorking(t *testing.T) {
 
 // What is solved by rows says so, in the symbols and in the numbers.
 func TestWorkingTellsASolutionInWords(t *testing.T) {
-	in, h, err := design.ReadAndRate(document.New())
+	in, h, err := design.ReadAndRate(document.New(), nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -238,7 +237,7 @@ func TestSummarySpeaks(t *testing.T) {
 }
 
 func TestCurvesMarkTheDesign(t *testing.T) {
-	in, h, err := design.ReadAndRate(document.New())
+	in, h, err := design.ReadAndRate(document.New(), nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -270,7 +269,7 @@ func between(l Curve, x float64) float64 {
 }
 
 func TestMapRingLiesInItsBand(t *testing.T) {
-	in, h, err := design.ReadAndRate(document.New())
+	in, h, err := design.ReadAndRate(document.New(), nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -291,7 +290,7 @@ func TestMapRingLiesInItsBand(t *testing.T) {
 }
 
 func BenchmarkViewAndCurves(b *testing.B) {
-	in, h, err := design.ReadAndRate(document.New())
+	in, h, err := design.ReadAndRate(document.New(), nil)
 	if err != nil {
 		b.Fatal(err)
 	}
@@ -304,7 +303,7 @@ func BenchmarkViewAndCurves(b *testing.B) {
 }
 
 func BenchmarkMap(b *testing.B) {
-	in, h, err := design.ReadAndRate(document.New())
+	in, h, err := design.ReadAndRate(document.New(), nil)
 	if err != nil {
 		b.Fatal(err)
 	}

@@ -16,6 +16,7 @@ const (
 	Thickness       Kind = "thickness"        // strip thickness
 	Width           Kind = "width"            // strip width
 	Gap             Kind = "gap"              // gap between fins, fin pitch
+	Crack           Kind = "crack"            // gap in a joint
 	Distance        Kind = "distance"         // along the tube
 	Run             Kind = "run"              // strip length
 	FinCount        Kind = "fin_count"        // fins per length
@@ -142,6 +143,7 @@ var kinds = []struct {
 	{Thickness, spec{dimLength, fixed("mm", 3), fixed("in", 4)}},
 	{Width, spec{dimLength, fixed("mm", 1), fixed("in", 3)}},
 	{Gap, spec{dimLength, fixed("mm", 3), fixed("in", 4)}},
+	{Crack, spec{dimLength, sig("µm", 3), sig("mil", 3)}},
 	{Distance, spec{dimLength, fixed("mm", 0), shown{"in", digits{decimals: 2, fractions: true, feet: true}}}},
 	{Run, spec{dimLength, sig("m", 4), sig("ft", 4)}},
 	{FinCount, spec{dimPerLength, fixed("fins/m", 1), fixed("fins/in", 2)}},

@@ -14,7 +14,7 @@ import (
 
 // JSON returns the options of all charts in one language, by system of units.
 func JSON(texts message.Catalogue) ([]byte, error) {
-	in, h, err := design.ReadAndRate(cases.First()) // any design does: all have the same lines
+	in, h, err := design.ReadAndRate(cases.First(), nil) // any design does: all have the same lines
 	if err != nil {
 		return nil, err
 	}

@@ -82,6 +82,31 @@ func TestCasesOfThePlant(t *testing.T) {
 	}
 }
 
+// A bond that an upset opens lowers the duty of normal running, and the headline says so: what the closed bond would carry, and
+// what little and much winding strain would.
+func TestOpenBondInTheHeadline(t *testing.T) {
+	for name, view := range map[string]browser.View{
+		"bond-open":       {Width: 1440, Height: 900},
+		"bond-open-phone": {Width: 390, Height: 844, Scale: 2, Mobile: true},
+	} {
+		page := opened(t, view, "")
+		page.Click(id("section-heat"))
+		kilowatts := `Number(` + element(id("figure-duty-value")) + `.textContent.replaceAll(",", ""))`
+		rests := element(id("figure-duty")) + `.querySelector(".rests")`
+		page.Wait(kilowatts + ` > 0 && !/bond/.test(` + rests + `.textContent)`)
+		before := browser.Eval[float64](page, kilowatts)
+		enter(page, "upset", "180 °C")
+		page.Wait(fmt.Sprintf(`%s < %g && /^bond open after upset, closed [0-9,.]+ kW; by strain [0-9,.]+ kW to [0-9,.]+ kW/.test(%s.textContent) && %s.checkVisibility()`, kilowatts, before, rests, rests))
+		page.Wait("/bond open/.test(" + element(id("case-normal")) + ".textContent)")
+		page.Wait(`[...document.querySelectorAll("#remarks li")].some((item) => /bond loosens at about/.test(item.textContent))`)
+		page.Wait("document.documentElement.scrollWidth <= innerWidth")
+		waitState(page, "answered")
+		page.Screenshot(shots, name)
+		browser.Eval[bool](page, `(`+element(id("figure-bond_open"))+`.scrollIntoView({block: "center"}), true)`)
+		page.Screenshot(shots, name+"-figures")
+	}
+}
+
 // Nothing takes over: a correlation that leaves its range stays, the headline says what it then rests on, and another is a
 // press away, at the remark and in the list.
 func TestMethodIsChosen(t *testing.T) {

@@ -70,6 +70,7 @@ export interface Named {
 export interface MapArgs {
   document: Document;
   quantity: string;
+  shop?: string;
 }
 
 export interface Map {
@@ -167,6 +168,7 @@ export interface SvgArgs {
   document: Document;
   section?: string;
   sheet: DrawingArea;
+  shop?: string;
 }
 
 export interface Drawn {

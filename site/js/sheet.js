@@ -12,7 +12,7 @@ const PAPER = { width: 700, height: 360 }; // px of the printer's drawing: as wi
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
  * @param {ReturnType<typeof import("./sections.js").createSections>} sections
- * @param {(live: boolean) => object} more what else is asked of the engine
+ * @param {(live: boolean) => {shop: string}} more what else is asked of the engine
  * @param {{onFailure: (error: Error) => void, onResize: () => void}} tell a picture could not be drawn; there is another room for it
  */
 export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, sections, more, { onFailure, onResize }) {
@@ -49,11 +49,11 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   /** The bands cost more than one frame: they follow when a pull has ended. */
   async function loadMap() {
     if (!good || !plots || !sections.asks("map")) return;
-    const now = JSON.stringify([good.document, mapQuantity.value]); // the units are the document's
+    const now = JSON.stringify([good.document, mapQuantity.value, more(false).shop]); // the units are the document's
     if (now === mapOf) return;
     mapOf = now;
     try {
-      const map = await engine.callLatest("map", "map", { document: good.document, quantity: mapQuantity.value });
+      const map = await engine.callLatest("map", "map", { document: good.document, quantity: mapQuantity.value, shop: more(false).shop });
       if (map) plots.showMap(map);
     } catch (error) {
       mapOf = "";
@@ -65,7 +65,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot @param {import("./api.js").DrawingArea} sheet */
   async function picture(slot, sheet) {
     if (!good) return null;
-    const reply = await engine.callLatest(slot, "svg", { document: good.document, section: sections.current, sheet });
+    const reply = await engine.callLatest(slot, "svg", { document: good.document, section: sections.current, sheet, shop: more(false).shop });
     return reply?.svg ?? null;
   }
 

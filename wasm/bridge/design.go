@@ -1,6 +1,7 @@
 package bridge
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 
@@ -57,11 +58,10 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 	}
 	w := writer(d)
 	w.Section, w.Headline = section, want.Headline
-	in, h, err := design.ReadAndRate(d)
-	if err != nil {
+	in, h, err := rated(d, section, want.Shop)
+	if wrong := design.FieldErrors(nil); errors.As(err, &wrong) {
 		return reply{Document: d, View: page{View: w.View(d, err, nil)}}, nil
-	}
-	if err := shopFor(&in, section, want.Shop); err != nil {
+	} else if err != nil {
 		return reply{}, err
 	}
 	res := design.Evaluate(in, h)
@@ -165,13 +165,14 @@ func edit(a editArgs) (reply, error) {
 type mapArgs struct {
 	Document document.Document `json:"document"`
 	Quantity rating.Quantity   `json:"quantity"`
+	Shop     string            `json:"shop,omitempty"` // a capability file; empty: the one that ships
 }
 
 func fieldMap(a mapArgs) (plots.Map, error) {
 	if !slices.Contains(rating.OfSurface, a.Quantity) {
 		return plots.Map{}, fmt.Errorf("bridge: quantity %q", a.Quantity)
 	}
-	in, h, err := design.ReadAndRate(a.Document)
+	in, h, err := rated(a.Document, report.Section{}, a.Shop)
 	if err != nil {
 		return plots.Map{}, err
 	}
@@ -189,11 +190,8 @@ func working(a workingArgs) (report.Working, error) {
 	if err != nil {
 		return report.Working{}, err
 	}
-	in, h, err := design.ReadAndRate(a.Document)
+	in, h, err := rated(a.Document, section, a.Shop)
 	if err != nil {
-		return report.Working{}, err
-	}
-	if err := shopFor(&in, section, a.Shop); err != nil {
 		return report.Working{}, err
 	}
 	w := writer(a.Document)
@@ -217,6 +215,7 @@ type svgArgs struct {
 	Document document.Document `json:"document"`
 	Section  string            `json:"section,omitempty"`
 	Sheet    drawingArea       `json:"sheet"`
+	Shop     string            `json:"shop,omitempty"` // a capability file; empty: the one that ships
 }
 
 type drawn struct {
@@ -228,7 +227,7 @@ func picture(a svgArgs) (drawn, error) {
 	if err != nil {
 		return drawn{}, err
 	}
-	in, h, err := design.ReadAndRate(a.Document)
+	in, h, err := rated(a.Document, report.Section{}, a.Shop)
 	if err != nil {
 		return drawn{}, err
 	}

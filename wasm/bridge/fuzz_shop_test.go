@@ -319,7 +319,7 @@ func anyShop(t testing.TB, r *rand.Rand) {
 	if err != nil {
 		return
 	}
-	in.Shop = &c
+	in.MadeBy(&c)
 	var h design.Heat
 	if !in.Air.FilmGiven {
 		if h, err = design.Rate(in); err != nil {

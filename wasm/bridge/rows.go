@@ -55,7 +55,7 @@ func rowIn(d document.Document, c *shop.Capability) (design.Row, design.FieldErr
 	in, err := design.Read(d)
 	var row design.Row
 	if err == nil {
-		in.Shop = c
+		in.MadeBy(c)
 		row, err = design.RowOf(in)
 	}
 	var wrong design.FieldErrors

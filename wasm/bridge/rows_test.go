@@ -23,16 +23,13 @@ func rowIsTheAnswer(t testing.TB, d document.Document) {
 	}
 	shown := list.Rows
 	w := writer(d)
-	in, heat, err := design.ReadAndRate(d)
+	in, heat, err := rated(d, report.Section{Making: true}, "")
 	if err != nil {
 		var wrong design.FieldErrors
 		if !errors.As(err, &wrong) || shown[0].Refused != w.Texts.Render(wrong[0].Message, d.Units) || shown[0].State != figure.No || len(shown[0].Cells) > 0 {
 			t.Fatalf("the answer is refused (%v), the row says %+v", err, shown[0])
 		}
 		return
-	}
-	if err := shopFor(&in, report.Section{Making: true}, ""); err != nil {
-		t.Fatal(err)
 	}
 	row, err := design.RowOf(in)
 	if err != nil {

@@ -60,16 +60,19 @@ func addMaking(w *report.Writer, in field.Input, res *design.Result) design.Prod
 	return m
 }
 
-// shopFor gives a design the shop that is to make it. Making needs one; elsewhere, of one that cannot be read, only
+// rated reads and rates a document for the shop that is to make it. Making needs one; elsewhere, of one that cannot be read, only
 // what it says is missing.
-func shopFor(in *field.Input, section report.Section, text string) error {
-	c, err := openShop(text)
-	if err == nil {
-		in.Shop = &c
-	} else if section.Making {
-		return err
+func rated(d document.Document, section report.Section, text string) (field.Input, design.Heat, error) {
+	c, fault := openShop(text)
+	madeBy := &c
+	if fault != nil {
+		madeBy = nil
 	}
-	return nil
+	in, h, err := design.ReadAndRate(d, madeBy)
+	if err == nil && section.Making {
+		err = fault
+	}
+	return in, h, err
 }
 
 // refused turns faults into an error with one message a path, the first of them named with its place.

@@ -128,7 +128,7 @@ func ask(d document.Document) *answer {
 		return nil
 	}
 	house := shop.House()
-	in.Shop = &house
+	in.MadeBy(&house)
 	h, err := design.Rate(in)
 	if err != nil {
 		return nil
@@ -170,7 +170,7 @@ func (a *answer) of(id string) (si float64, ok bool) {
 var floors = map[units.Kind]float64{
 	units.Temp: 1, units.Cost: 1, units.Factor: 0.01, units.Percent: 0.01, units.Count: 1,
 	units.Film: 1, units.Duty: 1e3, units.Drop: 1, units.Loss: 100, units.Resist: 1e-6, units.Drive: 10, units.Velocity: 0.01,
-	units.Weight: 0.1, units.WeightPerMetre: 0.01, units.Run: 0.1, units.Distance: 1e-3, units.Diameter: 1e-4, units.Gap: 1e-5, units.Thickness: 1e-6,
+	units.Weight: 0.1, units.WeightPerMetre: 0.01, units.Run: 0.1, units.Distance: 1e-3, units.Diameter: 1e-4, units.Gap: 1e-5, units.Thickness: 1e-6, units.Crack: 1e-7,
 }
 
 // differ returns how much two values of a figure of a differ [-]: measured by its size, or by the floor of its kind; a

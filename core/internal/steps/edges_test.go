@@ -87,6 +87,7 @@ func edges() []edge {
 	}
 	out := ofMethods("film_method", airside.FilmMethods, func(a *answer) []airside.Estimate[airside.Film] { return a.heat.Thermal.Films })
 	out = append(out, ofMethods("drop_method", airside.DropMethods, func(a *answer) []airside.Estimate[airside.Drop] { return a.heat.Thermal.Drops })...)
+	gap := func(a *answer) float64 { return a.heat.Thermal.Joint.Gap }
 	inside := func(a *answer) float64 { return a.heat.Thermal.Inside.Reynolds }
 	oil := []string{"inside_fluid", "own"}
 	out = append(out,
@@ -104,14 +105,17 @@ func edges() []edge {
 		edge{name: "duty wanted", field: "duty_wanted", at: 1 - 5e-4, of: func(a *answer) float64 { return value("duty")(a) / a.in.Bank.DutyWanted }},
 		edge{name: "drop allowed", field: "drop_allowed", at: 1 + 5e-4, of: func(a *answer) float64 { return a.in.DropJudged(&a.heat.Thermal) / a.in.Bank.DropAllowed }},
 		edge{name: "the bond opens", design: []string{"inside_pressure", "15000 kPa"}, field: "inside_in", of: between("hottest_root", "bond_loss"), at: 0},
-		edge{name: "start-up below the air", field: "start_up", of: func(a *answer) float64 { return a.in.Limits.StartUp.SI - float64(a.in.Air.In) }, at: 0},
+		edge{name: "an upset opens the bond", field: "upset", of: gap, at: 0},
+		edge{name: "hot gas opens the bond", design: []string{"gas", "dry_air", "inside_in", "40 °C", "fouling_inside", "0.002 m²K/W", "air_in", "60 °C"}, field: "air_upset", of: gap, at: 0},
+		edge{name: "start-up and upset open the bond alike", design: []string{"start_up", "200 °C"}, field: "upset", at: 200, of: func(a *answer) float64 { return a.in.Beyond.Upset.SI }},
+		edge{name: "start-up below the air", field: "start_up", of: func(a *answer) float64 { return a.in.Beyond.StartUp.SI - float64(a.in.Air.In) }, at: 0},
 	)
 	for _, f := range tube.Fixings {
 		for _, limit := range []material.Value{f.Limits.Standard, f.Limits.House} {
 			if limit.Known() {
 				out = append(out, edge{
 					name: string(f.Type) + " limit", design: []string{"fin_type", string(f.Type), "tube_wall", "3 mm"}, field: "upset", at: limit.SI,
-					of: func(a *answer) float64 { return a.in.Limits.Upset.SI },
+					of: func(a *answer) float64 { return a.in.Beyond.Upset.SI },
 				})
 			}
 		}

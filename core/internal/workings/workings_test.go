@@ -39,7 +39,7 @@ func build(d document.Document) (*made, error) {
 		return nil, err
 	}
 	house := shop.House()
-	in.Shop = &house
+	in.MadeBy(&house)
 	h, err := design.Rate(in)
 	if err != nil {
 		return nil, err

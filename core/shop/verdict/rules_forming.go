@@ -185,8 +185,8 @@ func (p *Pair) mismatch(fin material.Metal) Verdict {
 }
 
 func (p *Pair) loosening(fin material.Metal) Verdict {
-	f, t := p.expansions(fin)
-	loss, ok := bond.Winding{OD: float64(p.Order.Tube.OD), Strain: p.Shop.Placing.Strain, FinExpansion: f, TubeExpansion: t}.LossTemperature()
+	w := bond.Winding{OD: float64(p.Order.Tube.OD), Strain: p.Shop.Placing.Strain, Fin: &fin, Tube: &p.Order.TubeMetal}
+	loss, ok := w.LossTemperature()
 	switch {
 	case !ok:
 		return Verdict{State: figure.Good, Why: message.New("shop.why.tightens")}
