@@ -36,7 +36,7 @@ var yields = []rating.Quantity{rating.PerWeight, rating.PerFace}
 
 // HeatCurves returns the plots of a bank at work: film, drop, U and duty
 // against face velocity, and what a kilogram of fin and a face earn against
-// height and pitch at the clearance given.
+// height and pitch along what is held.
 func (w Writer) HeatCurves(in field.Input, h design.Heat) []Curves {
 	if !h.Absent.None() {
 		return nil
