@@ -378,6 +378,12 @@ func TestMetalFieldAgreesWithTheSeries(t *testing.T) {
 		if ratio := series / f.Conductance; ratio < 0.995 || ratio > 1.04 {
 			t.Errorf("%s: series over field %.4f", typ, ratio)
 		}
+		res := evaluate(t, in)
+		u := res.Heat.Thermal.Overall.OnBare
+		res.AddField(&in)
+		if x, ok := res.Find("root_constriction"); !ok || math.Abs(x.SI-(series/f.Conductance-1)) > 1e-12 || res.Heat.Thermal.Overall.OnBare != u {
+			t.Errorf("%s: constriction %+v", typ, x)
+		}
 		if f.Tip >= f.Root || f.Hottest > float64(in.Process.In) {
 			t.Errorf("%s: root %g, tip %g, hottest %g", typ, f.Root, f.Tip, f.Hottest)
 		}

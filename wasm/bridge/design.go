@@ -11,6 +11,7 @@ import (
 	"finwright/core/drawing/sheet"
 	"finwright/core/drawing/svg"
 	"finwright/core/field"
+	"finwright/core/fin/temperature"
 	"finwright/core/message"
 	"finwright/core/rating"
 	"finwright/core/report"
@@ -66,6 +67,10 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 	}
 	res := design.Evaluate(in, h)
 	res.AddCarried(d)
+	var metal *temperature.Distribution
+	if area != nil && section.Heated {
+		metal = res.AddField(&in)
+	}
 	var planned *report.MakingSection
 	var survivors []report.ShownSurvivor
 	switch {
@@ -85,7 +90,7 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 	if section.Cases {
 		out.View.Cases = w.Cases(in, h)
 	}
-	scene := compose(in, h, d.Units, *area, section.Heated)
+	scene := compose(in, h, d.Units, *area, metal)
 	out.View.Scene, out.View.Plots = &scene, []plots.Update{}
 	if section.Curves != nil {
 		for _, c := range section.Curves(w, in, h) {
@@ -100,8 +105,8 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 
 func writer(d document.Document) report.Writer { return writerIn(d.Units) }
 
-// compose draws the tube, if heated with the temperature of its metal.
-func compose(in field.Input, h design.Heat, s units.System, area drawingArea, heated bool) sheet.Scene {
+// compose draws the tube, with the temperature of its metal where there is one.
+func compose(in field.Input, h design.Heat, s units.System, area drawingArea, metal *temperature.Distribution) sheet.Scene {
 	o := finned.Options{
 		System: s, WidthPx: area.Width, HeightPx: area.Height, Text: texts(),
 		Tube:  finned.HatchingOf(string(in.TubeMetal.Family), false),
@@ -111,18 +116,14 @@ func compose(in field.Input, h design.Heat, s units.System, area drawingArea, he
 	if area.Hold != nil {
 		o.Hold = *area.Hold
 	}
-	if heated && h.Absent.None() {
-		o.Heat = metalHeat(in, &h.Thermal)
+	if metal != nil {
+		o.Heat = metalHeat(metal)
 	}
 	return finned.Compose(in.Tube, o)
 }
 
-// metalHeat hands the field to the drawing, which knows no physics; nil where there is none.
-func metalHeat(in field.Input, t *rating.Thermal) *finned.Temperatures {
-	f, err := in.MetalField(t)
-	if err != nil {
-		return nil
-	}
+// metalHeat hands the field to the drawing, which knows no physics.
+func metalHeat(f *temperature.Distribution) *finned.Temperatures {
 	heat := &finned.Temperatures{Quads: f.Quads, Low: f.Coldest, High: f.Hottest, Nodes: make([]finned.HeatNode, len(f.Nodes))}
 	for i, n := range f.Nodes {
 		heat.Nodes[i] = finned.HeatNode{R: n.R, X: n.X, T: n.T}
@@ -196,6 +197,9 @@ func working(a workingArgs) (report.Working, error) {
 	}
 	w := writer(a.Document)
 	res := design.Evaluate(in, h)
+	if section.Heated {
+		res.AddField(&in)
+	}
 	if section.Making {
 		plan(&w, a.Document, in, &res)
 	} else if in.Shop != nil {
@@ -231,5 +235,10 @@ func picture(a svgArgs) (drawn, error) {
 	if err != nil {
 		return drawn{}, err
 	}
-	return drawn{svg.Write(compose(in, h, a.Document.Units, a.Sheet, section.Heated), svg.Style{})}, nil
+	var metal *temperature.Distribution
+	if section.Heated {
+		res := design.Result{Heat: h}
+		metal = res.AddField(&in)
+	}
+	return drawn{svg.Write(compose(in, h, a.Document.Units, a.Sheet, metal), svg.Style{})}, nil
 }

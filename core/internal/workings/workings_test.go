@@ -45,6 +45,7 @@ func build(d document.Document) (*made, error) {
 		return nil, err
 	}
 	m := made{in: in, res: design.Evaluate(in, h)}
+	m.res.AddField(&in)
 	m.making = design.Make(in, m.res.Heat)
 	m.res.AddMaking(&m.making)
 	return &m, nil
