@@ -61,6 +61,16 @@ func (b *Between) take(n int) {
 	b.Least, b.Most = min(b.Least, n), max(b.Most, n)
 }
 
+// CountsAt returns between which whole numbers a field of in takes what is kept, from the designs at values [SI] that are possible.
+func CountsAt(in field.Input, kept *rating.Kept, id string, values []float64) Counts {
+	var c Counts
+	at := designs(&in, &c, kept, id, values, possible)
+	for i := range values {
+		at(i)
+	}
+	return c
+}
+
 // EfficiencyAt returns the fin efficiency [-] of in with one number replaced [SI], as its figure says it: rated anew. ok is
 // false where that cannot be.
 func EfficiencyAt(in field.Input, near *Heat, id string, x float64) (eta float64, ok bool) {

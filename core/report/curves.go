@@ -185,13 +185,14 @@ func (w Writer) MapFrame(in field.Input, h design.Heat, q rating.Quantity) Map {
 	height, count := heightAxis.at(&in), pitchAxis.at(&in)
 	solved := in.Surface(&h.Thermal)
 	value := message.Amount{Kind: q.Kind(), SI: q.Of(&solved)}
-	held := ""
+	x, held := w.span(heightAxis, height, hair), ""
 	if kept := in.Keep(&h.Thermal); !in.Air.FilmGiven && q != rating.AreaRatio {
-		held = w.held(&in.Input, &kept, heightAxis.field, false, design.Counts{})
+		counts := design.CountsAt(in, &kept, heightAxis.field, toSI(x, samples, w.System))
+		held = w.held(&in.Input, &kept, heightAxis.field, false, counts)
 	}
 	return Map{
 		Numbers: w.Texts.Numbers,
-		ID:      "map", X: w.span(heightAxis, height, hair), Y: w.span(pitchAxis, count, hair), Quantity: string(q), Columns: mapCells, Rows: mapCells,
+		ID:      "map", X: x, Y: w.span(pitchAxis, count, hair), Quantity: string(q), Columns: mapCells, Rows: mapCells,
 		Ring:  Point{units.In(units.Height, height, w.System), units.In(units.FinCount, count, w.System)},
 		Title: w.say(message.New("map."+string(q)+".title", "value", value)),
 		Alt:   w.say(message.New("map."+string(q)+".alt", "value", value)),
@@ -202,7 +203,7 @@ func (w Writer) MapFrame(in field.Input, h design.Heat, q rating.Quantity) Map {
 // Map returns the whole map.
 func (w Writer) Map(in field.Input, h design.Heat, q rating.Quantity) Map {
 	f := w.MapFrame(in, h, q)
-	values := design.Grid(in, &h.Thermal, heightAxis.field, toSI(f.X, w.System), pitchAxis.field, toSI(f.Y, w.System), q)
+	values := design.Grid(in, &h.Thermal, heightAxis.field, toSI(f.X, mapCells, w.System), pitchAxis.field, toSI(f.Y, mapCells, w.System), q)
 	for i, v := range values {
 		values[i] = units.In(q.Kind(), v, w.System)
 	}
@@ -210,8 +211,8 @@ func (w Writer) Map(in field.Input, h design.Heat, q rating.Quantity) Map {
 	return f
 }
 
-func toSI(s SampledAxis, sys units.System) []float64 {
-	out := s.at(mapCells)
+func toSI(s SampledAxis, n int, sys units.System) []float64 {
+	out := s.at(n)
 	for i, v := range out {
 		out[i] = units.Out(s.Kind, v, sys)
 	}
