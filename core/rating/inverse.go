@@ -18,7 +18,10 @@ const mostTubes = 500
 // Source: exchanger.TubesForDuty, along what is held; a duty that is held is what the question varies.
 func (in *Input) TubesFor(duty float64, near *Thermal) (n int, why message.Message, hindered *Hindrance) {
 	bank := in.countedBy("tubes_per_row", near)
-	return bank.least(duty, mostTubes, exchanger.TubesForDuty, func(at *Input, n int) bool {
+	search := func(duty float64, most int, heat func(n int) (float64, bool)) (int, message.Message, bool) {
+		return exchanger.TubesForDuty(duty, bank.guess(duty), most, heat)
+	}
+	return bank.least(duty, mostTubes, search, func(at *Input, n int) bool {
 		at.Bank.TubesPerRow = n
 		return true
 	})
@@ -58,6 +61,14 @@ func (in *Input) countedBy(varied string, near *Thermal) counted {
 
 // search finds the least number whose duty is enough, as exchanger.TubesForDuty does.
 type search func(duty float64, most int, heat func(n int) (watts float64, ok bool)) (n int, absent message.Message, answered bool)
+
+// guess is about how many tubes in a row a duty [W] takes.
+func (b *counted) guess(duty float64) int {
+	if b.near == nil || b.near.Duty.Heat == 0 {
+		return 1
+	}
+	return int(min(float64(b.in.Bank.TubesPerRow)*duty/math.Abs(b.near.Duty.Heat), mostTubes))
+}
 
 // least returns the least number that carries a duty [W]; with makes the bank of a number, and says whether there is one.
 func (b *counted) least(duty float64, most int, search search, with func(at *Input, n int) bool) (n int, why message.Message, hindered *Hindrance) {
