@@ -85,11 +85,10 @@ func besidesBond(h *Heat, out map[string][]message.Message) {
 	}
 	open := message.Key("opened." + string(h.Thermal.Joint.Case))
 	u := func(t *rating.Thermal) message.Amount { return message.Amount{Kind: units.Film, SI: t.Overall.OnBare} }
-	duty := func(t *rating.Thermal) message.Amount {
-		return message.Amount{Kind: units.Duty, SI: math.Abs(t.Duty.Heat)}
-	}
+	duty := func(t *rating.Thermal) float64 { return math.Abs(t.Duty.Heat) }
 	out["u_bare"] = append(out["u_bare"], message.New("beside.bond_open", "open", open, "closed", u(&l.Closed)))
-	out["duty"] = append(out["duty"], message.New("beside.bond_band", "open", open, "closed", duty(&l.Closed), "soft", duty(&l.Soft), "hard", duty(&l.Hard)))
+	out["duty"] = append(out["duty"], message.New("beside.bond_band", "open", open, "closed", message.Amount{Kind: units.Duty, SI: duty(&l.Closed)},
+		"strains", message.Span{Kind: units.Duty, Low: duty(&l.Soft), High: duty(&l.Hard)}))
 }
 
 // openedIn says of a state of the plant that its joint is open.

@@ -7,6 +7,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/shop"
+	"finwright/core/units"
 )
 
 // The headline is the lower duty, with the closed one and the band of winding strain beside it; each is a figure that has its
@@ -27,7 +28,7 @@ func TestOpenBondReachesTheHeadline(t *testing.T) {
 	duty, _ := res.Find("duty")
 	said := duty.Beside[len(duty.Beside)-1]
 	if said.Key != "beside.bond_band" || said.Args["closed"].(message.Amount).SI != value("duty_closed") || said.Args["open"] != message.Key("opened.upset") ||
-		said.Args["soft"].(message.Amount).SI != value("duty_soft") || said.Args["hard"].(message.Amount).SI != value("duty_hard") {
+		said.Args["strains"] != (message.Span{Kind: units.Duty, Low: value("duty_soft"), High: value("duty_hard")}) {
 		t.Errorf("beside the duty: %v", said)
 	}
 	if state, field := noticed(res, "notice.bond_open"); state != figure.Watch || field != "upset" {

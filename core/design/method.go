@@ -78,16 +78,16 @@ func besides(in *field.Input, h *Heat) map[string][]message.Message {
 // its constants are confirmed.
 func beside(k units.Kind, has, low, high float64, count int, inRange, fromMemory bool) []message.Message {
 	var out []message.Message
-	pairs := []any{"low", message.Amount{Kind: k, SI: low}, "high", message.Amount{Kind: k, SI: high}}
+	others := message.Span{Kind: k, Low: low, High: high}
 	switch {
 	case count == 0:
 		out = append(out, message.New("beside.none"))
 	case !inRange && count == 1:
-		out = append(out, message.New("beside.out_of_range_one", pairs[:2]...))
+		out = append(out, message.New("beside.out_of_range_one", "low", message.Amount{Kind: k, SI: low}))
 	case !inRange:
-		out = append(out, message.New("beside.out_of_range", pairs...))
+		out = append(out, message.New("beside.out_of_range", "others", others))
 	case high-low > wideSpread*has:
-		out = append(out, message.New("beside.spread", pairs...))
+		out = append(out, message.New("beside.spread", "others", others))
 	}
 	if fromMemory {
 		out = append(out, message.New("beside.from_memory"))

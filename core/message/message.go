@@ -20,7 +20,13 @@ type Amount struct {
 // Of makes a quantity of a typed value.
 func Of[T ~float64](k units.Kind, x T) Amount { return Amount{Kind: k, SI: float64(x)} }
 
-// Message is a key and the arguments that fill its {places}: Quantity, string,
+// Span is an argument from one amount to another, which is printed with its unit once.
+type Span struct {
+	Kind      units.Kind
+	Low, High float64 // SI
+}
+
+// Message is a key and the arguments that fill its {places}: Amount, Span, string,
 // int, Typed, another Message, or another key as Key.
 type Message struct {
 	Key  string
@@ -119,6 +125,8 @@ func (c Catalogue) argument(m Message, name string, s units.System) string {
 	switch a := m.Args[name].(type) {
 	case Amount:
 		return c.Numbers.Echo(a.Kind, a.SI, s)
+	case Span:
+		return c.Render(New("amount.span", "low", c.Numbers.Figure(a.Kind, a.Low, s).Value, "high", c.Numbers.Figure(a.Kind, a.High, s).String()), s)
 	case Message:
 		return c.Render(a, s)
 	case Key:
