@@ -43,15 +43,26 @@ func (b *builder) bank() []figure.Figure {
 func orderNotices(in *field.Input) []Notice {
 	var out []Notice
 	if q, n := in.Job.Quantity, bankTubes(in); q > 1 && q != n {
-		out = append(out, Notice{
+		differs := Notice{
 			State: figure.Watch, Field: "quantity", Figure: "order_difference", Message: message.New("notice.order_differs", "ordered", q, "bank", n),
-			Change: []verdict.Setting{{Field: "quantity", Kind: units.Count, SI: float64(n)}},
-		})
+			Change: counted("quantity", n),
+		}
+		if part := in.Bank.Rows * in.Bank.TubesPerRow; q%part == 0 {
+			differs.Others = append(differs.Others, counted("bundles", q/part))
+		}
+		if part := in.Bank.Rows * in.Job.Bundles; q%part == 0 {
+			differs.Others = append(differs.Others, counted("tubes_per_row", q/part))
+		}
+		out = append(out, differs)
 	}
 	if in.Job.Retube {
 		out = append(out, standingNotices(in)...)
 	}
 	return out
+}
+
+func counted(field string, n int) []verdict.Setting {
+	return []verdict.Setting{{Field: field, Kind: units.Count, SI: float64(n)}}
 }
 
 // sameSize [m] lets pass what is a tube's own length or pitch written in other units.
@@ -117,7 +128,7 @@ func (r *Result) takes(in *field.Input) {
 		if why.None() {
 			r.Notices = append(r.Notices, Notice{
 				State: figure.Plain, Field: field, Figure: "tubes_wanted", Message: message.New(key, "count", n),
-				Change: []verdict.Setting{{Field: field, Kind: units.Count, SI: float64(n)}},
+				Change: counted(field, n),
 			})
 		}
 	}

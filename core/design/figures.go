@@ -38,7 +38,9 @@ type Notice struct {
 	Field   string
 	Figure  string
 	Message message.Message
-	Change  []verdict.Setting // what would mend it; nil where nothing is proposed
+	Change  []verdict.Setting   // what would mend it; nil where nothing is proposed
+	Others  [][]verdict.Setting // what would mend it too, farther ones later
+	Offer   *Offer              // what of them holds, after TryRemarks; nil where nothing does
 }
 
 // Evaluate computes every figure of a read input, which was rated as h.

@@ -70,6 +70,11 @@ func Brief(in field.Input, h Heat) Production {
 	return m
 }
 
+// Unmade is a design that nobody makes: what is tried in it is weighed by surface and heat alone.
+func Unmade(in field.Input, h Heat) Production {
+	return Production{in: in, heat: h}
+}
+
 // judge holds an input against the rules of the line that it is for, without a plan.
 func judge(in field.Input, h Heat) Production {
 	c := over(&in.Wish, *in.Shop)

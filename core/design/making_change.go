@@ -2,12 +2,11 @@ package design
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"finwright/core/document"
-	"finwright/core/field"
 	"finwright/core/figure"
-	"finwright/core/rating"
 	"finwright/core/shop/verdict"
 	"finwright/core/units"
 )
@@ -44,44 +43,20 @@ func exact(k units.Kind, si float64, s units.System) string {
 	return units.Plain.Full(k, si, s) + " " + k.Unit(s)
 }
 
-// Offer is a change that holds when the document takes it, and what it does.
-type Offer struct {
-	Settings      []verdict.Setting
-	Fixed         bool // it touches what the customer fixed
-	Before, After Outcome
-}
-
-// Outcome is what a change is weighed by.
-type Outcome struct {
-	Duty  rating.Optional // [W]
-	Price rating.Optional // of a tube
-}
-
-// TryChanges offers, of the changes that the rules propose, those that hold when the document d, which the making is of,
-// takes them: every entry can be used, the rule is good, and nothing is refused that was not refused before; nor is anything
-// offered while surface or heat refuse the tube and would still. Of several for a rule the first is offered that leaves alone what
-// the customer fixed, else the first.
+// TryChanges offers, of the changes that the rules propose, those that hold when the document d, which the making is of, takes
+// them and the rule is then good; see trial.
 func (m *Production) TryChanges(d document.Document) {
-	before, now := m.refusals(m.Verdicts), m.outcome()
 	m.Offers = map[string]Offer{}
+	try := newTrial(m, d)
 	for i := range m.Verdicts {
 		v := &m.Verdicts[i]
 		if v.Change == nil {
 			continue
 		}
-		var found *Offer
-		for _, settings := range append([][]verdict.Setting{v.Change}, v.Others...) {
-			fixed := fixedIn(d, settings)
-			if found != nil && fixed {
-				continue
-			}
-			if after, ok := m.tried(d, v.Rule, settings, before); ok {
-				found = &Offer{settings, fixed, now, after}
-				if !fixed {
-					break
-				}
-			}
-		}
+		found := try.best(v.Change, v.Others, func(changed *Production) bool {
+			i := slices.IndexFunc(changed.Verdicts, func(other verdict.Verdict) bool { return other.Rule == v.Rule })
+			return i >= 0 && changed.Verdicts[i].State == figure.Good
+		})
 		v.Change = nil
 		if found != nil {
 			v.Change, m.Offers[v.Rule.ID] = found.Settings, *found
@@ -89,43 +64,8 @@ func (m *Production) TryChanges(d document.Document) {
 	}
 }
 
-// fixedIn reports whether settings touch an entry that the customer fixed.
-func fixedIn(d document.Document, settings []verdict.Setting) bool {
-	for _, s := range settings {
-		entry := d.Fields[s.Field]
-		switch s.Field {
-		case field.SpanCentre.ID:
-			entry = d.Spans[s.Index].Centre
-		case field.SpanWidth.ID:
-			entry = d.Spans[s.Index].Width
-		}
-		if entry.Origin == document.Customer {
-			return true
-		}
-	}
-	return false
-}
-
-// tried makes settings in the document and tells what comes of it; ok is false where that does not hold.
-func (m *Production) tried(d document.Document, rule *verdict.Rule, settings []verdict.Setting, before map[string]bool) (after Outcome, ok bool) {
-	changed, ok := m.with(d, settings)
-	if !ok {
-		return Outcome{}, false
-	}
-	for what := range changed.refusals(changed.Verdicts) {
-		if !before[what] || !strings.HasPrefix(what, byRule) {
-			return Outcome{}, false
-		}
-	}
-	for _, v := range changed.Verdicts {
-		if v.Rule == rule {
-			return changed.outcome(), v.State == figure.Good
-		}
-	}
-	return Outcome{}, false
-}
-
-// with judges and plans the document with settings made in it; ok is false where an entry could then not be used.
+// with judges and plans the document with settings made in it; ok is false where an entry could then not be used. Nothing is
+// judged of what nobody makes.
 func (m *Production) with(d document.Document, settings []verdict.Setting) (changed Production, ok bool) {
 	d, err := document.Edit(d, Command(settings, d.Units))
 	if err != nil {
@@ -139,37 +79,9 @@ func (m *Production) with(d document.Document, settings []verdict.Setting) (chan
 	if err != nil {
 		return Production{}, false
 	}
+	if m.in.Shop == nil {
+		return Unmade(in, h), true
+	}
 	in.MadeBy(m.in.Shop)
 	return Brief(in, h), true
-}
-
-func (m *Production) outcome() Outcome {
-	var out Outcome
-	if m.heat.Absent.None() {
-		out.Duty = rating.Optional{SI: math.Abs(m.heat.Thermal.Duty.Heat), Stated: true}
-	}
-	if m.Plan.Cost != nil {
-		out.Price = rating.Optional{SI: float64(m.Plan.Cost.PerTube), Stated: true}
-	}
-	return out
-}
-
-// byRule begins the name of a refusal by a rule of the line.
-const byRule = "rule "
-
-// refusals names what is refused: by the rules of the line, and by the remarks on surface and heat.
-func (m *Production) refusals(verdicts []verdict.Verdict) map[string]bool {
-	out := map[string]bool{}
-	for _, v := range verdicts {
-		if v.State == figure.No {
-			out[byRule+v.Rule.ID] = true
-		}
-	}
-	s := m.in.Surface(&m.heat.Thermal)
-	for _, n := range append(notices(&m.in, &s, nil), heatNotices(&m.in, m.heat)...) {
-		if n.State == figure.No {
-			out[n.Field+" "+n.Message.Key] = true
-		}
-	}
-	return out
 }

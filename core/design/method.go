@@ -29,9 +29,12 @@ func (h *Heat) beyond() []Notice {
 		}
 		n := Notice{State: figure.Outside, Field: m.Field, Figure: fig, Message: message.New("notice.out_of_range", "method", message.Key("airside."+m.ID), "why", m.Why[0])}
 		for _, other := range h.Methods {
-			if other.Kind == m.Kind && other.InRange {
+			switch {
+			case other.Kind != m.Kind || !other.InRange:
+			case n.Change == nil:
 				n.Change = other.Take()
-				break
+			default:
+				n.Others = append(n.Others, other.Take())
 			}
 		}
 		out = append(out, n)

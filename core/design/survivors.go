@@ -25,13 +25,13 @@ type Survivor struct {
 	State    figure.State // of the line
 }
 
-// Survivors lists the fin types that no limit of temperature refuses, in the order of a page, where one refuses document d,
-// which the making is of. A fin metal that does not suit a type gives way to the first that does.
+// Survivors lists the fin types that no limit of temperature refuses, in the order of a page and those for which the customer must
+// be asked last, where one refuses document d, which the making is of. A fin metal that does not suit a type gives way to the first that does.
 func (m *Production) Survivors(d document.Document) []Survivor {
 	if !refusedHot(m.heat.Findings) {
 		return nil
 	}
-	var out []Survivor
+	var out, agreed []Survivor
 	for _, fixing := range tube.Fixings {
 		if fixing.Type == m.in.Tube.Fin.Type {
 			continue
@@ -53,9 +53,13 @@ func (m *Production) Survivors(d document.Document) []Survivor {
 		if s.State == figure.No {
 			s.Outcome.Price = rating.Optional{} // of a tube that is refused there is none to quote
 		}
-		out = append(out, s)
+		if s.Fixed {
+			agreed = append(agreed, s)
+		} else {
+			out = append(out, s)
+		}
 	}
-	return out
+	return append(out, agreed...)
 }
 
 // overLimit reports whether a limit of temperature is passed, be it only the house's.

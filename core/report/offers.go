@@ -57,21 +57,37 @@ func (w Writer) price(v rating.Optional) string {
 	return strings.TrimSpace(w.Texts.Numbers.Figure(units.Cost, v.SI, w.System).Value + " " + w.Currency)
 }
 
+// offered is what a remark offers, nil where that is nothing.
+func (w Writer) offered(n design.Notice) *Change {
+	if n.Offer == nil {
+		return nil
+	}
+	return w.offer(*n.Offer)
+}
+
 // offer puts a change in words and in one command, with what it does to duty and price.
 func (w Writer) offer(o design.Offer) *Change {
 	c := w.change(o.Settings)
-	var said []string
-	if a, b := o.Before.Duty, o.After.Duty; a.Stated && b.Stated {
-		said = append(said, w.say(message.New("change.duty", "from", w.duty(a).String(), "to", w.duty(b).String())))
-	}
-	if a, b := o.Before.Price, o.After.Price; a.Stated && b.Stated {
-		said = append(said, w.say(message.New("change.price", "from", w.price(a), "to", w.price(b))))
-	} else if b.Stated {
-		said = append(said, w.say(message.New("change.price_then", "to", w.price(b))))
-	}
+	said := append(w.effect("duty", o.Before.Duty, o.After.Duty, func(v rating.Optional) string { return w.duty(v).String() }),
+		w.effect("price", o.Before.Price, o.After.Price, w.price)...)
 	if o.Fixed {
 		said = append(said, w.Texts.Text("change.fixed"))
 	}
 	c.Effect = strings.Join(said, "; ")
 	return c
+}
+
+// effect says what becomes of a quantity of which the outcome is known.
+func (w Writer) effect(of string, before, after rating.Optional, print func(rating.Optional) string) []string {
+	if !after.Stated {
+		return nil
+	}
+	to := print(after)
+	switch {
+	case !before.Stated:
+		return []string{w.say(message.New("change."+of+"_then", "to", to))}
+	case print(before) == to:
+		return []string{w.say(message.New("change."+of+"_same", "to", to))}
+	}
+	return []string{w.say(message.New("change."+of, "from", print(before), "to", to))}
 }

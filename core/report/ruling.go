@@ -16,12 +16,12 @@ type Ruling struct {
 	Section string       `json:"section"`
 	Field   string       `json:"field"`
 	Figure  string       `json:"figure"`
-	Change  *Change      `json:"change"` // what would mend it; nil where nothing is proposed
+	Change  *Change      `json:"change"` // what would mend it; nil where nothing is offered
 }
 
 func (w Writer) ruling(res *design.Result) *Ruling {
 	v := res.Verdict()
-	return &Ruling{State: v.State, Mark: w.mark(v.State), Text: w.say(verdictText(res, v)), Section: v.Section, Field: v.Notice.Field, Figure: v.Notice.Figure, Change: w.change(v.Notice.Change)}
+	return &Ruling{State: v.State, Mark: w.mark(v.State), Text: w.say(verdictText(res, v)), Section: v.Section, Field: v.Notice.Field, Figure: v.Notice.Figure, Change: w.offered(v.Notice)}
 }
 
 // verdictText names where the gravest is and why, and what of the others speaks the other way.

@@ -98,7 +98,7 @@ type ShownNotice struct {
 	Text   string       `json:"text"`
 	Field  string       `json:"field"`
 	Figure string       `json:"figure"`
-	Change *Change      `json:"change"` // what would mend it; nil where nothing is proposed
+	Change *Change      `json:"change"` // what would mend it; nil where nothing is offered
 }
 
 // Writer renders in one language and one system of units. Both are its own: the page's has those of the page, a paper's
@@ -124,7 +124,7 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 		for _, n := range numeric.Sorted(res.Notices, byGravity) { // what hinders stands first
 			text := w.say(n.Message)
 			watch[n.Field] = append(watch[n.Field], text)
-			v.Notices = append(v.Notices, ShownNotice{n.State, w.mark(n.State), text, n.Field, n.Figure, w.change(n.Change)})
+			v.Notices = append(v.Notices, ShownNotice{n.State, w.mark(n.State), text, n.Field, n.Figure, w.offered(n)})
 		}
 		v.Headline, v.Ruling = w.headline(res), w.ruling(res)
 		for _, g := range res.Groups {

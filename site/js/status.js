@@ -20,9 +20,9 @@ export function createStatus(root, form, onTake) {
   const says = root.dataset;
   const wrongs = JSON.parse(says.wrong ?? "[]"); // what is said of one entry at fault, of two, and so on
 
-  /** A mark, a text, a text to press, a text after it and a change to press; made once, so that a press outlasts an answer. @param {HTMLElement} parent */
+  /** A mark, a text, a text to press, a text after it, a change to press and what it does; made once, so that a press outlasts an answer. @param {HTMLElement} parent */
   function sentence(parent) {
-    const [before, press, after, apply] = ["span", "button", "span", "button"].map((name) => document.createElement(name));
+    const [before, press, after, apply, effect] = ["span", "button", "span", "button", "span"].map((name) => document.createElement(name));
     const mark = newMark("none", "");
     let onPress = () => {};
     let onApply = () => {};
@@ -31,7 +31,8 @@ export function createStatus(root, form, onTake) {
     apply.addEventListener("click", () => onApply());
     apply.className = "moves";
     apply.dataset.testid = "remark-apply";
-    parent.replaceChildren(mark, before, press, after, apply);
+    effect.className = "grey";
+    parent.replaceChildren(mark, before, press, after, apply, effect);
     /** @param {{state?: string, mark?: string, text?: string, jump?: string, focus?: () => void, more?: string, change?: import("./api.js").Change | null}} say */
     return ({ state = "none", mark: word = "", text = "", jump = "", focus = () => {}, more: rest = "", change = null }) => {
       setMark(mark, state, word);
@@ -39,7 +40,8 @@ export function createStatus(root, form, onTake) {
       write(press, jump);
       write(after, rest);
       write(apply, change ? (says.apply ?? "").replace("{change}", change.text) : "");
-      for (const part of [before, press, after, apply]) part.hidden = !part.textContent;
+      write(effect, change?.effect ?? "");
+      for (const part of [before, press, after, apply, effect]) part.hidden = !part.textContent;
       onPress = focus;
       onApply = () => change && onTake(change.command);
     };

@@ -78,9 +78,15 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 		m := plan(&w, d, in, &res)
 		shown := w.Making(&m, want.Room)
 		planned, survivors = &shown, w.Survivors(m.Survivors(d))
-	case area != nil && in.Shop != nil: // the first answer comes sooner without
+		res.TryRemarks(&m, d)
+	case area == nil: // the first answer comes sooner without
+	case in.Shop != nil:
 		m := addMaking(&w, in, &res)
 		survivors = w.Survivors(m.Survivors(d))
+		res.TryRemarks(&m, d)
+	default:
+		m := design.Unmade(in, h)
+		res.TryRemarks(&m, d)
 	}
 	out := reply{Document: d, View: page{View: w.View(d, nil, &res)}}
 	out.View.Making, out.View.Survivors = planned, survivors
