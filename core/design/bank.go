@@ -89,7 +89,7 @@ func standingNotices(in *field.Input) []Notice {
 		say(figure.No, "tube_length", "finned_length", "notice.old_length", "now", of(units.Distance, in.Tube.Length), "old", of(units.Distance, job.OldLength))
 	}
 	if most := job.FinMost; most > 0 && in.Tube.FinOD() > most+1e-9 {
-		say(figure.No, "fin_od_most", "fin_od", "notice.fin_over", "fin", of(units.Diameter, in.Tube.FinOD()), "most", of(units.Diameter, most))
+		say(figure.No, "fin_od_most", "fin_od", "notice.fin_over", "fin", of(units.Diameter, in.Tube.FinOD()), "most", message.Most(of(units.Diameter, most)))
 	}
 	return out
 }

@@ -75,7 +75,7 @@ func fanNotices(in *field.Input, t *rating.Thermal) []Notice {
 	switch {
 	case !fan.Bears.Stated:
 		return say(figure.Watch, "notice.fan_bears_missing")
-	case t.Duty.AirOut > fan.Bears.SI:
+	case units.Above(t.Duty.AirOut, fan.Bears.SI):
 		return say(figure.No, "notice.fan_too_hot", "bears", celsius(fan.Bears.SI))
 	}
 	return nil

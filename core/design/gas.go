@@ -17,7 +17,7 @@ const hottestMoist = 390
 // checkGas refuses a gas that is not told so that its properties are known.
 func checkGas(in *field.Input, errs *FieldErrors) {
 	if in.Air.Kind == rating.MoistAir && float64(in.Air.In) > hottestMoist {
-		errs.add("air_in", "error.moist_air_hot", "high", message.Amount{Kind: units.Temp, SI: hottestMoist})
+		errs.add("air_in", "error.moist_air_hot", "high", message.Most{Kind: units.Temp, SI: hottestMoist})
 	}
 	if in.Air.Kind != rating.FlueGas {
 		return
@@ -48,7 +48,7 @@ func gasNotices(in *field.Input, t *rating.Thermal) []Notice {
 	var out []Notice
 	temperature := func(celsius float64) message.Amount { return message.Amount{Kind: units.Temp, SI: celsius} }
 	dew := in.DewPoints()
-	if coldest := t.Duty.Coldest.Celsius; dew.Acid.Stated && coldest < dew.Acid.SI {
+	if coldest := t.Duty.Coldest.Celsius; dew.Acid.Stated && units.Above(dew.Acid.SI, coldest) {
 		out = append(out, Notice{State: figure.Watch, Field: "to_trioxide", Figure: "coldest_metal", Message: message.New("notice.acid", "metal", temperature(coldest), "dew", temperature(dew.Acid.SI))})
 	}
 	if in.Radiates() {
@@ -66,7 +66,7 @@ func gasNotices(in *field.Input, t *rating.Thermal) []Notice {
 		{"air_start_up", in.Beyond.GasStartUp, normal.Gas, exchanger.StartUp},
 		{"air_upset", in.Beyond.GasUpset, normal.Gas, exchanger.Upset},
 	} {
-		if e.stated.Stated && e.stated.SI < e.normal {
+		if e.stated.Stated && units.Above(e.normal, e.stated.SI) {
 			out = append(out, Notice{State: figure.Watch, Field: e.field, Figure: "root_" + string(e.of), Message: message.New("notice.case_below",
 				"case", message.Key("case."+string(e.of)), "temperature", temperature(e.stated.SI), "normal", temperature(e.normal))})
 		}
@@ -78,7 +78,7 @@ func gasNotices(in *field.Input, t *rating.Thermal) []Notice {
 func heldNotices(in *field.Input, h *Heat) []Notice {
 	var out []Notice
 	held := func(m *material.Metal, c material.Curve, of, field, fig string, at units.Temperature) {
-		if low, high := c.Range(); at < low || at > high {
+		if low, high := c.Range(); units.Above(float64(low), float64(at)) || units.Above(float64(at), float64(high)) {
 			temperature := func(t units.Temperature) message.Amount { return message.Amount{Kind: units.Temp, SI: float64(t)} }
 			out = append(out, Notice{State: figure.Outside, Field: field, Figure: fig, Message: message.New("notice.metal_held",
 				"property", message.Key("limit."+of), "metal", m.Name(), "low", temperature(low), "high", temperature(high), "at", temperature(at))})

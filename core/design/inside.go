@@ -76,9 +76,9 @@ func insideNotices(in *field.Input, t *rating.Thermal) []Notice {
 	}
 	loss, usual := t.InsideLoss, in.InsideVelocity()
 	switch v := loss.Velocity; {
-	case v > usual.Fast:
+	case units.Above(v, usual.Fast):
 		say(figure.Watch, "passes", "inside_velocity", "notice.inside_fast", "velocity", speed(v), "most", speed(usual.Fast))
-	case v < usual.Slow:
+	case units.Above(usual.Slow, v):
 		say(figure.Watch, "passes", "inside_velocity", "notice.inside_slow", "velocity", speed(v), "least", speed(usual.Slow))
 	}
 	if allowed := in.Process.DropAllowed; allowed > 0 && loss.Total > allowed*(1+wishMargin) {
@@ -113,7 +113,7 @@ func stateNotices(in *field.Input, t *rating.Thermal) []Notice {
 // freezingNotices hold the coldest metal against what it freezes, or what stops on it.
 func freezingNotices(in *field.Input, t *rating.Thermal) []Notice {
 	at, known := in.Freezing()
-	if !known || t.Duty.Coldest.Celsius >= at {
+	if !known || !units.Above(at, t.Duty.Coldest.Celsius) {
 		return nil
 	}
 	n := Notice{State: figure.No, Field: "inside_in", Figure: "coldest_metal", Message: message.New("notice.freezes", "metal", celsius(t.Duty.Coldest.Celsius), "freezing", celsius(at))}
@@ -140,12 +140,12 @@ func pressureNotices(in *field.Input, t *rating.Thermal) []Notice {
 	switch {
 	case lost >= 1:
 		return refuse(figure.No, "inside_loss", "notice.no_pressure_left", "loss", message.Amount{Kind: units.Loss, SI: t.InsideLoss.Total}, "inlet", bar(inlet))
-	case l.NoVapour.None() && l.Pressure < boilingMargin*l.Vapour:
+	case l.NoVapour.None() && units.Above(boilingMargin*l.Vapour, l.Pressure):
 		return refuse(figure.No, "outlet_pressure", "notice.flashing", "outlet", bar(l.Pressure), "vapour", bar(l.Vapour), "margin", percent(boilingMargin-1))
 	case !in.Process.Gas || in.Process.Fluid != rating.OwnFluid:
-	case lost > gasMost:
+	case units.Above(lost, gasMost):
 		return refuse(figure.No, "outlet_pressure", "notice.gas_drop_most", "share", percent(lost), "most", percent(gasMost))
-	case lost > gasWatch:
+	case units.Above(lost, gasWatch):
 		return refuse(figure.Watch, "outlet_pressure", "notice.gas_drop_watch", "share", percent(lost), "usual", percent(gasWatch))
 	}
 	return nil

@@ -53,7 +53,7 @@ func (b *builder) inverse(t *rating.Thermal) []figure.Figure {
 		velocity := field.Must("face_velocity")
 		v, why, cannot := b.in.VelocityFor(allowed, velocity.Low, velocity.High, t)
 		f := fig("velocity_allowed", units.Velocity, v, "", "velocity_allowed", arg("Δp_w", units.Drop, allowed))
-		f.Absent = b.none(why, cannot)
+		f.Side, f.Absent = units.Down, b.none(why, cannot)
 		list = append(list, f)
 	}
 	return list

@@ -17,6 +17,9 @@ const (
 	narrowestGap   = 0.0010 // m, below it dirt bridges the fins
 )
 
+// Idle reports whether so much of a fin is idle that it is remarked on.
+func Idle(efficiency float64) bool { return units.Above(GoodEfficiency, efficiency) }
+
 // notices remarks on a design that can be evaluated.
 func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Notice {
 	out := orderNotices(in)
@@ -36,11 +39,11 @@ func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Not
 			out = append(out, Notice{State: v.State, Field: v.Rule.Field, Figure: v.Rule.Figure, Message: v.Why})
 		}
 	}
-	if gap := float64(t.Gap()); gap < narrowestGap {
+	if gap := float64(t.Gap()); units.Above(narrowestGap, gap) {
 		add(figure.Watch, "fin_pitch", "gap", "notice.narrow_gap",
 			"gap", quantity(units.Gap, gap), "limit", quantity(units.Gap, narrowestGap))
 	}
-	if s.Fin.Efficiency < GoodEfficiency {
+	if Idle(s.Fin.Efficiency) {
 		add(figure.Watch, "fin_height", "fin_efficiency", "notice.poor_eta",
 			"eta", quantity(units.Factor, s.Fin.Efficiency), "limit", quantity(units.Factor, GoodEfficiency))
 	}

@@ -118,5 +118,5 @@ func (r *reader) parse(f *field.Field, at, text string) float64 {
 // outside says that a number [SI] does not lie in the range of f.
 func (r *reader) outside(f *field.Field, at string, si float64) {
 	quantity := func(si float64) message.Amount { return message.Amount{Kind: f.Kind, SI: si} }
-	r.errs.add(at, "error.range", "value", quantity(si), "low", quantity(f.Low), "high", quantity(f.High))
+	r.errs.add(at, "error.range", "value", quantity(si), "low", message.Least(quantity(f.Low)), "high", message.Most(quantity(f.High)))
 }

@@ -53,9 +53,9 @@ func checkPoints(in *field.Input, errs *FieldErrors) {
 	for i, more := range p.More[:max(0, p.Points-1)] {
 		at := float64(more.At)
 		for _, other := range told {
-			if math.Abs(at-other) < pointsApart {
+			if units.Above(pointsApart, math.Abs(at-other)) {
 				errs.add(fmt.Sprintf("own_fluid_at_%d", i+2), "error.points_close", "other", degrees(other),
-					"low", degrees(other-pointsApart), "high", degrees(other+pointsApart))
+					"low", message.Most(degrees(other-pointsApart)), "high", message.Least(degrees(other+pointsApart)))
 				break
 			}
 		}
@@ -88,12 +88,12 @@ func checkWidth(t *tube.Tube, errs *FieldErrors) {
 	if fewer := t.FewerFins(); fewer > 0 {
 		least = (float64(fewer) + 0.5) / 0.0254
 	}
-	if t.Fin.Count.PerMetre() < least {
+	if units.Above(least, t.Fin.Count.PerMetre()) {
 		key := "error.too_open_for_foot"
 		if !t.Fin.Type.Lapped() || t.Fin.Lap > 0 { // a lap does not help
 			key = "error.too_open_for_knurl"
 		}
-		errs.add("fin_pitch", key, "least", message.Amount{Kind: units.FinCount, SI: least})
+		errs.add("fin_pitch", key, "least", message.Least{Kind: units.FinCount, SI: least})
 	} else if t.Fin.Type.Wound() && t.StripWidth() <= 0 {
 		errs.add("strip_thickness", "error.no_width")
 	}

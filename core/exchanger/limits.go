@@ -52,16 +52,16 @@ func CheckProcess(l tube.Limits, process map[Case]float64) []Finding {
 		t, stated := process[c]
 		say := func(state figure.State, key string, limit material.Value) {
 			found = append(found, Finding{OfJoint, c, state, message.New(key, "case", message.Key("case."+string(c)),
-				"temperature", celsius(t), "limit", celsius(limit.SI), "source", message.Key(limit.Key))})
+				"temperature", celsius(t), "limit", upTo(limit.SI), "source", message.Key(limit.Key))})
 		}
 		switch {
 		case !stated && c == FlowLost:
 		case !stated:
 			found = append(found, Finding{OfJoint, c, figure.Watch, message.New("limit.not_stated", "case", message.Key("case."+string(c)))})
-		case l.Standard.Known() && t > l.Standard.SI:
+		case l.Standard.Known() && units.Above(t, l.Standard.SI):
 			say(figure.No, "limit.above_standard", l.Standard)
 		}
-		if stated && l.House.Known() && t > l.House.SI {
+		if stated && l.House.Known() && units.Above(t, l.House.SI) {
 			say(figure.Watch, "limit.above_house", l.House)
 		}
 	}
@@ -82,9 +82,9 @@ func CheckFinMetal(m material.Metal, hottest map[Case]float64) []Finding {
 	var found []Finding
 	if !m.Limit.Known() {
 		for _, c := range Cases {
-			if t, stated := hottest[c]; stated && t > JudgedTo {
+			if t, stated := hottest[c]; stated && units.Above(t, JudgedTo) {
 				found = append(found, Finding{OfFinMetal, c, figure.Watch, message.New("limit.metal_not_judged", "case", message.Key("case."+string(c)),
-					"temperature", celsius(t), "limit", celsius(JudgedTo), "metal", m.Name())})
+					"temperature", celsius(t), "limit", upTo(JudgedTo), "metal", m.Name())})
 			}
 		}
 		if found == nil {
@@ -93,9 +93,9 @@ func CheckFinMetal(m material.Metal, hottest map[Case]float64) []Finding {
 		return found
 	}
 	for _, c := range Cases {
-		if t, stated := hottest[c]; stated && t > m.Limit.SI {
+		if t, stated := hottest[c]; stated && units.Above(t, m.Limit.SI) {
 			found = append(found, Finding{OfFinMetal, c, figure.No, message.New("limit.above_metal", "case", message.Key("case."+string(c)),
-				"temperature", celsius(t), "limit", celsius(m.Limit.SI), "metal", m.Name(), "source", message.Key(m.Limit.Key))})
+				"temperature", celsius(t), "limit", upTo(m.Limit.SI), "metal", m.Name(), "source", message.Key(m.Limit.Key))})
 		}
 	}
 	return found
@@ -109,9 +109,9 @@ func CheckTubeMetal(limit material.Value, hottest map[Case]float64) []Finding {
 	}
 	var found []Finding
 	for _, c := range Cases {
-		if t, stated := hottest[c]; stated && t > limit.SI {
+		if t, stated := hottest[c]; stated && units.Above(t, limit.SI) {
 			found = append(found, Finding{OfTubeMetal, c, figure.No, message.New("limit.above_tube_metal", "case", message.Key("case."+string(c)),
-				"temperature", celsius(t), "limit", celsius(limit.SI))})
+				"temperature", celsius(t), "limit", upTo(limit.SI))})
 		}
 	}
 	return found
@@ -124,9 +124,9 @@ func CheckWoundInFlue(l tube.Limits, gas map[Case]float64) []Finding {
 		return nil
 	}
 	for _, c := range Cases {
-		if t, stated := gas[c]; stated && t > l.Standard.SI {
+		if t, stated := gas[c]; stated && units.Above(t, l.Standard.SI) {
 			return []Finding{{OfJoint, c, figure.No, message.New("limit.wound_in_flue", "case", message.Key("case."+string(c)),
-				"temperature", celsius(t), "limit", celsius(l.Standard.SI), "source", message.Key(l.Standard.Key))}}
+				"temperature", celsius(t), "limit", upTo(l.Standard.SI), "source", message.Key(l.Standard.Key))}}
 		}
 	}
 	return nil
@@ -146,7 +146,7 @@ func CheckPitch(leastPitch, finOD, clearance float64) []Finding {
 	if leastPitch >= least-1e-9 { // a nanometre forgives converted inches
 		return nil
 	}
-	return []Finding{{Of: OfSpacing, State: figure.No, Why: message.New("limit.pitch", "pitch", diameter(leastPitch), "least", diameter(least),
+	return []Finding{{Of: OfSpacing, State: figure.No, Why: message.New("limit.pitch", "pitch", diameter(leastPitch), "least", message.Least(diameter(least)),
 		"fin", diameter(finOD), "clearance", message.Amount{Kind: units.Gap, SI: clearance})}}
 }
 
@@ -161,5 +161,6 @@ func Worst(found []Finding) figure.State {
 	return worst
 }
 
+func upTo(t float64) message.Most       { return message.Most(celsius(t)) }
 func celsius(t float64) message.Amount  { return message.Amount{Kind: units.Temp, SI: t} }
 func diameter(d float64) message.Amount { return message.Amount{Kind: units.Diameter, SI: d} }

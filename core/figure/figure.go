@@ -57,6 +57,7 @@ type Figure struct {
 	Label   string // "figure.<label>", where the label depends on the design
 	Kind    units.Kind
 	SI      float64
+	Side    units.Side // to which it is printed: of a bound that a reader may type in, that on which it does
 	Basis   Basis
 	Formula string   // key into Formulas
 	Stated  *Formula // beside the method that computed it; nil: Formulas has it

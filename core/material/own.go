@@ -49,8 +49,8 @@ func NewOwn(name string, k units.Conductivity, rho units.Density, alpha units.Ex
 	check := func(f Property, v float64) {
 		if b := bounds[f]; !(v >= b.low && v <= b.high) {
 			faults = append(faults, Fault{f, message.New("metal.fault.range",
-				"low", message.Amount{Kind: b.kind, SI: b.low},
-				"high", message.Amount{Kind: b.kind, SI: b.high})})
+				"low", message.Least{Kind: b.kind, SI: b.low},
+				"high", message.Most{Kind: b.kind, SI: b.high})})
 		}
 	}
 	check(ConductivityProperty, float64(k))

@@ -17,6 +17,12 @@ type Amount struct {
 	SI   float64
 }
 
+// Least and Most are amounts that a reader may type in as the least or the most that does: printed to the side on which it does.
+type (
+	Least Amount
+	Most  Amount
+)
+
 // Of makes a quantity of a typed value.
 func Of[T ~float64](k units.Kind, x T) Amount { return Amount{Kind: k, SI: float64(x)} }
 
@@ -26,8 +32,8 @@ type Span struct {
 	Low, High float64 // SI
 }
 
-// Message is a key and the arguments that fill its {places}: Amount, Span, string,
-// int, Typed, another Message, or another key as Key.
+// Message is a key and the arguments that fill its {places}: Amount, Least, Most, Span, string,
+// int, Typed, another Message, or another key as Key. Amounts of one message that differ are never printed alike.
 type Message struct {
 	Key  string
 	Args map[string]any
@@ -124,7 +130,11 @@ func (c Catalogue) plural(m Message, name string, words []string, s units.System
 func (c Catalogue) argument(m Message, name string, s units.System) string {
 	switch a := m.Args[name].(type) {
 	case Amount:
-		return c.Numbers.Echo(a.Kind, a.SI, s)
+		return c.amount(m, a, units.Nearest, s)
+	case Least:
+		return c.amount(m, Amount(a), units.Up, s)
+	case Most:
+		return c.amount(m, Amount(a), units.Down, s)
 	case Span:
 		return c.Render(New("amount.span", "low", c.Numbers.Figure(a.Kind, a.Low, s).Value, "high", c.Numbers.Figure(a.Kind, a.High, s).String()), s)
 	case Message:
@@ -140,6 +150,32 @@ func (c Catalogue) argument(m Message, name string, s units.System) string {
 	}
 	Missing(m.Key + " {" + name + "}")
 	return name
+}
+
+// amount prints an amount of m beside the others of its unit.
+func (c Catalogue) amount(m Message, a Amount, side units.Side, s units.System) string {
+	b := units.Beside{Side: side}
+	if len(m.Args) > 1 {
+		for _, arg := range m.Args {
+			if other, ok := AmountOf(arg); ok && other.Kind.Unit(s) == a.Kind.Unit(s) {
+				b.Others = append(b.Others, other.SI)
+			}
+		}
+	}
+	return c.Numbers.EchoBeside(a.Kind, a.SI, b, s)
+}
+
+// AmountOf returns the amount that an argument is, if it is one.
+func AmountOf(arg any) (Amount, bool) {
+	switch a := arg.(type) {
+	case Amount:
+		return a, true
+	case Least:
+		return Amount(a), true
+	case Most:
+		return Amount(a), true
+	}
+	return Amount{}, false
 }
 
 // Keys returns every key, sorted.

@@ -157,7 +157,7 @@ func (w Writer) firstBelow(in field.Input, h design.Heat, a axis, x float64) flo
 	at := units.Snap(a.kind(), x, w.System)
 	below := func(x float64) bool {
 		eta, ok := design.EfficiencyAt(in, &h, a.field, x)
-		return ok && eta < design.GoodEfficiency
+		return ok && design.Idle(eta)
 	}
 	way := 1
 	if below(at) {

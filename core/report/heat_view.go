@@ -107,17 +107,16 @@ type ShownAsked struct {
 func (w Writer) pairs(res *design.Result) []ShownAsked {
 	out := make([]ShownAsked, 0, len(res.Pairs))
 	for _, p := range res.Pairs {
-		print := func(k units.Kind, si float64) string { return w.Texts.Numbers.Figure(k, si, w.System).String() }
 		f, _ := res.Find(p.Figure)
 		row := ShownAsked{ID: p.Figure, Label: w.Texts.Text("figure." + cmp.Or(f.Label, f.ID)), State: p.State, Mark: w.mark(p.State)}
 		if row.Found = w.say(p.Absent); p.Absent.None() {
-			row.Found = print(p.Kind, p.Found)
+			row.Found = w.told(p.Kind, p.Found, p.Wanted.SI, p.State)
 		}
 		if p.Wanted.Stated {
-			row.Wanted = print(p.Kind, p.Wanted.SI)
+			row.Wanted = w.told(p.Kind, p.Wanted.SI, p.Found, p.State)
 		}
 		if p.Over.Stated {
-			row.Over = print(units.Percent, p.Over.SI)
+			row.Over = w.told(units.Percent, p.Over.SI, 0, p.State)
 		}
 		out = append(out, row)
 	}

@@ -123,14 +123,23 @@ func (w Writer) verdicts(m *design.Production) []ShownVerdict {
 			row.Mark = w.Texts.Text("making.not_judged")
 		}
 		if m := v.Measure; m != nil {
-			row.Value, row.Limit = w.Texts.Numbers.Figure(m.Kind, m.Value, w.System).String(), w.Texts.Numbers.Figure(m.Kind, m.Limit, w.System).String()
+			row.Value, row.Limit = w.told(m.Kind, m.Value, m.Limit, v.State), w.told(m.Kind, m.Limit, m.Value, v.State)
 			if !math.IsInf(m.Margin, 0) && !math.IsNaN(m.Margin) {
-				row.Margin = w.Texts.Numbers.Figure(units.Percent, m.Margin, w.System).String()
+				row.Margin = w.told(units.Percent, m.Margin, 0, v.State)
 			}
 		}
 		out = append(out, row)
 	}
 	return numeric.Sorted(out, func(a, b *ShownVerdict) int { return figure.ByGravity(a.State, b.State) })
+}
+
+// told prints a number so that it does not read like the other, where one has passed the other.
+func (w Writer) told(k units.Kind, si, other float64, s figure.State) string {
+	var b units.Beside
+	if passed(s) {
+		b.Others = []float64{other}
+	}
+	return w.Texts.Numbers.FigureBeside(k, si, b, w.System).String()
 }
 
 // change puts settings in words and in one command.

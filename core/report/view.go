@@ -252,10 +252,38 @@ func (w Writer) Figure(f figure.Figure) ShownFigure {
 		said[i] = w.say(m)
 	}
 	out.Beside = strings.Join(said, "; ")
-	text := w.Texts.Numbers.Figure(f.Kind, f.SI, w.System)
+	text := w.Texts.Numbers.FigureBeside(f.Kind, f.SI, units.Beside{Others: against(&f), Side: f.Side}, w.System)
 	out.Value, out.Unit, out.Full = text.Value, text.Unit, w.Texts.Numbers.Full(f.Kind, f.SI, w.System)
 	if f.Kind.Money() {
 		out.Unit = strings.TrimSpace(w.Currency + " " + text.Unit)
+	}
+	return out
+}
+
+// against are the numbers that a figure has passed, beside which it must not read like them.
+func against(f *figure.Figure) []float64 {
+	if !passed(f.State) {
+		return nil
+	}
+	var out []float64
+	for _, m := range append(f.Why, f.Tests) {
+		out = append(out, amounts(m, f.Kind)...)
+	}
+	return out
+}
+
+// passed reports whether a state says that a limit is passed.
+func passed(s figure.State) bool { return s.Graver(figure.Kept) }
+
+// amounts are those of a kind in a message [SI].
+func amounts(m message.Message, k units.Kind) []float64 {
+	var out []float64
+	for _, arg := range m.Args {
+		if inner, ok := arg.(message.Message); ok {
+			out = append(out, amounts(inner, k)...)
+		} else if a, ok := message.AmountOf(arg); ok && a.Kind == k {
+			out = append(out, a.SI)
+		}
 	}
 	return out
 }

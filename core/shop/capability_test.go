@@ -163,7 +163,7 @@ func TestRangesSpeakTheUnitOfTheValue(t *testing.T) {
 	if len(faults) != 1 || faults[0].System != units.US {
 		t.Fatalf("%+v", faults)
 	}
-	if got := message.English().Render(faults[0].Why, faults[0].System); got != "3000 ft/s is out of range: from 0.00328 ft/s to 656 ft/s." {
+	if got := message.English().Render(faults[0].Why, faults[0].System); got != "3000 ft/s is out of range: from 0.00329 ft/s to 656 ft/s." {
 		t.Error(got)
 	}
 }

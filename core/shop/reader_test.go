@@ -132,7 +132,7 @@ func stated(t testing.TB) bounds {
 		if len(faults) == 0 || faults[0].Path != l.Path || faults[0].Why.Key != "error.range" {
 			t.Fatalf("%s takes a number far out: %v", l.Path, faults)
 		}
-		low, high := faults[0].Why.Args["low"].(message.Amount), faults[0].Why.Args["high"].(message.Amount)
+		low, high := message.Amount(faults[0].Why.Args["low"].(message.Least)), message.Amount(faults[0].Why.Args["high"].(message.Most))
 		b.numbers[pattern(l.Path)] = limits{l.Kind, low.SI, high.SI, strings.HasSuffix(l.Path, "/low")}
 	}
 	var visit func(any, string)

@@ -167,7 +167,7 @@ func (l limits) hold(x float64) bool {
 
 // outside says what is allowed of a number that does not.
 func (l limits) outside(typed string) message.Message {
-	return message.New("error.range", "value", message.Typed(typed), "low", message.Of(l.kind, l.low), "high", message.Of(l.kind, l.high))
+	return message.New("error.range", "value", message.Typed(typed), "low", message.Least(message.Of(l.kind, l.low)), "high", message.Most(message.Of(l.kind, l.high)))
 }
 
 // tooLong reports whether a text has more letters than allowed.

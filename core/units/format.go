@@ -20,19 +20,18 @@ func (t Text) String() string {
 }
 
 // Figure prints a result: fixed or significant digits as the kind asks.
-func (n *Style) Figure(k Kind, si float64, s System) Text {
+func (n *Style) Figure(k Kind, si float64, s System) Text { return n.figure(k, si, s, digit{}) }
+
+func (n *Style) figure(k Kind, si float64, s System, d digit) Text {
 	sh := k.shown(s)
 	x := In(k, si, s)
 	if math.Abs(x) >= astronomic {
 		return Text{n.Write(strconv.FormatFloat(x, 'g', 6, 64)), k.Unit(s)}
 	}
-	if sh.feet {
-		return n.feet(x)
+	if sh.feet && d.more == 0 {
+		return n.feet(d.sixteenth(x))
 	}
-	if sh.significant > 0 {
-		return Text{n.grouped(significant(x, sh.significant)), sh.unit}
-	}
-	return Text{n.grouped(strconv.FormatFloat(x, 'f', sh.decimals, 64)), sh.unit}
+	return Text{n.grouped(d.write(sh, x, sh.decimals)), sh.unit}
 }
 
 // astronomic numbers are printed with an exponent: no one means them, and all their digits would fill the page.
@@ -42,35 +41,38 @@ const astronomic = 1e12
 func Echo(k Kind, si float64, s System) string { return Plain.Echo(k, si, s) }
 
 // Echo prints an input in the other system: short, no trailing noughts, fractions where the trade writes them.
-func (n *Style) Echo(k Kind, si float64, s System) string {
+func (n *Style) Echo(k Kind, si float64, s System) string { return n.echo(k, si, s, digit{}) }
+
+func (n *Style) echo(k Kind, si float64, s System, d digit) string {
 	sh := k.shown(s)
 	x := In(k, si, s)
 	if math.Abs(x) >= astronomic {
 		return Text{n.Write(strconv.FormatFloat(x, 'g', 6, 64)), k.Unit(s)}.String()
 	}
-	if sh.feet {
-		return n.feet(x).String()
+	if sh.feet && d.more == 0 {
+		return n.feet(d.sixteenth(x)).String()
 	}
-	if sh.fractions {
-		if f, ok := inchFraction(x); ok {
+	if sh.fractions && d.more == 0 {
+		if f, ok := inchFraction(x); ok && d.does(fraction(x), x) {
 			return f + " in"
 		}
 	}
-	decimals := sh.decimals + 1
-	if sh.unit == "mm" {
-		decimals = 3
-	}
-	if k == Count {
-		decimals = 0
-	}
-	v := strconv.FormatFloat(x, 'f', decimals, 64)
-	if sh.significant > 0 {
-		v = significant(x, sh.significant)
-	}
+	v := d.write(sh, x, echoed(k, sh))
 	if strings.Contains(v, ".") && !strings.Contains(v, "e") {
 		v = strings.TrimRight(strings.TrimRight(v, "0"), ".")
 	}
 	return Text{n.Write(v), sh.unit}.String()
+}
+
+// echoed returns how many decimals an input of kind k is echoed with.
+func echoed(k Kind, sh shown) int {
+	switch {
+	case k == Count:
+		return 0
+	case sh.unit == "mm":
+		return 3
+	}
+	return sh.decimals + 1
 }
 
 // Full prints every digit that the number holds, in the unit that system s shows.
@@ -92,11 +94,15 @@ func significant(x float64, n int) string {
 	return strconv.FormatFloat(rounded, 'f', max(0, n-1-e), 64)
 }
 
+// finest part of an inch that is written as a fraction.
+const finest = 64
+
+func fraction(x float64) float64 { return math.Round(x*finest) / finest }
+
 // inchFraction writes x inches as a whole and a fraction in 1/64 or coarser, where that is exact.
 func inchFraction(x float64) (string, bool) {
-	const finest = 64
 	n := math.Round(x * finest)
-	if x <= 0 || math.Abs(n/finest-x) > 1e-7 {
+	if x <= 0 || math.Abs(fraction(x)-x) > 1e-7 {
 		return "", false
 	}
 	whole, num, den := int(n)/finest, int(n)%finest, finest

@@ -45,6 +45,33 @@ func TestOneVerdict(t *testing.T) {
 	page.Screenshot(shots, "verdict-offer")
 }
 
+// What a remark offers says beside the button what it does to duty and price, in the status line and in the list of remarks, and
+// comes to that when it is pressed. While the temperature refuses the tube nothing is offered.
+func TestRemarksSayWhatTheirChangeDoes(t *testing.T) {
+	for name, view := range map[string]browser.View{"desk": {Width: 1440, Height: 900}, "phone": {Width: 390, Height: 844, Scale: 2, Mobile: true}} {
+		page := opened(t, view, "")
+		page.Click(id("section-heat"))
+		enter(page, "face_velocity", "1.3 m/s")
+		offers := `[...document.querySelectorAll('[data-testid="remark-apply"]:not([hidden])')]`
+		says := ".nextElementSibling.textContent"
+		page.Wait(`/^duty .* kW(; price .* EUR)/.test(` + offers + `.map((apply) => apply` + says + `)[0] ?? "")`)
+		line := element(id("status")) + `.querySelector('.line [data-testid="remark-apply"]')`
+		page.Wait(line + ".checkVisibility() && " + line + ".nextElementSibling.checkVisibility()")
+		browser.Eval[bool](page, `(document.querySelector("#status").scrollIntoView({block: "center"}), true)`)
+		page.Screenshot(shots, "offers-line-"+name)
+		browser.Eval[bool](page, `(document.querySelector("#status").scrollIntoView({block: "center"}), document.querySelector("#status .more").click(), true)`)
+		page.Wait(`document.querySelector("#remarks").matches(":popover-open")`)
+		page.Screenshot(shots, "offers-remarks-"+name)
+		then := browser.Eval[string](page, `/ to (.*? kW)/.exec(`+line+says+`)[1]`)
+		browser.Eval[bool](page, `(`+line+`.click(), true)`)
+		waitTyped(page, "film_method", "ganguli_1985")
+		page.Wait(element(id("figure-duty-value")) + `.textContent === ` + js(strings.TrimSuffix(then, " kW")))
+		enter(page, "upset", "230 °C")
+		page.Wait(element(id("status")) + `.querySelector(".line [data-state=no]:not([hidden])")`)
+		page.Wait(offers + `.length === 0`)
+	}
+}
+
 // choosing presses in the menu of figures. It takes its place after it has opened, so the pointer may be too early.
 func choosing(page *browser.Page, name string) {
 	page.Wait(element(id(name)) + ".checkVisibility()")

@@ -72,7 +72,7 @@ func Pack(k *shop.Crate, t *tube.Tube, tubes int) (p Packing, why message.Messag
 	p.Slings = Interval{t.Length * units.Length(k.Slings.Low), t.Length * units.Length(k.Slings.High)}
 	p.Saddles = Interval{t.PlainA, t.PlainB}
 	if min(t.PlainA, t.PlainB) < leastSaddle {
-		p.Warnings = append(p.Warnings, message.New("shop.why.saddle", "end", along(min(t.PlainA, t.PlainB)), "least", along(leastSaddle)))
+		p.Warnings = append(p.Warnings, message.New("shop.why.saddle", "end", along(min(t.PlainA, t.PlainB)), "least", message.Least(along(leastSaddle))))
 	}
 	return p, message.Message{}
 }

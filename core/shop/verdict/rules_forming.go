@@ -195,7 +195,7 @@ func (p *Pair) loosening(fin material.Metal) Verdict {
 	}
 	hottest := float64(*p.Order.Hottest)
 	v := Verdict{State: figure.Good, Measure: &Measure{units.Temp, hottest, loss, (loss - hottest) / (loss - 20)}}
-	if hottest > loss {
+	if units.Above(hottest, loss) {
 		v.State = figure.Watch
 		v.Why = message.New("shop.why.loosens", "hottest", message.Of(units.Temp, hottest), "loss", message.Of(units.Temp, loss))
 	}

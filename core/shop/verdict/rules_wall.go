@@ -17,7 +17,7 @@ func judgeWall(p *Pair) Verdict {
 	w := p.Order.Tube.Wall
 	v := atLeast(units.Wall, w, p.Practice.LeastWall)
 	if v.State == figure.No {
-		v.Why = message.New("shop.why.wall", "wall", message.Of(units.Wall, w), "least", message.Of(units.Wall, p.Practice.LeastWall))
+		v.Why = message.New("shop.why.wall", "wall", message.Of(units.Wall, w), "least", message.Least(message.Of(units.Wall, p.Practice.LeastWall)))
 		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(wallAtLeast(p.Practice.LeastWall))}}
 	}
 	return v
@@ -73,7 +73,7 @@ func judgeWallLeft(p *Pair) Verdict {
 		if p.Order.Tube.Basis == tube.AverageWall {
 			wall /= 1 - averageUnder
 		}
-		v.Why = message.New("shop.why.wall_left", "left", message.Of(units.Wall, left), "least", message.Of(units.Wall, least))
+		v.Why = message.New("shop.why.wall_left", "left", message.Of(units.Wall, left), "least", message.Least(message.Of(units.Wall, least)))
 		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(wallAtLeast(wall))}}
 	}
 	return v

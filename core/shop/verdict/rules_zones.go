@@ -23,7 +23,7 @@ func judgePlace(p *Pair) Verdict {
 	if v.State == figure.Good {
 		return v
 	}
-	v.Why = message.New("shop.why.place", "shortest", message.Of(units.Distance, shortest), "least", message.Of(units.Distance, least))
+	v.Why = message.New("shop.why.place", "shortest", message.Of(units.Distance, shortest), "least", message.Least(message.Of(units.Distance, least)))
 	right, movedRight, okRight := push(p, 1)
 	left, movedLeft, okLeft := push(p, -1)
 	switch {
@@ -93,7 +93,7 @@ func judgeSpans(p *Pair) Verdict {
 		w := atLeast(units.Distance, s.Width, need)
 		if v.Measure == nil || w.Measure.Margin < v.Measure.Margin {
 			v.Measure = w.Measure
-			v.Why = message.New("shop.why.span", "number", i+1, "width", message.Of(units.Distance, s.Width), "need", message.Of(units.Distance, need))
+			v.Why = message.New("shop.why.span", "number", i+1, "width", message.Of(units.Distance, s.Width), "need", message.Least(message.Of(units.Distance, need)))
 		}
 		if w.State == figure.No {
 			v.State = figure.No
@@ -121,7 +121,7 @@ func judgeEnd(p *Pair) Verdict {
 	need, trim := p.runDown(), p.Shop.Cutting.TrimB
 	v := atLeast(units.Distance, t.PlainB+trim, need)
 	if v.State == figure.No {
-		v.Why = message.New("shop.why.end", "end", message.Of(units.Distance, t.PlainB+trim), "need", message.Of(units.Distance, need))
+		v.Why = message.New("shop.why.end", "end", message.Of(units.Distance, t.PlainB+trim), "need", message.Least(message.Of(units.Distance, need)))
 		v.Change = []Setting{{Field: "plain_end_b", Kind: units.Distance, SI: float64(roundUp(need - trim))}}
 	}
 	return v
@@ -181,7 +181,7 @@ func judgeStock(p *Pair) Verdict {
 	}
 	v := atMost(units.Distance, programme.CutLength, longest)
 	if v.State == figure.No {
-		v.Why = message.New("shop.why.stock", "cut", message.Of(units.Distance, programme.CutLength), "longest", message.Of(units.Distance, longest))
+		v.Why = message.New("shop.why.stock", "cut", message.Of(units.Distance, programme.CutLength), "longest", message.Most(message.Of(units.Distance, longest)))
 		over := (programme.CutLength - longest) * units.Length(1+programme.Growth.Share)
 		length := roundDown(p.Order.Tube.Length - over - p.Shop.Cutting.Step)
 		v.Change = []Setting{{Field: "tube_length", Kind: units.Distance, SI: float64(length)}}

@@ -181,7 +181,7 @@ func between[T ~float64](field string, k units.Kind, value T, r shop.Range[T]) V
 	limit, margin := nearer(value, r)
 	v := measured(k, float64(value), float64(limit), margin)
 	if v.State == figure.No {
-		v.Why = message.New("shop.why.range", "value", message.Of(k, value), "low", message.Of(k, r.Low), "high", message.Of(k, r.High))
+		v.Why = message.New("shop.why.range", "value", message.Of(k, value), "low", message.Least(message.Of(k, r.Low)), "high", message.Most(message.Of(k, r.High)))
 		v.Change = []Setting{{Field: field, Kind: k, SI: v.Measure.Limit}}
 	}
 	return v
