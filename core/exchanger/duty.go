@@ -75,17 +75,7 @@ func (b Bank) Balance(u float64, air, process Stream) Balance {
 	w := workspaces.Get().(*workspace)
 	defer workspaces.Put(w)
 	r := b.respond(w, u*b.BareArea()/air.Capacity, air.Capacity/process.Capacity)
-	part := b.meanProcess(r)
-	return Balance{Heat: air.Capacity * r.air * (process.In - air.In), MeanProcess: (1-part)*air.In + part*process.In}
-}
-
-// meanProcess returns the mean of the stream inside over all of the bank, as a part of the way from the air's inlet to its own.
-func (b Bank) meanProcess(r response) float64 {
-	sum := 0.0
-	for _, row := range r.rows {
-		sum += mean(row.Process, r.weights)
-	}
-	return sum / float64(b.Rows)
+	return Balance{Heat: air.Capacity * r.air * (process.In - air.In), MeanProcess: (1-r.within)*air.In + r.within*process.In}
 }
 
 // rate shows each place of each row on its way to whom it concerns.
@@ -98,6 +88,7 @@ func (b Bank) rate(u Overall, air, process Stream, show func(row, place int, t l
 	w := workspaces.Get().(*workspace)
 	defer workspaces.Put(w)
 	r := b.respond(w, ntu, ratio)
+	b.follow(w, &r)
 	celsius := func(part float64) float64 { return (1-part)*air.In + part*process.In }
 
 	d := Duty{
@@ -114,7 +105,7 @@ func (b Bank) rate(u Overall, air, process Stream, show func(row, place int, t l
 		d.Factor = r.air / (ntu * mean)
 	}
 
-	d.MeanProcess = celsius(b.meanProcess(r))
+	d.MeanProcess = celsius(r.within)
 	d.MeanAir = d.MeanProcess - d.Heat/(u.OnBare*b.BareArea())
 
 	perRow := ntu / float64(b.Rows)

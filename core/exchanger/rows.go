@@ -46,13 +46,16 @@ type rowParts struct {
 
 // response is the bank's answer to unit temperatures.
 type response struct {
-	places  []float64 // along the tubes, 0 to 1, both ends among them
-	weights []float64 // of the places in a mean; nought at the ends
-	rows    []rowParts
-	air     float64 // [-] rise of the mean air leaving: its temperature effectiveness P
-	airLeft float64 // [-] 1 - air, without cancellation
-	process float64 // [-] tube stream leaving
-	exact   bool    // whether that keeps its digits however small it is
+	places  []float64  // along the tubes, 0 to 1; both ends among them once the rows have been followed
+	weights []float64  // of the places in a mean; nought at the ends
+	inlets  []float64  // [-] at which each pass begins
+	rows    []rowParts // once they have been followed
+	air     float64    // [-] rise of the mean air leaving: its temperature effectiveness P
+	airLeft float64    // [-] 1 - air, without cancellation
+	process float64    // [-] tube stream leaving
+	within  float64    // [-] mean of the tube stream over all of the bank
+	kept, g float64    // [-] of the way from the tube stream to the air entering a row: left, and gone
+	exact   bool       // whether that keeps its digits however small it is
 }
 
 // respond solves the bank row by row for ntu = UA/Cair [-] and ratio = Cair/Cprocess [-].
@@ -62,9 +65,8 @@ type response struct {
 //	air out = air in + g (T - air in),  g = 1 - exp(-ntu/rows)
 //	dT/ds = -ratio g m (T - air in),    m rows in the pass
 //
-// Rows follow from the air inlet on, first for a unit inlet temperature of the air and
-// of each pass in turn; the headers then say what those temperatures are, and the rows
-// follow once more for these. The work is bounded whatever ntu and ratio: see numeric.MostPanels.
+// Rows follow from the air inlet on, for a unit inlet temperature of the air and of each pass in turn; the headers then say
+// what those temperatures are. The work is bounded whatever ntu and ratio: see numeric.MostPanels.
 // What is returned lies in w.
 //
 // Valid: ntu > 0, ratio >= 0.
@@ -83,17 +85,12 @@ func (a Arrangement) respond(w *workspace, ntu, ratio float64) response {
 	if a.Rows%a.Passes > 0 {
 		w.relax[1].Prepare(rate(a.Passes-1), w.mesh)
 	}
-	relax := func(pass int) *numeric.Relaxation {
-		if a.passRows(pass) == a.passRows(0) {
-			return &w.relax[0]
-		}
-		return &w.relax[1]
-	}
 
 	// Basis 0 has air at one and every pass at nought; basis q has pass q-1 at one.
 	air := w.table(a.Passes+1, len(places))
 	fill(air[0], 1)
 	leaving := w.table(a.Passes, a.Passes+1) // of each pass, by basis
+	within := w.take(a.Passes + 1)           // sum over the rows, by basis
 	t := w.take(len(places))
 	for pass := a.Passes - 1; pass >= 0; pass-- {
 		for range a.passRows(pass) {
@@ -105,7 +102,8 @@ func (a Arrangement) respond(w *workspace, ntu, ratio float64) response {
 				if q == pass+1 {
 					start = 1
 				}
-				leaving[pass][q] += relax(pass).Run(start, in, t, pass%2 == 1)
+				leaving[pass][q] += a.relax(w, pass).Run(start, in, t, pass%2 == 1)
+				within[q] += mean(t, weights)
 				for i, v := range t {
 					in[i] = kept*in[i] + g*v
 				}
@@ -123,41 +121,57 @@ func (a Arrangement) respond(w *workspace, ntu, ratio float64) response {
 	inlet := w.take(a.Passes)
 	passInlets(leaving, w.take(a.Passes), inlet)
 
-	n := len(places) + 2
-	out := response{places: w.take(n), weights: w.take(n), rows: w.rows[:0], exact: rate(0) <= numeric.MostEven}
-	copy(out.places[1:], places)
-	copy(out.weights[1:], weights)
-	out.places[n-1] = 1
+	out := response{places: places, weights: weights, inlets: inlet, kept: kept, g: g, exact: rate(0) <= numeric.MostEven}
 	out.airLeft = mean(air[0], weights)
-	for q := range inlet {
+	for q, at := range inlet {
 		part := mean(air[q+1], weights)
-		out.air += part * inlet[q]
-		out.airLeft += part * (1 - inlet[q])
+		out.air += part * at
+		out.airLeft += part * (1 - at)
+		out.within += within[q+1] * at
 	}
+	out.within /= float64(a.Rows)
 	out.process = leaving[a.Passes-1][a.Passes] * inlet[a.Passes-1]
+	return out
+}
 
+// relax is what a pass was prepared with.
+func (a Arrangement) relax(w *workspace, pass int) *numeric.Relaxation {
+	if a.passRows(pass) == a.passRows(0) {
+		return &w.relax[0]
+	}
+	return &w.relax[1]
+}
+
+// follow walks the rows of a response once more, with the inlets of all passes, and adds the ends of the tubes to its places.
+// w is the one that the response lies in.
+func (a Arrangement) follow(w *workspace, r *response) {
+	n := len(r.places) + 2
+	places, weights := w.take(n), w.take(n)
+	copy(places[1:], r.places)
+	copy(weights[1:], r.weights)
+	places[n-1] = 1
+	r.places, r.weights, r.rows = places, weights, w.rows[:0]
 	now := w.take(n)
 	for pass := a.Passes - 1; pass >= 0; pass-- {
 		for range a.passRows(pass) {
 			row := rowParts{w.take(n), now, w.take(n)}
 			last := n - 1
-			end := relax(pass).Run(inlet[pass], now[1:last], row.Process[1:last], pass%2 == 1)
-			row.Process[0], row.Process[last] = inlet[pass], end
+			end := a.relax(w, pass).Run(r.inlets[pass], now[1:last], row.Process[1:last], pass%2 == 1)
+			row.Process[0], row.Process[last] = r.inlets[pass], end
 			if pass%2 == 1 {
-				row.Process[0], row.Process[last] = end, inlet[pass]
+				row.Process[0], row.Process[last] = end, r.inlets[pass]
 			}
 			for i, v := range row.Process {
-				row.AirOut[i] = kept*now[i] + g*v
+				row.AirOut[i] = r.kept*now[i] + r.g*v
 			}
-			out.rows = append(out.rows, row)
+			r.rows = append(r.rows, row)
 			if now = row.AirOut; a.Mixed {
 				now = w.take(n)
-				fill(now, mean(row.AirOut, out.weights))
+				fill(now, mean(row.AirOut, weights))
 			}
 		}
 	}
-	w.rows = out.rows
-	return out
+	w.rows = r.rows
 }
 
 func fill(x []float64, v float64) {
