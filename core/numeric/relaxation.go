@@ -112,9 +112,9 @@ func collocate(step float64) collocated {
 				continue
 			}
 			factor := m[i][k] / m[k][k]
-			rest, from := m[i][k+1:], m[k][k+1:]
-			for j, v := range from {
-				rest[j] -= factor * v
+			rest, from := &m[i], &m[k]
+			for j := k + 1; j < len(rest); j++ {
+				rest[j] -= factor * from[j]
 			}
 		}
 	}

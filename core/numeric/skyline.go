@@ -83,17 +83,17 @@ func (s *Skyline) Solve(b []float64) {
 
 // dot returns the inner product; four sums let a processor work on them side by side.
 func dot(a, b []float64) float64 {
-	b = b[:len(a)]
 	var s0, s1, s2, s3 float64
-	i := 0
-	for ; i+4 <= len(a); i += 4 {
-		s0 += a[i] * b[i]
-		s1 += a[i+1] * b[i+1]
-		s2 += a[i+2] * b[i+2]
-		s3 += a[i+3] * b[i+3]
+	for len(a) >= 4 && len(b) >= 4 {
+		s0 += a[0] * b[0]
+		s1 += a[1] * b[1]
+		s2 += a[2] * b[2]
+		s3 += a[3] * b[3]
+		a, b = a[4:], b[4:]
 	}
-	for ; i < len(a); i++ {
-		s0 += a[i] * b[i]
+	b = b[:len(a)]
+	for i, v := range a {
+		s0 += v * b[i]
 	}
 	return s0 + s1 + s2 + s3
 }
