@@ -5,6 +5,23 @@ import "math"
 // gauss are the two abscissae of Gauss's rule on -1..1; both weights are one.
 var gauss = [2]float64{-1 / math.Sqrt(3), 1 / math.Sqrt(3)}
 
+// corners are the shape functions of a square at a place in it, and their derivatives along u and v.
+type corners struct{ shape, du, dv [4]float64 }
+
+// gaussCorners are those of the four places of the rule.
+var gaussCorners = func() (at [4]corners) {
+	for i, u := range gauss {
+		for j, v := range gauss {
+			at[2*i+j] = corners{
+				shape: [4]float64{(1 - u) * (1 - v) / 4, (1 + u) * (1 - v) / 4, (1 + u) * (1 + v) / 4, (1 - u) * (1 + v) / 4},
+				du:    [4]float64{-(1 - v) / 4, (1 - v) / 4, (1 + v) / 4, -(1 + v) / 4},
+				dv:    [4]float64{-(1 - u) / 4, -(1 + u) / 4, (1 + u) / 4, (1 - u) / 4},
+			}
+		}
+	}
+	return at
+}()
+
 // ambient is the temperature of the fluid at a place on a side.
 type ambient func(r, x float64, s side) float64
 
@@ -51,31 +68,26 @@ func (g grid) conduct(n *network, c cell, k float64) {
 		p[i] = g.points[at]
 	}
 	var stiff [4][4]float64
-	for _, u := range gauss {
-		for _, v := range gauss {
-			// Shape functions of the square and their derivatives along u and v.
-			shape := [4]float64{(1 - u) * (1 - v) / 4, (1 + u) * (1 - v) / 4, (1 + u) * (1 + v) / 4, (1 - u) * (1 + v) / 4}
-			du := [4]float64{-(1 - v) / 4, (1 - v) / 4, (1 + v) / 4, -(1 + v) / 4}
-			dv := [4]float64{-(1 - u) / 4, -(1 + u) / 4, (1 + u) / 4, (1 - u) / 4}
-			var r, ru, xu, rv, xv float64
-			for i := range p {
-				r += shape[i] * p[i].r
-				ru += du[i] * p[i].r
-				xu += du[i] * p[i].x
-				rv += dv[i] * p[i].r
-				xv += dv[i] * p[i].x
-			}
-			area := xu*rv - xv*ru
-			weight := k * 2 * math.Pi * r / area
-			var gr, gx [4]float64 // gradients times area
-			for i := range p {
-				gx[i] = rv*du[i] - ru*dv[i]
-				gr[i] = xu*dv[i] - xv*du[i]
-			}
-			for a := range 4 {
-				for b := range a {
-					stiff[a][b] += weight * (gr[a]*gr[b] + gx[a]*gx[b])
-				}
+	for at := range gaussCorners {
+		shape, du, dv := &gaussCorners[at].shape, &gaussCorners[at].du, &gaussCorners[at].dv
+		var r, ru, xu, rv, xv float64
+		for i := range p {
+			r += shape[i] * p[i].r
+			ru += du[i] * p[i].r
+			xu += du[i] * p[i].x
+			rv += dv[i] * p[i].r
+			xv += dv[i] * p[i].x
+		}
+		area := xu*rv - xv*ru
+		weight := k * 2 * math.Pi * r / area
+		var gr, gx [4]float64 // gradients times area
+		for i := range p {
+			gx[i] = rv*du[i] - ru*dv[i]
+			gr[i] = xu*dv[i] - xv*du[i]
+		}
+		for a := range 4 {
+			for b := range a {
+				stiff[a][b] += weight * (gr[a]*gr[b] + gx[a]*gx[b])
 			}
 		}
 	}

@@ -68,6 +68,7 @@ type layout struct {
 	across           []float64 // of the fin, 0 to 1 at corners 0 to len-1
 	gap              []float64 // of the gap, 0 to 1, from the fin on
 	floor, seat, top int       // rows at the bottom of the groove, the tube's surface and the free root
+	metal            [][]body  // of every cell, by row and column
 }
 
 func (s Section) layout(fineness int) layout {
@@ -87,6 +88,14 @@ func (s Section) layout(fineness int) layout {
 	}
 	l.top = len(l.rows) - 1
 	l.stack(s.rootRadius(), s.FinRadius, towardsStart(alongFin*fineness))
+	all, ofFin := l.columns()
+	l.metal = make([][]body, len(l.rows)-1)
+	for j := range l.metal {
+		l.metal[j] = make([]body, all)
+		for i := range all {
+			l.metal[j][i] = l.of(j, i >= ofFin)
+		}
+	}
 	return l
 }
 
@@ -101,12 +110,12 @@ func (l *layout) stack(from, to float64, parts []float64) {
 }
 
 // columns returns how many columns of cells there are, and how many of them are the fin's.
-func (l layout) columns() (all, ofFin int) {
+func (l *layout) columns() (all, ofFin int) {
 	return len(l.across) + len(l.gap) - 2, len(l.across) - 1
 }
 
 // x returns where column i of corners lies at radius r.
-func (l layout) x(i int, r float64) float64 {
+func (l *layout) x(i int, r float64) float64 {
 	heel, toe := l.faces(r)
 	if last := len(l.across) - 1; i > last {
 		return toe + (l.Pitch+heel-toe)*l.gap[i-last]
@@ -114,28 +123,30 @@ func (l layout) x(i int, r float64) float64 {
 	return heel + (toe-heel)*l.across[i]
 }
 
-// at returns the metal of the cell above row j and right of column i.
-func (l layout) at(j, i int) body {
-	all, ofFin := l.columns()
+// of returns the metal of the cells above row j, in the gap between fins or not.
+func (l *layout) of(j int, gap bool) body {
 	switch {
-	case j < 0 || j >= len(l.rows)-1 || i < 0 || i >= all:
-		return void
-	case j < l.floor:
+	case j < l.floor || j < l.seat && gap:
 		return tubeBody
-	case j < l.seat && i >= ofFin:
-		return tubeBody
-	case j >= l.top && i >= ofFin:
+	case j >= l.top && gap:
 		return void
 	}
 	return finBody
 }
 
+// at returns the metal of the cell above row j and right of column i.
+func (l *layout) at(j, i int) body {
+	if j < 0 || j >= len(l.metal) || i < 0 || i >= len(l.metal[j]) {
+		return void
+	}
+	return l.metal[j][i]
+}
+
 // touches reports whether corner (j, i) belongs to b. The tube closes round the pitch.
-func (l layout) touches(j, i int, b body) bool {
-	all, _ := l.columns()
+func (l *layout) touches(j, i int, b body) bool {
 	left := i - 1
 	if b == tubeBody && i == 0 {
-		left = all - 1
+		left = len(l.metal[0]) - 1
 	}
 	return l.at(j, i) == b || l.at(j-1, i) == b || l.at(j, left) == b || l.at(j-1, left) == b
 }
@@ -234,7 +245,7 @@ func (g *grid) face(a, b int, sign float64) side {
 
 // contacts returns the edges between tube and fin: the floor and walls of a
 // groove, the foot of a fin that stands on the tube, or the whole of a foot.
-func (l layout) contacts(tube, fin [][]int) []contact {
+func (l *layout) contacts(tube, fin [][]int) []contact {
 	var found []contact
 	all, ofFin := l.columns()
 	for i := range all {
