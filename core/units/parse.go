@@ -205,7 +205,7 @@ func From(k Kind, x float64, name string) (float64, bool) {
 
 // In converts an SI value of kind k to the unit that system s shows.
 func In(k Kind, si float64, s System) float64 {
-	u, ok := byName[fold(k.Unit(s))]
+	u, ok := k.in(s)
 	if !ok {
 		return si
 	}

@@ -51,7 +51,7 @@ func StepSize(k Kind, s System) float64 { return step(k, s) }
 
 // Out converts x in the unit that system s shows to SI.
 func Out(k Kind, x float64, s System) float64 {
-	if u, ok := byName[fold(k.Unit(s))]; ok {
+	if u, ok := k.in(s); ok {
 		return x*u.factor + u.offset
 	}
 	return x

@@ -149,12 +149,27 @@ var table = []struct {
 // byName holds every spelling, folded by fold.
 var byName = map[string]unit{}
 
+// inForce are the units in which SI and US show a kind; none has the factor nought.
+var inForce = map[Kind][2]unit{}
+
 func init() {
 	for _, row := range table {
 		for name := range strings.SplitSeq(row.names, ",") {
 			byName[fold(name)] = row.unit
 		}
 	}
+	for k, s := range specs {
+		inForce[k] = [2]unit{byName[fold(s.si.unit)], byName[fold(s.us.unit)]}
+	}
+}
+
+// in returns the unit in which system s shows k; ok is false where that is a bare number.
+func (k Kind) in(s System) (u unit, ok bool) {
+	u = inForce[k][0]
+	if s == US {
+		u = inForce[k][1]
+	}
+	return u, u.factor != 0
 }
 
 var folds = strings.NewReplacer(
