@@ -156,7 +156,7 @@ func TestInventedField(t *testing.T) {
 	}
 	last := 0.0
 	kept := in.Keep(nil)
-	design.SweepBank(in, &kept, "invented", []float64{2, 4, 6}, func(_ int, a map[rating.Quantity]rating.Answer) {
+	design.SweepBank(in, &kept, "invented", []float64{2, 4, 6}, true, func(_ int, a map[rating.Quantity]rating.Answer) {
 		drop := a[rating.AirDrop].Value
 		if !(drop > last) || math.IsInf(drop, 0) {
 			t.Errorf("the drop goes from %g to %g Pa in faster air", last, drop)

@@ -115,7 +115,7 @@ func TestCurvesKeepToWhatIsHeld(t *testing.T) {
 		in := read(t, entries...)
 		th := rate(t, in).Thermal
 		kept := in.Keep(&th)
-		SweepBank(in, &kept, "fin_height", []float64{0.010}, func(_ int, a map[rating.Quantity]rating.Answer) { low = a[rating.Duty].Value })
+		SweepBank(in, &kept, "fin_height", []float64{0.010}, true, func(_ int, a map[rating.Quantity]rating.Answer) { low = a[rating.Duty].Value })
 		return low
 	}
 	entered, face := duty("hold_space", "entered", "hold_air", "velocity"), duty("hold_space", "face", "hold_air", "velocity")

@@ -231,6 +231,6 @@ func (b *builder) taperCost() figure.Figure {
 	if b.t.Profile() == tube.Uniform {
 		return absent("taper_cost", units.Percent, "", "absent.no_taper")
 	}
-	return fig("taper_cost", units.Percent, b.s.UniformEta/b.s.Fin.Efficiency-1, "", "taper_cost",
-		arg("η_uniform", units.Factor, b.s.UniformEta), b.eta())
+	uniform := b.s.UniformEta(b.t)
+	return fig("taper_cost", units.Percent, uniform/b.s.Fin.Efficiency-1, "", "taper_cost", arg("η_uniform", units.Factor, uniform), b.eta())
 }

@@ -169,7 +169,7 @@ func TestHotGasOutside(t *testing.T) {
 		t.Errorf("duty %g W, %q", duty.SI, duty.Label)
 	}
 	last := 0.0
-	SweepBank(in, held(in), "face_velocity", []float64{2, 3, 4}, func(_ int, a map[rating.Quantity]rating.Answer) {
+	SweepBank(in, held(in), "face_velocity", []float64{2, 3, 4}, true, func(_ int, a map[rating.Quantity]rating.Answer) {
 		if a[rating.Duty].Value <= last {
 			t.Errorf("the duty falls from %g to %g W in faster gas", last, a[rating.Duty].Value)
 		}
@@ -293,7 +293,7 @@ func TestHeatSweepPassesTheDesign(t *testing.T) {
 	in := read(t)
 	th := rate(t, in).Thermal
 	now := rating.Answers(&in.Input, &th)
-	SweepBank(in, held(in), "face_velocity", []float64{2, 3, 4}, func(i int, a map[rating.Quantity]rating.Answer) {
+	SweepBank(in, held(in), "face_velocity", []float64{2, 3, 4}, true, func(i int, a map[rating.Quantity]rating.Answer) {
 		if i != 1 {
 			return
 		}
@@ -314,7 +314,7 @@ func TestHeatSweepKeepsItsCorrelations(t *testing.T) {
 	}
 	within := map[bool]bool{}
 	last := map[rating.Quantity]float64{}
-	SweepBank(in, held(in), "face_velocity", []float64{1, 1.25, 1.5, 1.75, 2, 2.5, 3, 4, 5}, func(i int, a map[rating.Quantity]rating.Answer) {
+	SweepBank(in, held(in), "face_velocity", []float64{1, 1.25, 1.5, 1.75, 2, 2.5, 3, 4, 5}, true, func(i int, a map[rating.Quantity]rating.Answer) {
 		within[a[rating.Film].InRange] = true
 		for _, q := range []rating.Quantity{rating.Film, rating.AirDrop, rating.UBare, rating.Duty} {
 			if a[q].Value <= last[q] {
@@ -332,7 +332,7 @@ func TestHeatSweepKeepsItsCorrelations(t *testing.T) {
 func TestTallerStopsPaying(t *testing.T) {
 	var perWeight, perMetre []float64
 	in := read(t, "hold_space", "clearance", "hold_air", "velocity")
-	SweepBank(in, held(in), "fin_height", []float64{0.010, 0.013, 0.016, 0.019}, func(_ int, a map[rating.Quantity]rating.Answer) {
+	SweepBank(in, held(in), "fin_height", []float64{0.010, 0.013, 0.016, 0.019}, true, func(_ int, a map[rating.Quantity]rating.Answer) {
 		perWeight = append(perWeight, a[rating.PerWeight].Value)
 		perMetre = append(perMetre, a[rating.Duty].Value)
 	})

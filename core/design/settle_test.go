@@ -118,7 +118,7 @@ func TestEveryBankSettles(t *testing.T) {
 		balance(c, fmt.Sprint(v), in, th)
 
 		kept := in.Keep(nil)
-		rating.SweepBank(1, func(int) *rating.Input { return &in.Input }, &kept, "fin_height", func(_ int, a map[rating.Quantity]rating.Answer) {
+		rating.SweepBank(1, func(int) *rating.Input { return &in.Input }, &kept, "fin_height", true, func(_ int, a map[rating.Quantity]rating.Answer) {
 			apart := math.Abs(float64(in.Process.In - in.Air.In))
 			if got, want := a[rating.Duty].Value, math.Abs(th.Duty.Heat); math.Abs(got-want) > 2e-3/apart*want+1e-9*want {
 				c.Errorf("%v: %.9g W on a curve, %.9g W by itself", v, got, want)

@@ -40,11 +40,11 @@ func sweep(in *field.Input, c *Counts, kept *rating.Kept, near *rating.Thermal, 
 }
 
 // SweepBank rates in at each value of one field [SI], and lets it follow what is kept. Where a design is impossible, or cannot
-// follow, the answers are nil.
-func SweepBank(in field.Input, kept *rating.Kept, id string, values []float64, visit func(i int, answers map[rating.Quantity]rating.Answer)) Counts {
+// follow, the answers are nil. spread is as of rating.SweepBank.
+func SweepBank(in field.Input, kept *rating.Kept, id string, values []float64, spread bool, visit func(i int, answers map[rating.Quantity]rating.Answer)) Counts {
 	fits := func(in *field.Input) bool { return possible(in) && len(pitchFindings(in)) == 0 }
 	var c Counts
-	rating.SweepBank(len(values), designs(&in, &c, kept, id, values, fits), kept, id, visit)
+	rating.SweepBank(len(values), designs(&in, &c, kept, id, values, fits), kept, id, spread, visit)
 	return c
 }
 

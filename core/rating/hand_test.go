@@ -92,7 +92,7 @@ func TestSurfaceByHand(t *testing.T) {
 	in := byHand(t)
 	s := in.Surface(nil)
 	near(t, "efficiency", s.Fin.Efficiency, 0.889199517083353, exact)
-	near(t, "that of uniform fins", s.UniformEta, 0.889199517083353, exact)
+	near(t, "that of uniform fins", s.UniformEta(&in.Tube), 0.889199517083353, exact)
 	near(t, "tip over root", s.Fin.TipRatio, 0.853980006303051, exact)
 	near(t, "area", float64(s.Areas.Total()), 1.71636987638061, exact)
 	near(t, "surface efficiency", s.SurfaceEta, 0.893539563912312, exact)
@@ -107,8 +107,8 @@ func TestSurfaceByHand(t *testing.T) {
 	near(t, "tip thickness", f.TipThickness, 0.0004, exact)
 	in.Tube.Fin.Profile = tube.Rolled
 	near(t, "rolled tip", Disc(&in.Tube, 200).TipThickness, 0.0004*25.4/57.15, exact) // t d/Df
-	if s := in.Surface(nil); !(s.Fin.Efficiency < s.UniformEta) {
-		t.Errorf("a fin that grows thinner has efficiency %g, one that does not %g", s.Fin.Efficiency, s.UniformEta)
+	if s := in.Surface(nil); !(s.Fin.Efficiency < s.UniformEta(&in.Tube)) {
+		t.Errorf("a fin that grows thinner has efficiency %g, one that does not %g", s.Fin.Efficiency, s.UniformEta(&in.Tube))
 	}
 }
 

@@ -27,7 +27,7 @@ func section(in *Input, t *Thermal) temperature.Section {
 	contact := bond.ContactArea(tb.Fin.Type.Fixing().Contact, od, float64(tb.Fin.Count), float64(tb.Fin.Strip), groove)
 	return temperature.Section{
 		BoreRadius: float64(tb.InsideOD()) / 2, TubeRadius: od / 2, FinRadius: float64(tb.FinOD()) / 2, Pitch: float64(tb.Pitch()),
-		Profile: profiles[tb.Profile()], Thickness: float64(tb.Fin.Strip), TipThickness: float64(tb.TipThickness()),
+		Profile: profileOf(tb), Thickness: float64(tb.Fin.Strip), TipThickness: float64(tb.TipThickness()),
 		Groove: groove, Foot: float64(tb.FootThickness()), Slit: tb.Fin.Type.FootLayers() == 1,
 		TubeConductivity: kw, FinConductivity: k, Bond: bond.OnContact(t.Joint.Resistance, od, contact),
 		InsideFilm:  1 / (1/t.Inside.Coefficient + in.Process.Fouling),

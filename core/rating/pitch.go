@@ -57,9 +57,9 @@ func (in *Input) Pitches() airside.Bank {
 // Valid: any bank.
 // Source: plane geometry.
 func (in *Input) Between() (least float64, byRow bool) {
-	b := in.Pitches()
+	b := airside.Bank{TransversePitch: float64(in.TubePitch()), RowPitch: float64(in.RowPitch())}
 	next := b.RowPitch
-	if b.Layout == airside.Staggered {
+	if in.Bank.Layout == airside.Staggered {
 		next = b.DiagonalPitch()
 	}
 	return min(b.TransversePitch, next), next < b.TransversePitch

@@ -333,7 +333,7 @@ func TestSweeps(t *testing.T) {
 			t.Errorf("surface %d is another alone", i)
 		}
 	})
-	SweepBank(len(counts), at, &kept, "fin_pitch", func(i int, answers map[Quantity]Answer) {
+	SweepBank(len(counts), at, &kept, "fin_pitch", true, func(i int, answers map[Quantity]Answer) {
 		seen = append(seen, i)
 		alone := at(i)
 		if (answers == nil) != (alone == nil) {

@@ -64,16 +64,16 @@ type Answer struct {
 	InRange          bool // whether the correlation it rests on is
 }
 
-// Answers returns the quantities of a rated bank in SI.
+// Answers returns the quantities of a rated bank in SI: of one that was rated briefly none has a lowest and a highest.
 func Answers(in *Input, t *Thermal) map[Quantity]Answer {
 	perWeight, perFace := t.Yield(&in.Tube)
-	inRange := in.Air.FilmGiven || t.Films[t.Film].InRange
+	inRange := in.Air.FilmGiven || t.UsedFilm.InRange
 	drop := Answer{math.NaN(), math.NaN(), math.NaN(), true}
 	if t.HasDrop() {
-		drop = band(t.Drops, t.Drop)
+		drop = band(t.Drops, &t.UsedDrop)
 	}
 	only := func(x float64) Answer { return Answer{x, math.NaN(), math.NaN(), inRange} }
-	film := band(t.Films, t.Film)
+	film := band(t.Films, &t.UsedFilm)
 	if in.Air.FilmGiven {
 		film = only(float64(in.Air.Film))
 	}
@@ -83,10 +83,10 @@ func Answers(in *Input, t *Thermal) map[Quantity]Answer {
 	}
 }
 
-func band[A airside.Answer](estimates []airside.Estimate[A], used int) Answer {
+func band[A airside.Answer](estimates []airside.Estimate[A], used *airside.Estimate[A]) Answer {
 	low, high, n := airside.Spread(estimates)
 	if n < 2 {
 		low, high = math.NaN(), math.NaN()
 	}
-	return Answer{estimates[used].Answer.Measure(), low, high, estimates[used].InRange}
+	return Answer{used.Answer.Measure(), low, high, used.InRange}
 }

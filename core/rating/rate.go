@@ -16,7 +16,8 @@ func Rate(in *Input) (Thermal, *Hindrance) {
 	var s settling
 	t, hindered := s.from(in, cold(in), fine)
 	if hindered == nil {
-		s.complete(&t)
+		s.evaluate(&t)
+		s.stream.complete(&t, in)
 	}
 	return t, hindered
 }
@@ -30,6 +31,7 @@ func RateBriefly(in *Input) (Thermal, *Hindrance) {
 	t, hindered := s.from(in, cold(in), fine)
 	if hindered == nil {
 		s.shorten(&t)
+		s.stream.complete(&t, in)
 	}
 	return t, hindered
 }

@@ -94,15 +94,14 @@ func (s *settling) from(in *Input, start means, tolerance float64) (Thermal, *Hi
 	return s.loosen(t, tolerance)
 }
 
-// complete asks all correlations of a bank that has settled, and the stream inside for its range and its loss.
-func (s *settling) complete(t *Thermal) {
+// evaluate asks all correlations of a bank that has settled.
+func (s *settling) evaluate(t *Thermal) {
 	t.Films = airside.Evaluate(airside.FilmMethods, s.pitches, t.Flow)
 	t.Drops = airside.Evaluate(airside.DropMethods, s.pitches, t.Flow)
 	t.UsedFilm = t.Films[t.Film]
 	if t.HasDrop() {
 		t.UsedDrop = t.Drops[t.Drop]
 	}
-	s.stream.complete(t, s.in)
 }
 
 // shorten asks the correlations in use alone, and leaves the lists of all empty.
@@ -111,5 +110,4 @@ func (s *settling) shorten(t *Thermal) {
 	if t.HasDrop() {
 		t.UsedDrop = airside.Evaluate(airside.DropMethods[t.Drop:t.Drop+1], s.pitches, t.Flow)[0]
 	}
-	s.stream.complete(t, s.in)
 }

@@ -15,7 +15,6 @@ type Surface struct {
 	Conductivity units.Conductivity    // of the fin
 	FinAt        units.Temperature     // where that is read
 	Fin          fin.Result
-	UniformEta   float64             // what a fin of one thickness would have [-]
 	SurfaceEta   float64             // [-]
 	Used         units.AreaPerLength // total area times surface efficiency
 }
@@ -30,15 +29,19 @@ func (in *Input) Surface(near *Thermal) Surface {
 	_, at := in.MetalTemperatures(near)
 	k, h := in.conductivity(&in.FinMetal, at), in.dirty(in.filmNear(near))
 	s := Surface{Areas: t.Areas(), Conductivity: units.Conductivity(k), FinAt: units.Temperature(at), Film: units.FilmCoefficient(h), Fin: fin.Solve(Disc(t, k), h)}
-	s.UniformEta = s.Fin.Efficiency
-	if t.Profile() != tube.Uniform {
-		flat := Disc(t, k)
-		flat.Profile = fin.Uniform
-		s.UniformEta = fin.Solve(flat, h).Efficiency
-	}
 	s.SurfaceEta = fin.SurfaceEfficiency(float64(s.Areas.Fin()), float64(s.Areas.Total()), s.Fin.Efficiency)
 	s.Used = s.Areas.Total() * units.AreaPerLength(s.SurfaceEta)
 	return s
+}
+
+// UniformEta returns the efficiency [-] that fins of one thickness would have on t.
+//
+// Valid: s of Surface for t.
+// Source: fin.Solve.
+func (s *Surface) UniformEta(t *tube.Tube) float64 {
+	flat := Disc(t, float64(s.Conductivity))
+	flat.Profile = fin.Uniform
+	return fin.Solve(flat, float64(s.Film)).Efficiency
 }
 
 // MetalTemperatures returns the temperatures [C] at which the conductivities of tube and fin are read: what the user gave, or the
@@ -85,17 +88,26 @@ func (in *Input) filmNear(near *Thermal) float64 {
 	return airside.FilmMethods[in.Pair().Film].Compute(in.Pitches(), near.Flow).Coefficient
 }
 
-var profiles = map[tube.Profile]fin.Profile{tube.Rolled: fin.RolledTaper, tube.Uniform: fin.Uniform, tube.Linear: fin.LinearTaper}
-
 // Disc returns the fin of t as heat conduction sees it, k in W/(m K). The tip
 // is adiabatic: the edge's area counts at the efficiency of the faces.
 func Disc(t *tube.Tube, k float64) fin.Fin {
+	root := t.RootOD() / 2
 	return fin.Fin{
-		Profile:       profiles[t.Profile()],
-		RootRadius:    float64(t.RootOD()) / 2,
+		Profile:       profileOf(t),
+		RootRadius:    float64(root),
 		TipRadius:     float64(t.FinOD()) / 2,
-		RootThickness: float64(t.Thickness(t.RootOD() / 2)),
+		RootThickness: float64(t.Thickness(root)),
 		TipThickness:  float64(t.TipThickness()),
 		Conductivity:  k,
 	}
+}
+
+func profileOf(t *tube.Tube) fin.Profile {
+	switch t.Profile() {
+	case tube.Rolled:
+		return fin.RolledTaper
+	case tube.Linear:
+		return fin.LinearTaper
+	}
+	return fin.Uniform
 }

@@ -19,8 +19,9 @@ func SweepSurface(n int, at Designs, k *Kept, near *Thermal, visit func(i int, s
 }
 
 // SweepBank rates n banks that follow k while an entry is varied, each from the cold, so that a point does not hang on where the
-// curve came from: cold glycol can stand at two heats. Where a design is impossible the answers are nil.
-func SweepBank(n int, at Designs, k *Kept, varied string, visit func(i int, answers map[Quantity]Answer)) {
+// curve came from: cold glycol can stand at two heats. Where a design is impossible the answers are nil. Without the spread the
+// answers are as of a bank that was rated briefly.
+func SweepBank(n int, at Designs, k *Kept, varied string, spread bool, visit func(i int, answers map[Quantity]Answer)) {
 	var s settling
 	for i := range n {
 		in := at(i)
@@ -33,7 +34,11 @@ func SweepBank(n int, at Designs, k *Kept, varied string, visit func(i int, answ
 			visit(i, nil)
 			continue
 		}
-		s.complete(&t)
+		if spread {
+			s.evaluate(&t)
+		} else {
+			s.shorten(&t)
+		}
 		visit(i, Answers(in, &t))
 	}
 }

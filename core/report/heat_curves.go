@@ -2,6 +2,7 @@ package report
 
 import (
 	"math"
+	"slices"
 
 	"finwright/core/design"
 	"finwright/core/field"
@@ -72,7 +73,7 @@ func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves 
 		si[i] = units.Out(s.axis.kind(), x, w.System)
 	}
 	kept := in.Keep(&h.Thermal)
-	counts := design.SweepBank(in, &kept, s.axis.field, si, func(_ int, answers map[rating.Quantity]rating.Answer) {
+	counts := design.SweepBank(in, &kept, s.axis.field, si, s.spreads(), func(_ int, answers map[rating.Quantity]rating.Answer) {
 		for i, p := range s.plots {
 			for j, q := range p.panels {
 				w.extend(&out[i].Panels[j], q, answers)
@@ -92,6 +93,11 @@ func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves 
 		out[i].Held = w.held(&in.Input, &kept, s.axis.field, true, counts)
 	}
 	return out
+}
+
+// spreads reports whether any panel shows the lowest and highest of a quantity.
+func (s heatSweep) spreads() bool {
+	return slices.ContainsFunc(s.plots, func(p heatPlot) bool { return slices.ContainsFunc(p.panels, rating.Quantity.Spread) })
 }
 
 // extend adds a point of the sweep to a panel; without answers it is empty.
