@@ -19,10 +19,18 @@ type means struct {
 	fallen       float64 // [-] of its fall that the stream inside has behind it, mean over the bank
 }
 
-// cold starts the search: no heat has passed yet, and the wall is as hot as what it holds.
+// cold starts the search where nothing is known yet: no heat has been found, and the temperatures are as far from one inlet to
+// the other as they mostly lie in a bank. A round brings them a hundred times nearer, so that a good guess saves one.
+//
+// Source: engineering judgement.
 func cold(in *Input) means {
-	air, process := float64(in.Air.In), float64(in.Process.In)
-	return means{air: air, process: process, wall: process, tube: process, root: air, fin: air, fallen: 0.5}
+	process, air := float64(in.Process.In), float64(in.Air.In)
+	at := func(part float64) float64 { return process + part*(air-process) }
+	m := means{air: at(0.8), process: at(0.1), wall: at(0.25), tube: at(0.3), root: at(0.35), fin: at(0.45), fallen: 0.5}
+	if in.Process.Fluid == Steam {
+		m.process = process
+	}
+	return m
 }
 
 // Tolerances of the mean temperatures [K]: for a figure, and for a point of a curve.
@@ -38,7 +46,7 @@ const MostRounds = 200
 // correlations it asks the film in use alone; complete asks the others.
 //
 // The heat is the one unknown: at the films of too great a heat the bank carries less. The temperatures follow round by round,
-// and the heat is moved only where they are known well enough to tell to which side. Where a property is asked for beyond
+// and the bracket of the heat is narrowed only where they are known well enough to tell to which side. Where a property is asked for beyond
 // its range, that of the range's end serves the search; if it has to serve the answer, that is what hinders.
 //
 // How well is well enough hangs on how the heat changes with the temperatures: little, but for an oil between laminar and
@@ -65,7 +73,10 @@ func (s *settling) settle(start means, tolerance float64) (t Thermal, _ *Hindran
 		case sensitivity == usual && t.Rounds > patience:
 			side, sensitivity = whole, steep
 		case math.Abs(short) < 2*sensitivity*change*heat:
-			// The same heat again, with temperatures that are nearer to it.
+			// Not known well enough to tell a side: the heat found is tried, or in steep films the same again.
+			if sensitivity == usual && found > side.Low && found < side.High {
+				s.move(&t, found, found)
+			}
 		default:
 			next := side.Next(heat, short)
 			s.move(&t, next, next)
