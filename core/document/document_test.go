@@ -148,6 +148,7 @@ func TestOpenRefuses(t *testing.T) {
 		"other json":    {`{"a":1}`, "open.not_design"},
 		"newer":         {strings.Replace(good, version, `"version": 999`, 1), "open.newer"},
 		"no designs":    {`{"format":"finwright-design","version":1,"designs":[]}`, "open.count"},
+		"items of old":  {`{"format":"finwright-design","version":2,"items":[{}]}`, "open.count"},
 		"unknown field": {strings.Replace(good, `"tube_od"`, `"tube_of"`, 1), "open.shape"},
 		"missing field": {`{"format":"finwright-design","version":1,"designs":[{"title":"","units":"si","fields":{},"spans":[]}]}`, "open.shape"},
 		"bad origin":    {strings.Replace(good, `"origin": "house"`, `"origin": "rumour"`, 1), "open.shape"},

@@ -91,7 +91,11 @@ func open(text []byte, version int, steps []func(map[string]any)) (File, error) 
 	case raw.Version > version:
 		return File{}, refuse("open.newer", "version", raw.Version, "known", version)
 	}
-	if count := max(len(raw.Designs), len(raw.Items)); count == 0 || count > maxItems {
+	count := len(raw.Items)
+	if raw.Version < itemsSince {
+		count = len(raw.Designs)
+	}
+	if count == 0 || count > maxItems {
 		return File{}, refuse("open.count", "count", count, "most", maxItems)
 	}
 	if raw.Version < itemsSince {
