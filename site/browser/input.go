@@ -49,6 +49,7 @@ func (p *Page) Centre(selector string) Point {
 		element.scrollIntoView({block: "nearest", inline: "nearest", behavior: "instant"});
 		for (let last = null; ; ) {
 			const box = element.getBoundingClientRect();
+			if (!element.checkVisibility({visibilityProperty: true})) box.x = NaN; // it has not come to its place
 			if (last && box.x === last.x && box.y === last.y && box.width === last.width && box.height === last.height) {
 				return {X: box.x + box.width / 2, Y: box.y + box.height / 2};
 			}

@@ -38,6 +38,7 @@ export interface EditArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  first?: boolean;
   headline?: string[];
 }
 
@@ -54,6 +55,7 @@ export interface ExampleArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  first?: boolean;
   headline?: string[];
 }
 
@@ -98,6 +100,7 @@ export interface OpenArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  first?: boolean;
   headline?: string[];
 }
 
@@ -152,6 +155,7 @@ export interface StartArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  first?: boolean;
   headline?: string[];
 }
 
@@ -182,6 +186,7 @@ export interface WorkingArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  first?: boolean;
   headline?: string[];
 }
 

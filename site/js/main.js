@@ -253,7 +253,7 @@ function reason(error) {
 /** @param {string} section */
 function showSection(section) {
   document.body.dataset.section = section;
-  return laidOut(sheet.loaded ? design.refresh() : undefined);
+  return laidOut(design.refresh());
 }
 
 /** While an entry cannot be used, the last tube that could be measured is shown as well. @param {Promise<void> | undefined} refreshed */
@@ -305,7 +305,7 @@ async function begin() {
   const { saved, pending, work, looked } = await workingCopy();
   design.keep(); // what has been entered meanwhile
   await shop.start(); // first: the shop goes with every question
-  const ask = (/** @type {{saved: string, pending: import("./api.js").Command[]}} */ args) => engine.call("start", { ...args, ...sheet.area() });
+  const ask = (/** @type {{saved: string, pending: import("./api.js").Command[]}} */ args) => engine.call("start", { ...args, ...sheet.area(), first: true });
   let [asked, left] = forHand(saved, pending);
   let reply = await ask({ saved, pending: asked.map(({ command }) => command) })
     .catch(orElse(() => ((left = pending), ask({ saved, pending: [] }))))
@@ -327,6 +327,7 @@ async function start() {
   await sheet.load().catch(async (error) => {
     trouble.show("part", error.reason ?? (await whyMissing()));
     console.error(error);
+    await design.refresh(); // without pictures, but whole
   });
   performance.mark("finwright:drawn");
   const painted = Promise.resolve(sheet.loadPainter()).then((yes) => yes && performance.mark("finwright:painted"));

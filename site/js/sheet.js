@@ -96,10 +96,6 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   return {
     area: (live = false) => ({ sheet: plots ? size() : null, section: sections.current, quantity: mapQuantity.value, ...more(live) }),
-    /** Whether there is something to draw on. */
-    get loaded() {
-      return plots !== null;
-    },
     lastGood: () => good?.document,
 
     /**

@@ -48,6 +48,7 @@ type wanted struct {
 	Quantity rating.Quantity `json:"quantity,omitempty"`
 	Shop     string          `json:"shop,omitempty"` // a capability file; empty: the one that ships
 	Room     report.Room     `json:"room,omitzero"`
+	First    bool            `json:"first,omitempty"`    // another question follows at once: this answer comes sooner without the line
 	Headline []string        `json:"headline,omitempty"` // the figures that the user chose to decide by; empty: the house's
 }
 
@@ -79,7 +80,7 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 		shown := w.Making(&m, want.Room)
 		planned, survivors = &shown, w.Survivors(m.Survivors(d))
 		res.TryRemarks(&m, d)
-	case area == nil: // the first answer comes sooner without
+	case want.First:
 	case in.Shop != nil:
 		m := addMaking(&w, in, &res)
 		survivors = w.Survivors(m.Survivors(d))
