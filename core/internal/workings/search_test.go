@@ -22,7 +22,7 @@ func (d *made) fewest(args []*big.Float) (*big.Float, error) {
 		return t != nil && math.Abs(t.Duty.Heat) >= plain(args[0])
 	}
 	most := 500
-	if d.in.Holds.Air == rating.HoldVelocity && d.in.Holds.Process != rating.HoldEnds { // one after the other
+	if air := d.in.Holds.Air; (air == rating.HoldVelocity || air == rating.HoldMass) && d.in.Holds.Process != rating.HoldEnds { // one after the other
 		for n := 1; n <= most; n++ {
 			if enough(n) {
 				return big.NewFloat(float64(n)), nil
@@ -98,7 +98,7 @@ func (d *made) holding(in *rating.Input, free bool) *rating.Thermal {
 			in.Air.Velocity *= float64(d.in.Bank.TubesPerRow) / float64(in.Bank.TubesPerRow)
 		}
 	}
-	if in.Air.Velocity < rating.LeastVelocity {
+	if in.Air.Velocity < rating.LeastVelocity || in.Air.Velocity > rating.MostVelocity {
 		return nil
 	}
 	return d.ending(in)
