@@ -177,6 +177,11 @@ func TestNewerShopIsKept(t *testing.T) {
 	page.Wait(`document.querySelector("#earlier-said").textContent.includes("version")`)
 }
 
+// waitRested waits until an item with a text in it has been kept with the row that it showed: from then on the page writes no more.
+func waitRested(page *browser.Page, text string) {
+	page.Wait(`Object.entries(localStorage).some(([key, kept]) => key.startsWith("finwright.item.") && kept.includes(` + js(text) + `) && kept.includes("shown"))`)
+}
+
 // A working copy that cannot be read goes to Earlier work as it is, is told, and is never overwritten.
 func TestUnreadableDesignsAreKept(t *testing.T) {
 	page := opened(t, browser.Desk, "")
@@ -184,13 +189,14 @@ func TestUnreadableDesignsAreKept(t *testing.T) {
 	want := map[string]bool{}
 	for text, told := range map[string]string{newer: "newer version", "{half a": "not a design file", `{"format":"recipe","version":1}`: "not a design of this program"} {
 		want[text] = true
+		waitRested(page, "") // else it writes over what is put there
 		browser.Eval[bool](page, `(localStorage.setItem("finwright.slot." + sessionStorage.getItem("finwright.slot"), `+js(text)+`), true)`)
 		page.Reload()
 		page.WaitMark("finwright:drawn")
 		page.Wait(fmt.Sprintf("%s.textContent.includes(%s)", element(id("notes")), js(told)))
 		waitKept(page, cases.First())
 		enter(page, "fin_height", "11 mm")
-		page.WaitText(figureOf("fin_od"), "47.40")
+		waitRested(page, "11 mm")
 	}
 	openEarlier(page, "earlier-open", len(want))
 	for _, text := range earlierTexts(page, "design") {
@@ -265,7 +271,7 @@ func TestWithoutLocksAConflictKeepsBoth(t *testing.T) {
 	page.Open("")
 	page.WaitMark("finwright:drawn")
 	enter(page, "fin_height", "13 mm")
-	page.Wait(`Object.entries(localStorage).some(([key, text]) => key.startsWith("finwright.item.") && text.includes("13 mm") && text.includes("shown"))`) // at rest it writes no more
+	waitRested(page, "13 mm")
 	copied := page.Beside()
 	copied.Before(noLocks + `if (!sessionStorage.getItem("finwright.slot")) sessionStorage.setItem("finwright.slot", ` + js(browser.Eval[string](page, `sessionStorage.getItem("finwright.slot")`)) + `)`)
 	copied.Open("")
