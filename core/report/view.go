@@ -50,7 +50,6 @@ type FormField struct {
 	Watch  string          `json:"watch"`
 	Origin document.Origin `json:"origin"`
 	Used   bool            `json:"used"`
-	Hint   string          `json:"hint"`
 	Auto   string          `json:"auto"` // what stands in for an empty entry
 }
 
@@ -155,12 +154,6 @@ func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[
 		shown := FormField{
 			ID: f.ID, Typed: w.typed(kind, entry.Text), Text: w.shown(kind, entry.Text), Origin: entry.Origin,
 			Used: f.Used(text), Watch: strings.Join(watch[f.ID], " "), Error: w.wrong(wrong, f.ID),
-		}
-		if f.IsNumber() {
-			shown.Hint = w.Texts.Text(string(message.Accepts(f.Kind)))
-			if f.Also != nil {
-				shown.Hint += "; " + w.Texts.Text(string(message.Accepts(f.Also.Kind)))
-			}
 		}
 		if res != nil {
 			if q, ok := res.Auto[f.ID]; ok {

@@ -87,6 +87,9 @@ func inWords(texts message.Catalogue, f *field.Field) entry {
 	e := entry{ID: f.ID, Label: texts.Text(f.Label())}
 	if f.IsNumber() {
 		e.Hint = texts.Text(string(message.Accepts(f.Kind)))
+		if f.Also != nil {
+			e.Hint += "; " + texts.Text(string(message.Accepts(f.Also.Kind)))
+		}
 	}
 	if f.Choices == nil {
 		return e

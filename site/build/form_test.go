@@ -53,6 +53,15 @@ func TestFormHasEveryFieldOfTheTable(t *testing.T) {
 	}
 }
 
+// An entry says all that may be typed into it: a flow as a mass or as a volume.
+func TestHintNamesEveryWayOfWriting(t *testing.T) {
+	for id, want := range map[string]string{"inside_flow": "gpm", "inside_pressure": "psig", "fin_height": "mm"} {
+		if got := inWords(message.English(), field.Must(id)).Hint; !strings.Contains(got, want) {
+			t.Errorf("%s: %q does not name %s", id, got, want)
+		}
+	}
+}
+
 // The page is laid out once at its start: without the entries that the design shown first has no use for.
 func TestUnusedEntriesAreHiddenFromTheStart(t *testing.T) {
 	first, unused := cases.First(), 0

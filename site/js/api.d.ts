@@ -389,7 +389,6 @@ export interface FormField {
   watch: string;
   origin: string;
   used: boolean;
-  hint: string;
   auto: string;
 }
 
