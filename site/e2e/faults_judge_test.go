@@ -67,7 +67,7 @@ type fresh struct {
 		Spans  []struct{ Centre, Width struct{ Text, Error string } }
 		Ruling *struct {
 			Text   string
-			Change *struct{ Text string }
+			Change *struct{ Text, Effect string }
 		}
 		Making *struct {
 			Verdicts []struct{ Label, Value, Limit, Margin string }
@@ -256,6 +256,9 @@ func (s sight) judgeAnswered(typed map[string]string) (wrong []string) {
 	status := want.View.Ruling.Text
 	if change := want.View.Ruling.Change; change != nil {
 		status += " " + message.English().Render(message.New("page.apply_change", "change", change.Text), units.SI)
+		if change.Effect != "" {
+			status += " " + change.Effect
+		}
 	}
 	if !strings.HasSuffix(s.Status, status) && !slices.Contains(s.Refused, s.Status) {
 		say("status", s.Status, status)

@@ -96,7 +96,7 @@ func TestOpenBondInTheHeadline(t *testing.T) {
 		page.Wait(kilowatts + ` > 0 && !/bond/.test(` + rests + `.textContent)`)
 		before := browser.Eval[float64](page, kilowatts)
 		enter(page, "upset", "180 °C")
-		page.Wait(fmt.Sprintf(`%s < %g && /^bond open after upset, closed [0-9,.]+ kW; by strain [0-9,.]+ kW to [0-9,.]+ kW/.test(%s.textContent) && %s.checkVisibility()`, kilowatts, before, rests, rests))
+		page.Wait(fmt.Sprintf(`%s < %g && /^bond open after upset, closed [0-9,.]+ kW; by strain [0-9,.]+ to [0-9,.]+ kW/.test(%s.textContent) && %s.checkVisibility()`, kilowatts, before, rests, rests))
 		page.Wait("/bond open/.test(" + element(id("case-normal")) + ".textContent)")
 		page.Wait(`[...document.querySelectorAll("#remarks li")].some((item) => /bond loosens at about/.test(item.textContent))`)
 		page.Wait("document.documentElement.scrollWidth <= innerWidth")
