@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"finwright/core/document"
+	"finwright/core/message"
 	"finwright/core/shop"
 	"finwright/site/browser"
 	"finwright/testdata/cases"
@@ -365,4 +366,21 @@ func TestSeveralDesigns(t *testing.T) {
 	waitTyped(page, "fin_height", "11 mm")
 	waitInHand(page, 2)
 	quiet(t, page)
+}
+
+// Who was sent a design and opens a cut link is told that what stands there is another, until he has read it.
+func TestDamagedLinkIsTold(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	link := linkOf(t, page)
+	for _, damaged := range []string{link[:len(link)/2], link[:len(link)-6] + "AAAAAA"} {
+		page.Go("about:blank")
+		page.Open(damaged)
+		page.WaitMark("finwright:drawn")
+		page.WaitText(figureOf("fin_od"), "57.15")
+		page.Wait(fmt.Sprintf("%s.innerText.includes(%s)", element(id("notes")), js(message.English().Text("page.link_left"))))
+		page.Wait(fmt.Sprintf("%s.innerText.includes(%s)", element(id("notes")), js(message.English().Text("open.bad_link"))))
+		page.Wait(`location.hash === ""`)
+	}
+	browser.Eval[bool](page, "(location.hash = "+js(link)+", true)")
+	page.Wait(fmt.Sprintf("!%s.innerText.includes(%s)", element(id("notes")), js(message.English().Text("page.link_left"))))
 }

@@ -283,11 +283,13 @@ const openLink = (carried) =>
     try {
       const reply = await engine.call("open", { text, link: true, ...sheet.area() });
       dropFragment(carried);
+      notes.tell("link", "");
       return { reply, looked: true };
     } catch (error) {
       if (error instanceof LoadFailure) throw error; // it is tried again
       dropFragment(carried);
-      if (error instanceof EngineError && error.key === "open.newer") notes.tell("link", quarantine("design", text), error.message);
+      // Who was sent a design must not take the one that is here for it.
+      if (error instanceof EngineError) notes.tell("link", error.key === "open.newer" ? quarantine("design", text) : "linkLeft", error.message);
       throw error;
     }
   });
