@@ -147,7 +147,7 @@ func change(r *rand.Rand, tree map[string]any) {
 		delete(m, at.key)
 		return
 	}
-	at.put(strange[r.IntN(len(strange))])
+	at.put(cloned(strange[r.IntN(len(strange))], math.MaxInt)) // its own: what is put may be changed next
 }
 
 // drawShop draws a shop: the shipped one, mostly with its lists cut short, changed at some places. Values that it refuses for their range are mostly put to
