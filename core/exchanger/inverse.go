@@ -92,8 +92,8 @@ func FaceVelocity(target, low, known, high float64, drop func(velocity float64) 
 		default:
 			y := math.Log(pascals / target)
 			switch {
-			case math.Abs(y) <= reached:
-				return math.Exp(x), message.Message{}, true
+			case math.Abs(y) <= reached: // and what is left is a straight line
+				return math.Exp(x - y/power), message.Message{}, true
 			case y > 0 && x <= least:
 				return 0, message.New("exchanger.drop_above"), true
 			case y < 0 && x >= most:

@@ -43,7 +43,7 @@ func TestFaceVelocity(t *testing.T) {
 	if !absent.None() {
 		t.Fatal(absent)
 	}
-	near(t, "velocity", got, math.Pow(120.0/9, 1/1.7), 1e-9)
+	near(t, "velocity", got, math.Pow(120.0/9, 1/1.7), 1e-13)
 	if calls > 6 {
 		t.Errorf("%d banks were asked", calls)
 	}
@@ -55,7 +55,7 @@ func TestFaceVelocity(t *testing.T) {
 	}
 	// Faster than 3 m/s there is no answer: what lies below is found, and what would lie above is a no that knows it.
 	halted := func(v float64) (float64, bool) { p, _ := drop(v); return p, v <= 3 }
-	if v, absent, _ := FaceVelocity(40, 0.5, 2, 8, halted); !absent.None() || math.Abs(9*math.Pow(v, 1.7)-40) > 1e-7 {
+	if v, absent, _ := FaceVelocity(40, 0.5, 2, 8, halted); !absent.None() || math.Abs(9*math.Pow(v, 1.7)-40) > 1e-9 {
 		t.Errorf("40 Pa below where the curve ends: %g m/s, %v", v, absent)
 	}
 	if _, absent, answered := FaceVelocity(120, 0.5, 2, 8, halted); absent.Key != "exchanger.drop_below" || answered {

@@ -60,6 +60,11 @@ func TestHintNamesEveryWayOfWriting(t *testing.T) {
 			t.Errorf("%s: %q does not name %s", id, got, want)
 		}
 	}
+	for i := range field.Fields {
+		if f := &field.Fields[i]; f.IsNumber() && inWords(message.English(), f).Hint == "" {
+			t.Errorf("%s says nothing", f.ID)
+		}
+	}
 }
 
 // The page is laid out once at its start: without the entries that the design shown first has no use for.
