@@ -138,15 +138,15 @@ func number(t string) (x float64, rest string, why Reason) {
 		}
 		return x, rest, why
 	}
-	decimal, rest := cutDecimal(t)
+	decimal, rest := cutDecimal(dropGroups(t))
 	switch {
-	case decimal == "":
+	case decimal == "" || strings.HasPrefix(rest, ",") || strings.HasPrefix(rest, "."):
 		return 0, "", NotANumber
 	case twoWays(decimal):
 		return 0, "", TwoWays
 	}
 	x, err := strconv.ParseFloat(strings.Replace(decimal, ",", ".", 1), 64)
-	if err != nil || math.IsInf(x, 0) || strings.HasPrefix(rest, ",") || strings.HasPrefix(rest, ".") {
+	if err != nil || math.IsInf(x, 0) {
 		return 0, "", NotANumber
 	}
 	return x, rest, ""

@@ -47,6 +47,13 @@ func TestParseReadsWhatPeopleType(t *testing.T) {
 		{Distance, "20 ft 6.5 in", SI, 6.2611},
 		{Distance, "6 096 mm", SI, 6.096},
 		{Distance, "6\u202f096", SI, 6.096},
+		{Distance, "1,234.5", SI, 1.2345},
+		{Distance, "1.234,5 mm", SI, 1.2345},
+		{Distance, "-12,345.678 mm", SI, -12.345678},
+		{Distance, "1,234,567.25 mm", SI, 1234.56725},
+		{Distance, "1,234.5e1 mm", SI, 12.345},
+		{Weight, "1,234,567 kg", SI, 1234567},
+		{Count, "1.234.567", SI, 1234567},
 		{Distance, "12.2 m", US, 12.2},
 		{Film, "50 W/m²K", US, 50},
 		{Film, "10 Btu/h·ft²·°F", SI, 56.7826334},
@@ -108,7 +115,14 @@ func TestParseRefuses(t *testing.T) {
 		{Diameter, "25.4 furlongs", UnknownUnit},
 		{Duty, "1.7 MBtu/h", UnknownUnit}, // a thousand to some, a million to others
 		{Diameter, "2,108 mm", TwoWays},
+		{Count, "120,000", TwoWays},
 		{Diameter, "1.2.3", NotANumber},
+		{Diameter, "1,234.", NotANumber}, // the number is not at its end: what it is not is not proposed
+		{Diameter, "1,234.5.6", NotANumber},
+		{Diameter, "6,096,5", NotANumber},
+		{Diameter, "12,34.5", NotANumber},
+		{Diameter, "0,234.5", NotANumber},
+		{Diameter, "1234,567.8", NotANumber},
 		{Diameter, "1/0 in", DividesByNil},
 		{Diameter, "1e999", NotANumber},
 		{Diameter, "<script>", NotANumber},
@@ -168,7 +182,7 @@ func TestEveryShownUnitReadsBack(t *testing.T) {
 
 // typed are texts as people type them, for a fuzzer to change.
 var typed = []string{
-	`1 1/4"`, "14 BWG", "#12", "10 fpi", "6 096 mm", "20' 6\"", "20 ft 6 1/2 in", "0,4", "-1e3 mm", "2,108", "5/8 in", "25.4", "2.54 mm pitch", "1½ in",
+	`1 1/4"`, "14 BWG", "#12", "10 fpi", "6 096 mm", "20' 6\"", "20 ft 6 1/2 in", "0,4", "-1e3 mm", "2,108", "1,234.5", "1.234.567,8 mm", "5/8 in", "25.4", "2.54 mm pitch", "1½ in",
 	"120000 lb/h", "0.00018 m²K/W", "50 Btu/h·ft²·°F", "-40 °F", "85 %", "12 µm/m·K", "1.7 MMBtu/h", "6\u202f096 mm", "1e-9 m", "7.5 h", "3.20 /kg", "50 m³/h", "7 bar(g)", "100 psig", "200 gpm",
 }
 

@@ -52,6 +52,36 @@ func dropWideSpace(t string) string {
 	return strings.TrimSuffix(t, rest) + tail
 }
 
+// dropGroups takes the marks between thousands out of the number at the front of t, and puts a point for its decimal sign,
+// where nothing else can be meant: groups of three before another mark, as in 1,234.5 and 1.234,5, or two groups, as in
+// 1,234,567. One mark alone may be either and stays.
+func dropGroups(t string) string {
+	sign, number := cutSign(t)
+	whole, rest := cutDigits(number)
+	if whole == "" || len(whole) > 3 || whole[0] == '0' || rest == "" || rest[0] != ',' && rest[0] != '.' {
+		return t
+	}
+	mark, groups := rest[:1], 0
+	for strings.HasPrefix(rest, mark) {
+		part, after := cutDigits(rest[1:])
+		if len(part) != 3 {
+			return t
+		}
+		whole, rest = whole+part, after
+		groups++
+	}
+	if rest != "" && (rest[0] == ',' || rest[0] == '.') {
+		if decimals, _ := cutDigits(rest[1:]); decimals == "" {
+			return t
+		}
+		return sign + whole + "." + rest[1:]
+	}
+	if groups < 2 {
+		return t
+	}
+	return sign + whole + rest
+}
+
 // cutFraction splits "5/8", "1 1/4" or "1-1/4" from the front of t, with its sign; whole may be empty.
 func cutFraction(t string) (sign, whole, num, den, rest string, ok bool) {
 	sign, rest = cutSign(t)
