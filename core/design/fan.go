@@ -19,12 +19,11 @@ func (b *builder) fan(h Heat) []figure.Figure {
 	sigma, flux := in.Pitches().FreeRatio(), t.Flow.FaceMassVelocity
 	drop := func(symbol string, si float64) figure.Arg { return arg(symbol, units.Drop, si) }
 	dense := func(symbol string, si float64) figure.Arg { return arg(symbol, units.Dense, si) }
-	bank := fig("fan_bank", units.Drop, d.Bank, figure.WholeBank, "fan_bank", drop("Δp", d.Friction), arg("σ", units.Factor, sigma),
-		arg("G", units.MassFlux, flux), dense("ρ_2", d.Outlet), dense("ρ_1", d.Inlet))
-	if t.UsedDrop.Answer.Entry != 0 {
-		bank = fig("fan_bank", units.Drop, d.Bank, figure.WholeBank, "fan_bank_whole", drop("Δp", d.Friction))
+	if t.UsedDrop.Answer.Entry == 0 { // else the pressure drop of the bank has it already
+		list = append(list, fig("fan_bank", units.Drop, d.Bank, figure.WholeBank, "fan_bank", drop("Δp", d.Friction), arg("σ", units.Factor, sigma),
+			arg("G", units.MassFlux, flux), dense("ρ_2", d.Outlet), dense("ρ_1", d.Inlet)))
 	}
-	list = append(list, bank,
+	list = append(list,
 		fig("fan_entry_drop", units.Drop, d.Entry, figure.WholeBank, "fan_entry", arg("x_e", units.Percent, fan.Entry), drop("Δp_b", d.Bank)),
 		fig("fan_volume", units.AirRate, d.Volume, figure.WholeBank, "fan_volume", arg("G", units.MassFlux, flux), arg("A_face", units.SurfacePerTube, t.Bank.FaceArea()), dense("ρ_d", d.Density)))
 	if fan.Area > 0 {

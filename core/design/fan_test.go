@@ -79,6 +79,20 @@ func TestFanAddsUp(t *testing.T) {
 	}
 }
 
+// A drop is shown once: where the correlation has the acceleration in it, the fan's part does not repeat it under another name.
+func TestADropIsShownOnce(t *testing.T) {
+	for method, twice := range map[string]bool{"esdu_86022_drop": false, "robinson_briggs_1966": true} {
+		r := evaluate(t, read(t, "fan_entry", "30 %", "drop_method", method))
+		f, there := r.Find("fan_bank")
+		if there != twice {
+			t.Errorf("%s: with acceleration beside without %v, want %v", method, there, twice)
+		}
+		if drop := amount(t, r, "air_drop"); !there && math.Abs(amount(t, r, "fan_entry_drop")/drop-0.3) > 1e-12 || there && f.SI == drop {
+			t.Errorf("%s: %g Pa, with acceleration %g", method, drop, f.SI)
+		}
+	}
+}
+
 // The temperature that an induced fan bears is asked for, and held against the gas that leaves.
 func TestInducedFanIsAskedForItsTemperature(t *testing.T) {
 	for bears, want := range map[string]struct {

@@ -140,7 +140,6 @@ var Formulas = map[string]Formula{
 	"tubes_wanted":     {"N", "N_r fewest(0.9995 Q_w)", "source.inverse", "valid.inverse"},
 	"velocity_allowed": {"V", "trial(Δp_w)", "source.inverse", "valid.inverse"},
 	"fan_bank":         {"Δp_b", "Δp + (1 + σ²) (G / σ)² / 2 (1 / ρ_2 − 1 / ρ_1)", "source.acceleration", "valid.any"},
-	"fan_bank_whole":   {"Δp_b", "Δp", "source.acceleration", "valid.any"},
 	"fan_entry":        {"Δp_e", "x_e Δp_b", "source.fan_entry", "valid.any"},
 	"fan_volume":       {"V_f", "G A_face / ρ_d", "source.balance", "valid.any"},
 	"fan_head":         {"Δp_v", "ρ_d (V_f / A_fan)² / 2", "source.fan_power", "valid.any"},
