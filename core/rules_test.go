@@ -164,7 +164,7 @@ func TestKeysHaveTexts(t *testing.T) {
 	})
 	for _, k := range texts.Keys() {
 		id, ok := strings.CutPrefix(k, "figure.")
-		label := id == "duty_in" || id == "duty_out" || strings.HasPrefix(id, "vapour_") // of a figure that bears several
+		label := slices.Contains([]string{"duty_in", "duty_out", "effectiveness_gas", "gas_out"}, id) || strings.HasPrefix(id, "vapour_") // of a figure that bears several
 		if ok && !label && !texts.Has("meaning."+id) {
 			t.Errorf("no text says what %s means", id)
 		}

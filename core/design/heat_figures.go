@@ -194,6 +194,9 @@ func (b *builder) duty(h Heat) []figure.Figure {
 	case d.Heat < 0:
 		list[0].Label = "duty_in"
 	}
+	if kind := b.in.Air.Kind; kind == rating.FlueGas || kind == rating.OwnGas {
+		list[1].Label, list[2].Label = "effectiveness_gas", "gas_out"
+	}
 	if b.in.Bank.DutyWanted > 0 {
 		list[0].State = figure.Good // until a notice says otherwise
 	}

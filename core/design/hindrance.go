@@ -11,6 +11,9 @@ import (
 func hindered(in *field.Input, h *rating.Hindrance) FieldError {
 	switch h.Cause {
 	case rating.GasBeyond:
+		if h.Range.Variable == "vapour_pressure" {
+			return tooMoist(in, h.Range.High/h.Range.Value)
+		}
 		return FieldError{"air_in", message.New("error.air_beyond", "why", h.Range.Message())}
 	case rating.StreamBeyond:
 		return FieldError{"inside_in", message.New("error.process_beyond", "why", h.Range.Message())}
@@ -21,4 +24,11 @@ func hindered(in *field.Input, h *rating.Hindrance) FieldError {
 		return FieldError{"inside_in", message.New("error.no_condensing", "steam", temperature(in.Process.In), "air", temperature(in.Air.In))}
 	}
 	return FieldError{"inside_in", message.New("error.not_settled")}
+}
+
+// tooMoist says that air carries more water than is known of, by a share [-] of which it may carry as much as is.
+func tooMoist(in *field.Input, share float64) FieldError {
+	percent := func(x float64) message.Amount { return message.Amount{Kind: units.Percent, SI: x} }
+	return FieldError{"air_humidity", message.New("error.air_moist", "air", message.Of(units.Temp, in.Air.In),
+		"humidity", percent(in.Air.Humidity), "most", message.Most(percent(in.Air.Humidity*share)))}
 }

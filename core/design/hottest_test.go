@@ -1,12 +1,15 @@
 package design
 
 import (
+	"cmp"
 	"math"
+	"strings"
 	"testing"
 
 	"finwright/core/exchanger"
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/units"
 )
 
 // noticed returns the state in which a result says something, if it does.
@@ -134,6 +137,60 @@ func TestFlueGasIsAskedFor(t *testing.T) {
 		case c.key != "" && (len(errs) != 1 || errs[0].Field != c.field || errs[0].Message.Key != c.key):
 			t.Errorf("%s: %v, want %s at %s", name, err, c.key, c.field)
 		}
+	}
+}
+
+// What is no air is called none: neither in the names of figures nor in the symbols and meanings that any gas shares.
+func TestGasIsNotCalledAir(t *testing.T) {
+	texts := message.English()
+	for gas, air := range map[string]bool{"air": true, "dry_air": true, "flue": false, "own": false} {
+		r := evaluate(t, read(t, append(append([]string{}, hotGas...), "gas", gas, "air_humidity", "0 %")...))
+		for _, id := range []string{"air_out", "effectiveness"} {
+			f, _ := r.Find(id)
+			if label := texts.Text("figure." + cmp.Or(f.Label, f.ID)); strings.Contains(strings.ToLower(label), "air") != air {
+				t.Errorf("%s of %s is %q", id, gas, label)
+			}
+			for _, a := range f.Args {
+				if said := texts.Text("symbol." + a.Symbol); strings.Contains(said+" ", "air ") {
+					t.Errorf("%s is the %s", a.Symbol, said)
+				}
+			}
+		}
+	}
+	for _, key := range []string{"group.air", "layer.outside_film", "symbol.T_g", "symbol.Δp", "meaning.air_out", "meaning.share_outside_film"} {
+		if said := texts.Text(key); strings.Contains(strings.ToLower(said)+" ", "air ") {
+			t.Errorf("%s says %q", key, said)
+		}
+	}
+}
+
+// Hot air that is too moist is refused at its humidity, which may be typed as the message allows.
+func TestAirTooMoist(t *testing.T) {
+	try := func(text string) FieldErrors {
+		in, err := Read(doc(t, "air_in", "95 °C", "air_humidity", text, "inside_in", "150 °C", "inside_pressure", "2000 kPa"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		_, err = Rate(in)
+		errs, _ := err.(FieldErrors)
+		return errs
+	}
+	errs := try("50 %")
+	if len(errs) != 1 || errs[0].Field != "air_humidity" {
+		t.Fatalf("refused with %v", errs)
+	}
+	said := message.English().Render(errs[0].Message, units.SI)
+	_, most, _ := strings.Cut(said, "state ")
+	most, _, _ = strings.Cut(most, " or less")
+	if !strings.Contains(said, "Air of 95 °C with a relative humidity of 50") {
+		t.Error(said)
+	}
+	// By hand: 0.2 kg/kg at 101,325 Pa is 0.2/0.82210 x 101,325 = 24,650 Pa of 84,610 at 95 C, 29.1 %.
+	if most != "29.1 %" {
+		t.Errorf("at most %s: %s", most, said)
+	}
+	if errs := try(most); len(errs) > 0 {
+		t.Errorf("%s is refused too: %v", most, errs)
 	}
 }
 
