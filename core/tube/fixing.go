@@ -20,27 +20,11 @@ type Fixing struct {
 	Usual   Usual // zero where nothing is usual: no shop that is known makes it
 }
 
-// Contact is where fin and tube meet; bond.ContactArea has the area of each.
+// Contact is where fin and tube meet; bond.ContactArea has the area of each that fixings.go names.
 type Contact string
 
-// Contacts.
-const (
-	WholeTube  Contact = "whole_tube"  // under a foot or a muff
-	GrooveWall Contact = "groove_wall" // both walls and the floor of a groove
-	StripEdge  Contact = "strip_edge"
-)
-
-// Section is the shape that a cut along the tube shows.
+// Section is the shape that a cut along the tube shows; core/drawing/finned draws each that fixings.go names.
 type Section string
-
-// Sections.
-const (
-	FootSection   Section = "foot"   // strip bent to a foot, which may lap the next
-	GrooveSection Section = "groove" // let into the tube
-	EdgeSection   Section = "edge"   // strip on edge
-	WeldSection   Section = "weld"   // on edge, a fillet on either side
-	MuffSection   Section = "muff"   // fins and sleeve of one piece
-)
 
 // Limits are the highest process temperatures [C] for a fin type. The house's
 // may be edited; either may be unknown.

@@ -2,6 +2,34 @@ package tube
 
 import "finwright/core/material"
 
+// Fin types; Fixings has all that depends on each.
+const (
+	Footed         FinType = "footed"          // L: the strip's foot lies on the tube up to the next turn
+	OverlapFooted  FinType = "overlap_footed"  // LL: each foot laps the next
+	KnurledFooted  FinType = "knurled_footed"  // KL: foot rolled into a knurled tube
+	KnurledOverlap FinType = "knurled_overlap" // KLL: knurled and lapped
+	Embedded       FinType = "embedded"        // G: wound into a groove that is rolled closed
+	EdgeWound      FinType = "edge_wound"      // on edge, no foot and no groove
+	Welded         FinType = "welded"          // on edge, continuously welded
+	Extruded       FinType = "extruded"        // raised from a muff over the tube; not wound
+)
+
+// Contacts.
+const (
+	WholeTube  Contact = "whole_tube"  // under a foot or a muff
+	GrooveWall Contact = "groove_wall" // both walls and the floor of a groove
+	StripEdge  Contact = "strip_edge"
+)
+
+// Sections.
+const (
+	FootSection   Section = "foot"   // strip bent to a foot, which may lap the next
+	GrooveSection Section = "groove" // let into the tube
+	EdgeSection   Section = "edge"   // strip on edge
+	WeldSection   Section = "weld"   // on edge, a fillet on either side
+	MuffSection   Section = "muff"   // fins and sleeve of one piece
+)
+
 // Where bonds and limits come from.
 var (
 	bondJudged = material.Source{Key: "bond.source.judged", Status: material.Judgement}

@@ -8,20 +8,8 @@
 // of a usual fin differs by 0.02 %.
 package tube
 
-// FinType is how the fin is held on the tube.
+// FinType is how the fin is held on the tube; Fixings lists them.
 type FinType string
-
-// Fin types; Fixings has all that depends on them.
-const (
-	Footed         FinType = "footed"          // L: the strip's foot lies on the tube up to the next turn
-	OverlapFooted  FinType = "overlap_footed"  // LL: each foot laps the next
-	KnurledFooted  FinType = "knurled_footed"  // KL: foot rolled into a knurled tube
-	KnurledOverlap FinType = "knurled_overlap" // KLL: knurled and lapped
-	Embedded       FinType = "embedded"        // G: wound into a groove that is rolled closed
-	EdgeWound      FinType = "edge_wound"      // on edge, no foot and no groove
-	Welded         FinType = "welded"          // on edge, continuously welded
-	Extruded       FinType = "extruded"        // raised from a muff over the tube; not wound
-)
 
 // Profile is the fin's thickness along its height.
 type Profile string
