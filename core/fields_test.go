@@ -26,6 +26,7 @@ func fieldFaults(texts message.Catalogue, f *field.Field) []string {
 	}
 	fault(!slices.ContainsFunc(field.Groups, func(g field.FormGroup) bool { return g.ID == f.Group }), "no group of the form")
 	fault(f.Since < 1, "no version since which there is one")
+	fault(f.Before != "" && !usable(f, f.Before) || f.Since > 5 && f.Before == "" && !f.MayBeEmpty(), "no usable word on what designs before it say")
 	fault(f.Used == nil, "no word on when it counts")
 	places := 0
 	for _, has := range []bool{f.Real != nil, f.Whole != nil, f.Optional != nil, f.Choice != nil, f.Text != nil} {
@@ -63,15 +64,26 @@ func numberFaults(f *field.Field) (faults []string) {
 	if f.MayBeEmpty() {
 		return faults
 	}
-	p, err := units.Parse(f.Kind, f.House, units.SI)
-	if err != nil || !f.Within(p.SI) {
+	if !usable(f, f.House) {
 		faults = append(faults, "a house value that cannot be used")
 	}
 	return faults
 }
 
+// usable is whether a design can say a text of a field.
+func usable(f *field.Field, text string) bool {
+	switch {
+	case f.Choices != nil:
+		return slices.Contains(f.Choices(), text)
+	case f.IsNumber():
+		p, err := units.Parse(f.Kind, text, units.SI)
+		return err == nil && f.Within(p.SI)
+	}
+	return true
+}
+
 func choiceFaults(texts message.Catalogue, f *field.Field) (faults []string) {
-	if !slices.Contains(f.Choices(), f.House) {
+	if !usable(f, f.House) {
 		faults = append(faults, "a house value that is no choice")
 	}
 	var seen []field.Input
@@ -114,6 +126,13 @@ func TestEmptyFieldIsFaulty(t *testing.T) {
 	bare := field.Field{ID: "face_velocity", Group: "air", Since: 1, Used: func(func(string) string) bool { return true }, Real: speed, Kind: units.Velocity}
 	if got, want := fieldFaults(message.English(), &bare), []string{"no limits, and no reason for none"}; !slices.Equal(got, want) {
 		t.Errorf("of a row without limits it is said %q, want %q", got, want)
+	}
+	bare.Low, bare.High, bare.House = 1, 9, "3 m/s"
+	for before, fine := range map[string]bool{"": false, "20 m/s": false, "a little": false, "2 m/s": true} {
+		bare.Since, bare.Before = 6, before
+		if got := fieldFaults(message.English(), &bare); (got == nil) != fine {
+			t.Errorf("of one before which designs say %q it is said %q", before, got)
+		}
 	}
 }
 

@@ -1,12 +1,35 @@
 package document
 
-import "finwright/core/units"
+import (
+	"finwright/core/field"
+	"finwright/core/units"
+)
 
 // Version is the version of the designs that are written now.
-const Version = 5
+const Version = field.Version
 
-// migrations lift a raw design from version i+1 to i+2. Add one with each new version.
-var migrations = []func(raw map[string]any){addHeat, addMaking, addAnswers, addHolds}
+// migrations lift a raw design from version i+1 to i+2.
+var migrations = migrationsTo(Version)
+
+// migrationsTo lists the lifts up to a version. Those to the first versions hold lists of their own; from version 6 on one fills
+// what the rows of the fields say. A version in which something changed its meaning besides adds a lift to the list.
+func migrationsTo(version int) []func(raw map[string]any) {
+	lifts := []func(raw map[string]any){addHeat, addMaking, addAnswers, addHolds}
+	for to := len(lifts) + 2; to <= version; to++ {
+		lifts = append(lifts, func(raw map[string]any) { fill(raw, addedBy(to)) })
+	}
+	return lifts
+}
+
+// addedBy lists the fields that a version added, as their rows say.
+func addedBy(version int) (list []frozen) {
+	for i := range field.Fields {
+		if f := &field.Fields[i]; f.Since == version {
+			list = append(list, frozen{f.ID, f.Before})
+		}
+	}
+	return list
+}
 
 // frozen is a field that a version added, and what the designs before it are taken to say there: the house's value of that
 // time, which later ones leave alone.

@@ -14,6 +14,7 @@ type Field struct {
 	ID        string // with the texts "field.<id>", its label, and "help.<id>"
 	Group     string
 	Since     int    // the version of the documents that has it first
+	Before    string // what the older ones are taken to say, the house's value of that time; of a field since version 6 on
 	House     string // what a new document holds; empty: it may be left empty
 	Clearable bool   // it may be left empty though a new document fills it
 	Used      Use    // whether it counts for the design as it stands; else it is hidden, and its text not looked at

@@ -16,6 +16,10 @@ const (
 	ofShares   = "field: the others would have to follow, so that the sum stays"
 )
 
+// Version is the version of the documents that is written now: the newest since which there is a field, or in which one changed
+// its meaning (see core/document/versions.go).
+const Version = 5
+
 // Fields lists every field in the order of the form.
 var Fields = []Field{
 	{
