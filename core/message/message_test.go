@@ -1,6 +1,9 @@
 package message
 
 import (
+	"os"
+	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -76,14 +79,28 @@ func TestEnglishIsClean(t *testing.T) {
 	}
 }
 
-func TestEnglishIsInOrder(t *testing.T) {
-	last := ""
-	for line := range strings.Lines(texts) {
-		key, _, _ := strings.Cut(line, " ")
-		if key <= last {
-			t.Errorf("%s stands after %s", key, last)
+// Every language that lies here is one that the build and the engine read, and in the order of its keys.
+func TestLanguagesAreReadAndInOrder(t *testing.T) {
+	names, err := filepath.Glob("*.txt")
+	if err != nil || !slices.Contains(names, "en.txt") {
+		t.Fatalf("the languages are %q, %v", names, err)
+	}
+	for _, name := range names {
+		file, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
 		}
-		last = key
+		if _, err := Load(string(file)); err != nil {
+			t.Errorf("%s: %v", name, err)
+		}
+		last := ""
+		for line := range strings.Lines(string(file)) {
+			key, _, _ := strings.Cut(line, " ")
+			if key <= last {
+				t.Errorf("%s: %s stands after %s", name, key, last)
+			}
+			last = key
+		}
 	}
 }
 

@@ -81,3 +81,24 @@ func TestCodeWithoutLicenceFailsTheBuild(t *testing.T) {
 		t.Error("a source file was taken for a licence")
 	}
 }
+
+// The build reads the languages that lie in a folder, and refuses one that says what nobody asks for: it names file and key.
+func TestUnknownKeyFailsTheBuild(t *testing.T) {
+	folder := t.TempDir()
+	numbers := "language.number.long 12.345,6\nlanguage.number.short 1.234,5\n"
+	for file, text := range map[string]string{"en.txt": "not read", "xx.txt": numbers} {
+		if err := os.WriteFile(filepath.Join(folder, file), []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	list, err := readLanguages(filepath.Join(folder, "*.txt"))
+	if err != nil || len(list) != 2 || list[0].code != "en" || list[1].code != "xx" || string(list[1].file) != numbers {
+		t.Errorf("read %v, %v", list, err)
+	}
+	if err := os.WriteFile(filepath.Join(folder, "xx.txt"), []byte(numbers+"page.weather fine\n"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := readLanguages(filepath.Join(folder, "*.txt")); err == nil || !strings.Contains(err.Error(), "xx.txt") || !strings.Contains(err.Error(), "page.weather") {
+		t.Errorf("an unknown key: %v", err)
+	}
+}

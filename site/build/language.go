@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -44,7 +45,7 @@ func readLanguages(pattern string) ([]language, error) {
 		}
 		texts, err := message.Load(string(file))
 		if err != nil {
-			return nil, err
+			return nil, fmt.Errorf("%s: %w", name, err)
 		}
 		list = append(list, language{code: code, texts: texts, file: file})
 	}
