@@ -7,6 +7,7 @@ import (
 
 	"finwright/core/figure"
 	"finwright/core/fluid"
+	"finwright/core/internal/correlation"
 	"finwright/core/proof"
 )
 
@@ -21,8 +22,7 @@ func estimate[A Answer](t *testing.T, estimates []Estimate[A], id string) Estima
 	return Estimate[A]{}
 }
 
-// The common bank passes the limits that stand beside its values, and the spread is that of the films which hold it; Robinson
-// and Briggs had lower fins.
+// The common bank passes the limits that core/internal/correlation says, and the spread is that of the films which hold it.
 func TestVectorsRange(t *testing.T) {
 	b, f := vector()
 	films := Evaluate(FilmMethods, b, f)
@@ -36,12 +36,12 @@ func TestVectorsRange(t *testing.T) {
 		return names
 	}
 	var holding []float64
-	for id, want := range vectorFilms {
-		if got := passed(estimate(t, films, id).Limits); got != want.passes {
-			t.Errorf("%s passes%s, want%s", id, got, want.passes)
+	for id, want := range correlation.Films {
+		if got := passed(estimate(t, films, id).Limits); got != want.Passes {
+			t.Errorf("%s passes%s, want%s", id, got, want.Passes)
 		}
-		if want.passes == "" {
-			holding = append(holding, want.coefficient)
+		if want.Passes == "" {
+			holding = append(holding, want.Vector)
 		}
 	}
 	low, high, n := Spread(films)
@@ -52,8 +52,10 @@ func TestVectorsRange(t *testing.T) {
 	near(t, "high end of spread", high, slices.Max(holding), 3e-4)
 
 	drops := Evaluate(DropMethods, b, f)
-	if got := passed(estimate(t, drops, "robinson_briggs_1966").Limits); got != " fin_height" {
-		t.Errorf("Robinson and Briggs pass%s", got)
+	for id, want := range correlation.Drops {
+		if got := passed(estimate(t, drops, id).Limits); got != want.Passes {
+			t.Errorf("%s passes%s, want%s", id, got, want.Passes)
+		}
 	}
 }
 

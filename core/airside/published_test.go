@@ -8,6 +8,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/fin"
 	"finwright/core/fluid"
+	"finwright/core/internal/correlation"
 	"finwright/core/internal/published"
 )
 
@@ -143,38 +144,20 @@ func near(t testing.TB, what string, got, want, tolerance float64) {
 	}
 }
 
-// vectorFilms is what each film correlation says of the vector: the coefficient, computed independently of this project, and the
-// limits of its range that the vector passes. ESDU holds it; Briggs and Young had six rows and Re up to 8000; nobody welds
-// ten thin fins to the inch; Schmidt states areas of at most twelve times the bare one.
-var vectorFilms = map[string]struct {
-	coefficient float64 // [W/(m2 K)]
-	passes      string
-}{
-	"briggs_young_1963":          {49.703, " reynolds rows"},
-	"briggs_young_1963_high_fin": {48.757, " reynolds rows"},
-	"esdu_86022":                 {48.962, ""},
-	"ganguli_1985":               {52.697, ""},
-	"weierman_1976":              {60.15, " fin_count fin_thickness"},
-	"schmidt_1963":               {39.25, " area_ratio"}, // by hand of the formula as remembered: 0.45 x 288.6 x 0.3164 x 0.8897 x 0.02727/0.0254
-}
-
-// Want: the cross-check vector, computed independently of this project, to the digits
+// Want: the cross-check vector (core/internal/correlation), computed independently of this project, to the digits
 // printed; 3e-4 and 5e-4 for the four digits of what goes in and comes out.
 func TestCrossCheckVector(t *testing.T) {
 	b, f := vector()
 	near(t, "free over face area", b.FreeRatio(), 0.52126, 1e-5)
 	near(t, "Reynolds number", ESDU86022(b, f).Reynolds, 8638.3, 1e-5)
 	for _, m := range FilmMethods {
-		near(t, m.ID, m.Compute(b, f).Coefficient, vectorFilms[m.ID].coefficient, 3e-4)
+		near(t, m.ID, m.Compute(b, f).Coefficient, correlation.Films[m.ID].Vector, 3e-4)
 	}
 	inLine := b
 	inLine.Layout = InLine
 	near(t, "in line", Schmidt1963(inLine, f).Coefficient, 39.25*0.30/0.45, 3e-4)
-	row := map[string]float64{
-		"robinson_briggs_1966": 17.24, "ganguli_1985_drop": 21.50, "esdu_86022_drop": 20.75, "weierman_1976_drop": 21.58,
-	}
 	for _, m := range DropMethods {
-		near(t, m.ID, m.Compute(b, f).PerRow, row[m.ID], 5e-4)
+		near(t, m.ID, m.Compute(b, f).PerRow, correlation.Drops[m.ID].Vector, 5e-4)
 	}
 	near(t, "entry and exit", ESDU86022Drop(b, f).Entry, 23.74, 3e-4)
 }

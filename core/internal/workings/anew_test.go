@@ -5,6 +5,7 @@ import (
 
 	"finwright/core/airside"
 	"finwright/core/fluid"
+	"finwright/core/internal/correlation"
 	"finwright/core/rating"
 	"finwright/core/shop/making"
 	"finwright/core/tube"
@@ -15,9 +16,9 @@ import (
 var takenBack = map[string]func(d *made, numbers map[string]float64) float64{
 	"root_od t_foot":      func(d *made, _ map[string]float64) float64 { return d.foot() },
 	"foot_reach lap":      func(d *made, _ map[string]float64) float64 { return d.lap() },
-	"nusselt C":           (*made).layoutFactor,
-	"nusselt j":           (*made).colburn,
-	"air_drop f":          (*made).friction,
+	"nusselt C":           (*made).filmFactor,
+	"nusselt j":           (*made).filmFactor,
+	"air_drop f":          (*made).dropFactor,
 	"inside_film k_i":     func(d *made, _ map[string]float64) float64 { return d.stream().Conductivity },
 	"inside_velocity ρ_i": func(d *made, _ map[string]float64) float64 { return d.stream().Density * d.thinned() },
 	"inside_flow c_i":     (*made).halfWay,
@@ -139,81 +140,41 @@ func (d *made) thinned() float64 {
 	return 1
 }
 
-// geometry of the bank [m] and [-].
-type geometry struct {
-	d, df, gap, height, across, along, ratio float64
-	rows                                     float64
-}
-
-func (d *made) geometry() geometry {
+// bank returns the bank in its stream, of which film or pressure drop found a Reynolds number.
+func (d *made) bank(reynolds float64) correlation.Bank {
 	t := &d.in.Tube
-	g := geometry{
-		d: float64(t.OD) + 2*d.foot(), df: float64(t.OD) + 2*float64(t.Fin.Height), rows: float64(d.in.Bank.Rows),
-		across: d.res.Auto["tube_pitch"].SI, along: d.res.Auto["row_pitch"].SI,
+	b := correlation.Bank{
+		Root: float64(t.OD) + 2*d.foot(), Tip: float64(t.OD) + 2*float64(t.Fin.Height), Rows: float64(d.in.Bank.Rows),
+		Across: d.res.Auto["tube_pitch"].SI, Along: d.res.Auto["row_pitch"].SI, InLine: d.in.Bank.Layout == airside.InLine,
+		Reynolds: reynolds, TemperatureRatio: d.res.Heat.Thermal.Flow.TemperatureRatio,
 	}
-	g.height = (g.df - g.d) / 2
+	b.Height = (b.Tip - b.Root) / 2
 	strip := float64(t.Fin.Strip)
 	if t.Profile() == tube.Rolled {
-		strip *= float64(t.OD) / g.d
+		strip *= float64(t.OD) / b.Root
 	}
-	g.gap = 1/float64(t.Fin.Count) - strip
+	b.Gap = 1/float64(t.Fin.Count) - strip
 	area, _ := d.res.Find("total_area")
-	g.ratio = area.SI / (math.Pi * float64(t.OD))
-	return g
+	b.AreaRatio = area.SI / (math.Pi * float64(t.OD))
+	return b
 }
 
-// layoutFactor returns the factor of the correlation in use [-] that hangs on how the rows stand.
-func (d *made) layoutFactor(map[string]float64) float64 {
-	if airside.FilmMethods[d.res.Heat.Thermal.Film].ID != "schmidt_1963" {
-		return d.ganguli()
+// filmFactor and dropFactor return the factor of the correlation in use [-] that has no working of its own.
+
+func (d *made) filmFactor(numbers map[string]float64) float64 {
+	return factor(correlation.Films[airside.FilmMethods[d.res.Heat.Thermal.Film].ID], d.bank(numbers["Re"]))
+}
+
+func (d *made) dropFactor(map[string]float64) float64 {
+	v := d.res.Heat.Thermal.Drops[d.res.Heat.Thermal.Drop]
+	return factor(correlation.Drops[v.ID], d.bank(v.Answer.Reynolds))
+}
+
+func factor(want correlation.Want, b correlation.Bank) float64 {
+	if want.Factor == nil {
+		return math.NaN()
 	}
-	if d.in.Bank.Layout == airside.InLine {
-		return 0.30
-	}
-	return 0.45
-}
-
-// ganguli returns the constant of Ganguli, Tung and Taborek for layout and rows [-].
-func (d *made) ganguli() float64 {
-	rows := min(d.in.Bank.Rows, 4)
-	if d.in.Bank.Layout == airside.InLine {
-		return [5]float64{0, 0.20, 0.20, 0.20, 0.22}[rows]
-	}
-	return [5]float64{0, 0.20, 0.33, 0.36, 0.38}[rows]
-}
-
-// fading is what Weierman's factors have of the rows, and of the pitches [-].
-func (g geometry) fading() (rows, pitches float64) {
-	return math.Exp(-0.15 * g.rows * g.rows), g.along / g.across
-}
-
-// colburn returns Weierman's factor of heat transfer [-].
-func (d *made) colburn(numbers map[string]float64) float64 {
-	g := d.geometry()
-	few, pitches := g.fading()
-	return 0.091 * math.Pow(numbers["Re"], -0.25) * (0.35 + 0.65*math.Exp(-0.17*g.height/g.gap)) *
-		(0.7 + (0.7-0.8*few)*math.Exp(-pitches)) * math.Pow(g.df/g.d, 0.5) * math.Pow(d.res.Heat.Thermal.Flow.TemperatureRatio, 0.25)
-}
-
-// friction returns the friction factor of the correlation in use [-].
-func (d *made) friction(_ map[string]float64) float64 {
-	g, v := d.geometry(), d.res.Heat.Thermal.Drops[d.res.Heat.Thermal.Drop]
-	re := v.Answer.Reynolds
-	switch v.ID {
-	case "esdu_86022_drop":
-		return 4.567 * math.Pow(re, -0.242) * math.Pow(g.ratio, 0.504) * math.Pow(g.across/g.d, -0.376) * math.Pow(g.along/g.d, -0.546)
-	case "robinson_briggs_1966":
-		return 9.465 * math.Pow(re, -0.316) * math.Pow(g.across/g.d, -0.927) * math.Pow(g.across/math.Hypot(g.along, g.across/2), 0.515)
-	case "ganguli_1985_drop":
-		a, e := (g.across-g.df)/g.d, re*g.gap/g.height
-		return (1 + 2*math.Exp(-a/4)/(1+a)) * (0.021 + 27.2/e + 0.29/math.Pow(e, 0.2))
-	case "weierman_1976_drop":
-		few, pitches := g.fading()
-		return (0.075 + 1.85/math.Pow(re, 0.3)) * 0.11 * math.Pow(0.05*g.across/g.d, -0.7*math.Pow(g.height/g.gap, 0.2)) *
-			(1.1 + (1.8-2.1*few)*math.Exp(-2*pitches) - (0.7-0.8*few)*math.Exp(-0.6*pitches)) *
-			math.Pow(g.df/g.d, 0.5) * math.Pow(d.res.Heat.Thermal.Flow.TemperatureRatio, -0.25)
-	}
-	return math.NaN()
+	return want.Factor(b)
 }
 
 // wound returns the finished length on which strip is wound [m], run-downs that are stripped again included: laid from
