@@ -2,15 +2,12 @@ package bridge
 
 import (
 	"bytes"
-	"encoding/json"
 	"flag"
-	"fmt"
 	"os"
 	"reflect"
 	"slices"
 	"strings"
 	"testing"
-	"unicode"
 
 	"finwright/core/document"
 	"finwright/core/report"
@@ -19,117 +16,46 @@ import (
 
 var update = flag.Bool("update", false, "write the types of the page's scripts anew")
 
-const apiFile = "../../site/js/api.d.ts"
-
-// TestAPI holds the types by which the page's scripts know the engine to what the methods take and give.
+// TestAPI holds what is generated from the structs that the methods take and give: the types by which the page's scripts know them,
+// and what writes the replies.
 func TestAPI(t *testing.T) {
-	w := typeWriter{names: map[string]reflect.Type{}}
-	w.write("// What the engine takes and gives. `make golden` writes it from the structs of wasm/bridge; do not edit.\n\nexport interface Methods {\n")
+	scripts := typescript{typeWriter{names: map[string]reflect.Type{}}}
+	replies := encoders{typeWriter: typeWriter{names: map[string]reflect.Type{}}, imports: map[string]bool{}}
+	scripts.write("// What the engine takes and gives. `make golden` writes it from the structs of wasm/bridge; do not edit.\n\nexport interface Methods {\n")
 	names := make([]string, 0, len(methods))
 	for name := range methods {
 		names = append(names, name)
 	}
 	slices.Sort(names)
 	for _, name := range names {
-		f := reflect.TypeOf(methods[name])
-		w.write("  %s: { args: %s; reply: %s };\n", name, w.name(f.In(0)), w.name(f.Out(0)))
+		method := reflect.TypeOf(methods[name])
+		args, reply := method.In(0), method.Out(0)
+		scripts.write("  %s: { args: %s; reply: %s };\n", name, scripts.name(args), scripts.name(reply))
+		replies.answer(reply)
 	}
-	w.write("}\n")
-	w.name(reflect.TypeFor[refusal]())
-	for len(w.open) > 0 {
-		next := w.open[0]
-		w.open = w.open[1:]
-		w.write("\nexport interface %s {\n", w.name(next))
-		w.members(next)
-		w.write("}\n")
-	}
-	if w.fault != nil {
-		t.Fatal(w.fault)
+	scripts.write("}\n")
+	scripts.name(reflect.TypeFor[refusal]())
+	replies.answer(reflect.TypeFor[refusal]())
+	generated(t, "../../site/js/api.d.ts", scripts.all)
+	generated(t, "encoders.go", replies.all)
+}
+
+// generated holds a file to what is generated for it.
+func generated(t *testing.T, file string, generate func() ([]byte, error)) {
+	t.Helper()
+	want, err := generate()
+	if err != nil {
+		t.Fatal(err)
 	}
 	if *update {
-		if err := os.WriteFile(apiFile, w.text.Bytes(), 0o644); err != nil {
+		if err := os.WriteFile(file, want, 0o644); err != nil {
 			t.Fatal(err)
 		}
 	}
-	now, err := os.ReadFile(apiFile)
-	if err != nil || !bytes.Equal(now, w.text.Bytes()) {
-		t.Errorf("%s is not what the engine takes and gives: make golden (%v)", apiFile, err)
+	now, err := os.ReadFile(file)
+	if err != nil || !bytes.Equal(now, want) {
+		t.Errorf("%s is not what the engine takes and gives: make golden (%v)", file, err)
 	}
-}
-
-// typeWriter writes structs as encoding/json does, as interfaces of TypeScript.
-type typeWriter struct {
-	text  bytes.Buffer
-	names map[string]reflect.Type
-	open  []reflect.Type // named and not yet written
-	fault error
-}
-
-func (w *typeWriter) write(format string, args ...any) { fmt.Fprintf(&w.text, format, args...) }
-
-// name is that of a struct; no two may share it, since one name means one thing.
-func (w *typeWriter) name(t reflect.Type) string {
-	runes := []rune(t.Name())
-	runes[0] = unicode.ToUpper(runes[0])
-	name := string(runes)
-	switch known := w.names[name]; known {
-	case t:
-	case nil:
-		w.names[name] = t
-		w.open = append(w.open, t)
-	default:
-		w.fault = fmt.Errorf("%s and %s would both be %s", t, known, name)
-	}
-	return name
-}
-
-// members are the fields of a struct, with those of what it embeds.
-func (w *typeWriter) members(t reflect.Type) {
-	for i := range t.NumField() {
-		f := t.Field(i)
-		tag, options, _ := strings.Cut(f.Tag.Get("json"), ",")
-		switch {
-		case tag == "-":
-		case f.Anonymous && tag == "":
-			w.members(f.Type)
-		case !f.IsExported():
-		case f.Tag.Get("ts") != "": // it writes itself
-			w.write("  %s: %s;\n", tag, f.Tag.Get("ts"))
-		case strings.Contains(options, "omit"):
-			w.write("  %s?: %s;\n", tag, strings.TrimSuffix(w.kind(f.Type), " | null"))
-		default:
-			w.write("  %s: %s;\n", tag, w.kind(f.Type))
-		}
-	}
-}
-
-func (w *typeWriter) kind(t reflect.Type) string {
-	if t.Implements(reflect.TypeFor[json.Marshaler]()) {
-		w.fault = fmt.Errorf("%s writes itself: say as what, in the tag ts", t)
-	}
-	switch t.Kind() {
-	case reflect.String:
-		return "string"
-	case reflect.Bool:
-		return "boolean"
-	case reflect.Int, reflect.Float64:
-		return "number"
-	case reflect.Struct:
-		return w.name(t)
-	case reflect.Pointer:
-		return w.kind(t.Elem()) + " | null"
-	case reflect.Map:
-		return "Record<string, " + w.kind(t.Elem()) + ">"
-	case reflect.Array:
-		return "[" + strings.TrimSuffix(strings.Repeat(w.kind(t.Elem())+", ", t.Len()), ", ") + "]"
-	case reflect.Slice:
-		if t.Elem().Kind() == reflect.Uint8 {
-			return "string" // base64
-		}
-		return strings.TrimSuffix(w.kind(t.Elem()), " | null") + "[]" // never null: TestListsAreThere
-	}
-	w.fault = fmt.Errorf("no type of TypeScript for %s", t)
-	return "never"
 }
 
 // A list that is nil would be null in JSON, where the types say that there is one: it is empty, or left out.

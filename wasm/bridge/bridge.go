@@ -3,7 +3,6 @@
 package bridge
 
 import (
-	"encoding/json"
 	"errors"
 	"fmt"
 
@@ -56,13 +55,7 @@ func Call(name string, args []byte) (reply []byte) {
 	if err != nil {
 		return failure(err)
 	}
-	reply, err = json.Marshal(struct {
-		Data any `json:"data"`
-	}{data})
-	if err != nil {
-		return failure(crash{err})
-	}
-	return reply
+	return encoded("data", data)
 }
 
 // answer decodes strictly.
@@ -103,11 +96,5 @@ func failure(err error) []byte {
 	} else if errors.As(err, &design.FieldErrors{}) {
 		text = message.New("error.entries")
 	}
-	reply, err := json.Marshal(struct {
-		Error refusal `json:"error"`
-	}{refusal{texts().Render(text, "si"), text.Key, t.fields}})
-	if err != nil {
-		panic(err) // texts always marshal
-	}
-	return reply
+	return encoded("error", refusal{texts().Render(text, "si"), text.Key, t.fields})
 }

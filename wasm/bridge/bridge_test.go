@@ -8,6 +8,7 @@ import (
 
 	"finwright/core/document"
 	"finwright/testdata/cases"
+	"finwright/wasm/plots"
 )
 
 // ask calls a method and decodes its data into out; it returns the error message.
@@ -255,10 +256,11 @@ func TestNestingIsRefused(t *testing.T) {
 
 // A fault of the engine is told apart from a question that it does not know.
 func TestCrashIsNamed(t *testing.T) {
-	methods["crash"] = with[struct{}, int](func(struct{}) (int, error) { panic("on purpose") })
-	methods["infinite"] = with[struct{}, float64](func(struct{}) (float64, error) { return math.Inf(1), nil })
-	defer func() { delete(methods, "crash"); delete(methods, "infinite") }()
-	for name, key := range map[string]string{"crash": "error.fault", "infinite": "error.fault", "nothing": "error.not_known"} {
+	methods["crash"] = with[struct{}, drawn](func(struct{}) (drawn, error) { panic("on purpose") })
+	methods["ungenerated"] = with[struct{}, int](func(struct{}) (int, error) { return 1, nil })
+	methods["infinite"] = with[struct{}, plots.Map](func(struct{}) (plots.Map, error) { return plots.Map{Area: [4]float64{math.Inf(1)}}, nil })
+	defer func() { delete(methods, "crash"); delete(methods, "infinite"); delete(methods, "ungenerated") }()
+	for name, key := range map[string]string{"crash": "error.fault", "infinite": "error.fault", "ungenerated": "error.fault", "nothing": "error.not_known"} {
 		if got := string(Call(name, []byte("{}"))); !strings.Contains(got, `"key":"`+key+`"`) {
 			t.Errorf("%s: %s", name, got)
 		}

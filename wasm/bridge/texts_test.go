@@ -74,9 +74,9 @@ func TestMissingTextStopsNothing(t *testing.T) {
 	defer func() { message.Missing = old }()
 	missed := 0
 	message.Missing = func(string) { missed++ }
-	methods["untold"] = with[struct{}, string](func(struct{}) (string, error) { return message.English().Text("never.said"), nil })
+	methods["untold"] = with[struct{}, drawn](func(struct{}) (drawn, error) { return drawn{message.English().Text("never.said")}, nil })
 	defer delete(methods, "untold")
-	if got := string(Call("untold", []byte("{}"))); got != `{"data":"never.said"}` || missed != 1 {
+	if got := string(Call("untold", []byte("{}"))); got != `{"data":{"svg":"never.said"}}` || missed != 1 {
 		t.Errorf("%s after %d reports", got, missed)
 	}
 }

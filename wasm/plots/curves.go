@@ -11,12 +11,12 @@ import (
 // Patch returns what changes in a plot when the design does. The plot keeps its panels and lines.
 func Patch(c report.Curves) Update {
 	s := scales(c)
-	patch := Option{Title: heading{c.Title}}
+	patch := Option{Title: Heading{c.Title}}
 	for i, p := range c.Panels {
 		patch.X = append(patch.X, axisPatch(s.x, c.Numbers))
 		patch.Y = append(patch.Y, axisPatch(s.y[i], c.Numbers))
 		for _, d := range panelData(p, s.x, s.y[i]) {
-			patch.Series = append(patch.Series, seriesPatch{SeriesID(i, d.id), d.data})
+			patch.Series = append(patch.Series, SeriesPatch{SeriesID(i, d.id), d.data})
 		}
 	}
 	u := Update{ID: c.ID, Patch: patch, X: place(c.X), Label: c.Alt, Held: c.Held, Readings: readings(c)}

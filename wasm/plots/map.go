@@ -20,9 +20,9 @@ type Map struct {
 // NewMap returns a field ready to show.
 func NewMap(f report.Map) Map {
 	x, y := fieldScales(f)
-	p := Option{Title: heading{f.Title}, X: []axisRange{axisPatch(x, f.Numbers)}, Y: []axisRange{axisPatch(y, f.Numbers)}}
+	p := Option{Title: Heading{f.Title}, X: []AxisRange{axisPatch(x, f.Numbers)}, Y: []AxisRange{axisPatch(y, f.Numbers)}}
 	for _, d := range fieldData(f) {
-		p.Series = append(p.Series, seriesPatch{d.id, d.data})
+		p.Series = append(p.Series, SeriesPatch{d.id, d.data})
 	}
 	return Map{
 		Quantity: f.Quantity, Columns: f.Columns, Rows: f.Rows, Bands: f.Bands, Colours: Steps(len(f.Levels) + 1),
@@ -32,7 +32,7 @@ func NewMap(f report.Map) Map {
 
 // MoveRing returns what changes in a map while the design is dragged: its ring. The map itself follows on release.
 func MoveRing(f report.Map) Update {
-	return fieldUpdate(f, Option{Title: heading{f.Title}, Series: []seriesPatch{{"ring", markData(&f.Ring)}}})
+	return fieldUpdate(f, Option{Title: Heading{f.Title}, Series: []SeriesPatch{{"ring", markData(&f.Ring)}}})
 }
 
 func fieldUpdate(f report.Map, p Option) Update {

@@ -38,38 +38,41 @@ func (p *Place) from(at, nudge float64) *Place {
 
 // Option is the partial option of a change. It says only what a change of the design can change.
 type Option struct {
-	Title  heading       `json:"title"`
-	X      []axisRange   `json:"xAxis,omitempty"`
-	Y      []axisRange   `json:"yAxis,omitempty"`
-	Series []seriesPatch `json:"series"`
+	Title  Heading       `json:"title"`
+	X      []AxisRange   `json:"xAxis,omitempty"`
+	Y      []AxisRange   `json:"yAxis,omitempty"`
+	Series []SeriesPatch `json:"series"`
 }
 
-type heading struct {
+// Heading is the title of a plot.
+type Heading struct {
 	Text string `json:"text"`
 }
 
-type axisRange struct {
+// AxisRange is where an axis ends and what its ticks say.
+type AxisRange struct {
 	Min   float64  `json:"min"`
 	Max   float64  `json:"max"`
-	Tick  custom   `json:"axisTick"`
-	Label custom   `json:"axisLabel"`
+	Tick  Custom   `json:"axisTick"`
+	Label Custom   `json:"axisLabel"`
 	Texts []string `json:"texts"`
 }
 
-// custom puts ticks where we say, not where the chart library would.
-type custom struct {
+// Custom puts ticks where we say, not where the chart library would.
+type Custom struct {
 	Values []float64 `json:"customValues"`
 }
 
-type seriesPatch struct {
+// SeriesPatch is the new data of one series.
+type SeriesPatch struct {
 	ID   string `json:"id"`
 	Data raw    `json:"data" ts:"unknown[]"`
 }
 
-func axisPatch(s scale, n units.Style) axisRange {
+func axisPatch(s scale, n units.Style) AxisRange {
 	texts := make([]string, len(s.texts))
 	for i, text := range s.texts {
 		texts[i] = n.Write(text)
 	}
-	return axisRange{s.low, s.high, custom{s.ticks}, custom{s.ticks}, texts}
+	return AxisRange{s.low, s.high, Custom{s.ticks}, Custom{s.ticks}, texts}
 }

@@ -1,0 +1,1377 @@
+//go:build !ungenerated
+
+// Code generated from the structs of this package by make golden; DO NOT EDIT.
+
+package bridge
+
+import (
+	"fmt"
+
+	"finwright/core/document"
+	"finwright/core/drawing/sheet"
+	"finwright/core/report"
+	"finwright/wasm/plots"
+)
+
+// encode writes what a method answers.
+func encode(e *encoder, answer any) {
+	switch v := answer.(type) {
+	case compared:
+		encodeCompared(e, &v)
+	case reply:
+		encodeReply(e, &v)
+	case named:
+		encodeNamed(e, &v)
+	case plots.Map:
+		encodeMap(e, &v)
+	case opened:
+		encodeOpened(e, &v)
+	case listed:
+		encodeListed(e, &v)
+	case saved:
+		encodeSaved(e, &v)
+	case shopReply:
+		encodeShopReply(e, &v)
+	case started:
+		encodeStarted(e, &v)
+	case drawn:
+		encodeDrawn(e, &v)
+	case report.Working:
+		encodeWorking(e, &v)
+	case refusal:
+		encodeRefusal(e, &v)
+	default:
+		panic(fmt.Errorf("bridge: nothing writes %T", answer))
+	}
+}
+
+func encodeCompared(e *encoder, v *compared) {
+	e.open('{')
+	e.key("changed")
+	e.open('[')
+	for i := range v.Changed {
+		encodeOtherwise(e, &v.Changed[i])
+	}
+	e.close(']')
+	e.key("basis")
+	encodeBasis(e, &v.Basis)
+	e.close('}')
+}
+
+func encodeReply(e *encoder, v *reply) {
+	e.open('{')
+	e.key("document")
+	encodeDocument(e, &v.Document)
+	if len(v.Steps) > 0 {
+		e.key("steps")
+		e.open('[')
+		for i := range v.Steps {
+			encodeDocument(e, &v.Steps[i])
+		}
+		e.close(']')
+	}
+	e.key("view")
+	encodePage(e, &v.View)
+	e.close('}')
+}
+
+func encodeNamed(e *encoder, v *named) {
+	e.open('{')
+	e.key("filename")
+	e.string(v.Filename)
+	e.close('}')
+}
+
+func encodeMap(e *encoder, v *plots.Map) {
+	e.open('{')
+	e.key("quantity")
+	e.string(v.Quantity)
+	e.key("columns")
+	e.whole(v.Columns)
+	e.key("rows")
+	e.whole(v.Rows)
+	e.key("bands")
+	e.bytes(v.Bands)
+	e.key("colours")
+	e.open('[')
+	for _, v0 := range v.Colours {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("area")
+	e.open('[')
+	for _, v0 := range v.Area {
+		e.number(v0)
+	}
+	e.close(']')
+	e.key("id")
+	e.string(v.ID)
+	e.key("patch")
+	encodeOption(e, &v.Patch)
+	e.key("x")
+	if v.X == nil {
+		e.null()
+	} else {
+		encodePlace(e, v.X)
+	}
+	e.key("y")
+	if v.Y == nil {
+		e.null()
+	} else {
+		encodePlace(e, v.Y)
+	}
+	e.key("label")
+	e.string(v.Label)
+	e.key("held")
+	e.string(v.Held)
+	if len(v.Readings) > 0 {
+		e.key("readings")
+		e.open('[')
+		for _, v0 := range v.Readings {
+			e.string(v0)
+		}
+		e.close(']')
+	}
+	e.close('}')
+}
+
+func encodeOpened(e *encoder, v *opened) {
+	e.open('{')
+	e.key("document")
+	encodeDocument(e, &v.Document)
+	if len(v.Steps) > 0 {
+		e.key("steps")
+		e.open('[')
+		for i := range v.Steps {
+			encodeDocument(e, &v.Steps[i])
+		}
+		e.close(']')
+	}
+	e.key("view")
+	encodePage(e, &v.View)
+	e.key("job")
+	encodeJob(e, &v.Job)
+	e.key("item")
+	e.string(v.Item)
+	e.close('}')
+}
+
+func encodeListed(e *encoder, v *listed) {
+	e.open('{')
+	e.key("rows")
+	e.open('[')
+	for i := range v.Rows {
+		encodeShownRow(e, &v.Rows[i])
+	}
+	e.close(']')
+	e.key("shown")
+	e.open('[')
+	for i := range v.Shown {
+		encodeShown(e, &v.Shown[i])
+	}
+	e.close(']')
+	e.key("basis")
+	encodeBasis(e, &v.Basis)
+	e.close('}')
+}
+
+func encodeSaved(e *encoder, v *saved) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	e.close('}')
+}
+
+func encodeShopReply(e *encoder, v *shopReply) {
+	e.open('{')
+	e.key("shop")
+	e.string(v.Shop)
+	e.key("form")
+	encodeShopForm(e, &v.Form)
+	e.close('}')
+}
+
+func encodeStarted(e *encoder, v *started) {
+	e.open('{')
+	e.key("document")
+	encodeDocument(e, &v.Document)
+	if len(v.Steps) > 0 {
+		e.key("steps")
+		e.open('[')
+		for i := range v.Steps {
+			encodeDocument(e, &v.Steps[i])
+		}
+		e.close(']')
+	}
+	e.key("view")
+	encodePage(e, &v.View)
+	e.key("job")
+	encodeJob(e, &v.Job)
+	e.key("item")
+	e.string(v.Item)
+	e.key("notice")
+	e.string(v.Notice)
+	e.close('}')
+}
+
+func encodeDrawn(e *encoder, v *drawn) {
+	e.open('{')
+	e.key("svg")
+	e.string(v.SVG)
+	e.close('}')
+}
+
+func encodeWorking(e *encoder, v *report.Working) {
+	e.open('{')
+	e.key("title")
+	e.string(v.Title)
+	e.key("symbols")
+	e.string(v.Symbols)
+	e.key("numbers")
+	e.string(v.Numbers)
+	e.key("result")
+	e.string(v.Result)
+	e.key("meaning")
+	e.string(v.Meaning)
+	e.key("basis")
+	e.string(v.Basis)
+	if v.Where != nil {
+		e.key("where")
+		e.open('[')
+		for i := range v.Where {
+			encodeWhere(e, &v.Where[i])
+		}
+		e.close(']')
+	}
+	e.key("source")
+	e.string(v.Source)
+	e.key("valid")
+	e.string(v.Valid)
+	if v.Remarks != nil {
+		e.key("remarks")
+		e.open('[')
+		for _, v0 := range v.Remarks {
+			e.string(v0)
+		}
+		e.close(']')
+	}
+	e.key("absent")
+	e.string(v.Absent)
+	e.close('}')
+}
+
+func encodeRefusal(e *encoder, v *refusal) {
+	e.open('{')
+	e.key("message")
+	e.string(v.Message)
+	e.key("key")
+	e.string(v.Key)
+	if len(v.Fields) > 0 {
+		e.key("fields")
+		e.open('[')
+		for i := range v.Fields {
+			encodeShopFault(e, &v.Fields[i])
+		}
+		e.close(']')
+	}
+	e.close('}')
+}
+
+func encodeOtherwise(e *encoder, v *otherwise) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("name")
+	e.string(v.Name)
+	e.key("why")
+	e.string(v.Why)
+	e.key("lines")
+	e.open('[')
+	for _, v0 := range v.Lines {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("shown")
+	encodeShown(e, &v.Shown)
+	e.close('}')
+}
+
+func encodeBasis(e *encoder, v *document.Basis) {
+	e.open('{')
+	e.key("build")
+	e.string(v.Build)
+	e.key("shop")
+	e.string(v.Shop)
+	e.key("figures")
+	e.open('[')
+	for _, v0 := range v.Figures {
+		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeDocument(e *encoder, v *document.Document) {
+	e.open('{')
+	e.key("title")
+	e.string(v.Title)
+	if v.Mark != "" {
+		e.key("mark")
+		e.string(v.Mark)
+	}
+	e.key("units")
+	e.string(string(v.Units))
+	e.key("fields")
+	e.open('{')
+	for _, k := range keys(v.Fields) {
+		v0 := v.Fields[k]
+		e.name(k)
+		encodeEntry(e, &v0)
+	}
+	e.close('}')
+	e.key("spans")
+	e.open('[')
+	for i := range v.Spans {
+		encodeSpan(e, &v.Spans[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodePage(e *encoder, v *page) {
+	e.open('{')
+	e.key("title")
+	e.string(v.Title)
+	e.key("units")
+	e.string(string(v.Units))
+	e.key("valid")
+	e.flag(v.Valid)
+	e.key("fields")
+	e.open('[')
+	for i := range v.Fields {
+		encodeFormField(e, &v.Fields[i])
+	}
+	e.close(']')
+	e.key("spans")
+	e.open('[')
+	for i := range v.Spans {
+		encodeFormSpan(e, &v.Spans[i])
+	}
+	e.close(']')
+	if v.Headline != nil {
+		e.key("headline")
+		e.open('[')
+		for i := range v.Headline {
+			encodeShownFigure(e, &v.Headline[i])
+		}
+		e.close(']')
+	}
+	if v.Groups != nil {
+		e.key("groups")
+		e.open('[')
+		for i := range v.Groups {
+			encodeShownGroup(e, &v.Groups[i])
+		}
+		e.close(']')
+	}
+	if v.Methods != nil {
+		e.key("methods")
+		e.open('[')
+		for i := range v.Methods {
+			encodeShownMethod(e, &v.Methods[i])
+		}
+		e.close(']')
+	}
+	if v.ByMethods != "" {
+		e.key("by_methods")
+		e.string(v.ByMethods)
+	}
+	if v.Bars != nil {
+		e.key("bars")
+		e.open('[')
+		for i := range v.Bars {
+			encodeBar(e, &v.Bars[i])
+		}
+		e.close(']')
+	}
+	e.key("cases")
+	if v.Cases == nil {
+		e.null()
+	} else {
+		encodeShownCases(e, v.Cases)
+	}
+	e.key("making")
+	if v.Making == nil {
+		e.null()
+	} else {
+		encodeMakingSection(e, v.Making)
+	}
+	e.key("ruling")
+	if v.Ruling == nil {
+		e.null()
+	} else {
+		encodeRuling(e, v.Ruling)
+	}
+	if v.Survivors != nil {
+		e.key("survivors")
+		e.open('[')
+		for i := range v.Survivors {
+			encodeShownSurvivor(e, &v.Survivors[i])
+		}
+		e.close(']')
+	}
+	if v.Notices != nil {
+		e.key("notices")
+		e.open('[')
+		for i := range v.Notices {
+			encodeShownNotice(e, &v.Notices[i])
+		}
+		e.close(']')
+	}
+	e.key("remarks")
+	e.string(v.Remarks)
+	e.key("summary")
+	e.string(v.Summary)
+	if v.Pairs != nil {
+		e.key("pairs")
+		e.open('[')
+		for i := range v.Pairs {
+			encodeShownAsked(e, &v.Pairs[i])
+		}
+		e.close(']')
+	}
+	e.key("followed")
+	e.string(v.Followed)
+	e.key("scene")
+	if v.Scene == nil {
+		e.null()
+	} else {
+		encodeScene(e, v.Scene)
+	}
+	if v.Plots != nil {
+		e.key("plots")
+		e.open('[')
+		for i := range v.Plots {
+			encodeUpdate(e, &v.Plots[i])
+		}
+		e.close(']')
+	}
+	e.close('}')
+}
+
+func encodeOption(e *encoder, v *plots.Option) {
+	e.open('{')
+	e.key("title")
+	encodeHeading(e, &v.Title)
+	if len(v.X) > 0 {
+		e.key("xAxis")
+		e.open('[')
+		for i := range v.X {
+			encodeAxisRange(e, &v.X[i])
+		}
+		e.close(']')
+	}
+	if len(v.Y) > 0 {
+		e.key("yAxis")
+		e.open('[')
+		for i := range v.Y {
+			encodeAxisRange(e, &v.Y[i])
+		}
+		e.close(']')
+	}
+	e.key("series")
+	e.open('[')
+	for i := range v.Series {
+		encodeSeriesPatch(e, &v.Series[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodePlace(e *encoder, v *plots.Place) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("steps")
+	if v.Steps == nil {
+		e.null()
+	} else {
+		e.open('[')
+		for _, v0 := range *v.Steps {
+			e.number(v0)
+		}
+		e.close(']')
+	}
+	e.close('}')
+}
+
+func encodeJob(e *encoder, v *document.Job) {
+	e.open('{')
+	e.key("head")
+	encodeHead(e, &v.Head)
+	e.key("base")
+	encodeDocument(e, &v.Base)
+	e.key("items")
+	e.open('[')
+	for i := range v.Items {
+		encodeItem(e, &v.Items[i])
+	}
+	e.close(']')
+	if len(v.By) > 0 {
+		e.key("by")
+		e.open('[')
+		for i := range v.By {
+			encodeBasis(e, &v.By[i])
+		}
+		e.close(']')
+	}
+	e.close('}')
+}
+
+func encodeShownRow(e *encoder, v *report.ShownRow) {
+	e.open('{')
+	e.key("cells")
+	e.open('[')
+	for i := range v.Cells {
+		encodeShownCell(e, &v.Cells[i])
+	}
+	e.close(']')
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("why")
+	e.string(v.Why)
+	e.key("line")
+	e.string(v.Line)
+	e.key("refused")
+	e.string(v.Refused)
+	e.close('}')
+}
+
+func encodeShown(e *encoder, v *document.Shown) {
+	e.open('{')
+	e.key("by")
+	e.whole(v.By)
+	e.key("day")
+	e.string(v.Day)
+	e.key("cells")
+	e.open('[')
+	for _, v0 := range v.Cells {
+		if v0 == nil {
+			e.null()
+		} else {
+			e.number(*v0)
+		}
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShopForm(e *encoder, v *report.ShopForm) {
+	e.open('{')
+	e.key("name")
+	e.string(v.Name)
+	e.key("items")
+	e.open('[')
+	for _, v0 := range v.Items {
+		if v0 == nil {
+			e.null()
+		} else {
+			encodeShopItem(e, v0)
+		}
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeWhere(e *encoder, v *report.Where) {
+	e.open('{')
+	e.key("symbol")
+	e.string(v.Symbol)
+	e.key("name")
+	e.string(v.Name)
+	e.key("value")
+	e.string(v.Value)
+	e.key("si")
+	e.string(v.SI)
+	e.close('}')
+}
+
+func encodeShopFault(e *encoder, v *report.ShopFault) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	e.key("message")
+	e.string(v.Message)
+	e.close('}')
+}
+
+func encodeEntry(e *encoder, v *document.Entry) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	e.key("origin")
+	e.string(string(v.Origin))
+	e.close('}')
+}
+
+func encodeSpan(e *encoder, v *document.Span) {
+	e.open('{')
+	e.key("centre")
+	encodeEntry(e, &v.Centre)
+	e.key("width")
+	encodeEntry(e, &v.Width)
+	e.close('}')
+}
+
+func encodeFormField(e *encoder, v *report.FormField) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("text")
+	e.string(v.Text)
+	e.key("typed")
+	e.string(v.Typed)
+	e.key("error")
+	e.string(v.Error)
+	e.key("watch")
+	e.string(v.Watch)
+	e.key("origin")
+	e.string(string(v.Origin))
+	e.key("used")
+	e.flag(v.Used)
+	e.key("auto")
+	e.string(v.Auto)
+	e.close('}')
+}
+
+func encodeFormSpan(e *encoder, v *report.FormSpan) {
+	e.open('{')
+	e.key("number")
+	e.string(v.Number)
+	e.key("centre")
+	encodeSpanEntry(e, &v.Centre)
+	e.key("width")
+	encodeSpanEntry(e, &v.Width)
+	e.close('}')
+}
+
+func encodeShownFigure(e *encoder, v *report.ShownFigure) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("value")
+	e.string(v.Value)
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("basis")
+	e.string(v.Basis)
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("tests")
+	e.string(v.Tests)
+	e.key("full")
+	e.string(v.Full)
+	e.key("beside")
+	e.string(v.Beside)
+	e.key("absent")
+	e.string(v.Absent)
+	e.close('}')
+}
+
+func encodeShownGroup(e *encoder, v *report.ShownGroup) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("section")
+	e.string(v.Section)
+	e.key("title")
+	e.string(v.Title)
+	e.key("figures")
+	e.open('[')
+	for i := range v.Figures {
+		encodeShownFigure(e, &v.Figures[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShownMethod(e *encoder, v *report.ShownMethod) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("text")
+	e.string(v.Text)
+	e.key("of")
+	e.string(v.Of)
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("used")
+	e.flag(v.Used)
+	e.key("why")
+	e.string(v.Why)
+	e.key("take")
+	if v.Take == nil {
+		e.null()
+	} else {
+		encodeChange(e, v.Take)
+	}
+	e.close('}')
+}
+
+func encodeBar(e *encoder, v *report.Bar) {
+	e.open('{')
+	e.key("figure")
+	e.string(v.Figure)
+	e.key("label")
+	e.string(v.Label)
+	e.key("text")
+	e.string(v.Text)
+	e.key("share")
+	e.number(v.Share)
+	e.close('}')
+}
+
+func encodeShownCases(e *encoder, v *report.ShownCases) {
+	e.open('{')
+	e.key("duty")
+	e.string(v.Duty)
+	e.key("drop")
+	e.string(v.Drop)
+	e.key("metal")
+	e.string(v.Metal)
+	e.key("rows")
+	e.open('[')
+	for i := range v.Rows {
+		encodeShownCase(e, &v.Rows[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeMakingSection(e *encoder, v *report.MakingSection) {
+	e.open('{')
+	e.key("shop")
+	e.string(v.Shop)
+	e.key("answer")
+	e.string(v.Answer)
+	e.key("lines")
+	e.open('[')
+	for i := range v.Lines {
+		encodeMakingLine(e, &v.Lines[i])
+	}
+	e.close(']')
+	e.key("auto")
+	e.flag(v.Auto)
+	e.key("verdicts")
+	e.open('[')
+	for i := range v.Verdicts {
+		encodeShownVerdict(e, &v.Verdicts[i])
+	}
+	e.close(']')
+	e.key("cautions")
+	e.open('[')
+	for _, v0 := range v.Cautions {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("pictures")
+	e.open('[')
+	for i := range v.Pictures {
+		encodePicture(e, &v.Pictures[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeRuling(e *encoder, v *report.Ruling) {
+	e.open('{')
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("text")
+	e.string(v.Text)
+	e.key("section")
+	e.string(v.Section)
+	e.key("field")
+	e.string(v.Field)
+	e.key("figure")
+	e.string(v.Figure)
+	e.key("change")
+	if v.Change == nil {
+		e.null()
+	} else {
+		encodeChange(e, v.Change)
+	}
+	e.close('}')
+}
+
+func encodeShownSurvivor(e *encoder, v *report.ShownSurvivor) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("text")
+	e.string(v.Text)
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("change")
+	encodeChange(e, &v.Change)
+	e.close('}')
+}
+
+func encodeShownNotice(e *encoder, v *report.ShownNotice) {
+	e.open('{')
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("text")
+	e.string(v.Text)
+	e.key("field")
+	e.string(v.Field)
+	e.key("figure")
+	e.string(v.Figure)
+	e.key("change")
+	if v.Change == nil {
+		e.null()
+	} else {
+		encodeChange(e, v.Change)
+	}
+	e.close('}')
+}
+
+func encodeShownAsked(e *encoder, v *report.ShownAsked) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("found")
+	e.string(v.Found)
+	e.key("wanted")
+	e.string(v.Wanted)
+	e.key("over")
+	e.string(v.Over)
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.close('}')
+}
+
+func encodeScene(e *encoder, v *sheet.Scene) {
+	e.open('{')
+	e.key("width")
+	e.number(v.Width)
+	e.key("height")
+	e.number(v.Height)
+	e.key("views")
+	e.open('[')
+	for i := range v.Views {
+		encodeView(e, &v.Views[i])
+	}
+	e.close(']')
+	e.key("ink")
+	e.bytes(v.Ink)
+	e.key("texts")
+	e.open('[')
+	for i := range v.Texts {
+		encodeText(e, &v.Texts[i])
+	}
+	e.close(']')
+	e.key("grips")
+	e.open('[')
+	for i := range v.Grips {
+		encodeGrip(e, &v.Grips[i])
+	}
+	e.close(']')
+	e.key("scales")
+	encodeScales(e, &v.Scales)
+	e.close('}')
+}
+
+func encodeUpdate(e *encoder, v *plots.Update) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("patch")
+	encodeOption(e, &v.Patch)
+	e.key("x")
+	if v.X == nil {
+		e.null()
+	} else {
+		encodePlace(e, v.X)
+	}
+	e.key("y")
+	if v.Y == nil {
+		e.null()
+	} else {
+		encodePlace(e, v.Y)
+	}
+	e.key("label")
+	e.string(v.Label)
+	e.key("held")
+	e.string(v.Held)
+	if len(v.Readings) > 0 {
+		e.key("readings")
+		e.open('[')
+		for _, v0 := range v.Readings {
+			e.string(v0)
+		}
+		e.close(']')
+	}
+	e.close('}')
+}
+
+func encodeHeading(e *encoder, v *plots.Heading) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	e.close('}')
+}
+
+func encodeAxisRange(e *encoder, v *plots.AxisRange) {
+	e.open('{')
+	e.key("min")
+	e.number(v.Min)
+	e.key("max")
+	e.number(v.Max)
+	e.key("axisTick")
+	encodeCustom(e, &v.Tick)
+	e.key("axisLabel")
+	encodeCustom(e, &v.Label)
+	e.key("texts")
+	e.open('[')
+	for _, v0 := range v.Texts {
+		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeSeriesPatch(e *encoder, v *plots.SeriesPatch) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("data")
+	e.json(v.Data)
+	e.close('}')
+}
+
+func encodeHead(e *encoder, v *document.Head) {
+	e.open('{')
+	e.key("reference")
+	e.string(v.Reference)
+	e.key("revision")
+	e.string(v.Revision)
+	e.key("received")
+	e.string(v.Received)
+	e.key("due")
+	e.string(v.Due)
+	e.close('}')
+}
+
+func encodeItem(e *encoder, v *document.Item) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("design")
+	encodeDifferences(e, &v.Design)
+	if len(v.Kept) > 0 {
+		e.key("kept")
+		e.open('[')
+		for i := range v.Kept {
+			encodeKept(e, &v.Kept[i])
+		}
+		e.close(']')
+	}
+	if v.Shown != nil {
+		e.key("shown")
+		encodeShown(e, v.Shown)
+	}
+	e.close('}')
+}
+
+func encodeShownCell(e *encoder, v *report.ShownCell) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("si")
+	e.number(v.SI)
+	e.key("value")
+	e.string(v.Value)
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("absent")
+	e.string(v.Absent)
+	e.close('}')
+}
+
+func encodeShopItem(e *encoder, v *report.ShopItem) {
+	e.open('{')
+	e.key("path")
+	e.string(v.Path)
+	e.key("label")
+	e.string(v.Label)
+	e.key("value")
+	e.flag(v.Value)
+	e.key("text")
+	e.string(v.Text)
+	e.key("hint")
+	e.string(v.Hint)
+	if v.Choices != nil {
+		e.key("choices")
+		e.open('[')
+		for i := range v.Choices {
+			encodeChoice(e, &v.Choices[i])
+		}
+		e.close(']')
+	}
+	e.key("list")
+	e.flag(v.List)
+	if v.Items != nil {
+		e.key("items")
+		e.open('[')
+		for _, v0 := range v.Items {
+			if v0 == nil {
+				e.null()
+			} else {
+				encodeShopItem(e, v0)
+			}
+		}
+		e.close(']')
+	}
+	e.close('}')
+}
+
+func encodeSpanEntry(e *encoder, v *report.SpanEntry) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	e.key("typed")
+	e.string(v.Typed)
+	e.key("error")
+	e.string(v.Error)
+	e.close('}')
+}
+
+func encodeChange(e *encoder, v *report.Change) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	e.key("effect")
+	e.string(v.Effect)
+	e.key("command")
+	encodeCommand(e, &v.Command)
+	e.close('}')
+}
+
+func encodeShownCase(e *encoder, v *report.ShownCase) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("differs")
+	e.string(v.Differs)
+	e.key("duty")
+	e.string(v.Duty)
+	e.key("drop")
+	e.string(v.Drop)
+	e.key("coldest")
+	e.string(v.Coldest)
+	e.key("hottest")
+	e.string(v.Hottest)
+	e.close('}')
+}
+
+func encodeMakingLine(e *encoder, v *report.MakingLine) {
+	e.open('{')
+	e.key("name")
+	e.string(v.Name)
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("text")
+	e.string(v.Text)
+	e.key("used")
+	e.flag(v.Used)
+	e.key("command")
+	encodeCommand(e, &v.Command)
+	e.close('}')
+}
+
+func encodeShownVerdict(e *encoder, v *report.ShownVerdict) {
+	e.open('{')
+	e.key("rule")
+	e.string(v.Rule)
+	e.key("label")
+	e.string(v.Label)
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("value")
+	e.string(v.Value)
+	e.key("limit")
+	e.string(v.Limit)
+	e.key("margin")
+	e.string(v.Margin)
+	e.key("why")
+	e.string(v.Why)
+	e.key("change")
+	if v.Change == nil {
+		e.null()
+	} else {
+		encodeChange(e, v.Change)
+	}
+	e.close('}')
+}
+
+func encodePicture(e *encoder, v *report.Picture) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("svg")
+	e.string(v.SVG)
+	e.key("alt")
+	e.string(v.Alt)
+	e.close('}')
+}
+
+func encodeView(e *encoder, v *sheet.View) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("title")
+	e.string(v.Title)
+	e.key("scale")
+	e.number(v.Scale)
+	e.key("scale_text")
+	e.string(v.ScaleText)
+	e.key("x")
+	e.number(v.X)
+	e.key("y")
+	e.number(v.Y)
+	e.key("width")
+	e.number(v.Width)
+	e.key("height")
+	e.number(v.Height)
+	e.close('}')
+}
+
+func encodeText(e *encoder, v *sheet.Text) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("x")
+	e.number(v.X)
+	e.key("y")
+	e.number(v.Y)
+	e.key("anchor")
+	e.string(string(v.Anchor))
+	e.key("rotate")
+	e.number(v.Rotate)
+	e.key("class")
+	e.string(v.Class)
+	e.key("text")
+	e.string(v.Text)
+	if v.Field != "" {
+		e.key("field")
+		e.string(v.Field)
+	}
+	e.close('}')
+}
+
+func encodeGrip(e *encoder, v *sheet.Grip) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("field")
+	e.string(v.Field)
+	e.key("x")
+	e.number(v.X)
+	e.key("y")
+	e.number(v.Y)
+	e.key("axis")
+	e.open('[')
+	for _, v0 := range v.Axis {
+		e.number(v0)
+	}
+	e.close(']')
+	e.key("value")
+	e.number(v.Value)
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("per_mm")
+	e.number(v.PerMM)
+	e.key("min")
+	e.number(v.Min)
+	e.key("max")
+	e.number(v.Max)
+	e.key("steps")
+	e.whole(v.Steps)
+	e.key("label")
+	e.string(v.Label)
+	e.key("value_text")
+	e.string(v.ValueText)
+	e.close('}')
+}
+
+func encodeScales(e *encoder, v *sheet.Scales) {
+	e.open('{')
+	e.key("main")
+	e.number(v.Main)
+	e.key("detail")
+	e.number(v.Detail)
+	e.close('}')
+}
+
+func encodeCustom(e *encoder, v *plots.Custom) {
+	e.open('{')
+	e.key("customValues")
+	e.open('[')
+	for _, v0 := range v.Values {
+		e.number(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeDifferences(e *encoder, v *document.Differences) {
+	e.open('{')
+	if v.Title != nil {
+		e.key("title")
+		e.string(*v.Title)
+	}
+	if v.Mark != nil {
+		e.key("mark")
+		e.string(*v.Mark)
+	}
+	if v.Units != nil {
+		e.key("units")
+		e.string(string(*v.Units))
+	}
+	if len(v.Fields) > 0 {
+		e.key("fields")
+		e.open('{')
+		for _, k := range keys(v.Fields) {
+			v0 := v.Fields[k]
+			e.name(k)
+			encodeEntry(e, &v0)
+		}
+		e.close('}')
+	}
+	if v.Spans != nil {
+		e.key("spans")
+		e.open('[')
+		for i := range *v.Spans {
+			encodeSpan(e, &(*v.Spans)[i])
+		}
+		e.close(']')
+	}
+	e.close('}')
+}
+
+func encodeKept(e *encoder, v *document.Kept) {
+	e.open('{')
+	e.key("name")
+	e.string(v.Name)
+	e.key("design")
+	encodeDifferences(e, &v.Design)
+	e.close('}')
+}
+
+func encodeChoice(e *encoder, v *report.Choice) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("text")
+	e.string(v.Text)
+	e.close('}')
+}
+
+func encodeCommand(e *encoder, v *document.Command) {
+	e.open('{')
+	e.key("op")
+	e.string(v.Op)
+	if len(v.Values) > 0 {
+		e.key("values")
+		e.open('[')
+		for i := range v.Values {
+			encodeValue(e, &v.Values[i])
+		}
+		e.close(']')
+	}
+	if v.System != "" {
+		e.key("system")
+		e.string(string(v.System))
+	}
+	if v.Field != "" {
+		e.key("field")
+		e.string(v.Field)
+	}
+	if v.Origin != "" {
+		e.key("origin")
+		e.string(string(v.Origin))
+	}
+	if v.Index != 0 {
+		e.key("index")
+		e.whole(v.Index)
+	}
+	if v.Part != "" {
+		e.key("part")
+		e.string(v.Part)
+	}
+	if v.Text != "" {
+		e.key("text")
+		e.string(v.Text)
+	}
+	if len(v.Commands) > 0 {
+		e.key("commands")
+		e.open('[')
+		for i := range v.Commands {
+			encodeCommand(e, &v.Commands[i])
+		}
+		e.close(']')
+	}
+	e.close('}')
+}
+
+func encodeValue(e *encoder, v *document.Value) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	if v.Text != nil {
+		e.key("text")
+		e.string(*v.Text)
+	}
+	if v.Number != nil {
+		e.key("number")
+		e.number(*v.Number)
+	}
+	if v.Unit != "" {
+		e.key("unit")
+		e.string(v.Unit)
+	}
+	if v.Steps != 0 {
+		e.key("steps")
+		e.whole(v.Steps)
+	}
+	e.close('}')
+}
