@@ -268,12 +268,14 @@ func TestOldKeysAreTakenOver(t *testing.T) {
 		}
 		return js(string(text))
 	}
+	waitRested(page, "") // else it writes again what is cleared
 	browser.Eval[bool](page, `(sessionStorage.clear(), localStorage.clear(), localStorage.setItem("finwright.design", `+saved(second)+`), localStorage.setItem("finwright.design.unreadable", "{half a"), true)`)
 	page.Reload()
 	page.WaitMark("finwright:drawn")
 	waitKept(page, second)
 	page.Wait(`localStorage.getItem("finwright.design") === null && localStorage.getItem("finwright.design.unreadable") === null`)
 	third := cases.List()[2].Document()
+	waitRested(page, "")
 	browser.Eval[bool](page, `(sessionStorage.clear(), sessionStorage.setItem("finwright.design", `+saved(third)+`), true)`)
 	page.Reload()
 	page.WaitMark("finwright:drawn")
