@@ -56,15 +56,19 @@ type reader struct {
 }
 
 func (r *reader) read(f *field.Field) {
-	text, used := r.text(f.ID), f.Used(r.text)
+	if !f.Used(r.text) {
+		if f.Choice != nil {
+			f.Choice(&r.in, f.House)
+		}
+		return
+	}
+	text := r.text(f.ID)
 	switch {
-	case f.Choice != nil && !used:
-		f.Choice(&r.in, f.House)
 	case f.Choice != nil && slices.Contains(f.Choices(), text):
 		f.Choice(&r.in, text)
 	case f.Choice != nil:
 		r.errs.add(f.ID, "error.choice", "label", message.Key(f.Label()))
-	case !used || f.MayBeEmpty() && strings.TrimSpace(text) == "":
+	case f.MayBeEmpty() && strings.TrimSpace(text) == "":
 	case f.Text != nil:
 		*f.Text(&r.in) = text
 	default:

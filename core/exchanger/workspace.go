@@ -16,12 +16,22 @@ type workspace struct {
 	lines   [][]float64
 	lined   int
 	rows    []rowParts
+
+	asked  question // whose answer still lies here
+	answer response
+	filled int // of the numbers, with that answer
+}
+
+// question is what a response follows from.
+type question struct {
+	Arrangement
+	ntu, ratio float64
 }
 
 var workspaces = sync.Pool{New: func() any { return new(workspace) }}
 
 // clear gives all that was taken back.
-func (w *workspace) clear() { w.taken, w.lined = 0, 0 }
+func (w *workspace) clear() { w.taken, w.lined, w.asked = 0, 0, question{} }
 
 // table returns so many lines of n noughts, which hold as long.
 func (w *workspace) table(lines, n int) [][]float64 {
