@@ -10,8 +10,11 @@ import (
 func TestSameQuestionAgain(t *testing.T) {
 	random := rand.New(rand.NewPCG(3, 1))
 	questions := []question{
-		{Arrangement{Rows: 4, Passes: 2}, 1.2, 0.7}, {Arrangement{Rows: 4, Passes: 2, Mixed: true}, 1.2, 0.7}, {Arrangement{Rows: 4, Passes: 2}, 1.2, 90},
-		{Arrangement{Rows: 30, Passes: 4}, 3, 1}, {Arrangement{Rows: 1, Passes: 1}, 0.3, 0},
+		{Arrangement{Rows: 4, Passes: 2}, 1.2, 0.7},
+		{Arrangement{Rows: 4, Passes: 2, Mixed: true}, 1.2, 0.7},
+		{Arrangement{Rows: 4, Passes: 2}, 1.2, 90},
+		{Arrangement{Rows: 30, Passes: 4}, 3, 1},
+		{Arrangement{Rows: 1, Passes: 1}, 0.3, 0},
 	}
 	var used workspace
 	most := 0
