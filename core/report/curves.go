@@ -142,8 +142,16 @@ func (w Writer) crossing(in field.Input, h design.Heat, a axis, c Curves) messag
 				return message.New("plot.falls", "at", message.Amount{Kind: a.kind(), SI: at})
 			}
 		}
-		if len(line.Y) > 0 && line.Y[0] < design.GoodEfficiency {
+		if len(line.Y) == 0 {
+			break
+		}
+		if line.Y[0] < design.GoodEfficiency {
 			return message.New("plot.below")
+		}
+		// A curve that ends a little above may stand for a design that does not.
+		end := units.Out(a.kind(), line.X[len(line.X)-1], w.System)
+		if eta, ok := design.EfficiencyAt(in, &h, a.field, end); ok && design.Idle(eta) {
+			return message.New("plot.falls", "at", message.Amount{Kind: a.kind(), SI: w.firstBelow(in, h, a, end)})
 		}
 	}
 	return message.New("plot.above")
