@@ -3,6 +3,7 @@ package charts
 import (
 	"bytes"
 	"encoding/json"
+	"fmt"
 	"os"
 	"regexp"
 	"slices"
@@ -14,10 +15,17 @@ import (
 type option struct {
 	Animation *bool
 	Tooltip   any
-	Grid      []struct{}
+	Grid      []struct{ Top, Bottom string }
 	XAxis     []struct{ Name string }
-	YAxis     []struct{ Name string }
-	Series    []struct {
+	YAxis     []struct {
+		Name      string
+		NameGap   float64
+		AxisLabel struct {
+			HideOverlap, ShowMinLabel, ShowMaxLabel bool
+			LineHeight                              float64
+		}
+	}
+	Series []struct {
 		ID    string
 		Stack string
 		Data  []any
@@ -94,6 +102,29 @@ func TestOptionsKeepWithThePage(t *testing.T) {
 		for _, y := range o.YAxis {
 			if y.Name == "" {
 				t.Errorf("%s: a y axis has no name", name)
+			}
+		}
+	})
+}
+
+// In the lowest chart of the page no text stands on another: numbers leave their like out, and the
+// name of a panel is clear of the last number of the one above it.
+func TestTextsStandApartInALowChart(t *testing.T) {
+	const lowest = 11.5 * 16 // px, by the page's style
+	each(t, func(name string, _ json.RawMessage, o option) {
+		for i, y := range o.YAxis {
+			if l := y.AxisLabel; !l.HideOverlap || !l.ShowMinLabel || !l.ShowMaxLabel || l.LineHeight != fontTick {
+				t.Errorf("%s: the numbers of y axis %d may stand on one another: %+v", name, i, l)
+			}
+			if i == 0 {
+				continue
+			}
+			var above, below float64
+			if _, err := fmt.Sscanf(o.Grid[i-1].Bottom+" "+o.Grid[i].Top, "%g%% %g%%", &above, &below); err != nil {
+				t.Fatal(err)
+			}
+			if gap := lowest * (above + below - 100) / 100; gap < fontTick/2+fontName+y.NameGap {
+				t.Errorf("%s: %g px between panels", name, gap)
 			}
 		}
 	})

@@ -31,7 +31,7 @@ func curveOption(c report.Curves, t plots.Theme) json.RawMessage {
 		}
 		y := opts.YAxis{
 			Type: "value", GridIndex: i,
-			Name: report.Axis{Label: p.Label, Unit: p.Unit}.Name(), NameLocation: "end", NameGap: 10,
+			Name: report.Axis{Label: p.Label, Unit: p.Unit}.Name(), NameLocation: "end", NameGap: 9,
 			AxisLine: &opts.AxisLine{Show: opts.Bool(false)}, AxisLabel: axisLabel(t), SplitLine: rules(t),
 		}
 		options = append(options, charts.WithXAxisOpts(x, i), charts.WithYAxisOpts(y, i))
@@ -56,13 +56,14 @@ const (
 	nameWidth   = 66 // px right of a grid, for the names of the lines
 )
 
-// stack lays n grids over one another, with room above each for its name and below the last for the x axis.
+// stack lays n grids over one another, with room above each for its name, clear of the numbers that end the one before, and
+// below the last for the x axis.
 func stack(n int) []opts.Grid {
 	grids := make([]opts.Grid, n)
 	for i := range grids {
 		grids[i] = opts.Grid{
 			Left: strconv.Itoa(yLabelWidth), Right: strconv.Itoa(nameWidth),
-			Top: percent(float64(i)/float64(n) + 0.03), Bottom: percent(float64(n-1-i)/float64(n) + 0.10),
+			Top: percent(float64(i)/float64(n) + 0.05), Bottom: percent(float64(n-1-i)/float64(n) + 0.12),
 		}
 	}
 	if n > 0 {

@@ -52,7 +52,14 @@ type (
 	yAxis struct {
 		opts.YAxis
 		Tick *opts.AxisTick  `json:"axisTick"`
+		Text upright         `json:"axisLabel"`
 		Name *opts.TextStyle `json:"nameTextStyle"`
+	}
+	// upright are the numbers up an axis. In a low chart those between are left out where they would touch; the ends stay. The
+	// height of a line is said, since the library takes it from a letter that a machine's fonts may not have.
+	upright struct {
+		opts.AxisLabel
+		LineHeight int `json:"lineHeight"`
 	}
 	grid struct {
 		opts.Grid
@@ -94,7 +101,9 @@ func (c completion) VisitYAxis(axes []opts.YAxis) any {
 	for i, a := range axes {
 		name := text(c.names[i])
 		name.Align, name.Padding = "left", []int{0, 0, 0, -yLabelWidth} // from the left edge of the chart
-		out[i] = yAxis{a, c.ticks, name}
+		numbers := *a.AxisLabel
+		numbers.HideOverlap, numbers.ShowMinLabel, numbers.ShowMaxLabel = opts.Bool(true), opts.Bool(true), opts.Bool(true)
+		out[i] = yAxis{a, c.ticks, upright{numbers, fontTick}, name}
 	}
 	return out
 }

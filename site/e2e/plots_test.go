@@ -49,6 +49,24 @@ func TestClickOnACurveMovesTheDesign(t *testing.T) {
 	}
 }
 
+// In a low window charts keep the height that their texts need, and the section scrolls to what does not fit.
+func TestChartsInALowWindow(t *testing.T) {
+	page := atDesk(t)
+	defer page.Resize(browser.Desk)
+	page.Resize(browser.View{Width: 1280, Height: 720})
+	for _, section := range []string{"heat", "surface"} {
+		page.Click(id("section-" + section))
+		page.Wait(`[...document.querySelectorAll(".plot")].every((plot) => !plot.offsetParent || plot.querySelector(".answer")?.textContent)`)
+		low := browser.Eval[[]string](page, `[...document.querySelectorAll(".plot .canvas")].filter((canvas) => canvas.offsetParent &&
+			(canvas.offsetHeight < 184 || canvas.getBoundingClientRect().bottom > document.querySelector(".below").getBoundingClientRect().top + document.querySelector(".below").scrollHeight))
+			.map((canvas) => canvas.parentElement.dataset.plot)`)
+		if len(low) > 0 {
+			t.Errorf("%s: %q are too low or cut", section, low)
+		}
+		page.Screenshot(shots, "low-"+section)
+	}
+}
+
 // The coloured bands of the map are still there after a look at another section.
 func TestMapKeepsItsBands(t *testing.T) {
 	page := atDesk(t)

@@ -12,7 +12,7 @@ import (
 
 // apart is how far the names of two lines stay from each other, as a share of the panel's height: one line of text
 // in the lowest panel that the page shows.
-const apart = 0.19
+const apart = 0.28
 
 // same is how near two lines can be and still look like one, as a share of the panel's height.
 const same = 0.02

@@ -270,6 +270,20 @@ func TestSpread(t *testing.T) {
 	}
 }
 
+// The lowest panel of the page is 44 px high, in a low window; names are written 12 px high.
+func TestNamesStandApartInTheLowestPanel(t *testing.T) {
+	c := sample()
+	var marks []struct{ Value [2]float64 }
+	if err := json.Unmarshal(names(c.Panels[0].Lines, 25, round(0, 50, 5)), &marks); err != nil || len(marks) != 3 {
+		t.Fatalf("%d names: %v", len(marks), err)
+	}
+	for i := range marks[1:] {
+		if px := (marks[i+1].Value[1] - marks[i].Value[1]) / 50 * 44; px < 12 {
+			t.Errorf("names %.1f px apart", px)
+		}
+	}
+}
+
 func TestHiddenLinesHaveNoName(t *testing.T) {
 	c := sample()
 	lines := c.Panels[0].Lines
