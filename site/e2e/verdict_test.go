@@ -72,6 +72,17 @@ func TestRemarksSayWhatTheirChangeDoes(t *testing.T) {
 	}
 }
 
+// What stays in sight on a phone leaves three quarters of it to the rest, and a figure is pressed anywhere.
+func TestHeadlineIsLowOnAPhone(t *testing.T) {
+	page := opened(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, "")
+	if high := browser.Eval[float64](page, `document.querySelector(".decides").getBoundingClientRect().height`); high > 844/4 {
+		t.Errorf("the headline is %.0f px high", high)
+	}
+	page.Screenshot(shots, "headline-phone")
+	page.Click(id("figure-duty-value"))
+	page.Wait(`document.querySelector("#working").open`)
+}
+
 // choosing presses in the menu of figures. It takes its place after it has opened, so the pointer may be too early.
 func choosing(page *browser.Page, name string) {
 	page.Wait(element(id(name)) + ".checkVisibility()")
