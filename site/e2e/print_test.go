@@ -11,6 +11,7 @@ import (
 	"regexp"
 	"slices"
 	"testing"
+	"time"
 
 	"finwright/site/browser"
 )
@@ -26,6 +27,33 @@ var (
 // onPaper is true when the drawing for the printer shows a dimension.
 func onPaper(dimension string) string {
 	return `[...document.querySelectorAll("#paper svg text")].some((text) => text.textContent.includes(` + js(dimension) + "))"
+}
+
+// The page has a command that prints. It waits until the drawing is ready, paper says the day, and no words of what is pressed.
+func TestPrint(t *testing.T) {
+	page := atDesk(t)
+	browser.Eval[any](page, `void (window.print = () => (document.body.dataset.printed = document.querySelector("#paper svg").textContent))`)
+	enter(page, "fin_pitch", "9 fpi")
+	page.Click(id("print"))
+	page.Wait(`document.body.dataset.printed?.includes("2.822")`)
+	for _, section := range []string{"making", "heat"} {
+		page.Click(id("section-" + section))
+		page.Wait(`document.body.dataset.section === ` + js(section) + ` && document.body.dataset.answer === "answered"`)
+		page.Paper()
+		words := browser.Eval[[]string](page, `(dispatchEvent(new Event("beforeprint")), [...document.querySelectorAll(".tools button, .status button.moves, .verdict button.moves, .methods button.moves")]
+			.filter((button) => button.checkVisibility()).map((button) => button.textContent))`)
+		if len(words) > 0 {
+			t.Errorf("%s prints %q", section, words)
+		}
+		want, day := "Printed "+time.Now().Format(time.DateOnly), browser.Eval[string](page, element(id("printed"))+".innerText")
+		if day != want {
+			t.Errorf("%s says %q, not %q", section, day, want)
+		}
+		page.Resize(browser.Desk)
+	}
+	if !browser.Eval[bool](page, `!`+element(id("printed"))+`.checkVisibility()`) {
+		t.Error("the day stands on the screen")
+	}
 }
 
 func TestPaperIsAFewSheets(t *testing.T) {

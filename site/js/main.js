@@ -113,6 +113,11 @@ const tools = createTools(design, answer, {
     const { text } = await engine.call("save", { job: alone(design.history.entry.document) });
     return copyLink(await pack(text));
   },
+  async print() {
+    await design.rest();
+    await sheet.ready();
+    window.print();
+  },
 });
 const marked = (/** @type {string} */ value) => ({ op: "mark", text: value });
 const items = createItems(at("items"), at("items-open"), {

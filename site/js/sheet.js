@@ -70,16 +70,19 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   }
 
   /** Keeps a picture ready for the printer, which does not wait; by then the bands are of what is shown, too. */
+  async function ready() {
+    clearTimeout(idle);
+    await loadMap();
+    const drawn = good?.document;
+    const text = await picture("paper", PAPER).catch(onFailure);
+    if (!text || drawn !== good?.document) return;
+    paper.replaceChildren(new DOMParser().parseFromString(text, "image/svg+xml").documentElement);
+    paperOf = JSON.stringify(drawn);
+  }
+
   function prepare() {
     clearTimeout(idle);
-    idle = window.setTimeout(async () => {
-      await loadMap();
-      const drawn = good?.document;
-      const text = await picture("paper", PAPER).catch(onFailure);
-      if (!text || drawn !== good?.document) return;
-      paper.replaceChildren(new DOMParser().parseFromString(text, "image/svg+xml").documentElement);
-      paperOf = JSON.stringify(drawn);
-    }, IDLE);
+    idle = window.setTimeout(ready, IDLE);
   }
 
   mapQuantity.addEventListener("change", loadMap);
@@ -97,6 +100,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   return {
     area: (live = false) => ({ sheet: plots ? size() : null, section: sections.current, quantity: mapQuantity.value, ...more(live) }),
     lastGood: () => good?.document,
+    ready,
 
     /**
      * @param {import("./api.js").Document} document

@@ -1,6 +1,7 @@
 // @ts-check
 // The line of tools above the sheet: name, units, undo, examples, files, link.
 
+import { today } from "./files.js";
 import { asideable, typed } from "./form.js";
 
 const SAID = 5000; // ms a note stays
@@ -8,7 +9,7 @@ const SAID = 5000; // ms a note stays
 /**
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
  * @param {{whole: boolean}} answer whether the figures belong to the entries
- * @param {{example: (id: string) => void, save: () => Promise<boolean>, link: () => Promise<boolean>}} act
+ * @param {{example: (id: string) => void, save: () => Promise<boolean>, link: () => Promise<boolean>, print: () => Promise<void>}} act
  */
 export function createTools(design, answer, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
@@ -36,6 +37,9 @@ export function createTools(design, answer, act) {
     say((await act.save()) ? "saved" : "savedWithout");
   });
   at("link").addEventListener("click", async () => say((await act.link()) ? "linked" : "linkHere"));
+  at("print").addEventListener("click", act.print);
+  const printed = at("printed");
+  addEventListener("beforeprint", () => (printed.textContent = printed.dataset.said.replace("{day}", today())));
 
   /** A figure that does not belong to the entries in sight leaves with that said. @param {string} full */
   const marked = (full) => (answer.whole ? full : `${full} (${said.dataset.unanswered})`);
