@@ -244,3 +244,16 @@ func TestPriceOfARefusedTubeIsMarked(t *testing.T) {
 		}
 	}
 }
+
+// A length in a picture bears no unit, but feet: 20 ft is not 20 in.
+func TestLengthsInPictures(t *testing.T) {
+	for _, c := range []struct {
+		length units.Length
+		system units.System
+		want   string
+	}{{6.096, units.SI, "6096"}, {6.096, units.US, "20 ft"}, {0.0381, units.US, "1 1/2"}, {0.04, units.US, "1.57"}} {
+		if got := (Writer{Texts: message.English(), System: c.system}).along(c.length); got != c.want {
+			t.Errorf("%g m in %s is %q, want %q", float64(c.length), c.system, got, c.want)
+		}
+	}
+}

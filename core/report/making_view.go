@@ -188,8 +188,13 @@ func (w Writer) cautions(m *design.Production) []string {
 	return slices.Compact(out)
 }
 
+// along is a length in a picture, in the unit that the picture names; feet alone are said to be feet.
 func (w Writer) along(l units.Length) string {
-	return w.Texts.Numbers.Figure(units.Distance, float64(l), w.System).Value
+	t := w.Texts.Numbers.Figure(units.Distance, float64(l), w.System)
+	if t.Unit != units.Distance.Unit(w.System) {
+		return t.String()
+	}
+	return t.Value
 }
 
 func (w Writer) pictures(m *design.Production, room Room) []Picture {

@@ -67,9 +67,6 @@ type digit struct {
 
 // reads is what a number in the unit shown reads as: a plain decimal.
 func (d digit) reads(sh shown, x float64, decimals int) string {
-	if sh.feet && d.more == 0 {
-		return strconv.FormatFloat(math.Round(d.sixteenth(x)*16), 'f', 0, 64)
-	}
 	return d.write(sh, x, decimals)
 }
 
@@ -93,15 +90,6 @@ func (d digit) write(sh shown, x float64, decimals int) string {
 		return strconv.FormatFloat(math.Ceil(x*unit)/unit, 'f', len(parts), 64)
 	}
 	return strconv.FormatFloat(math.Floor(x*unit)/unit, 'f', len(parts), 64)
-}
-
-// sixteenth moves x inches to the sixteenth on the side asked for.
-func (d digit) sixteenth(x float64) float64 {
-	at := math.Round(x*16) / 16
-	if d.does(at, x) {
-		return x
-	}
-	return at + float64(d.side)/16
 }
 
 // does reports whether a number printed for x stands on the side asked for.

@@ -88,7 +88,7 @@ func TestDigitsAreAddedAsNeeded(t *testing.T) {
 		{Height, 0.016, 0.015875, US, "0.6299 in", "5/8 in"},
 		{Temp, 130.0004, 130, SI, "130.0004 °C", "130 °C"},
 		{Count, 10000.4, 10000, SI, "10000.4", "10000"},
-		{Distance, 6.0001, 6, US, "236.2244 in", "236.2205 in"},
+		{Distance, 6.0001, 6, US, "19 ft 8.224 in", "19 ft 8.22 in"},
 	} {
 		both := []float64{c.value, c.limit}
 		if a, b := Plain.EchoBeside(c.kind, c.value, Beside{Others: both}, c.s), Plain.EchoBeside(c.kind, c.limit, Beside{Others: both}, c.s); a != c.a || b != c.b {

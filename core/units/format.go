@@ -28,8 +28,8 @@ func (n *Style) figure(k Kind, si float64, s System, d digit) Text {
 	if math.Abs(x) >= astronomic {
 		return Text{n.Write(strconv.FormatFloat(x, 'g', 6, 64)), k.Unit(s)}
 	}
-	if sh.feet && d.more == 0 {
-		return n.feet(d.sixteenth(x))
+	if sh.feet {
+		return n.feet(d, sh, x, sh.decimals, func(v string) string { return v })
 	}
 	return Text{n.grouped(d.write(sh, x, sh.decimals)), sh.unit}
 }
@@ -49,19 +49,23 @@ func (n *Style) echo(k Kind, si float64, s System, d digit) string {
 	if math.Abs(x) >= astronomic {
 		return Text{n.Write(strconv.FormatFloat(x, 'g', 6, 64)), k.Unit(s)}.String()
 	}
-	if sh.feet && d.more == 0 {
-		return n.feet(d.sixteenth(x)).String()
+	if sh.feet {
+		return n.feet(d, sh, x, echoed(k, sh), trimmed).String()
 	}
 	if sh.fractions && d.more == 0 {
 		if f, ok := inchFraction(x); ok && d.does(fraction(x), x) {
 			return f + " in"
 		}
 	}
-	v := d.write(sh, x, echoed(k, sh))
+	return Text{n.Write(trimmed(d.write(sh, x, echoed(k, sh)))), sh.unit}.String()
+}
+
+// trimmed is a number without the noughts that it ends with.
+func trimmed(v string) string {
 	if strings.Contains(v, ".") && !strings.Contains(v, "e") {
 		v = strings.TrimRight(strings.TrimRight(v, "0"), ".")
 	}
-	return Text{n.Write(v), sh.unit}.String()
+	return v
 }
 
 // echoed returns how many decimals an input of kind k is echoed with.
@@ -118,23 +122,33 @@ func inchFraction(x float64) (string, bool) {
 	return strconv.Itoa(whole) + " " + strconv.Itoa(num) + "/" + strconv.Itoa(den), true
 }
 
-// feet writes x inches as feet and inches to the nearest 1/16 in.
-func (n *Style) feet(x float64) Text {
+// feet writes x inches as feet and inches: in sixteenths where it is whole ones, else with decimals, so that a
+// fraction is never a rounded one. finish is what becomes of a number with decimals.
+func (n *Style) feet(d digit, sh shown, x float64, decimals int, finish func(string) string) Text {
+	at, part := math.Round(x*16)/16, inSixteenths
+	if d.more > 0 || Above(at, x) || Above(x, at) {
+		at, _ = strconv.ParseFloat(d.write(sh, x, decimals), 64)
+		part = func(in float64) string { return finish(strconv.FormatFloat(in, 'f', decimals+d.more, 64)) }
+	}
 	sign := ""
-	if x < 0 {
-		sign, x = "-", -x
+	if at < 0 {
+		sign, at = "-", -at
 	}
-	x = math.Round(x*16) / 16
-	feet := math.Floor(x / 12)
-	in := x - 12*feet
-	f, ok := inchFraction(in)
+	feet := math.Floor(at / 12)
+	in := n.Write(part(at - 12*feet))
+	whole := n.grouped(strconv.Itoa(int(feet)))
 	switch {
-	case in == 0 && feet > 0:
-		return Text{sign + n.grouped(strconv.Itoa(int(feet))), "ft"}
-	case !ok:
-		return Text{"0", "in"}
 	case feet == 0:
-		return Text{sign + f, "in"}
+		return Text{sign + in, "in"}
+	case in == "0":
+		return Text{sign + whole, "ft"}
 	}
-	return Text{sign + n.grouped(strconv.Itoa(int(feet))) + " ft " + f, "in"}
+	return Text{sign + whole + " ft " + in, "in"}
+}
+
+func inSixteenths(in float64) string {
+	if f, ok := inchFraction(in); ok {
+		return f
+	}
+	return "0"
 }

@@ -1,6 +1,10 @@
 package units
 
-import "testing"
+import (
+	"math"
+	"strings"
+	"testing"
+)
 
 func TestFigure(t *testing.T) {
 	for _, c := range []struct {
@@ -19,6 +23,11 @@ func TestFigure(t *testing.T) {
 		{Distance, 6.096, US, "20 ft"},
 		{Distance, 0.0254 * 246.5, US, "20 ft 6 1/2 in"},
 		{Distance, 0, US, "0 in"},
+		{Distance, 0.0254 * 1.5625, US, "1 9/16 in"},
+		{Distance, 0.04, US, "1.57 in"}, // 1 9/16 in is 39.69 mm
+		{Distance, -0.04, US, "-1.57 in"},
+		{Distance, 6.016, US, "19 ft 8.85 in"},
+		{Distance, 0.30479, US, "1 ft 0.00 in"},
 		{FinCount, 1 / 0.00254, US, "10.00 fins/in"},
 		{FinCount, 1 / 0.00254, SI, "393.7 fins/m"},
 		{Film, 9999.96, SI, "10\u202f000 W/m²K"},
@@ -52,10 +61,31 @@ func TestEcho(t *testing.T) {
 		{FinCount, 1 / 0.00254, US, "10 fins/in"},
 		{FinCount, 1 / 0.00254, SI, "393.7 fins/m"},
 		{Distance, 6.096, US, "20 ft"},
+		{Distance, 0.04, US, "1.575 in"},
+		{Distance, 0.0381, US, "1 1/2 in"},
+		{Distance, 6.016, US, "19 ft 8.85 in"},
+		{Distance, 0.3048 + 0.00004, US, "1 ft 0.002 in"},
 		{Count, 120, SI, "120"},
 	} {
 		if got := Echo(c.kind, c.si, c.sys); got != c.want {
 			t.Errorf("Echo(%s, %v, %s) = %q, want %q", c.kind, c.si, c.sys, got, c.want)
+		}
+	}
+}
+
+// A length in feet and inches that bears a fraction is that length: what no sixteenth holds has decimals, and reads back within
+// the last of them.
+func TestFractionsOfAnInchAreExact(t *testing.T) {
+	for mm := 1; mm <= 700; mm++ {
+		si := float64(mm) / 1000
+		for text, off := range map[string]float64{Plain.Figure(Distance, si, US).String(): 0.005, Echo(Distance, si, US): 0.0005} {
+			p, err := Parse(Distance, text, US)
+			if strings.Contains(text, "/") {
+				off = 1e-6
+			}
+			if err != nil || math.Abs(p.SI-si) > (off+1e-9)*0.0254 {
+				t.Errorf("%d mm is shown as %s, which is %.3f mm: %v", mm, text, 1000*p.SI, err)
+			}
 		}
 	}
 }
