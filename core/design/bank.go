@@ -68,28 +68,44 @@ func counted(field string, n int) []verdict.Setting {
 // sameSize [m] lets pass what is a tube's own length or pitch written in other units.
 const sameSize = 1e-5
 
-// standingNotices hold a retube to what stands: pitch, count, length and the room for fins are the customer's.
+// standingNotices hold a retube to what stands: pitch, count, length and the room for fins are the customer's. What stands is
+// offered, of each by itself, else of all that differ together.
 func standingNotices(in *field.Input) []Notice {
 	var out []Notice
 	say := func(state figure.State, field, fig, key string, pairs ...any) {
 		out = append(out, Notice{State: state, Field: field, Figure: fig, Message: message.New(key, pairs...)})
+	}
+	var all []verdict.Setting
+	take := func(s verdict.Setting) {
+		out[len(out)-1].Change = []verdict.Setting{s}
+		all = append(all, s)
 	}
 	job := &in.Job
 	other := func(now, old units.Length) bool { return old > 0 && math.Abs(float64(now-old)) > sameSize }
 	switch pitch := in.TubePitch(); {
 	case other(pitch, job.OldPitch):
 		say(figure.No, "tube_pitch", "tube_pitch", "notice.old_pitch", "now", of(units.Diameter, pitch), "old", of(units.Diameter, job.OldPitch))
+		take(verdict.Setting{Field: "tube_pitch", Kind: units.Diameter, SI: float64(job.OldPitch)})
 	case job.OldPitch == 0 && in.Bank.TubePitch == 0:
 		say(figure.Watch, "tube_pitch", "tube_pitch", "notice.old_pitch_missing")
 	}
 	if n := bankTubes(in); job.OldTubes > 0 && n != job.OldTubes {
 		say(figure.No, "tubes_per_row", "order_bank", "notice.old_tubes", "now", n, "old", job.OldTubes)
+		if part := in.Bank.Rows * job.Bundles; job.OldTubes%part == 0 {
+			take(counted("tubes_per_row", job.OldTubes/part)[0])
+		}
 	}
 	if other(in.Tube.Length, job.OldLength) {
 		say(figure.No, "tube_length", "finned_length", "notice.old_length", "now", of(units.Distance, in.Tube.Length), "old", of(units.Distance, job.OldLength))
+		take(verdict.Setting{Field: "tube_length", Kind: units.Distance, SI: float64(job.OldLength)})
 	}
 	if most := job.FinMost; most > 0 && in.Tube.FinOD() > most+1e-9 {
 		say(figure.No, "fin_od_most", "fin_od", "notice.fin_over", "fin", of(units.Diameter, in.Tube.FinOD()), "most", message.Most(of(units.Diameter, most)))
+	}
+	for i := range out {
+		if out[i].Change != nil && len(all) > 1 {
+			out[i].Others = [][]verdict.Setting{all}
+		}
 	}
 	return out
 }

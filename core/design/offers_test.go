@@ -56,6 +56,38 @@ func fields(r Result) []string {
 	return out
 }
 
+// Of a retube a press puts what stands into the bank: the pitch, the tubes, the length, and all of them where several differ.
+func TestARetubeTakesWhatStands(t *testing.T) {
+	stands := []string{"job_kind", "retube", "old_pitch", "65 mm", "old_tubes", "120", "old_length", "20 ft", "tube_pitch", "65 mm"}
+	for name, c := range map[string]struct{ pairs, want []string }{
+		"as it stands":            {nil, nil},
+		"pitch":                   {[]string{"tube_pitch", ""}, []string{"tube_pitch"}},
+		"tubes":                   {[]string{"tubes_per_row", "28", "quantity", "112"}, []string{"tubes_per_row"}},
+		"length":                  {[]string{"tube_length", "6 m"}, []string{"tube_length"}},
+		"pitch, length":           {[]string{"tube_pitch", "64 mm", "tube_length", "6 m"}, []string{"tube_pitch", "tube_length"}},
+		"no whole tubes in a row": {[]string{"old_tubes", "121"}, nil},
+	} {
+		d := enteredBy(t, append(slices.Clone(stands), c.pairs...))
+		r, _, err := remarkedOn(d, nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var found []string
+		for _, n := range standing(r) {
+			if n.Offer == nil {
+				continue
+			}
+			found = found[:0]
+			for _, s := range n.Offer.Settings {
+				found = append(found, s.Field)
+			}
+		}
+		if !slices.Equal(found, c.want) {
+			t.Errorf("%s: %v is offered, want %v", name, found, c.want)
+		}
+	}
+}
+
 // A remark offers first what the customer did not fix, and says so where there is nothing else.
 func TestRemarksLeaveWhatTheCustomerFixed(t *testing.T) {
 	for name, c := range map[string]struct {
