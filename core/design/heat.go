@@ -130,7 +130,7 @@ func heatNotices(in *field.Input, h Heat) []Notice {
 	}
 	out := append(wishNotices(in, &h.Thermal), insideNotices(in, &h.Thermal)...)
 	out = append(append(out, closingNotices(in)...), fanNotices(in, &h.Thermal)...)
-	out = append(out, retubeNotices(in, &h.Thermal)...)
+	out = append(append(out, retubeNotices(in, &h.Thermal)...), holdNotices(in, &h.Thermal)...)
 	for _, f := range h.Findings {
 		if f.State == figure.No || f.State == figure.Watch {
 			out = append(out, Notice{State: f.State, Field: caseField(in, f.Case), Figure: h.figureOf(f), Message: f.Why})

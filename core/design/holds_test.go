@@ -124,6 +124,35 @@ func TestFollowed(t *testing.T) {
 	}
 }
 
+// What is held of the stream inside and was not stated is said at the field that holds it.
+func TestWhatIsHeldUnstatedIsSaid(t *testing.T) {
+	for name, c := range map[string]struct {
+		entries []string
+		key     string
+	}{
+		"flow and inlet":    {nil, ""},
+		"outlet, untold":    {[]string{"hold_process", "outlet"}, "notice.hold_outlet"},
+		"outlet, told":      {[]string{"hold_process", "outlet", "inside_out", "80 °C"}, ""},
+		"duty, untold":      {[]string{"hold_process", "duty"}, "notice.hold_duty"},
+		"duty, told":        {[]string{"hold_process", "duty", "duty_wanted", "500 kW"}, ""},
+		"steam has neither": {[]string{"hold_process", "outlet", "inside_fluid", "steam"}, ""},
+	} {
+		r := evaluate(t, read(t, c.entries...))
+		var said string
+		for _, n := range r.Notices {
+			if n.Field == "hold_process" {
+				said = n.Message.Key
+				if process, _ := r.Find("process_out"); n.Message.Key == "notice.hold_outlet" && n.Message.Args["outlet"] != celsius(process.SI) {
+					t.Errorf("%s: %v held, found %g", name, n.Message.Args["outlet"], process.SI)
+				}
+			}
+		}
+		if said != c.key {
+			t.Errorf("%s: %q, want %q", name, said, c.key)
+		}
+	}
+}
+
 // Of a retube pitch, count and length are the customer's: another is refused at its field.
 func TestRetubeKeepsToWhatStands(t *testing.T) {
 	stands := []string{"job_kind", "retube", "tube_pitch", "63.5 mm", "old_pitch", "63.5 mm", "old_tubes", "120", "old_length", "20 ft"}

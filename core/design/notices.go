@@ -1,6 +1,8 @@
 package design
 
 import (
+	"math"
+
 	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/material"
@@ -53,6 +55,23 @@ func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Not
 			"metal", in.FinMetal.Name(), "low", quantity(units.Temp, float64(low)), "high", quantity(units.Temp, float64(high)))
 	}
 	return out
+}
+
+// holdNotices say what is held of the stream inside where that is not stated: what the bank does.
+func holdNotices(in *field.Input, t *rating.Thermal) []Notice {
+	if in.Process.Fluid == rating.Steam {
+		return nil
+	}
+	say := func(key, name string, amount message.Amount) []Notice {
+		return []Notice{{State: figure.Plain, Field: "hold_process", Message: message.New(key, name, amount)}}
+	}
+	switch hold := in.Holds.Process; {
+	case hold == rating.HoldEnds && !in.Process.Out.Stated:
+		return say("notice.hold_outlet", "outlet", celsius(t.Duty.ProcessOut))
+	case hold == rating.HoldDuty && in.Bank.DutyWanted == 0:
+		return say("notice.hold_duty", "duty", message.Amount{Kind: units.Duty, SI: math.Abs(t.Duty.Heat)})
+	}
+	return nil
 }
 
 // judgeShape holds the fin against what its metal bears in the shop; nothing is judged without one. Making says the same of it.
