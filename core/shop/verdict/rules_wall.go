@@ -10,7 +10,8 @@ import (
 
 var wallRule = &Rule{ID: "wall", Field: "tube_wall", Changes: []string{"tube_wall"}, Judge: judgeWall}
 
-// judgeWall holds the stated wall to the least that bears the rolls.
+// judgeWall holds the stated wall to the least that bears the rolls. Where it is an average wall, and one as thin as the mill may
+// deliver would not do, it says on which of them it was judged.
 //
 // Source: engineering judgement, editable.
 func judgeWall(p *Pair) Verdict {
@@ -19,6 +20,8 @@ func judgeWall(p *Pair) Verdict {
 	if v.State == figure.No {
 		v.Why = message.New("shop.why.wall", "wall", message.Of(units.Wall, w), "least", message.Least(message.Of(units.Wall, p.Practice.LeastWall)))
 		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(wallAtLeast(p.Practice.LeastWall))}}
+	} else if thin := w * (1 - averageUnder); p.Order.Tube.Basis == tube.AverageWall && thin < p.Practice.LeastWall {
+		v.Why = message.New("shop.why.wall_average", "thin", message.Of(units.Wall, thin), "under", message.Amount{Kind: units.Percent, SI: averageUnder})
 	}
 	return v
 }

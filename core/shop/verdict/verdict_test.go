@@ -488,3 +488,24 @@ func BenchmarkJudge(b *testing.B) {
 		Judge(&c, &c.Lines[0], &o)
 	}
 }
+
+// A wall that is enough as ordered, and might not be as delivered, says on which it was judged.
+func TestWallSaysOnWhichItWasJudged(t *testing.T) {
+	for _, c := range []struct {
+		wall  units.Length
+		basis tube.WallBasis
+		why   string
+	}{
+		{0.083 * units.Inch, tube.AverageWall, "shop.why.wall_average"}, // 2.108 mm, 1.897 mm at the thinnest, beside 2.1 mm
+		{0.083 * units.Inch, tube.MinimumWall, ""},
+		{0.109 * units.Inch, tube.AverageWall, ""},
+		{0.065 * units.Inch, tube.AverageWall, "shop.why.wall"},
+	} {
+		h, o := shop.House(), embedded()
+		o.Tube.Wall, o.Tube.Basis = c.wall, c.basis
+		v := verdict(t, Judge(&h, &h.Lines[1], &o), "wall")
+		if v.Why.Key != c.why || (v.State == figure.No) != (c.why == "shop.why.wall") {
+			t.Errorf("%.3f mm, %s: %s, %q", c.wall.Millimetres(), c.basis, v.State, v.Why.Key)
+		}
+	}
+}
