@@ -172,3 +172,19 @@ func TestStaleFiguresOfAnotherSection(t *testing.T) {
 	page.Wait("document.body.matches('.stale')")
 	page.Click(id("section-surface"))
 }
+
+// A choice that is longer than a number takes the room that its label leaves: what the shop's usual design says is not cut.
+func TestChoicesAreReadable(t *testing.T) {
+	page := atDesk(t)
+	cut := browser.Eval[[]string](page, `(() => {
+		const pen = document.createElement("canvas").getContext("2d");
+		return [...document.querySelectorAll("#entries select.moves")].filter((select) => select.checkVisibility() && select.name !== "tube_metal").filter((select) => {
+			const style = getComputedStyle(select);
+			pen.font = style.font;
+			return pen.measureText(select.selectedOptions[0].text).width > select.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
+		}).map(({ name }) => name);
+	})()`)
+	if len(cut) > 0 {
+		t.Errorf("%q are cut", cut)
+	}
+}
