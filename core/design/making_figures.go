@@ -6,6 +6,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/shop/making"
+	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -259,17 +260,43 @@ func (k maker) bundle() []figure.Figure {
 
 func (k maker) packing() []figure.Figure {
 	p, c := k.p.Packing, &k.Shop.Crate
-	each := number("n_k", p.PerCrate)
+	t := &k.Order.Tube
+	each, crates := number("n_k", p.PerCrate), number("N_c", p.Crates)
 	tare := share("x_t", c.Tare)
-	length := along("L", k.Order.Tube.Length)
-	return []figure.Figure{
-		fig("per_crate", units.Count, float64(p.PerCrate), "", "per_crate", number("room", p.Room), arg("M_max", units.Weight, float64(min(c.Mass, c.Crane, c.Payload))), k.weight(), tare, k.asked()),
+	one := arg("M_1", units.Weight, float64(p.One))
+	gross := arg("M_k", units.Weight, float64(p.Gross))
+	wall := arg("w_h", units.Thickness, float64(t.HeaviestWall()))
+	return append([]figure.Figure{
+		fig("per_crate", units.Count, float64(p.PerCrate), "", "per_crate", k.asked(), crates),
 		fig("layers", units.Count, float64(len(p.Layers)), "", "layers", each),
-		fig("crates", units.Count, float64(p.Crates), figure.WholeOrder, "crates", k.asked(), each),
-		fig("crate_mass", units.Weight, float64(p.Gross), "", "crate_mass", each, k.weight(), tare),
-		fig("order_gross", units.Weight, float64(p.Order), figure.WholeOrder, "order_gross", k.asked(), k.weight(), tare),
-		fig("trucks", units.Count, float64(p.Trucks), figure.WholeOrder, "trucks", number("N_c", p.Crates), arg("M_p", units.Weight, float64(c.Payload)), arg("M_k", units.Weight, float64(p.Gross))),
-		fig("sling_from", units.Distance, float64(p.Slings.From), "", "sling", share("x_s", c.Slings.Low), length),
-		fig("sling_to", units.Distance, float64(p.Slings.To), "", "sling", share("x_s", c.Slings.High), length),
+		fig("crates", units.Count, float64(p.Crates), figure.WholeOrder, "crates", k.asked(), number("room", p.Room), arg("M_max", units.Weight, float64(min(c.Mass, c.Crane, c.Payload))), one, tare),
+		fig("tube_heaviest", units.Weight, float64(p.One), figure.PerTube, "tube_heaviest", k.od(), wall, arg("ρ_t", units.Dense, float64(t.Density)), along("L", t.Length),
+			share("x_h", tube.StripOver), arg("m_f", units.WeightPerMetre, float64(t.FinMass())), along("L_f", t.FinnedLength())),
+		fig("crate_mass", units.Weight, float64(p.Gross), "", "crate_mass", each, one, tare),
+		fig("order_gross", units.Weight, float64(p.Order), figure.WholeOrder, "order_gross", k.asked(), one, tare),
+		fig("trucks", units.Count, float64(p.Trucks), figure.WholeOrder, "trucks", crates, arg("M_p", units.Weight, float64(c.Payload)), gross),
+	}, k.lifting()...)
+}
+
+// lifting is how a crate stands and hangs.
+func (k maker) lifting() []figure.Figure {
+	p, c := k.p.Packing, &k.Shop.Crate
+	t, l := &k.Order.Tube, &p.Lifting
+	length := along("L_k", p.Length)
+	gross := arg("M_k", units.Weight, float64(p.Gross))
+	lean := arg("ψ", units.Lead, making.Flattest)
+	legs := fig("leg_load", units.Weight, float64(l.PerLeg), "", "leg_upright", gross)
+	list := []figure.Figure{
+		fig("crate_length", units.Distance, float64(p.Length), "", "crate_length", along("L", t.Length), along("c_k", c.Clearance)),
+		fig("bearers", units.Count, float64(l.Bearers), "", "bearers", length, along("a_b", making.BearersApart)),
+		fig("balance_point", units.Distance, float64(l.Balance), "", "balance_point", arg("m_t", units.WeightPerMetre, float64(t.TubeMass())), along("L", t.Length),
+			arg("m_f", units.WeightPerMetre, float64(t.FinMass())), along("L_f", t.FinnedLength()), along("x_f", t.FinsAt()), k.weight()),
+		fig("sling_from", units.Distance, float64(l.Slings.From), "", "sling", share("x_s", c.Slings.Low), length),
+		fig("sling_to", units.Distance, float64(l.Slings.To), "", "sling", share("x_s", c.Slings.High), length),
 	}
+	if !l.Spreader {
+		list = append(list, fig("sling_leg", units.Distance, float64(l.Leg), "", "sling_leg", length, along("s_1", l.Slings.From), lean))
+		legs = fig("leg_load", units.Weight, float64(l.PerLeg), "", "leg_leaning", gross, lean)
+	}
+	return append(list, legs)
 }

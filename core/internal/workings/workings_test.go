@@ -178,7 +178,7 @@ func (d *made) functions(f *figure.Figure) map[string]function {
 		}
 	}
 	return map[string]function{
-		"exp": one(math.Exp), "ln": one(math.Log), "arctan": one(math.Atan), "round": one(math.Round), "min": choose(1), "max": choose(-1),
+		"exp": one(math.Exp), "ln": one(math.Log), "arctan": one(math.Atan), "sin": one(math.Sin), "cos": one(math.Cos), "round": one(math.Round), "min": choose(1), "max": choose(-1),
 		"I_0": besselI(0), "I_1": besselI(3), "K_0": besselK(0), "K_1": besselK(1),
 		"I_{1/3}": besselI(1), "I_{2/3}": besselI(2), "I_{−1/3}": besselI(-1), "I_{−2/3}": besselI(-2),
 		"march_rolled": march(rolled, f.ID), "march_uniform": march(even, f.ID), "march_linear": march(straight, f.ID),

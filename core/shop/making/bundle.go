@@ -33,15 +33,16 @@ func (b HexBundle) Fits(in shop.Opening) bool {
 	return b.Width <= in.Width*(1+shop.Slack) && b.Height <= in.Height*(1+shop.Slack)
 }
 
-// LargestHexagon returns the largest hexagonal bundle that passes an opening, its sizes in [m]; ok
+// LargestHexagon returns the largest hexagonal bundle of at most so many tubes that passes an opening, its sizes in [m]; ok
 // is false if not even one tube does.
 //
-// Valid: od > 0.
+// Valid: od > 0, tubes > 0.
 // Source: Hexagon, ring by ring.
-func LargestHexagon(od units.Length, in shop.Opening) (HexBundle, bool) {
+func LargestHexagon(od units.Length, in shop.Opening, tubes int) (HexBundle, bool) {
 	width, height := float64(in.Width/od)*(1+shop.Slack), float64(in.Height/od)*(1+shop.Slack)
 	if min(width, height) < 1 {
 		return HexBundle{}, false
 	}
-	return Hexagon(od, int(min((width-1)/2, (height-1)/math.Sqrt(3)))), true
+	most := (math.Sqrt(float64(12*tubes-3)) - 3) / 6 // rings, of 1 + 3 k (k + 1) tubes
+	return Hexagon(od, int(min((width-1)/2, (height-1)/math.Sqrt(3), most+shop.Slack))), true
 }

@@ -24,18 +24,19 @@ type Packing struct {
 	PerCrate  int
 	Room      int // tubes that the crate holds by its size
 	Crates    int
-	Last      int        // tubes in the last crate
-	Net       units.Mass // of a full crate
+	Fuller    int // crates that hold PerCrate; the others hold one less
+	Length    units.Length
+	One       units.Mass // of a tube at the heavy side of its tolerances
+	Net       units.Mass // of the heaviest crate, as Gross
 	Gross     units.Mass
 	Order     units.Mass // gross
 	Trucks    int
-	Slings    Interval // from each end of the load
-	Saddles   Interval // plain ends that carry the load, their lengths
-	ByMass    bool     // a mass limit fills the crate before its size does
+	Lifting   Lifting
 	Warnings  []message.Message
 }
 
-// Pack fills crates: sizes in [m], masses in [kg]. The load stands tip on tip, so the pitch is the fin OD.
+// Pack fills as few crates as there must be, all alike to one tube: sizes in [m], masses in [kg]. A crate is made as long as the tube
+// with its clearance. The load stands tip on tip, so the pitch is the fin OD.
 // Without separators layers nest at sqrt(3)/2 of it and every second one is shifted
 // by half a pitch; with them nothing nests.
 //
@@ -46,7 +47,7 @@ func Pack(k *shop.Crate, t *tube.Tube, tubes int) (p Packing, why message.Messag
 		return p, message.New("shop.why.crate_short", "length", along(t.Length+k.Clearance), "crate", along(k.Length))
 	}
 	layers := fill(k, t.FinOD())
-	one := float64(t.Weight())
+	one := float64(t.HeaviestWeight())
 	limit := float64(min(k.Mass, k.Crane, k.Payload))
 	most := int(math.Floor(limit/(one*(1+k.Tare)) + shop.Slack))
 	room := 0
@@ -59,18 +60,18 @@ func Pack(k *shop.Crate, t *tube.Tube, tubes int) (p Packing, why message.Messag
 	case most == 0:
 		return p, message.New("shop.why.crate_heavy", "mass", message.Of(units.Weight, one*(1+k.Tare)), "limit", message.Of(units.Weight, limit))
 	}
-	p = Packing{Pitch: t.FinOD(), Separator: k.Separator, Room: room, ByMass: most < room}
-	p.PerCrate = min(room, most, tubes)
+	p = Packing{Pitch: t.FinOD(), Separator: k.Separator, Room: room, Length: t.Length + k.Clearance, One: units.Mass(one)}
+	holds := min(room, most)
+	p.Crates = (tubes + holds - 1) / holds
+	p.PerCrate = (tubes + p.Crates - 1) / p.Crates
+	p.Fuller = tubes - p.Crates*(p.PerCrate-1)
 	p.Layers = keep(layers, p.PerCrate)
-	p.Crates = (tubes + p.PerCrate - 1) / p.PerCrate
-	p.Last = tubes - (p.Crates-1)*p.PerCrate
 	p.Net = units.Mass(one * float64(p.PerCrate))
 	p.Gross = p.Net * units.Mass(1+k.Tare)
 	p.Order = units.Mass(one * float64(tubes) * (1 + k.Tare))
 	perTruck := max(1, int(math.Floor(float64(k.Payload/p.Gross)+shop.Slack)))
 	p.Trucks = (p.Crates + perTruck - 1) / perTruck
-	p.Slings = Interval{t.Length * units.Length(k.Slings.Low), t.Length * units.Length(k.Slings.High)}
-	p.Saddles = Interval{t.PlainA, t.PlainB}
+	p.Lifting = lift(k, t, p.Length, p.Gross)
 	if min(t.PlainA, t.PlainB) < leastSaddle {
 		p.Warnings = append(p.Warnings, message.New("shop.why.saddle", "end", along(min(t.PlainA, t.PlainB)), "least", message.Least(along(leastSaddle))))
 	}

@@ -19,11 +19,16 @@ func TestMillBundle(t *testing.T) {
 			t.Errorf("%v in: %+v", od.Inches(), b)
 		}
 	}
-	if b, ok := LargestHexagon(1.25*units.Inch, opening); !ok || b.Tubes != 91 {
+	if b, ok := LargestHexagon(1.25*units.Inch, opening, 1000); !ok || b.Tubes != 91 {
 		t.Errorf("the largest of 1.25 in: %+v", b)
 	}
-	if _, ok := LargestHexagon(0.5, opening); ok {
+	if _, ok := LargestHexagon(0.5, opening, 1000); ok {
 		t.Error("a tube of half a metre passes")
+	}
+	for tubes, want := range map[int]int{1: 1, 6: 1, 7: 7, 18: 7, 19: 19, 90: 61, 91: 91, 400: 91} {
+		if b, _ := LargestHexagon(1.25*units.Inch, opening, tubes); b.Tubes != want {
+			t.Errorf("of %d tubes a bundle has %d, want %d", tubes, b.Tubes, want)
+		}
 	}
 }
 
@@ -112,15 +117,50 @@ func TestPackKeepsItsLimits(t *testing.T) {
 		for _, l := range p.Layers {
 			sum += l.Tubes
 		}
-		if sum != p.PerCrate || (p.Crates-1)*p.PerCrate+p.Last != n || p.Last < 1 || p.Last > p.PerCrate {
+		if sum != p.PerCrate || p.Crates*(p.PerCrate-1)+p.Fuller != n || p.Fuller < 1 || p.Fuller > p.Crates {
 			t.Fatalf("%d tubes: %+v", n, p)
+		}
+		if most := int(float64(min(k.Mass, k.Crane, k.Payload)) / (float64(p.One) * 1.12)); (p.Crates-1)*min(p.Room, most) >= n {
+			t.Fatalf("%d tubes go into fewer crates: %+v", n, p)
 		}
 		if p.Gross > k.Mass || p.Gross > k.Crane || float64(p.Order) > float64(p.Trucks)*float64(k.Payload) {
 			t.Fatalf("over a limit: %+v", p)
 		}
-		near(t, "order", float64(p.Order), float64(n)*float64(o.Tube.Weight())*1.12, 1e-12)
+		near(t, "order", float64(p.Order), float64(n)*float64(o.Tube.HeaviestWeight())*1.12, 1e-12)
 		proof.Finite(t, "packing", p)
 	})
+}
+
+// Hand calculation: 320 tubes in crates for 99 are four of 80, not three of 99 and one of 23; of 321 one has 81.
+func TestLoadsAreEven(t *testing.T) {
+	k, o := shop.House().Crate, footed()
+	k.Mass = 99.5 * o.Tube.HeaviestWeight() * units.Mass(1+k.Tare)
+	k.Crane, k.Payload = k.Mass, 100*k.Mass
+	for tubes, want := range map[int][3]int{320: {4, 80, 4}, 321: {4, 81, 1}, 396: {4, 99, 4}, 397: {5, 80, 2}, 5: {1, 5, 1}} {
+		if p, why := Pack(&k, &o.Tube, tubes); !why.None() || [3]int{p.Crates, p.PerCrate, p.Fuller} != want {
+			t.Errorf("%d tubes: %d crates, %d of them with %d; want %v %v", tubes, p.Crates, p.Fuller, p.PerCrate, want, why)
+		}
+	}
+}
+
+// Hand calculation: a crate of 5 m stands on six bearers 1 m apart; slings at 21 and 25 % of it are 2.9 m apart at the outer end, and two
+// that hang 60 degrees from upright are 1.674 m long and bear as much as the whole load each. One of 6.25 m hangs from a beam, half on each.
+func TestLiftingByHand(t *testing.T) {
+	k, o := shop.House().Crate, footed()
+	k.Slings = shop.Range[float64]{Low: 0.21, High: 0.25}
+	l := lift(&k, &o.Tube, 5, 1000)
+	if l.Bearers != 6 || l.Spreader {
+		t.Errorf("%+v", l)
+	}
+	near(t, "bearers", float64(l.Spacing), 1, 1e-12)
+	near(t, "slings", float64(l.Slings.From), 1.05, 1e-12)
+	near(t, "leg", float64(l.Leg), 2.9/2/(math.Sqrt(3)/2), 1e-12)
+	near(t, "load of a leg", float64(l.PerLeg), 1000, 1e-12)
+	l = lift(&k, &o.Tube, 6.25, 1000)
+	if !l.Spreader || l.Leg != 0 || l.Bearers != 7 {
+		t.Errorf("%+v", l)
+	}
+	near(t, "load with a beam", float64(l.PerLeg), 500, 1e-12)
 }
 
 // The most layers that the ranges allow: the lowest fin on the thinnest tube, nested in the highest crate.
@@ -130,7 +170,7 @@ func TestLayersAreCounted(t *testing.T) {
 	if n := len(fill(&k, 0.008)); n != 1+int((20-0.008)/(0.008*math.Sqrt(3)/2)) {
 		t.Errorf("%d layers", n)
 	}
-	if b, ok := LargestHexagon(0.006, shop.Opening{Width: 20, Height: 20}); !ok || !b.Fits(shop.Opening{Width: 20, Height: 20}) || Hexagon(0.006, b.Across/2+1).Fits(shop.Opening{Width: 20, Height: 20}) {
+	if b, ok := LargestHexagon(0.006, shop.Opening{Width: 20, Height: 20}, math.MaxInt32); !ok || !b.Fits(shop.Opening{Width: 20, Height: 20}) || Hexagon(0.006, b.Across/2+1).Fits(shop.Opening{Width: 20, Height: 20}) {
 		t.Errorf("%+v", b)
 	}
 }

@@ -50,7 +50,7 @@ const (
 // Source: the functions of this package.
 func PlanOf(c *shop.Capability, l *shop.Line, o *Order, now *Setup) Plan {
 	p := Plan{Order: o, Line: l, Absent: map[Part]message.Message{}}
-	p.bundle(c)
+	p.bundle(c, o.Quantity)
 	m, ok := l.Practice(o.Tube.Fin.Type)
 	if !ok {
 		p.Absent[TheProgramme] = message.New("shop.why.type", "line", l.Name, "type", message.Key("choice.fin_type."+string(o.Tube.Fin.Type)))
@@ -78,8 +78,9 @@ func PlanOf(c *shop.Capability, l *shop.Line, o *Order, now *Setup) Plan {
 	return p
 }
 
-func (p *Plan) bundle(c *shop.Capability) {
-	if b, ok := LargestHexagon(p.Order.Tube.OD, c.Bundle); ok {
+// bundle is of at most the tubes that are bought.
+func (p *Plan) bundle(c *shop.Capability, tubes int) {
+	if b, ok := LargestHexagon(p.Order.Tube.OD, c.Bundle, tubes); ok {
 		p.Bundle = &b
 	} else {
 		p.Absent[TheBundle] = message.New("shop.why.bundle", "od", message.Of(units.Diameter, p.Order.Tube.OD))
@@ -172,6 +173,7 @@ func (p *Plan) saw(c *shop.Capability) {
 		return
 	}
 	p.Sawing = &s
+	p.bundle(c, s.Tubes)
 }
 
 // Schedule lays the plan over at most so many shifts; ok is false without strip.

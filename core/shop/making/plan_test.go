@@ -40,8 +40,8 @@ func TestCostByHand(t *testing.T) {
 	near(t, "people at 1 a second", float64(p.Cost.Total), 2*float64(p.Time.Clock)+float64(p.Time.Saw+p.Time.Pack)/0.8, 1e-12)
 	near(t, "price", float64(p.Cost.Price), 1.18*float64(p.Cost.Total), 1e-12)
 	near(t, "per metre", float64(p.Cost.PerMetre)*6.096*120, float64(p.Cost.Price), 1e-12)
-	near(t, "slings", float64(p.Packing.Slings.From), 0.21*6.096, 1e-12)
-	near(t, "slings", float64(p.Packing.Slings.To), 0.25*6.096, 1e-12)
+	near(t, "slings", float64(p.Packing.Lifting.Slings.From), 0.21*(6.096+0.15), 1e-12)
+	near(t, "slings", float64(p.Packing.Lifting.Slings.To), 0.25*(6.096+0.15), 1e-12)
 	c.Rates = shop.Rates{FinMetals: []shop.Price{{Metal: "al1060", Price: 0}}, TubeMetals: []shop.Price{{Metal: "cs", Price: 1}}}
 	p = PlanOf(&c, &c.Lines[0], &o, nil)
 	// Each 20 ft tube needs 25 mm of trim, so it is cut from a longer mill tube: 50 ft
