@@ -180,7 +180,7 @@ func TestGlycolCostsDuty(t *testing.T) {
 func TestPointsOfAFluidStandApart(t *testing.T) {
 	own := func(at, second string) error {
 		_, _, err := ReadAndRate(doc(t, "inside_fluid", "own", "own_fluid_points", "2", "own_fluid_at", at, "own_fluid_at_2", second,
-			"own_fluid_viscosity", "1000 mPa·s", "own_fluid_viscosity_2", "0.1 mPa·s"), nil)
+			"own_fluid_viscosity", "1000 mPa·s", "own_fluid_viscosity_2", "1000 mPa·s"), nil)
 		return err
 	}
 	for _, close := range [][2]string{{"60 °C", "60 °C"}, {"60 °C", "64.9 °C"}, {"64.9 °C", "60 °C"}} {
@@ -189,7 +189,32 @@ func TestPointsOfAFluidStandApart(t *testing.T) {
 			t.Errorf("%v: %v", close, err)
 		}
 	}
-	if err := own("60 °C", "65 °C"); err != nil { // steep, but told
+	if err := own("60 °C", "65 °C"); err != nil {
 		t.Error(err)
+	}
+}
+
+// A liquid gets thinner as it gets warmer, at most by exp(-0.2) for each kelvin: what was entered last is refused, with what it may be.
+func TestLiquidsThin(t *testing.T) {
+	for name, c := range map[string]struct {
+		pairs []string
+		wrong string
+	}{
+		"as they do":         {[]string{"own_fluid_at_2", "65 °C", "own_fluid_viscosity_2", "400 mPa·s"}, ""}, // ln 2.5 / 5 = 0.183
+		"no thinner":         {[]string{"own_fluid_at_2", "65 °C", "own_fluid_viscosity_2", "1000 mPa·s"}, ""},
+		"steep":              {[]string{"own_fluid_at_2", "65 °C", "own_fluid_viscosity_2", "360 mPa·s"}, "own_fluid_viscosity_2"}, // 0.204
+		"thicker":            {[]string{"own_fluid_at_2", "65 °C", "own_fluid_viscosity_2", "1001 mPa·s"}, "own_fluid_viscosity_2"},
+		"colder and thinner": {[]string{"own_fluid_at_2", "50 °C", "own_fluid_viscosity_2", "900 mPa·s"}, "own_fluid_viscosity_2"},
+		"of a gas":           {[]string{"own_fluid_at_2", "65 °C", "own_fluid_viscosity_2", "1001 mPa·s", "own_fluid_phase", "gas"}, ""},
+		"between two": {[]string{
+			"own_fluid_points", "3", "own_fluid_at_2", "100 °C", "own_fluid_viscosity_2", "100 mPa·s", "own_fluid_at_3", "80 °C", "own_fluid_viscosity_3", "99 mPa·s",
+		}, "own_fluid_viscosity_3"},
+	} {
+		pairs := append([]string{"inside_fluid", "own", "own_fluid_points", "2", "own_fluid_at", "60 °C", "own_fluid_viscosity", "1000 mPa·s"}, c.pairs...)
+		_, _, err := ReadAndRate(doc(t, pairs...), nil)
+		var refused FieldErrors
+		if errors.As(err, &refused); c.wrong == "" && err != nil || c.wrong != "" && (len(refused) != 1 || refused[0].Field != c.wrong) {
+			t.Errorf("%s: %v", name, err)
+		}
 	}
 }

@@ -2,11 +2,9 @@ package design
 
 import (
 	"fmt"
-	"math"
 
 	"finwright/core/field"
 	"finwright/core/message"
-	"finwright/core/rating"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -37,30 +35,6 @@ func checkTogether(in *field.Input, errs *FieldErrors) {
 	checkBank(in, errs)
 	checkGas(in, errs)
 	checkPoints(in, errs)
-}
-
-// pointsApart [K] is how far apart an own fluid is told at least: from closer points its viscosity would be followed to
-// other temperatures by nothing but the rounding of what was entered.
-const pointsApart = 5
-
-// checkPoints refuses points of an own fluid that stand too close.
-func checkPoints(in *field.Input, errs *FieldErrors) {
-	p := &in.Process
-	if p.Fluid != rating.OwnFluid {
-		return
-	}
-	told := []float64{float64(p.OwnAt)}
-	for i, more := range p.More[:max(0, p.Points-1)] {
-		at := float64(more.At)
-		for _, other := range told {
-			if units.Above(pointsApart, math.Abs(at-other)) {
-				errs.add(fmt.Sprintf("own_fluid_at_%d", i+2), "error.points_close", "other", degrees(other),
-					"low", message.Most(degrees(other-pointsApart)), "high", message.Least(degrees(other+pointsApart)))
-				break
-			}
-		}
-		told = append(told, at)
-	}
 }
 
 func degrees(celsius float64) message.Amount { return message.Amount{Kind: units.Temp, SI: celsius} }
