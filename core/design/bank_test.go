@@ -32,14 +32,14 @@ func TestOrderAndBankAreTied(t *testing.T) {
 }
 
 // Four rows of 30 at 63.5 mm: 1905 mm wide, and 3 x 54.99 + 57.15 = 222.1 mm deep, by hand. The bore of 21.184 mm holds
-// 0.35246 kg of water a metre: 2.1486 kg in 6.096 m.
+// 0.35246 kg of water a metre: 1.9337 kg in 18 ft.
 func TestBankDimensionsByHand(t *testing.T) {
 	r := evaluate(t, read(t))
 	if w, d := amount(t, r, "bank_width"), amount(t, r, "bank_depth"); math.Abs(w-1.905) > 1e-9 || math.Abs(d-(3*63.5*math.Sqrt(3)/2+57.15)/1000) > 1e-9 {
 		t.Errorf("%g m wide, %g m deep", w, d)
 	}
 	dry, full, lifted := amount(t, r, "mass_dry"), amount(t, r, "mass_full"), amount(t, r, "mass_lifted")
-	if math.Abs((full-dry)/120-2.1486) > 2e-4 || math.Abs(lifted/dry-1.4) > 1e-12 || math.Abs(dry/120-amount(t, r, "tube_weight")) > 1e-9 {
+	if math.Abs((full-dry)/120-1.9337) > 2e-4 || math.Abs(lifted/dry-1.4) > 1e-12 || math.Abs(dry/120-amount(t, r, "tube_weight")) > 1e-9 {
 		t.Errorf("dry %g kg, full %g kg, lifted %g kg", dry, full, lifted)
 	}
 }
@@ -83,7 +83,7 @@ func TestRetubeHasItsQuestion(t *testing.T) {
 	new := evaluate(t, read(t))
 	// U on the bare tube times pi d L times 120 tubes.
 	now := amount(t, new, "ua")
-	if want := amount(t, new, "u_bare") * math.Pi * 0.0254 * (6.096 - 2*0.0381) * 120; math.Abs(now/want-1) > 1e-9 {
+	if want := amount(t, new, "u_bare") * math.Pi * 0.0254 * (18*0.3048 - 2*0.0381) * 120; math.Abs(now/want-1) > 1e-9 {
 		t.Errorf("UA %g W/K, want %g", now, want)
 	}
 	for name, c := range map[string]struct {

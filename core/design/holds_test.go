@@ -32,7 +32,7 @@ func TestUsualHolds(t *testing.T) {
 func TestQuestionsKeepToWhatIsHeld(t *testing.T) {
 	want := 1300e3
 	ask := func(entries ...string) (field.Input, rating.Thermal) {
-		in := read(t, append(entries, "duty_wanted", "1300 kW")...)
+		in := read(t, append(entries, "duty_wanted", "1300 kW", "tube_length", "20 ft")...)
 		return in, rate(t, in).Thermal
 	}
 	in, th := ask("hold_air", "drop")
@@ -57,7 +57,7 @@ func TestQuestionsKeepToWhatIsHeld(t *testing.T) {
 	}
 	// With the outlet held more tubes take more of the stream; a held duty is what the question varies.
 	ends, th := ask("hold_process", "outlet")
-	flow, same := read(t, "duty_wanted", "1300 kW"), read(t, "duty_wanted", "1300 kW", "hold_process", "duty")
+	flow, same := read(t, "duty_wanted", "1300 kW", "tube_length", "20 ft"), read(t, "duty_wanted", "1300 kW", "tube_length", "20 ft", "hold_process", "duty")
 	a, _, _ := ends.TubesFor(want, &th)
 	b, _, _ := flow.TubesFor(want, &th)
 	c, _, _ := same.TubesFor(want, &th)
@@ -155,7 +155,7 @@ func TestWhatIsHeldUnstatedIsSaid(t *testing.T) {
 
 // Of a retube pitch, count and length are the customer's: another is refused at its field.
 func TestRetubeKeepsToWhatStands(t *testing.T) {
-	stands := []string{"job_kind", "retube", "tube_pitch", "63.5 mm", "old_pitch", "63.5 mm", "old_tubes", "120", "old_length", "20 ft"}
+	stands := []string{"job_kind", "retube", "tube_pitch", "63.5 mm", "old_pitch", "63.5 mm", "old_tubes", "120", "old_length", "18 ft"}
 	for name, c := range map[string]struct {
 		entries    []string
 		field, key string
@@ -166,7 +166,7 @@ func TestRetubeKeepsToWhatStands(t *testing.T) {
 		"more":         {[]string{"tubes_per_row", "31"}, "tubes_per_row", "notice.old_tubes"},
 		"two bundles":  {[]string{"bundles", "2"}, "tubes_per_row", "notice.old_tubes"},
 		"longer":       {[]string{"tube_length", "6.1 m"}, "tube_length", "notice.old_length"},
-		"in mm":        {[]string{"tube_length", "6096 mm"}, "", ""},
+		"in mm":        {[]string{"tube_length", "5486.4 mm"}, "", ""},
 		"untold":       {[]string{"tube_pitch", "", "old_pitch", ""}, "tube_pitch", "notice.old_pitch_missing"},
 		"a new bank":   {[]string{"job_kind", "new", "tube_pitch", "70 mm", "tube_length", "5 m"}, "", ""},
 	} {

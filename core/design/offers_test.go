@@ -58,7 +58,7 @@ func fields(r Result) []string {
 
 // Of a retube a press puts what stands into the bank: the pitch, the tubes, the length, and all of them where several differ.
 func TestARetubeTakesWhatStands(t *testing.T) {
-	stands := []string{"job_kind", "retube", "old_pitch", "65 mm", "old_tubes", "120", "old_length", "20 ft", "tube_pitch", "65 mm"}
+	stands := []string{"job_kind", "retube", "old_pitch", "65 mm", "old_tubes", "120", "old_length", "18 ft", "tube_pitch", "65 mm"}
 	for name, c := range map[string]struct{ pairs, want []string }{
 		"as it stands":            {nil, nil},
 		"pitch":                   {[]string{"tube_pitch", ""}, []string{"tube_pitch"}},

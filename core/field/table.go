@@ -197,7 +197,7 @@ var Fields = []Field{
 	},
 
 	{
-		ID: "tube_length", Group: "lengths", Since: 1, Used: always, House: "20 ft",
+		ID: "tube_length", Group: "lengths", Since: 1, Used: always, House: "18 ft",
 		Kind: units.Distance, Low: 0.1, High: 30,
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Length) },
 	},

@@ -10,7 +10,7 @@ import (
 //
 // The file is JSON. The methods "keys" name each key, what its value may be and where
 // it goes; its meaning for a reader is the text "shop.field.<key>". A quantity is a
-// text with its unit as people type it ("9/16 in", "4 m/s", "1200 lb"), a count is a
+// text with its unit as people type it ("5/8 in", "2.5 m/s", "420 kg"), a count is a
 // number. Every key must be there unless it is asked for with "has", and no other may
 // be, except "note", a remark that any object may carry.
 const (

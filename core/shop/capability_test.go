@@ -121,7 +121,7 @@ func TestFaultsNameTheirPath(t *testing.T) {
 		{"a limit next to nought", `"low": "16 mm"`, `"low": "1e-300 mm"`, "lines/0/tube_od/low", "error.range"},
 		{"too many first-off tubes", `"first_off": 1`, `"first_off": 1e9`, "lines/0/first_off", "error.range"},
 		{"fewer than none", `"first_off": 1`, `"first_off": -1`, "lines/0/first_off", "error.range"},
-		{"a bundle as wide as a house", `"15.5 in"`, `"30 m"`, "mill_bundle/width", "error.range"},
+		{"a bundle as wide as a house", `"410 mm"`, `"30 m"`, "mill_bundle/width", "error.range"},
 		{"a share above the whole", `"efficiency": "80 %"`, `"efficiency": "101 %"`, "crew/efficiency", "error.range"},
 		{"a long name", `"EUR"`, `"` + strings.Repeat("E", 21) + `"`, "currency", "shop.file.text_long"},
 		{"a long quantity", `"2.5 m/s"`, `"` + strings.Repeat("0", 101) + ` m/s"`, "lines/0/strip_speed", "shop.file.text_long"},

@@ -10,11 +10,11 @@ func houseValues() Capability {
 			{
 				Name: "Line 1, tension-wound", TubeOD: Range[units.Length]{Low: 0.016, High: 0.0508},
 				Sizes:      []units.Length{0.016, 0.01905, 0.025, 0.0254, 0.03175, 0.0381, 0.0508},
-				TubeLength: Range[units.Length]{Low: 1, High: 15.3},
+				TubeLength: Range[units.Length]{Low: 1, High: 15},
 				StripWidth: Range[units.Length]{Low: 0.006, High: 0.026000000000000002},
 				StripSpeed: 2.5, Drive: 11000, Idle: 1500, RunUp: 2, RunDown: 0.5, Jog: 0.1, Coils: []Coil{
-					{Form: "pancake", OD: 0.9144, ID: 0.30479999999999996, Width: 0, Mass: 120, Fill: 0.98, Change: 300},
-					{Form: "traverse", OD: 0.9144, ID: 0.30479999999999996, Width: 0.4064, Mass: 544.310844, Fill: 0.93, Change: 900},
+					{Form: "pancake", OD: 0.86, ID: 0.28, Width: 0, Mass: 110, Fill: 0.98, Change: 300},
+					{Form: "traverse", OD: 0.86, ID: 0.28, Width: 0.35000000000000003, Mass: 420, Fill: 0.93, Change: 900},
 				},
 				Racks:      Racks{Tubes: 40, Change: 480},
 				Times:      Times{Load: 30, Secure: 12, Check: 900},
@@ -42,7 +42,7 @@ func houseValues() Capability {
 						Tools: []Tool{
 							{Height: 0.009524999999999999, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.0127, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
-							{Height: 0.0142875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
+							{Height: 0.014, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004064, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 						},
@@ -69,7 +69,7 @@ func houseValues() Capability {
 						Tools: []Tool{
 							{Height: 0.009524999999999999, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.0127, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
-							{Height: 0.0142875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
+							{Height: 0.014, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004064, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 						},
@@ -96,7 +96,7 @@ func houseValues() Capability {
 						Tools: []Tool{
 							{Height: 0.009524999999999999, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.0127, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
-							{Height: 0.0142875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
+							{Height: 0.014, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004064, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 						},
@@ -123,7 +123,7 @@ func houseValues() Capability {
 						Tools: []Tool{
 							{Height: 0.009524999999999999, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.0127, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
-							{Height: 0.0142875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
+							{Height: 0.014, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004064, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 						},
@@ -143,7 +143,7 @@ func houseValues() Capability {
 						Tools: []Tool{
 							{Height: 0.009524999999999999, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.0127, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
-							{Height: 0.0142875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
+							{Height: 0.014, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004064, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 						},
@@ -153,11 +153,11 @@ func houseValues() Capability {
 			{
 				Name: "Line 2, embedded", TubeOD: Range[units.Length]{Low: 0.01905, High: 0.0508},
 				Sizes:      []units.Length{0.01905, 0.025, 0.0254, 0.03175, 0.0381},
-				TubeLength: Range[units.Length]{Low: 1.5, High: 18.3},
+				TubeLength: Range[units.Length]{Low: 1.5, High: 17.5},
 				StripWidth: Range[units.Length]{Low: 0.006, High: 0.026000000000000002},
 				StripSpeed: 1.6, Drive: 15000, Idle: 2000, RunUp: 2.5, RunDown: 0.5, Jog: 0.1, Coils: []Coil{
-					{Form: "traverse", OD: 0.9144, ID: 0.30479999999999996, Width: 0.4064, Mass: 544.310844, Fill: 0.93, Change: 900},
-					{Form: "pancake", OD: 0.9144, ID: 0.30479999999999996, Width: 0, Mass: 120, Fill: 0.98, Change: 300},
+					{Form: "traverse", OD: 0.86, ID: 0.28, Width: 0.35000000000000003, Mass: 420, Fill: 0.93, Change: 900},
+					{Form: "pancake", OD: 0.86, ID: 0.28, Width: 0, Mass: 110, Fill: 0.98, Change: 300},
 				},
 				Racks:      Racks{Tubes: 40, Change: 480},
 				Times:      Times{Load: 30, Secure: 12, Check: 900},
@@ -195,12 +195,12 @@ func houseValues() Capability {
 		},
 		Placing: Placing{Tolerance: 0.005, LeastFinned: 0.1, LeastBare: 0.04, ToolHeight: 0.0001, ToolStrip: 1.5e-05, Mismatch: 0.2, Strain: 0.001},
 		Cutting: Cutting{
-			Stock: []units.Length{6.096, 12.192, 15.24, 18.288},
+			Stock: []units.Length{6.5, 9.5, 13, 18},
 			Kerf:  0.0025, TrimA: 0.01, TrimB: 0.015, Step: 0.001, Time: 40,
 		},
 		Measured: []Measured{},
 		Losses:   Losses{CoilStart: 1.5, CoilEnd: 1, Joint: 0.1, Rejects: 0.01},
-		Bundle:   Opening{Width: 0.3937, Height: 0.3302},
+		Bundle:   Opening{Width: 0.41000000000000003, Height: 0.32},
 		Crate: Crate{
 			Width: 1.1, Height: 0.9, Length: 15.6, Clearance: 0.15, Separator: 0.004, Mass: 2500, Crane: 3000, Tare: 0.12, Slings: Range[float64]{Low: 0.21, High: 0.25},
 			Payload: 24000, Time: 5400, Cost: 280,
@@ -234,7 +234,7 @@ func houseValues() Capability {
 				{Metal: "ss409", Price: 3.4},
 				{Metal: "ss304", Price: 5.2},
 			},
-			ScrapShare: 0.35000000000000003, Margin: 0.18,
+			ScrapShare: 0.35000000000000003, Margin: 0.17,
 		},
 		tree: map[string]interface{}(nil),
 	}

@@ -26,7 +26,7 @@ func blank(key string) string {
 	case "tube_sizes":
 		return `"25.4 mm"`
 	case "stock":
-		return `"20 ft"`
+		return `"6.5 m"`
 	case "fin_metals":
 		return `"al1060"`
 	case "tube_metals":

@@ -53,7 +53,7 @@ func TestRetubeOnThePage(t *testing.T) {
 			enter(page, "drop_allowed", "90 Pa")
 			enter(page, "old_pitch", "63.5 mm")
 			enter(page, "old_length", "6 m")
-			page.Wait(`/6096 mm long/.test(document.querySelector("#watch-tube_length").textContent)`)
+			page.Wait(`/5600 mm long/.test(document.querySelector("#watch-tube_length").textContent)`)
 			page.Wait(`["ua", "air_drop"].every((figure) => document.querySelector("#pairs").textContent.includes(figure === "ua" ? "35.00" : "90.00"))`)
 			page.Wait(`/Tube pitch and tubes; Pressure drop/.test(document.querySelector("[data-plot=yield_height] .held").textContent)`)
 			waitState(page, "answered")

@@ -198,8 +198,8 @@ func TestLargestMakingIsBounded(t *testing.T) {
 	} {
 		text := string(house().Save())
 		for _, change := range [][2]string{
-			{`"15.5 in"`, `"` + c.bundle[0] + `"`},
-			{`"13 in"`, `"` + c.bundle[1] + `"`},
+			{`"410 mm"`, `"` + c.bundle[0] + `"`},
+			{`"320 mm"`, `"` + c.bundle[1] + `"`},
 			{`"1100 mm"`, `"` + c.crate[0] + `"`},
 			{`"900 mm"`, `"` + c.crate[1] + `"`},
 			{`"mass": "2500 kg"`, `"mass": "10000 t"`},

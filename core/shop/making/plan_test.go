@@ -43,6 +43,7 @@ func TestCostByHand(t *testing.T) {
 	near(t, "slings", float64(p.Packing.Lifting.Slings.From), 0.21*(6.096+0.15), 1e-12)
 	near(t, "slings", float64(p.Packing.Lifting.Slings.To), 0.25*(6.096+0.15), 1e-12)
 	c.Rates = shop.Rates{FinMetals: []shop.Price{{Metal: "al1060", Price: 0}}, TubeMetals: []shop.Price{{Metal: "cs", Price: 1}}}
+	c.Cutting.Stock = []units.Length{6.096, 12.192, 15.24, 18.288}
 	p = PlanOf(&c, &c.Lines[0], &o, nil)
 	// Each 20 ft tube needs 25 mm of trim, so it is cut from a longer mill tube: 50 ft
 	// give two, 40 ft only one; 123 pieces take 62 mill tubes.

@@ -78,7 +78,7 @@ func celsius(t units.Temperature) *units.Temperature { return &t }
 var ruleCases = []ruleCase{
 	{"thick tube", footed, func(o *given) { o.Tube.OD = 0.06 }, "tube_od", figure.No, 1 - 60/50.8, []Setting{{"tube_od", 0, units.Diameter, 0.0508, ""}}},
 	{"odd size", footed, func(o *given) { o.Tube.OD = 0.026 }, "tube_size", figure.Watch, 0, []Setting{{"tube_od", 0, units.Diameter, 0.0254, ""}}},
-	{"long tube", footed, func(o *given) { o.Tube.Length = 18 }, "tube_length", figure.No, 1 - 18/15.3, []Setting{{"tube_length", 0, units.Distance, 15.3, ""}}},
+	{"long tube", footed, func(o *given) { o.Tube.Length = 18 }, "tube_length", figure.No, 1 - 18.0/15, []Setting{{"tube_length", 0, units.Distance, 15, ""}}},
 	// On a 1 in tube this line winds up to 5/8 in; on 19.05 mm up to 1/2 in.
 	{"high fin", footed, func(o *given) { o.Tube.Fin.Height = 0.0175 }, "fin_height", figure.No, 1 - 17.5/15.875, []Setting{{"fin_height", 0, units.Height, 0.015875, ""}}},
 	{"high fin on a thin tube", footed, func(o *given) { o.Tube.OD = 0.01905 }, "fin_height", figure.No, 1 - 15.875/12.7, []Setting{{"fin_height", 0, units.Height, 0.0127, ""}}},
@@ -91,8 +91,8 @@ var ruleCases = []ruleCase{
 	{"12 BWG under a groove", embedded, func(o *given) { o.LeastWall = 0.083 * units.Inch }, "wall_left", figure.Good, 2.1921/2.1082 - 1, nil},
 	{"14 BWG under a groove", embedded, func(o *given) { o.LeastWall, o.Tube.Wall = 0.083*units.Inch, 0.083*units.Inch }, "wall_left", figure.No, (0.9*2.1082-0.3)/2.1082 - 1, []Setting{{"tube_wall", 0, units.Wall, 0.109 * 0.0254, ""}}},
 	{"no least wall", embedded, func(*given) {}, "wall_left", figure.Plain, 0, nil},
-	{"no rolls", footed, func(o *given) { o.Tube.Fin.Height = 0.0135 }, "tool", figure.Watch, 0, []Setting{{"fin_height", 0, units.Height, 0.0142875, ""}}},
-	{"stretched", footed, func(o *given) { o.Tube.OD = 0.0254 - 0.0004 }, "stretch", figure.Watch, 1 - (25+31.75)/25/2.25, []Setting{{"fin_height", 0, units.Height, 0.0142875, ""}}},
+	{"no rolls", footed, func(o *given) { o.Tube.Fin.Height = 0.0135 }, "tool", figure.Watch, 0, []Setting{{"fin_height", 0, units.Height, 0.014, ""}}},
+	{"stretched", footed, func(o *given) { o.Tube.OD = 0.0254 - 0.0004 }, "stretch", figure.Watch, 1 - (25+31.75)/25/2.25, []Setting{{"fin_height", 0, units.Height, 0.014, ""}}},
 	{"thin tip, strip can be thicker", footed, func(o *given) { o.Tube.Fin.Strip = 0.0003 }, "tip", figure.Watch, 0.3/2.25/0.15 - 1, []Setting{{"strip_thickness", 0, units.Thickness, 0.0004, ""}}},
 	// 23.6 against 12.1e-6/K and a strain of 0.001 over 20 to 200 degrees C: the hand calculation gives about 20 + 0.001/11.5e-6 = 107.
 	{"loosens", footed, func(o *given) { o.Hottest = celsius(200) }, "expansion", figure.Watch, math.NaN(), []Setting{{Field: "fin_metal", Choice: "c12200"}}},
