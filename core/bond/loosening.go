@@ -57,6 +57,11 @@ func (w *Winding) Opening(celsius float64) float64 {
 	return w.Mismatch(celsius)*(celsius-windingTemperature) - w.Strain
 }
 
+// BeyondUse is a temperature [C] above any at which a fin held by tension is used: a limit beyond it is none.
+//
+// Source: engineering judgement.
+const BeyondUse = 1000
+
 // LossTemperature returns the temperature [C] of the joint, fin and tube alike,
 // above which contact is lost; ok is false if heat never opens it.
 //

@@ -24,7 +24,9 @@ func (b *builder) bond(h Heat) []figure.Figure {
 		return arg("α_f", units.Expand, float64(f)), arg("α_t", units.Expand, float64(t))
 	}
 	list := []figure.Figure{absent("bond_loss", units.Temp, "", "absent.tightens")}
-	if loss, opens := w.LossTemperature(); opens {
+	if loss, opens := w.LossTemperature(); opens && loss > bond.BeyondUse {
+		list[0] = absent("bond_loss", units.Temp, "", "shop.why.never_loosens")
+	} else if opens {
 		f, t := expansions(loss)
 		list[0] = fig("bond_loss", units.Temp, loss, "", "bond_loss", strain, f, t)
 	}

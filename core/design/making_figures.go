@@ -2,6 +2,7 @@ package design
 
 import (
 	"math"
+	"strings"
 
 	"finwright/core/figure"
 	"finwright/core/message"
@@ -95,8 +96,10 @@ func (k maker) buy() []figure.Figure {
 	s := &w.Strip
 	turns := func(symbol string, n float64) figure.Arg { return arg(symbol, units.Count, n) }
 	scrap := l.Scrap()
+	slit := fig("slit_width", units.Width, float64(s.Slit), "", "slit", arg("w", units.Width, float64(s.Width)), arg("δ_s", units.Width, float64(making.SlitStep)))
+	slit.Why = []message.Message{message.New("making.slit", "exact", message.Of(units.Gap, s.Width), "step", message.Of(units.Gap, making.SlitStep))}
 	return []figure.Figure{
-		fig("slit_width", units.Width, float64(s.Slit), "", "slit", arg("w", units.Width, float64(s.Width)), arg("δ_s", units.Width, float64(making.SlitStep))),
+		slit,
 		fig("strip_wound", units.Run, float64(s.PerTube()), figure.PerTube, "strip_wound", turns("N_k", k.p.Programme.Turns()), turns("N_l", k.p.Programme.LostTurns()),
 			k.turn(), arg("r_s", units.Factor, k.p.Practice.StripRatio)),
 		fig("tubes_made", units.Count, float64(w.Made()), figure.WholeOrder, "tubes_made", k.asked(), number("N_f", w.FirstOff), number("N_j", w.Rejected)),
@@ -128,10 +131,20 @@ func (k maker) coil() []figure.Figure {
 	}
 	if other, ok := k.otherCoil(); ok {
 		list = append(list, fig("coil_replaces", units.Factor, f.Replaces(other.Winding.Coil), "", "coil_replaces", k.coilRun(), run("L_x", other.Winding.Coil.Length)),
-			fig("changes_other", units.Count, float64(other.Ledger.Changes-l.Changes), figure.WholeOrder, "changes_other", number("X_x", other.Ledger.Changes), number("X", l.Changes)),
-			fig("hours_other", units.Hours, float64(other.Time.Clock-k.p.Time.Clock), figure.WholeOrder, "hours_other", took("H_x", other.Time.Clock), took("H", k.p.Time.Clock)))
+			against("changes_other", units.Count, number("X_x", other.Ledger.Changes), number("X", l.Changes)),
+			against("hours_other", units.Hours, took("H_x", other.Time.Clock), took("H", k.p.Time.Clock)))
 	}
 	return list
+}
+
+// against compares what the other coil takes with what the one in use does: what is saved, or what it takes more.
+func against(id string, k units.Kind, other, used figure.Arg) figure.Figure {
+	if other.SI >= used.SI {
+		return fig(id, k, other.SI-used.SI, figure.WholeOrder, id, other, used)
+	}
+	f := fig(id, k, used.SI-other.SI, figure.WholeOrder, strings.TrimSuffix(id, "other")+"more", used, other)
+	f.Label = strings.TrimSuffix(id, "other") + "more"
+	return f
 }
 
 // otherCoil returns the first possible coil after the one in use, which is the first possible of all.
@@ -174,6 +187,7 @@ func (k maker) cutting() []figure.Figure {
 	growth := fig("growth", units.Percent, g.Growth.Share, "", "growth", share("g_L", g.Growth.Share))
 	growth.Why = []message.Message{g.Growth.Note}
 	scatter := fig("growth_scatter", units.Percent, g.Growth.Scatter, "", "scatter", share("g_s", g.Growth.Scatter))
+	scatter.Why = []message.Message{message.New("making.edge_off", "off", message.Of(units.Gap, making.EdgeOff(g.Growth.Scatter, g.Reach)), "allowed", message.Of(units.Gap, k.Shop.Placing.Tolerance))}
 	list := []figure.Figure{
 		growth,
 		fig("grown", units.Gap, float64(g.Grown), figure.PerTube, "grown", along("L_w", wound), share("g_L", g.Growth.Share)),

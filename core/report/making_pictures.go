@@ -72,7 +72,11 @@ func (w Writer) schedule(m *design.Production, width float64) (sheet.Scene, bool
 	}
 	for _, a := range making.Activities {
 		if seen[a] {
-			c.Legend = append(c.Legend, order.ChartKey{Filling: activityFilling[a], Text: w.Texts.Text("shop.activity." + string(a))})
+			key := "shop.activity." + string(a)
+			if a == making.Finning {
+				key = "making.finning_tubes" // they stand in its bars
+			}
+			c.Legend = append(c.Legend, order.ChartKey{Filling: activityFilling[a], Text: w.Texts.Text(key)})
 		}
 	}
 	if m.Schedule.More {

@@ -13,6 +13,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/shop"
+	"finwright/core/shop/verdict"
 	"finwright/core/units"
 	"finwright/testdata/cases"
 )
@@ -255,5 +256,44 @@ func TestLengthsInPictures(t *testing.T) {
 		if got := (Writer{Texts: message.English(), System: c.system}).along(c.length); got != c.want {
 			t.Errorf("%g m in %s is %q, want %q", float64(c.length), c.system, got, c.want)
 		}
+	}
+}
+
+// A margin that is exactly at its limit says so; the schedule says what its numbers count, what is dangerous stands behind the
+// remarks with the part that it is about, and a tornado begins with its widest.
+func TestMakingSaysWhatAForemanAsks(t *testing.T) {
+	m, _, plan := made(t, edited(t, "tube_length", "15 m", "fin_type", "footed"))
+	if got := verdictOf(t, m, "tube_length").Margin; got != "at the limit" {
+		t.Errorf("a tube as long as the line takes has the margin %q", got)
+	}
+	for _, p := range m.Pictures {
+		if p.ID == "schedule" && !strings.Contains(p.SVG, "number of tubes") {
+			t.Error("the numbers of the schedule have no name")
+		}
+	}
+	if last := m.Cautions[len(m.Cautions)-1]; !strings.Contains(last, "Local codes") || !slices.ContainsFunc(m.Cautions, func(c string) bool { return strings.HasPrefix(c, "Speeds: ") }) {
+		t.Errorf("cautions %v", m.Cautions)
+	}
+	w := Writer{Texts: message.English(), System: units.SI}
+	picture, ok := w.swings(&plan, 400)
+	if !ok || len(picture.Shapes) == 0 {
+		t.Fatal("no tornado")
+	}
+	var reach []float64
+	for _, s := range picture.Shapes {
+		lo, hi := s.Loops[0][0].X, s.Loops[0][0].X
+		for _, p := range s.Loops[0] {
+			lo, hi = min(lo, p.X), max(hi, p.X)
+		}
+		reach = append(reach, hi-lo)
+	}
+	if bars := reach[2:]; bars[0]+1e-9 < slices.Max(bars) { // behind the two of the legend
+		t.Errorf("the first bar of the tornado is not the widest: %v", bars)
+	}
+	_, _, long := made(t, edited(t, "fin_type", "embedded", "tube_wall", "12 BWG", "tube_length", "12 m"))
+	if !slices.ContainsFunc(long.Verdicts, func(v verdict.Verdict) bool {
+		return v.Rule.ID == "position" && strings.Contains(w.say(v.Why), "may be off by")
+	}) {
+		t.Error("an error of growth is not told in millimetres")
 	}
 }

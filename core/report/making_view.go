@@ -13,6 +13,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/numeric"
+	"finwright/core/shop"
 	"finwright/core/shop/making"
 	"finwright/core/shop/verdict"
 	"finwright/core/units"
@@ -124,7 +125,10 @@ func (w Writer) verdicts(m *design.Production) []ShownVerdict {
 		}
 		if m := v.Measure; m != nil {
 			row.Value, row.Limit = w.told(m.Kind, m.Value, m.Limit, v.State), w.told(m.Kind, m.Limit, m.Value, v.State)
-			if !math.IsInf(m.Margin, 0) && !math.IsNaN(m.Margin) {
+			switch {
+			case math.Abs(m.Margin) <= shop.Slack:
+				row.Margin = w.Texts.Text("making.at_limit")
+			case !math.IsInf(m.Margin, 0) && !math.IsNaN(m.Margin):
 				row.Margin = w.told(units.Percent, m.Margin, 0, v.State)
 			}
 		}
@@ -164,7 +168,7 @@ func (w Writer) change(settings []verdict.Setting) *Change {
 	return &Change{Text: strings.Join(said, ", "), Command: command}
 }
 
-// cautions are the plan's own remarks beside the rules, and why a part of it is absent.
+// cautions are the plan's own remarks beside the rules, why a part of it is absent, and what may hurt, by the part that it is about.
 func (w Writer) cautions(m *design.Production) []string {
 	p := &m.Plan
 	out := []string{}
@@ -185,7 +189,11 @@ func (w Writer) cautions(m *design.Production) []string {
 		add(p.Absent[part])
 	}
 	slices.Sort(out)
-	return slices.Compact(out)
+	out = slices.Compact(out)
+	for _, c := range p.Cautions() {
+		out = append(out, w.say(message.New("making.caution", "part", message.Key(c.About), "caution", message.Key("caution."+c.ID))))
+	}
+	return out
 }
 
 // along is a length in a picture, in the unit that the picture names; feet alone are said to be feet.

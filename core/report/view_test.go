@@ -142,7 +142,7 @@ func TestWorkingTellsASolutionInWords(t *testing.T) {
 }
 
 // standard functions need no words.
-var standard = []string{"min", "max", "round", "exp", "arctan", "I_{2/3}", "I_{1/3}", "I_{−2/3}", "I_{−1/3}", "I_0", "I_1", "K_0", "K_1"}
+var standard = []string{"min", "max", "round", "exp", "arctan", "sin", "cos", "I_{2/3}", "I_{1/3}", "I_{−2/3}", "I_{−1/3}", "I_0", "I_1", "K_0", "K_1"}
 
 // workingFault says what a working leaves open: each symbol of the formula, and of the
 // names of its symbols, must have a number, each number must be asked for and printed

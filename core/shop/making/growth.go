@@ -105,6 +105,14 @@ func GrowthBound(t *tube.Tube) float64 {
 	return g * float64(t.Fin.Strip) * t.Fin.Count.PerMetre() * (d - g) / ((d - w) * w)
 }
 
+// EdgeOff returns how far an error of growth [-] puts an edge out [m] that lies at a distance [m] from the datum.
+//
+// Valid: any growth and distance.
+// Source: proportion.
+func EdgeOff(growth float64, distance units.Length) units.Length {
+	return units.Length(growth) * distance
+}
+
 // TolerableGrowthError returns the error of growth [-] that puts a zone's edge,
 // at a distance from the datum, out by the tolerance.
 //

@@ -87,3 +87,9 @@ func TestFitFindsWhatTubesWereMadeWith(t *testing.T) {
 		t.Errorf("slope %g lies outside its samples", g)
 	}
 }
+
+// 0.055 % of 12 m puts an edge 6.6 mm out, and 5 mm are 0.0417 % of it.
+func TestEdgeOffByHand(t *testing.T) {
+	near(t, "edge", float64(EdgeOff(0.00055, 12)), 0.0066, 1e-12)
+	near(t, "back", float64(EdgeOff(TolerableGrowthError(0.005, 12), 12)), 0.005, 1e-12)
+}

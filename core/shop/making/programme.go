@@ -96,9 +96,14 @@ func ProgrammeOf(c *shop.Capability, m *shop.Practice, s *Speeds, o *Order) (p P
 	p.Reach = o.Tube.Length - o.Tube.PlainB
 	p.Tolerable = TolerableGrowthError(c.Placing.Tolerance, p.Reach)
 	if p.TrialFirst = p.Growth.Scatter > p.Tolerable; p.TrialFirst {
-		p.Notes = append(p.Notes, message.New("shop.growth.trial", "scatter", message.Of(units.Percent, p.Growth.Scatter), "tolerable", message.Of(units.Percent, p.Tolerable)))
+		p.Notes = append(p.Notes, TrialFirst(p.Growth.Scatter, p.Reach, c.Placing.Tolerance))
 	}
 	return p, true
+}
+
+// TrialFirst says why a trial tube must be made: growth that varies [-] puts the farthest edge out by more than the tolerance.
+func TrialFirst(scatter float64, reach, tolerance units.Length) message.Message {
+	return message.New("shop.growth.trial", "scatter", message.Of(units.Percent, scatter), "off", message.Of(units.Gap, EdgeOff(scatter, reach)), "allowed", message.Of(units.Gap, tolerance))
 }
 
 // drawn lists the zones of the drawing, trims at both ends included.

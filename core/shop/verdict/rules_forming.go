@@ -190,6 +190,8 @@ func (p *Pair) loosening(fin material.Metal) Verdict {
 	switch {
 	case !ok:
 		return Verdict{State: figure.Good, Why: message.New("shop.why.tightens")}
+	case loss > bond.BeyondUse:
+		return Verdict{State: figure.Good, Why: message.New("shop.why.never_loosens")}
 	case p.Order.Hottest == nil:
 		return unknown("shop.why.no_hottest", "loss", message.Of(units.Temp, loss))
 	}

@@ -129,18 +129,17 @@ func judgeEnd(p *Pair) Verdict {
 
 var positionRule = &Rule{ID: "position", Field: "position_tolerance", Figure: "growth_scatter", Judge: judgePosition}
 
-// judgePosition holds the scatter of growth to the error that the position
-// tolerance of the farthest edge bears.
+// judgePosition holds how far the scatter of growth may put the farthest edge out to the position tolerance.
 //
-// Source: TolerableGrowthError.
+// Source: EdgeOff.
 func judgePosition(p *Pair) Verdict {
 	t := &p.Order.Tube
 	g := making.LearnGrowth(p.Shop, p.Practice)
-	tolerable := making.TolerableGrowthError(p.Shop.Placing.Tolerance, t.Length-t.PlainB)
-	v := atMost(units.Percent, g.Scatter, tolerable)
+	reach := t.Length - t.PlainB
+	v := atMost(units.Gap, making.EdgeOff(g.Scatter, reach), p.Shop.Placing.Tolerance)
 	if v.State == figure.No {
 		v.State = figure.Watch
-		v.Why = message.New("shop.growth.trial", "scatter", message.Of(units.Percent, g.Scatter), "tolerable", message.Of(units.Percent, tolerable))
+		v.Why = making.TrialFirst(g.Scatter, reach, p.Shop.Placing.Tolerance)
 	}
 	return v
 }

@@ -509,3 +509,22 @@ func TestWallSaysOnWhichItWasJudged(t *testing.T) {
 		}
 	}
 }
+
+// Metals that grow within a hundredth alike give a limit of thousands of degrees, which is none.
+func TestLimitBeyondUseIsAbsent(t *testing.T) {
+	k := ruleCase{start: footed, change: func(*given) {}}
+	g := k.given()
+	own, faults := material.NewOwn("Alloy", 200, 2700, 12.2e-6)
+	if faults != nil {
+		t.Fatal(faults)
+	}
+	tubeMetal, faults := material.NewOwn("Other", 50, 7850, 12.1e-6)
+	if faults != nil {
+		t.Fatal(faults)
+	}
+	g.FinMetal, g.TubeMetal, g.Hottest = own, tubeMetal, celsius(200)
+	v := verdict(t, Judge(&g.shop, g.line, &g.Order), "expansion")
+	if v.State != figure.Good || v.Measure != nil || v.Why.Key != "shop.why.never_loosens" {
+		t.Errorf("%+v", v)
+	}
+}

@@ -1,0 +1,41 @@
+package making
+
+import (
+	"finwright/core/shop"
+)
+
+// Caution is what may hurt somebody or spoil a tube in the making of an order.
+type Caution struct {
+	ID    string // its text is "caution.<ID>"
+	About string // the text that names the part of the work
+}
+
+// Cautions returns what holds for this order, type and coil, in the order of the work.
+//
+// Source: common practice, no source.
+func (p *Plan) Cautions() []Caution {
+	var out []Caution
+	if p.Bundle != nil {
+		out = append(out, Caution{"bundle", "shop.field.mill_bundle"})
+	}
+	if p.Winding != nil {
+		form := "pancake"
+		if p.Winding.Coil.Form == shop.Traverse {
+			form = "traverse"
+		}
+		out = append(out, Caution{form, "figures.coil"})
+	}
+	if p.Speeds != nil {
+		out = append(out, Caution{"lock_out", "figures.speeds"}, Caution{"spindle", "figures.speeds"})
+	}
+	if p.Practice != nil && p.Order.Tube.Fin.Type.Grooved() {
+		out = append(out, Caution{"jet", "choice.fin_type.embedded"})
+	}
+	if p.Practice != nil && (p.Order.LeastWall > 0 || p.Order.Tube.Fin.Type.Grooved()) { // a wall that holds pressure
+		out = append(out, Caution{"pneumatic", "shop.rule.wall_left"})
+	}
+	if len(out) > 0 {
+		out = append(out, Caution{"codes", "page.caution_word"})
+	}
+	return out
+}

@@ -1,0 +1,53 @@
+package making
+
+import (
+	"slices"
+	"testing"
+
+	"finwright/core/message"
+	"finwright/core/shop"
+	"finwright/core/tube"
+)
+
+// Each caution comes with what it is about, and with nothing else.
+func TestCautionsComeWhereTheyApply(t *testing.T) {
+	for name, c := range map[string]struct {
+		order func(*Order)
+		line  func(*shop.Line)
+		at    int // line
+		has   []string
+	}{
+		"footed":           {nil, nil, 0, []string{"bundle", "pancake", "lock_out", "spindle", "codes"}},
+		"level-wound coil": {nil, func(l *shop.Line) { slices.Reverse(l.Coils) }, 0, []string{"bundle", "traverse", "lock_out", "spindle", "codes"}},
+		"wall for pressure": {
+			func(o *Order) { o.LeastWall = 0.001 }, nil, 0,
+			[]string{"bundle", "pancake", "lock_out", "spindle", "pneumatic", "codes"},
+		},
+		"embedded": {func(o *Order) { *o = embedded() }, nil, 1, []string{"bundle", "traverse", "lock_out", "spindle", "jet", "pneumatic", "codes"}},
+		"no line makes it": {
+			func(o *Order) { o.Tube.Fin.Type, o.Tube.Fin.Sleeve = tube.Extruded, 0.0005 }, nil, 0,
+			[]string{"bundle", "codes"},
+		},
+	} {
+		house, o := shop.House(), footed()
+		if c.order != nil {
+			c.order(&o)
+		}
+		if c.line != nil {
+			c.line(&house.Lines[c.at])
+		}
+		p := PlanOf(&house, &house.Lines[c.at], &o, nil)
+		var got []string
+		for _, one := range p.Cautions() {
+			got = append(got, one.ID)
+			for _, key := range []string{"caution." + one.ID, one.About} {
+				if !message.English().Has(key) {
+					t.Errorf("no text %s", key)
+				}
+			}
+		}
+		if !slices.Equal(got, c.has) {
+			t.Errorf("%s: %v, want %v", name, got, c.has)
+		}
+	}
+}
