@@ -194,8 +194,8 @@ func TestPointsOfAFluidStandApart(t *testing.T) {
 	}
 }
 
-// A liquid gets thinner as it gets warmer, at most by exp(-0.2) for each kelvin: what was entered last is refused, with what it may be.
-func TestLiquidsThin(t *testing.T) {
+// A liquid gets thinner as it gets warmer, at most by exp(-0.2) for each kelvin, a gas thicker, at most by exp(0.01): what was entered last is refused, with what it may be.
+func TestViscosityGoesItsWay(t *testing.T) {
 	for name, c := range map[string]struct {
 		pairs []string
 		wrong string
@@ -205,7 +205,9 @@ func TestLiquidsThin(t *testing.T) {
 		"steep":              {[]string{"own_fluid_at_2", "65 °C", "own_fluid_viscosity_2", "360 mPa·s"}, "own_fluid_viscosity_2"}, // 0.204
 		"thicker":            {[]string{"own_fluid_at_2", "65 °C", "own_fluid_viscosity_2", "1001 mPa·s"}, "own_fluid_viscosity_2"},
 		"colder and thinner": {[]string{"own_fluid_at_2", "50 °C", "own_fluid_viscosity_2", "900 mPa·s"}, "own_fluid_viscosity_2"},
-		"of a gas":           {[]string{"own_fluid_at_2", "65 °C", "own_fluid_viscosity_2", "1001 mPa·s", "own_fluid_phase", "gas"}, ""},
+		"a gas":              {[]string{"own_fluid_at_2", "65 °C", "own_fluid_viscosity_2", "1050 mPa·s", "own_fluid_phase", "gas"}, ""}, // ln 1.05 / 5 = 0.0098
+		"a steep gas":        {[]string{"own_fluid_at_2", "65 °C", "own_fluid_viscosity_2", "1052 mPa·s", "own_fluid_phase", "gas"}, "own_fluid_viscosity_2"},
+		"a thinner gas":      {[]string{"own_fluid_at_2", "65 °C", "own_fluid_viscosity_2", "999 mPa·s", "own_fluid_phase", "gas"}, "own_fluid_viscosity_2"},
 		"between two": {[]string{
 			"own_fluid_points", "3", "own_fluid_at_2", "100 °C", "own_fluid_viscosity_2", "100 mPa·s", "own_fluid_at_3", "80 °C", "own_fluid_viscosity_3", "99 mPa·s",
 		}, "own_fluid_viscosity_3"},

@@ -15,11 +15,15 @@ import (
 // other temperatures by nothing but the rounding of what was entered.
 const pointsApart = 5
 
-// steepest [1/K] is how fast a liquid's viscosity may fall between two points: thick oils and cold glycols reach about half of it. With a
-// steeper one, or one that rises, a bank may have two settled states, and a small change take it from one to the other.
+// How fast a viscosity may change between two points [1/K]: a liquid's falls, of thick oils and cold glycols half as fast, a gas's rises, of any a
+// third as fast. With a steeper one, or one that goes the other way, a bank may have two settled states, and a small change take it from one to
+// the other.
 //
 // Source: engineering judgement.
-const steepest = 0.2
+const (
+	steepestFall = 0.2
+	steepestRise = 0.01
+)
 
 // told is one point of an own fluid, as entered.
 type told struct {
@@ -28,7 +32,7 @@ type told struct {
 	viscosity float64
 }
 
-// checkPoints refuses points of an own fluid that stand too close, and of a liquid those between which its viscosity does what no liquid's does.
+// checkPoints refuses points of an own fluid that stand too close, and those between which its viscosity does what none does.
 func checkPoints(in *field.Input, errs *FieldErrors) {
 	p := &in.Process
 	if p.Fluid != rating.OwnFluid {
@@ -46,23 +50,22 @@ func checkPoints(in *field.Input, errs *FieldErrors) {
 		}
 		points = append(points, point)
 	}
-	if p.Gas {
-		return
-	}
 	points = numeric.Sorted(points, func(a, b *told) int { return int(math.Copysign(1, a.at-b.at)) })
 	for i := range points[1:] {
-		colder, warmer := points[i], points[i+1]
-		least := math.Exp(-steepest * (warmer.at - colder.at)) // of the warmer's over the colder's
-		if !units.Above(warmer.viscosity, colder.viscosity) && !units.Above(colder.viscosity*least, warmer.viscosity) {
-			continue
+		wrong, other := points[i+1], points[i]
+		if other.entry > wrong.entry { // the one that was entered after its neighbour
+			wrong, other = other, wrong
 		}
-		wrong, other, low, high := warmer, colder, colder.viscosity*least, colder.viscosity
-		if colder.entry > warmer.entry { // which was entered after it
-			wrong, other, low, high = colder, warmer, warmer.viscosity, warmer.viscosity/least
+		key, low, high := "error.viscosity_falls", other.viscosity, other.viscosity*math.Exp(steepestFall*(other.at-wrong.at))
+		if p.Gas {
+			key, high = "error.viscosity_rises", other.viscosity*math.Exp(steepestRise*(wrong.at-other.at))
 		}
-		errs.add("own_fluid_viscosity"+wrong.entry, "error.viscosity_falls", "other", viscous(other.viscosity), "there", degrees(other.at),
-			"at", degrees(wrong.at), "low", message.Least(viscous(low)), "high", message.Most(viscous(high)))
-		return
+		low, high = min(low, high), max(low, high)
+		if units.Above(low, wrong.viscosity) || units.Above(wrong.viscosity, high) {
+			errs.add("own_fluid_viscosity"+wrong.entry, key, "other", viscous(other.viscosity), "there", degrees(other.at),
+				"at", degrees(wrong.at), "low", message.Least(viscous(low)), "high", message.Most(viscous(high)))
+			return
+		}
 	}
 }
 
