@@ -111,7 +111,7 @@ func over(w *field.Wish, c shop.Capability) shop.Capability {
 		c.Placing.Tolerance = units.Length(w.Tolerance.SI)
 	}
 	if w.Margin.Stated {
-		c.Rates.Margin = w.Margin.SI
+		c.Rates.MarkUp = w.Margin.SI
 	}
 	if !w.Joints.Stated {
 		return c
@@ -168,7 +168,7 @@ func (r *Result) AddMaking(m *Production) {
 func (m *Production) auto() map[string]message.Amount {
 	out := map[string]message.Amount{
 		"position_tolerance": of(units.Distance, m.Shop.Placing.Tolerance),
-		"margin":             {Kind: units.Percent, SI: m.Shop.Rates.Margin},
+		"margin":             {Kind: units.Percent, SI: m.Shop.Rates.MarkUp},
 	}
 	if k := m.Plan.Practice; k != nil {
 		out["joints_allowed"] = message.Amount{Kind: units.Count, SI: float64(making.JointsAllowed(&k.Joints, m.Order.Tube.Length))}

@@ -15,20 +15,31 @@ func (k maker) prices() []figure.Figure {
 	return []figure.Figure{
 		fig("price_tube", units.Cost, float64(c.PerTube), figure.PerTube, "price_tube", money("P_o", c.Price), k.asked()),
 		fig("price_metre", units.CostPerRun, float64(c.PerMetre), figure.TubeMetre, "price_metre", money("P_t", c.PerTube), along("L", k.Order.Tube.Length)),
-		fig("price", units.Cost, float64(c.Price), figure.WholeOrder, "price", money("K", c.Total), money("m_K", c.Margin)),
+		k.orderPrice(),
 	}
+}
+
+// orderPrice is the price of the order, raised where a least one is charged.
+func (k maker) orderPrice() figure.Figure {
+	c := k.p.Cost
+	total, markUp := money("K", c.Total), money("m_K", c.MarkUp)
+	if c.Raised > 0 {
+		return fig("price", units.Cost, float64(c.Price), figure.WholeOrder, "price_raised", total, markUp, money("P_min", k.Shop.Rates.Least))
+	}
+	return fig("price", units.Cost, float64(c.Price), figure.WholeOrder, "price", total, markUp)
 }
 
 func (k maker) cost() []figure.Figure {
 	c := k.p.Cost
 	var parts []figure.Figure
 	for _, item := range c.Items {
-		parts = append(parts, fig("cost_"+item.ID, units.Cost, float64(item.Amount), figure.WholeOrder, "cost_"+item.ID, k.costArgs(item.ID)...))
+		parts = append(parts, k.costOf(item))
 	}
 	total := money("K", c.Total)
 	list := append(k.prices(),
 		fig("cost_total", units.Cost, float64(c.Total), figure.WholeOrder, "cost_total", k.totalArgs()...),
-		fig("cost_margin", units.Cost, float64(c.Margin), figure.WholeOrder, "cost_margin", total, share("x_m", k.Shop.Rates.Margin)))
+		fig("cost_mark_up", units.Cost, float64(c.MarkUp), figure.WholeOrder, "cost_mark_up", total, share("x_m", k.Shop.Rates.MarkUp)),
+		fig("price_margin", units.Percent, c.Margin, figure.WholeOrder, "price_margin", money("P_o", c.Price), total))
 	list = append(list, parts...)
 	list = append(list,
 		fig("cost_fixed", units.Cost, float64(c.Fixed), figure.WholeOrder, "cost_fixed", money("K_u", k.amount("set_up")), number("N_f", k.p.Winding.FirstOff), total, k.made()),
@@ -50,21 +61,51 @@ func (k maker) amount(id string) units.Money {
 
 // costSymbol names each part of the cost in the formula of the total.
 var costSymbol = map[string]string{
-	"tube": "K_t", "strip": "K_s", "scrap": "K_w", "set_up": "K_u", "finning": "K_n", "saw": "K_c", "packing": "K_p",
+	"tube": "K_t", "offcut": "K_b", "spoilt": "K_q", "overhead": "K_o", "freight": "K_h", "strip": "K_s", "scrap": "K_w", "set_up": "K_u", "finning": "K_n", "saw": "K_c", "packing": "K_p",
 }
 
+// totalArgs gives every part that a total may have; what this one lacks is nought.
 func (k maker) totalArgs() []figure.Arg {
-	var args []figure.Arg
-	if k.Order.FreeIssue {
-		args = append(args, money(costSymbol["tube"], 0))
-	}
-	for _, item := range k.p.Cost.Items {
-		args = append(args, money(costSymbol[item.ID], item.Amount))
+	args := make([]figure.Arg, 0, len(costParts))
+	for _, id := range costParts {
+		args = append(args, money(costSymbol[id], k.amount(id)))
 	}
 	return args
 }
 
-// costArgs gives each part of the cost the numbers that its formula names.
+// costParts lists the parts in the order of that formula.
+var costParts = []string{"tube", "offcut", "spoilt", "strip", "scrap", "set_up", "finning", "saw", "packing", "overhead", "freight"}
+
+// costOf makes the figure of one part.
+func (k maker) costOf(item making.CostItem) figure.Figure {
+	formula, args := "cost_"+item.ID, []figure.Arg(nil)
+	if item.ID == "tube" {
+		formula, args = k.tubeCost()
+	} else {
+		args = k.costArgs(item.ID)
+	}
+	return fig("cost_"+item.ID, units.Cost, float64(item.Amount), figure.WholeOrder, formula, args...)
+}
+
+// tubeCost returns the formula of what the tubes cost and its numbers: by mass, by length or each.
+func (k maker) tubeCost() (formula string, args []figure.Arg) {
+	s := k.p.Supply
+	at := arg(map[units.Kind]string{units.CostPerWeight: "p_t", units.CostPerRun: "p_l", units.CostEach: "p_e"}[s.Price.Per], s.Price.Per, s.Price.Price)
+	bought := run("L_t", s.Bought())
+	switch {
+	case s.Price.Per == units.CostPerRun:
+		return "cost_tube_run", []figure.Arg{bought, at}
+	case s.Price.Per == units.CostEach:
+		return "cost_tube_each", []figure.Arg{number("N_b", s.Tubes), at}
+	}
+	args = []figure.Arg{bought, arg("m_t", units.WeightPerMetre, float64(k.Order.Tube.TubeMass())), at}
+	if s.Price.Extra == 0 {
+		return "cost_tube", args
+	}
+	return "cost_tube_cut", append(args, share("x_l", s.Price.Extra))
+}
+
+// costArgs gives each other part of the cost the numbers that its formula names.
 func (k maker) costArgs(id string) []figure.Arg {
 	r, crew, o := &k.Shop.Rates, &k.Shop.Crew, k.p.Time
 	hour := func(symbol string, x units.MoneyPerTime) figure.Arg {
@@ -73,34 +114,42 @@ func (k maker) costArgs(id string) []figure.Arg {
 	rates := []figure.Arg{hour("r_l", r.Line), hour("r_p", r.Person), number("n_crew", crew.People), share("ε", crew.Efficiency)}
 	alone := []figure.Arg{hour("r_p", r.Person), share("ε", crew.Efficiency)}
 	switch id {
-	case "tube":
-		return []figure.Arg{
-			run("L_t", k.p.Sawing.Bought()), arg("m_t", units.WeightPerMetre, float64(k.Order.Tube.TubeMass())),
-			arg("p_t", units.CostPerWeight, k.price(r.TubeMetals, k.Order.TubeMetal.ID)),
-		}
+	case "offcut":
+		s := k.p.Supply
+		return []figure.Arg{share("x_b", k.Shop.Buying.Offcuts), money("K_t", s.Paid), run("O", s.Offcut), run("L_t", s.Bought())}
+	case "spoilt":
+		w := k.p.Winding
+		spoilt := w.FirstOff + w.Rejected
+		return []figure.Arg{number("N_f", w.FirstOff), number("N_j", w.Rejected), money("p_q", k.amount("spoilt")/units.Money(spoilt))}
 	case "strip":
 		return []figure.Arg{run("L_b", k.p.Ledger.Bought), run("L_r", k.p.Ledger.Remainder), k.slit(), k.thick(), k.density(), k.finPrice()}
 	case "scrap":
-		return []figure.Arg{run("S", k.p.Ledger.Scrap()), k.slit(), k.thick(), k.density(), k.finPrice(), share("x_w", r.ScrapShare)}
+		return []figure.Arg{run("S", k.p.Ledger.Scrap()), k.slit(), k.thick(), k.density(), k.finPrice(), share("x_w", k.fin().Scrap)}
 	case "set_up":
 		return append(rates, took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking]))
 	case "finning":
 		return append(rates, took("τ_R", o.Productive()-o.OnLine[making.SettingUp]-o.OnLine[making.Checking]))
 	case "saw":
 		return append(alone, took("τ_saw", o.Saw))
+	case "overhead":
+		return append(alone, share("x_o", r.Overhead), money("K_u", k.amount("set_up")), money("K_n", k.amount("finning")), money("K_c", k.amount("saw")), took("τ_p", o.Pack))
+	case "freight":
+		return []figure.Arg{arg("M_o", units.Weight, float64(k.p.Packing.Order)), arg("p_h", units.CostPerWeight, float64(r.Freight))}
 	}
-	return append(alone, took("τ_p", o.Pack), number("N_c", k.p.Packing.Crates), money("p_c", k.Shop.Crate.Cost))
+	c := &k.Shop.Crate
+	return append(alone, took("τ_p", o.Pack), number("N_c", k.p.Packing.Crates), money("p_c", c.Cost), along("L_k", k.p.Packing.Length), arg("p_k", units.CostPerRun, float64(c.PerMetre)))
 }
 
 func (k maker) finPrice() figure.Arg {
-	return arg("p_f", units.CostPerWeight, k.price(k.Shop.Rates.FinMetals, k.Order.FinMetal.ID))
+	return arg("p_f", units.CostPerWeight, float64(k.fin().Price))
 }
 
-func (k maker) price(list []shop.Price, metal string) float64 {
-	for _, p := range list {
-		if p.Metal == metal {
-			return float64(p.Price)
+// fin is the price of the order's strip.
+func (k maker) fin() shop.StripPrice {
+	for _, p := range k.Shop.Rates.FinMetals {
+		if p.Metal == k.Order.FinMetal.ID {
+			return p
 		}
 	}
-	return 0
+	return shop.StripPrice{}
 }

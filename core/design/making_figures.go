@@ -6,6 +6,7 @@ import (
 
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/shop"
 	"finwright/core/shop/making"
 	"finwright/core/tube"
 	"finwright/core/units"
@@ -27,6 +28,7 @@ func (m *Production) groups() []FigureGroup {
 		{"buy", makingSection, k.part(making.TheStrip, p.Ledger != nil, "strip_bought", units.Run, k.buy)},
 		{"coil", makingSection, k.part(making.TheStrip, p.Ledger != nil, "coil_length", units.Run, k.coil)},
 		{"cutting", makingSection, k.part(making.TheProgramme, p.Programme != nil, "cut_length", units.Distance, k.cutting)},
+		{"tubes", makingSection, k.part(making.TheStrip, p.Ledger != nil, "mill_tubes", units.Count, k.tubes)},
 		{"speeds", makingSection, k.part(making.TheProgramme, p.Speeds != nil, "spindle", units.Spin, k.speeds)},
 		{"hours", makingSection, k.part(making.TheStrip, p.Time != nil, "line_hours", units.Hours, k.hours)},
 		{"packing", makingSection, append(k.part(making.TheBundle, p.Bundle != nil, "bundle_tubes", units.Count, k.bundle),
@@ -107,7 +109,7 @@ func (k maker) buy() []figure.Figure {
 		fig("strip_bought_mass", units.Weight, float64(s.Mass(l.Bought)), figure.WholeOrder, "strip_bought_mass", run("L_b", l.Bought), k.slit(), k.thick(), k.density()),
 		fig("strip_good", units.Run, float64(l.OnGood), figure.WholeOrder, "strip_good", k.asked(), run("ℓ_k", s.Kept)),
 		fig("strip_scrap", units.Run, float64(scrap), figure.WholeOrder, "strip_scrap", run("S_1", l.RunDown), run("S_2", l.FirstOff), run("S_3", l.Rejected),
-			run("S_4", l.CoilEnds), run("S_5", l.Joints), run("S_6", l.Stranded)),
+			run("S_4", l.CoilEnds), run("S_5", l.Joints), run("S_6", l.Stranded), run("S_7", l.Left)),
 		fig("scrap_share", units.Percent, float64(scrap/(l.Bought-l.Remainder)), figure.WholeOrder, "scrap_share", run("S", scrap), run("L_b", l.Bought), run("L_r", l.Remainder)),
 		fig("strip_remainder", units.Run, float64(l.Remainder), figure.WholeOrder, "strip_remainder", run("L_b", l.Bought), run("L_g", l.OnGood), run("S", scrap)),
 	}
@@ -117,8 +119,10 @@ func (k maker) coil() []figure.Figure {
 	l, w := k.p.Ledger, k.p.Winding
 	f := w.Coil
 	whole, stranded := w.WholeTubes()
+	length := k.coilLength()
+	length.Why = []message.Message{message.New("making.coil", "form", message.Key("shop.coil."+string(f.Form)))}
 	list := []figure.Figure{
-		k.coilLength(),
+		length,
 		fig("coil_mass", units.Weight, float64(f.Mass), "", "coil_mass", k.coilRun(), k.slit(), k.thick(), k.density()),
 		fig("coils", units.Count, float64(l.Coils), figure.WholeOrder, "coils", run("L_g", l.OnGood), run("S", l.Scrap()), run("L_r", l.Remainder), k.coilRun()),
 		fig("coil_tubes", units.Factor, w.TubesPerCoil(), "", "coil_tubes", k.coilRun(), k.starts(), k.ends(), k.perTube()),
@@ -147,17 +151,12 @@ func against(id string, k units.Kind, other, used figure.Arg) figure.Figure {
 	return f
 }
 
-// otherCoil returns the first possible coil after the one in use, which is the first possible of all.
+// otherCoil returns the first possible coil beside the one in use.
 func (k maker) otherCoil() (*making.CoilOption, bool) {
-	inUse := true
 	for i := range k.p.Coils {
-		if !k.p.Coils[i].Possible {
-			continue
+		if other := &k.p.Coils[i]; other.Possible && &other.Winding != k.p.Winding {
+			return other, true
 		}
-		if !inUse {
-			return &k.p.Coils[i], true
-		}
-		inUse = false
 	}
 	return nil, false
 }
@@ -202,13 +201,51 @@ func (k maker) cutting() []figure.Figure {
 			break
 		}
 	}
-	if s := k.p.Sawing; s != nil {
-		return append(list,
-			fig("mill_length", units.Distance, float64(s.Stock), "", "mill_length", along("L_cut", s.Cut), k.made()),
-			fig("mill_tubes", units.Count, float64(s.Tubes), figure.WholeOrder, "mill_tubes", k.made(), number("n_p", s.PerTube)),
-			fig("offcut", units.Run, float64(s.Offcut), figure.WholeOrder, "offcut", number("N_b", s.Tubes), along("L_st", s.Stock), k.made(), along("L_cut", s.Cut), run("k_f", s.Kerf)))
+	return list
+}
+
+// tubes are how many tubes are had and where their length goes.
+func (k maker) tubes() []figure.Figure {
+	w, g := k.p.Winding, k.p.Programme
+	firstOff, rejected := number("N_f", w.FirstOff), number("N_j", w.Rejected)
+	if k.Order.FreeIssue {
+		return []figure.Figure{
+			fig("tubes_to_send", units.Count, float64(w.Made()), figure.WholeOrder, "tubes_made", k.asked(), firstOff, rejected),
+			{ID: "mill_tubes", Kind: units.Count, State: figure.Plain, Absent: k.why(making.TheSupply)},
+		}
 	}
-	return append(list, figure.Figure{ID: "mill_tubes", Kind: units.Count, State: figure.Plain, Absent: k.why(making.TheSawing)})
+	s := k.p.Supply
+	if s == nil {
+		return []figure.Figure{{ID: "mill_tubes", Kind: units.Count, State: figure.Plain, Absent: k.why(making.TheSupply)}}
+	}
+	cut, allowed := along("L_cut", s.Cut), along("δ_L", s.Allowed)
+	bought, each, kerf := number("N_b", s.Tubes), along("L_st", s.Stock), run("k_f", s.Kerf)
+	length := fig("mill_length", units.Distance, float64(s.Stock), "", "mill_length", cut, k.made())
+	if s.Way == shop.CutToLength {
+		length = fig("mill_length", units.Distance, float64(s.Stock), "", "ordered_length", cut, allowed)
+	}
+	ends := []figure.Arg{along("b_A", g.TrimA), along("b_B", g.TrimB)}
+	list := []figure.Figure{
+		length,
+		fig("mill_tubes", units.Count, float64(s.Tubes), figure.WholeOrder, "mill_tubes", k.made(), number("n_p", s.PerTube)),
+		fig("tube_bought", units.Run, float64(s.Bought()), figure.WholeOrder, "tube_bought", bought, each),
+		fig("tube_used", units.Run, float64(s.Used), figure.WholeOrder, "tube_used", append(ends, k.asked(), cut)...),
+		fig("tube_trim", units.Run, float64(s.Trim), figure.WholeOrder, "tube_trim", append(ends, k.asked(), kerf, k.made(), allowed)...),
+		fig("tube_spoilt", units.Run, float64(s.Spoilt), figure.WholeOrder, "tube_spoilt", firstOff, rejected, cut),
+	}
+	if s.Way == shop.StockLengths {
+		list = append(list, fig("offcut", units.Run, float64(s.Offcut), figure.WholeOrder, "offcut", bought, each, k.made(), cut, kerf))
+	}
+	return append(list, k.otherWay()...)
+}
+
+// otherWay says by how much dearer the tubes would be if they were bought the other way.
+func (k maker) otherWay() []figure.Figure {
+	s, o := k.p.Supply, k.p.Other
+	if o == nil || !s.Priced || !o.Priced {
+		return nil
+	}
+	return []figure.Figure{fig(string(o.Way)+"_instead", units.Cost, float64(o.Cost()-s.Cost()), figure.WholeOrder, "other_way", money("K_y", o.Cost()), money("K_z", s.Cost()))}
 }
 
 // speedSymbol names each limit of the spindle in its formula.

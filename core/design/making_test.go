@@ -53,7 +53,7 @@ func TestMakingAddsUp(t *testing.T) {
 		p := m.Plan.Programme
 		near("tube", get("cut_length")+get("grown"), float64(m.Order.Tube.Length+p.TrimA+p.TrimB))
 		near("strip", get("strip_good")+get("strip_scrap")+get("strip_remainder"), get("strip_bought"))
-		near("price", get("cost_total")+get("cost_margin"), get("price"))
+		near("price", get("cost_total")+get("cost_mark_up"), get("price"))
 		near("price of a tube", get("price_tube")*float64(m.Order.Quantity), get("price"))
 		sum := 0.0
 		for _, item := range m.Plan.Cost.Items {

@@ -99,6 +99,9 @@ func (w Writer) answerOf(m *design.Production, l design.LineVerdict) string {
 	if m.Refused != nil {
 		said += " " + w.say(message.New("making.answer.elsewhere", "part", message.Key("part."+m.Refused.Section)))
 	}
+	if k := m.Plan.Winding; k != nil && m.Order.FreeIssue {
+		said += " " + w.say(message.New("making.send."+string(m.Shop.Buying.Spoilt), "count", k.Made(), "quantity", k.Good, "first_off", k.FirstOff, "rejected", k.Rejected))
+	}
 	return said
 }
 
@@ -184,6 +187,9 @@ func (w Writer) cautions(m *design.Production) []string {
 	}
 	if p.Packing != nil {
 		add(p.Packing.Warnings...)
+	}
+	if s, o := p.Supply, p.Other; s != nil && o != nil && s.Priced && o.Priced && o.Cost() < s.Cost() {
+		add(message.New("making.buy."+string(o.Way), "by", w.amount(float64(s.Cost()-o.Cost()))))
 	}
 	for _, part := range []making.Part{making.TheProgramme, making.TheStrip, making.ThePacking, making.TheBundle, making.TheCost} {
 		add(p.Absent[part])

@@ -54,7 +54,12 @@ func (w Writer) duty(v rating.Optional) units.Text {
 }
 
 func (w Writer) price(v rating.Optional) string {
-	return strings.TrimSpace(w.Texts.Numbers.Figure(units.Cost, v.SI, w.System).Value + " " + w.Currency)
+	return w.amount(v.SI)
+}
+
+// amount prints money with its currency.
+func (w Writer) amount(x float64) string {
+	return strings.TrimSpace(w.Texts.Numbers.Figure(units.Cost, x, w.System).Value + " " + w.Currency)
 }
 
 // offered is what a remark offers, nil where that is nothing.

@@ -141,11 +141,37 @@ func (w Writer) shopChoices(f shop.Leaf) []Choice {
 		metals(material.FinMetals)
 	case f.Key == "tube_metals", strings.HasPrefix(f.Path, "rates/tube_metals"):
 		metals(material.TubeMetals)
+	case f.Key == "metal" && strings.HasPrefix(f.Path, "buying/quotes"):
+		metals(material.TubeMetals)
+	case f.Key == "tubes_bought", f.Key == "bought":
+		chosen(add, shop.TubeWays)
+	case f.Key == "coil_used":
+		chosen(add, shop.CoilChoices)
+	case f.Key == "strip_left":
+		chosen(add, shop.StripUses)
+	case f.Key == "spoilt":
+		chosen(add, shop.Bearers)
 	case f.Text == "true", f.Text == "false":
 		add("true", "making.yes")
 		add("false", "making.no")
 	}
 	return out
+}
+
+// chosen adds the choices of a list, each named by its text "shop.choice.<id>".
+func chosen[T ~string](add func(id, key string), list []T) {
+	for _, id := range list {
+		add(string(id), "shop.choice."+string(id))
+	}
+}
+
+// Lifted says what has another meaning than in the version that a capability file was saved by.
+func (w Writer) Lifted(c shop.Capability) []string {
+	said := []string{}
+	for _, m := range c.Lifted() {
+		said = append(said, w.say(m))
+	}
+	return said
 }
 
 // Faults puts what is wrong with a capability file in words, in the units of each value.

@@ -11,11 +11,11 @@ import (
 // The file is JSON. The methods "keys" name each key, what its value may be and where
 // it goes; its meaning for a reader is the text "shop.field.<key>". A quantity is a
 // text with its unit as people type it ("5/8 in", "2.5 m/s", "420 kg"), a count is a
-// number. Every key must be there unless it is asked for with "has", and no other may
+// number. A file of an earlier version is lifted (versions.go). Every key must be there unless it is asked for with "has", and no other may
 // be, except "note", a remark that any object may carry.
 const (
 	Format  = "finwright-shop"
-	Version = 1
+	Version = 2
 )
 
 // Capability is what a shop can do and what its work costs. All its figures are
@@ -27,6 +27,7 @@ type Capability struct {
 	Forming  []Forming
 	Placing  Placing
 	Cutting  Cutting
+	Buying   Buying
 	Measured []Measured
 	Losses   Losses
 	Bundle   Opening
@@ -35,6 +36,7 @@ type Capability struct {
 	Rates    Rates
 
 	tree map[string]any // the file as typed; nil: the one that ships
+	from int            // the earlier version that it was saved by; 0: this one
 }
 
 // Range is a low and a high limit, both included.
@@ -179,6 +181,77 @@ type Cutting struct {
 	Time  units.Duration // one cut
 }
 
+// Buying is how tubes and strip are bought, and what becomes of what is left of them.
+type Buying struct {
+	Tubes     TubeWay
+	Tolerance units.Length // by which a tube that is bought cut to length may be out, to either side
+	Extra     float64      // of the price by mass, for tubes cut to length
+	Offcuts   float64      // of the price, for what is left of stock lengths
+	Quotes    []Quote
+	Coils     CoilChoice
+	StripLeft StripUse
+	Spoilt    Bearer
+}
+
+// TubeWay is how tubes are bought.
+type TubeWay string
+
+// Ways to buy tubes.
+const (
+	CutToLength  TubeWay = "cut"
+	StockLengths TubeWay = "stock" // and sawn in the shop
+)
+
+// TubeWays lists them.
+var TubeWays = []TubeWay{CutToLength, StockLengths}
+
+// CoilChoice says which of the coils that a line takes an order is wound from.
+type CoilChoice string
+
+// Choices of the coil.
+const (
+	CheaperCoil CoilChoice = "cheaper"
+	FirstCoil   CoilChoice = "first" // of the line's list that serves the tube
+)
+
+// CoilChoices lists them.
+var CoilChoices = []CoilChoice{CheaperCoil, FirstCoil}
+
+// StripUse is what becomes of the strip that is left when an order is done.
+type StripUse string
+
+// Uses of strip that is left. Slit strip suits one height and pitch, so it is scrap unless the shop knows of a use.
+const (
+	StripIsScrap  StripUse = "scrap"
+	StripIsStored StripUse = "again" // and is not paid for by the order
+)
+
+// StripUses lists them.
+var StripUses = []StripUse{StripIsScrap, StripIsStored}
+
+// Bearer is who pays for a tube of the customer's that is spoilt.
+type Bearer string
+
+// Bearers.
+const (
+	CustomerBears Bearer = "customer"
+	ShopBears     Bearer = "shop"
+)
+
+// Bearers lists them.
+var Bearers = []Bearer{CustomerBears, ShopBears}
+
+// Quote is a mill's price for tubes of one size. It goes before the metal's price by mass.
+type Quote struct {
+	Metal  string
+	Way    TubeWay
+	OD     units.Length
+	Wall   units.Length
+	Length units.Length // the longest that is had at this price; of stock, the stock length
+	Price  float64      // in SI; of what, Per says
+	Per    units.Kind   // CostPerWeight, CostPerRun or CostEach
+}
+
 // Measured is one tube that the shop finned and measured, from which growth is learned.
 type Measured struct {
 	Type     tube.FinType
@@ -215,6 +288,7 @@ type Crate struct {
 	Payload   units.Mass
 	Time      units.Duration
 	Cost      units.Money
+	PerMetre  units.MoneyPerLength // of a crate as long as its tubes and the clearance, besides
 }
 
 // Crew is who works, how long and how steadily.
@@ -229,9 +303,19 @@ type Rates struct {
 	Line       units.MoneyPerTime
 	Person     units.MoneyPerTime
 	TubeMetals []Price
-	FinMetals  []Price
-	ScrapShare float64 // of the strip's price that scrap fetches
-	Margin     float64 // on cost
+	FinMetals  []StripPrice
+	Overhead   float64            // on the time of line and people
+	Freight    units.MoneyPerMass // of the order's gross mass
+	MarkUp     float64            // on cost
+	Least      units.Money        // charged for an order
+	Breaks     []int              // quantities that are priced beside the one ordered
+}
+
+// StripPrice is what strip of a metal costs, and the share of that which its scrap fetches.
+type StripPrice struct {
+	Metal string
+	Price units.MoneyPerMass
+	Scrap float64
 }
 
 // Price is what a metal costs.

@@ -25,6 +25,17 @@ func check(c *Capability) []Fault {
 	for i := range c.Lines {
 		checkLine(&c.Lines[i], "lines/"+strconv.Itoa(i), &k)
 	}
+	k.unless(slices.Contains(TubeWays, c.Buying.Tubes), "buying/tubes_bought", "shop.file.tube_way")
+	k.unless(slices.Contains(CoilChoices, c.Buying.Coils), "buying/coil_used", "shop.file.coil_choice")
+	k.unless(slices.Contains(StripUses, c.Buying.StripLeft), "buying/strip_left", "shop.file.strip_use")
+	k.unless(slices.Contains(Bearers, c.Buying.Spoilt), "buying/spoilt", "shop.file.bearer")
+	for i, q := range c.Buying.Quotes {
+		at := "buying/quotes/" + strconv.Itoa(i)
+		_, known := material.TubeMetal(q.Metal)
+		k.unless(known, at+"/metal", "shop.file.metal")
+		k.unless(slices.Contains(TubeWays, q.Way), at+"/bought", "shop.file.tube_way")
+		k.unless(2*q.Wall < q.OD, at+"/wall", "shop.file.quote_wall")
+	}
 	for i, m := range c.Measured {
 		at := "measured/" + strconv.Itoa(i)
 		k.unless(slices.Contains(tube.FinTypes(), m.Type), at+"/type", "shop.file.fin_type")

@@ -44,7 +44,8 @@ func Open(text []byte) (Capability, []Fault) {
 	if tree["format"] != Format {
 		return c, []Fault{{Path: "format", Why: message.New("shop.file.format", "format", Format)}}
 	}
-	if tree["version"] != float64(Version) {
+	from, ok := lift(tree)
+	if !ok {
 		return c, []Fault{{Path: "version", Why: message.New("shop.file.version", "version", Version)}}
 	}
 	r := reader{}
@@ -52,7 +53,7 @@ func Open(text []byte) (Capability, []Fault) {
 	if r.faults == nil {
 		r.faults = check(&c)
 	}
-	c.tree = tree
+	c.tree, c.from = tree, from
 	return c, r.faults
 }
 

@@ -31,6 +31,7 @@ func (c *Capability) keys(o *object) {
 	list(o, "forming", &c.Forming, 20)
 	o.inner("placing", &c.Placing)
 	o.inner("cutting", &c.Cutting)
+	o.inner("buying", &c.Buying)
 	if o.has("measured") {
 		list(o, "measured", &c.Measured, 1000)
 	}
@@ -157,6 +158,26 @@ func (c *Cutting) keys(o *object) {
 	amount(o, "time", &c.Time, units.Time, 0.001, 1000*hour)
 }
 
+func (b *Buying) keys(o *object) {
+	text(o, "tubes_bought", &b.Tubes, longestText)
+	amount(o, "length_tolerance", &b.Tolerance, units.Distance, 0, 1)
+	amount(o, "length_extra", &b.Extra, units.Percent, 0, 1000*percent)
+	amount(o, "offcut_share", &b.Offcuts, units.Percent, 0, 100*percent)
+	list(o, "quotes", &b.Quotes, 200)
+	text(o, "coil_used", &b.Coils, longestText)
+	text(o, "strip_left", &b.StripLeft, longestText)
+	text(o, "spoilt", &b.Spoilt, longestText)
+}
+
+func (q *Quote) keys(o *object) {
+	text(o, "metal", &q.Metal, longestText)
+	text(o, "bought", &q.Way, longestText)
+	amount(o, "od", &q.OD, units.Diameter, mm, 2)
+	amount(o, "wall", &q.Wall, units.Wall, 0.01*mm, 200*mm)
+	amount(o, "up_to", &q.Length, units.Distance, 10*mm, 200)
+	o.priced("quoted", &q.Price, &q.Per, 1e-6, 1e9)
+}
+
 func (m *Measured) keys(o *object) {
 	text(o, "type", &m.Type, longestText)
 	amount(o, "cut", &m.Cut, units.Distance, mm, 200)
@@ -189,6 +210,7 @@ func (c *Crate) keys(o *object) {
 	amount(o, "payload", &c.Payload, units.Weight, 0.1, 10000*tonne)
 	amount(o, "time", &c.Time, units.Time, 0.001, 1000*hour)
 	amount(o, "cost", &c.Cost, units.Cost, 0, 1e9)
+	amount(o, "cost_metre", &c.PerMetre, units.CostPerRun, 0, 1e9)
 }
 
 func (c *Crew) keys(o *object) {
@@ -202,8 +224,17 @@ func (r *Rates) keys(o *object) {
 	amount(o, "person", &r.Person, units.CostPerTime, 1e-6/hour, 1e9/hour)
 	list(o, "tube_metals", &r.TubeMetals, 100)
 	list(o, "fin_metals", &r.FinMetals, 100)
-	amount(o, "scrap_share", &r.ScrapShare, units.Percent, 0, 100*percent)
-	amount(o, "margin", &r.Margin, units.Percent, 0, 1000*percent)
+	amount(o, "overhead", &r.Overhead, units.Percent, 0, 1000*percent)
+	amount(o, "freight", &r.Freight, units.CostPerWeight, 0, 1e9)
+	amount(o, "mark_up", &r.MarkUp, units.Percent, 0, 1000*percent)
+	amount(o, "least_charge", &r.Least, units.Cost, 0, 1e9)
+	o.wholes("breaks", &r.Breaks, 10, 1, 1e6)
+}
+
+func (p *StripPrice) keys(o *object) {
+	text(o, "metal", &p.Metal, longestText)
+	amount(o, "price", &p.Price, units.CostPerWeight, 1e-6, 1e9)
+	amount(o, "scrap", &p.Scrap, units.Percent, 0, 100*percent)
 }
 
 func (p *Price) keys(o *object) {

@@ -23,6 +23,10 @@ func blank(key string) string {
 		return `{"od": "25.4 mm", "low": "5 fpi", "high": "11 fpi"}`
 	case "tools":
 		return `{"height": "5/8 in", "strip": "0.4 mm", "count": {"low": "7 fpi", "high": "11 fpi"}}`
+	case "quotes":
+		return `{"metal": "cs", "bought": "cut", "od": "25.4 mm", "wall": "2.11 mm", "up_to": "6.5 m", "quoted": "2.75 per m"}`
+	case "breaks":
+		return "100"
 	case "tube_sizes":
 		return `"25.4 mm"`
 	case "stock":

@@ -25,9 +25,12 @@ func complete(t testing.TB) Capability {
 	set := func(path, key, text string) { c.at(strings.Split(path, "/")).(map[string]any)[key] = text }
 	set("lines/0/coils/0", "width", "400 mm")
 	set("lines/0/types/0", "knurl", "0.5 mm")
-	if c, faults = c.More("measured"); faults != nil {
-		t.Fatal(faults)
+	for _, list := range []string{"measured", "buying/quotes"} {
+		if c, faults = c.More(list); faults != nil {
+			t.Fatal(faults)
+		}
 	}
+	c = edit(t, c, "buying/offcut_share", "20 %", "crate/cost_metre", "12 per m", "rates/overhead", "10 %", "rates/freight", "0.1 /kg", "rates/least_charge", "400")
 	return edit(t, c, "lines/0/types/0/growth", "0.1 %", "lines/0/types/0/growth_scatter", "0.1 %", "lines/0/types/0/oiler", "true")
 }
 
@@ -224,6 +227,7 @@ func readable(t testing.TB, r *rand.Rand, b bounds, text string) {
 		return
 	}
 	ranged(t, c, b)
+	c.from = 0 // saved, it is of this version
 	if again, faults := Open(c.Save()); faults != nil || !reflect.DeepEqual(c, again) {
 		t.Fatalf("does not survive saving: %v\n%s", faults, text)
 	}
@@ -279,7 +283,7 @@ func TestAnyTextIsRead(t *testing.T) {
 func FuzzOpen(f *testing.F) {
 	f.Add(string(House().Save()))
 	f.Add(short())
-	f.Add(`{"format":"finwright-shop","version":1,"lines":[{"types":[{}]}]}`)
+	f.Add(`{"format":"finwright-shop","version":2,"lines":[{"types":[{}]}]}`)
 	b := stated(f)
 	f.Fuzz(func(t *testing.T, text string) { readable(t, rand.New(rand.NewPCG(1, uint64(len(text)))), b, text) })
 }

@@ -90,21 +90,34 @@ func text[T ~string](o *object, key string, to *T, most int) {
 
 // whole reads a count.
 func (o *object) whole(key string, to *int, low, high float64) {
+	if node, path, ok := o.take(key); ok {
+		*to = o.count(node, key, path, limits{units.Count, low, high, false})
+	}
+}
+
+// wholes reads a list of counts.
+func (o *object) wholes(key string, to *[]int, most int, low, high float64) {
+	items, path := o.items(key, most)
+	*to = make([]int, len(items))
+	for i, item := range items {
+		(*to)[i] = o.count(item, key, nth(path, i), limits{units.Count, low, high, false})
+	}
+}
+
+// priced reads a price by mass, by length or of a piece, as its unit says.
+func (o *object) priced(key string, to *float64, per *units.Kind, low, high float64) {
 	node, path, ok := o.take(key)
 	if !ok {
 		return
 	}
-	x, ok := node.(float64)
-	l := limits{units.Count, low, high, false}
-	switch {
-	case !ok || x != math.Trunc(x):
-		o.fault(path, "shop.file.whole")
-	case !l.hold(x):
-		o.faults = append(o.faults, Fault{Path: path, Why: l.outside(plain(x))})
-	default:
-		*to = int(x)
-		o.leaf(path, key, units.Count, strconv.Itoa(*to))
+	text, _ := node.(string)
+	for _, *per = range []units.Kind{units.CostPerWeight, units.CostPerRun, units.CostEach} { // a bare number is by mass
+		if _, err := units.Parse(*per, text, units.SI); err == nil {
+			*to = o.quantity(node, key, path, limits{*per, low, high, false})
+			return
+		}
 	}
+	o.fault(path, "shop.file.price")
 }
 
 // yesNo reads a yes or no.
@@ -118,6 +131,21 @@ func (o *object) yesNo(key string, to *bool) {
 		return
 	}
 	o.leaf(path, key, "", strconv.FormatBool(*to))
+}
+
+// count returns a whole number, zero if it cannot be read.
+func (r *reader) count(node any, key, path string, l limits) int {
+	x, ok := node.(float64)
+	switch {
+	case !ok || x != math.Trunc(x):
+		r.fault(path, "shop.file.whole")
+	case !l.hold(x):
+		r.faults = append(r.faults, Fault{Path: path, Why: l.outside(plain(x))})
+	default:
+		r.leaf(path, key, units.Count, strconv.Itoa(int(x)))
+		return int(x)
+	}
+	return 0
 }
 
 // words returns a text, an empty one if it cannot be read.

@@ -59,11 +59,12 @@ const (
 	CostPerTime     Kind = "cost_per_time"
 	CostPerWeight   Kind = "cost_per_weight"
 	CostPerRun      Kind = "cost_per_run"
+	CostEach        Kind = "cost_each" // of one piece
 )
 
 // Money reports whether k counts in a currency.
 func (k Kind) Money() bool {
-	return k == Cost || k == CostPerTime || k == CostPerWeight || k == CostPerRun
+	return k == Cost || k == CostPerTime || k == CostPerWeight || k == CostPerRun || k == CostEach
 }
 
 // dimension groups kinds whose units may stand for one another.
@@ -104,6 +105,7 @@ const (
 	dimCostTime   dimension = "cost_per_time"
 	dimCostMass   dimension = "cost_per_mass"
 	dimCostRun    dimension = "cost_per_length"
+	dimCostEach   dimension = "cost_each"
 )
 
 // digits is a rule for how a number is shown.
@@ -186,6 +188,7 @@ var kinds = []struct {
 	{CostPerTime, spec{dimCostTime, fixed("/h", 2), fixed("/h", 2)}},
 	{CostPerWeight, spec{dimCostMass, fixed("/kg", 2), fixed("/lb", 2)}},
 	{CostPerRun, spec{dimCostRun, fixed("per m", 2), fixed("per ft", 2)}},
+	{CostEach, spec{dimCostEach, fixed("each", 2), fixed("each", 2)}},
 }
 
 // specs holds them by kind.

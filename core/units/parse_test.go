@@ -94,6 +94,7 @@ func TestParseReadsWhatPeopleType(t *testing.T) {
 		{CostPerTime, "36 /h", SI, 0.01},
 		{CostPerWeight, "1 /lb", SI, 2.204622622},
 		{CostPerRun, "3.048 per m", US, 3.048},
+		{CostEach, "22.40 each", SI, 22.4},
 	} {
 		got, err := Parse(c.kind, c.text, c.sys)
 		if err != nil || math.Abs(got.SI-c.want) > 1e-9*math.Abs(c.want) {

@@ -141,6 +141,7 @@ var table = []struct {
 	{unit{dimCostMass, 1 / pound, 0}, "/lb, per lb"},
 	{unit{dimCostRun, 1, 0}, "per m"},
 	{unit{dimCostRun, 1 / foot, 0}, "per ft"},
+	{unit{dimCostEach, 1, 0}, "each, per piece, /piece"},
 
 	{unit{dimNone, 1, 0}, "-, x, off, pcs, pieces, tubes"},
 	{unit{dimNone, 0.01, 0}, "%"},

@@ -140,6 +140,7 @@ export interface ShopArgs {
 export interface ShopReply {
   shop: string;
   form: ShopForm;
+  lifted: string[];
 }
 
 export interface EditShopArgs {

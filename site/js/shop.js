@@ -24,7 +24,7 @@ const MOST = 500; // steps of undo
  */
 export function createShop(dialog, opener, engine, onChange, tell, reason) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
-  const [form, said, undo] = ["shop-form", "shop-said", "shop-undo"].map(at);
+  const [form, said, undo, lifted] = ["shop-form", "shop-said", "shop-undo", "shop-lifted"].map(at);
   /** @type {string} */ let text = savedShop();
   const texts = [text]; // apart from the design's history: an undo here concerns the shop alone
   /** @type {Reply | null} */ let shown = null;
@@ -40,7 +40,16 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
     if (texts.length > MOST) texts.shift();
     undo.disabled = texts.length === 1;
     opener.textContent = reply.form.name;
+    if (whole) toConfirm(reply);
     onChange();
+  }
+
+  /** Lists what has another meaning than in the version that saved the file. @param {Reply | null} reply */
+  function toConfirm(reply) {
+    const list = reply?.lifted ?? [];
+    lifted.hidden = list.length === 0;
+    lifted.querySelector("ul").replaceChildren(...list.map((text) => Object.assign(document.createElement("li"), { textContent: text })));
+    if (list.length) tell("shopLifted");
   }
 
   /** @type {Promise<unknown>} */ let turn = Promise.resolve();
@@ -229,6 +238,14 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
     dialog.showModal();
   });
   at("shop-close").addEventListener("click", () => dialog.close());
+  at("shop-confirm").addEventListener("click", () =>
+    inTurn(async () => {
+      toConfirm(null);
+      if (!text || !shown) return;
+      text = shown.shop; // of this version, so that it is not listed again
+      tell(keepShop(text, false));
+    }),
+  );
   at("shop-reset").addEventListener("click", () => inTurn(() => load("")));
   undo.addEventListener("click", () =>
     inTurn(async () => {
@@ -248,6 +265,7 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
     const note = quarantine("shop", text);
     text = "";
     shown = null;
+    toConfirm(null);
     form.replaceChildren();
     if (note === "setAside") keepShop("", false);
     tell(note === "setAside" ? "shopAside" : note, why);
@@ -262,7 +280,7 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
     /** A kept file that cannot be used gives way to the shop that ships, and is put aside. */
     async start() {
       try {
-        if (text) shown = await engine.call("shop", { shop: text });
+        if (text) toConfirm((shown = await engine.call("shop", { shop: text })));
       } catch (error) {
         if (error instanceof LoadFailure) throw error;
         giveWay(error instanceof EngineError ? error.message : "");

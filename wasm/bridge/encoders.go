@@ -188,6 +188,12 @@ func encodeShopReply(e *encoder, v *shopReply) {
 	e.string(v.Shop)
 	e.key("form")
 	encodeShopForm(e, &v.Form)
+	e.key("lifted")
+	e.open('[')
+	for _, v0 := range v.Lifted {
+		e.string(v0)
+	}
+	e.close(']')
 	e.close('}')
 }
 

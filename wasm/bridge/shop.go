@@ -93,8 +93,9 @@ type shopArgs struct {
 }
 
 type shopReply struct {
-	Shop string          `json:"shop"`
-	Form report.ShopForm `json:"form"`
+	Shop   string          `json:"shop"`
+	Form   report.ShopForm `json:"form"`
+	Lifted []string        `json:"lifted"` // what its owner is to confirm of a file that an earlier version saved
 }
 
 // shopForm lays a capability file open for editing.
@@ -110,7 +111,8 @@ func shopForm(a shopArgs) (shopReply, error) {
 func answerShop(c shop.Capability) shopReply {
 	text := string(c.Save())
 	lately.Store(&openedShop{text, c})
-	return shopReply{text, writerIn(units.SI).ShopForm(c)}
+	w := writerIn(units.SI)
+	return shopReply{text, w.ShopForm(c), w.Lifted(c)}
 }
 
 // shopCommand is one change of a capability file. Op says which members count:

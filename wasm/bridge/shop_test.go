@@ -66,7 +66,7 @@ func TestShopComesWithTheCall(t *testing.T) {
 		}
 	}
 	change("currency", "CHF")
-	change("rates/margin", "0 %")
+	change("rates/mark_up", "0 %")
 	price := func(shop string) report.ShownFigure {
 		for _, g := range askMaking(t, cases.First(), shop).View.Groups {
 			for _, f := range g.Figures {

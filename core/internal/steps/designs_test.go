@@ -148,6 +148,9 @@ func ask(d document.Document) *answer {
 		a.words += n.Message.Key
 	}
 	a.words += r.Line + h.Thermal.Inside.Method
+	if w := plan.Plan.Winding; w != nil {
+		a.words += string(w.Coil.Form)
+	}
 	for _, m := range h.Methods {
 		a.words += strconv.FormatBool(m.InRange)
 	}

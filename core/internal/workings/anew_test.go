@@ -7,6 +7,7 @@ import (
 	"finwright/core/fluid"
 	"finwright/core/internal/correlation"
 	"finwright/core/rating"
+	"finwright/core/shop"
 	"finwright/core/shop/making"
 	"finwright/core/tube"
 )
@@ -25,8 +26,11 @@ var takenBack = map[string]func(d *made, numbers map[string]float64) float64{
 	"wanted_duty c_i":     (*made).halfWay,
 	"wanted_out c_i":      (*made).halfWay,
 	"saw_hours n_cut": func(d *made, _ map[string]float64) float64 {
-		w := d.making.Plan.Winding
-		return float64(w.Made() + 2*d.in.Job.Quantity) // from stock, and both trims of what ships
+		cuts := 2 * d.in.Job.Quantity // both trims of what ships
+		if d.making.Shop.Buying.Tubes == shop.StockLengths {
+			cuts += d.making.Plan.Winding.Made()
+		}
+		return float64(cuts)
 	},
 	"grown L_w": func(d *made, _ map[string]float64) float64 { return d.wound() },
 	"rolling_power P_r": func(d *made, _ map[string]float64) float64 {

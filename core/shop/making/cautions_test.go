@@ -30,6 +30,7 @@ func TestCautionsComeWhereTheyApply(t *testing.T) {
 		},
 	} {
 		house, o := shop.House(), footed()
+		house.Buying.Coils = shop.FirstCoil
 		if c.order != nil {
 			c.order(&o)
 		}

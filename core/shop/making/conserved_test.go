@@ -56,14 +56,21 @@ func refused(list []verdict.Verdict) string {
 	return ""
 }
 
-// Over 10,000 random valid orders: tube cut + growth = finished zones + end trims,
-// kerf charged to stock; strip bought = on good tubes + scrap (rejected tubes
+// Over 10,000 random valid orders: tube cut + growth = finished zones + end trims; tube
+// bought either way = in what ships + cut off + offcuts + spoilt; strip bought = on good tubes + scrap (rejected tubes
 // included) + remainder, to the millimetre; hours and money add up; nothing is NaN.
 func TestOrdersAreConserved(t *testing.T) {
-	c := shop.House()
+	cut := shop.House()
+	stock := cut
+	stock.Buying.Tubes, stock.Buying.StripLeft = shop.StockLengths, shop.StripIsStored
+	stock.Buying.Offcuts, stock.Rates.Overhead, stock.Rates.Freight, stock.Rates.Least, stock.Buying.Spoilt = 0.3, 0.1, 0.05, 4000, shop.ShopBears
 	const millimetre = 0.001
 	proof.Proof{Share: 400, Full: 10000, Seed: 19}.Run(t, func(t *proof.Case) {
 		r := t.Rand
+		c := cut
+		if t.Index%2 == 0 {
+			c = stock
+		}
 		o, l := possible(r, &c)
 		var now *making.Setup
 		if t.Index%3 == 0 {
@@ -89,9 +96,10 @@ func TestOrdersAreConserved(t *testing.T) {
 		if math.Abs(float64(p.Programme.CutLength+grown-zones-trims)) > millimetre/1000 || math.Abs(float64(grown-p.Programme.Grown)) > 1e-9 {
 			t.Fatalf("cut %v and growth %v against zones %v and trims %v", p.Programme.CutLength, grown, zones, trims)
 		}
-		if s := p.Sawing; s != nil {
-			if math.Abs(float64(s.Bought()-s.Kerf-s.Offcut-p.Programme.CutLength*units.Length(p.Winding.Made()))) > millimetre {
-				t.Fatalf("stock %+v", s)
+		if bare := float64(zones - grown); !o.FreeIssue {
+			conserved(t, p.Supply, bare, &p)
+			if p.Other != nil {
+				conserved(t, p.Other, bare, &p)
 			}
 		}
 		w, d := p.Winding, p.Ledger
@@ -114,11 +122,24 @@ func TestOrdersAreConserved(t *testing.T) {
 		for _, item := range p.Cost.Items {
 			money += item.Amount
 		}
-		if math.Abs(float64(money+p.Cost.Margin-p.Cost.Price)) > 1e-6 || math.Abs(float64(p.Cost.PerTube)*float64(o.Quantity)-float64(p.Cost.Price)) > 1e-6 {
+		if math.Abs(float64(money+p.Cost.MarkUp+p.Cost.Raised-p.Cost.Price)) > 1e-6 || math.Abs(float64(p.Cost.PerTube)*float64(o.Quantity)-float64(p.Cost.Price)) > 1e-6 {
 			t.Fatalf("cost %+v", p.Cost)
 		}
 		proof.Finite(t, "plan", p)
 	})
+}
+
+// conserved fails unless the tube that is bought one way is, to the millimetre, the bare tube in what ships, what is cut off it,
+// offcuts and spoilt tubes.
+func conserved(t *proof.Case, s *making.Supply, bare float64, p *making.Plan) {
+	const millimetre = 0.001
+	used, spoilt := bare*float64(p.Winding.Good), float64(p.Programme.CutLength)*float64(p.Winding.FirstOff+p.Winding.Rejected)
+	if math.Abs(used-float64(s.Used)) > millimetre || math.Abs(spoilt-float64(s.Spoilt)) > millimetre {
+		t.Fatalf("%s: used %v, spoilt %v; want %v, %v", s.Way, s.Used, s.Spoilt, used, spoilt)
+	}
+	if math.Abs(float64(s.Bought()-s.Used-s.Trim-s.Offcut-s.Spoilt)) > millimetre || s.Trim < 0 || s.Offcut < 0 {
+		t.Fatalf("%s: bought %v: %+v", s.Way, s.Bought(), s)
+	}
 }
 
 // growthByZones adds up what the finished zones are longer than their bare tube.

@@ -18,8 +18,10 @@ type CostItem struct {
 type Cost struct {
 	Items     []CostItem
 	Total     units.Money
-	Margin    units.Money
+	MarkUp    units.Money
+	Raised    units.Money // to the least that is charged for an order
 	Price     units.Money // of the order
+	Margin    float64     // of the price
 	PerTube   units.Money // price
 	PerMetre  units.MoneyPerLength
 	Fixed     units.Money // set-up, check and first-off tubes: the same for any quantity
@@ -29,35 +31,27 @@ type Cost struct {
 
 // cost adds up the plan at the shop's rates.
 //
-//	total    = tube + strip less scrap's worth + set-up + finning + saw + packing + crates
-//	price    = total (1 + margin)
-//	variable = (total - set-up)/made, fixed = set-up + first-off x variable
+//	total    = tubes less credit + strip less scrap's worth + set-up + finning + saw + packing + overhead + freight
+//	price    = total (1 + mark-up), at least the least charge
+//	variable = (total - fixed)/good, fixed = set-up + first-off x variable
 //	break-even = fixed/(price per tube - variable per good tube)
 //
 // Valid: quantity > 0.
 // Source: addition; rates are the shop's.
 func (p *Plan) cost(c *shop.Capability) {
 	r := &c.Rates
-	strip, ok := price(r.FinMetals, p.Order.FinMetal.ID)
+	strip, scrap, ok := stripPrice(r.FinMetals, p.Order.FinMetal.ID)
 	if !ok {
 		p.Absent[TheCost] = message.New("shop.why.no_price", "metal", p.Order.FinMetal.Name())
 		return
 	}
-	cost := Cost{Items: make([]CostItem, 0, 7)}
+	cost := Cost{Items: make([]CostItem, 0, 10)}
 	add := func(id string, amount float64) {
 		cost.Items = append(cost.Items, CostItem{id, units.Money(amount)})
 		cost.Total += units.Money(amount)
 	}
-	switch bare, ok := price(r.TubeMetals, p.Order.TubeMetal.ID); {
-	case p.Order.FreeIssue:
-	case !ok:
-		p.Absent[TheCost] = message.New("shop.why.no_price", "metal", p.Order.TubeMetal.Name())
+	if !p.addTubes(c, add) {
 		return
-	case p.Sawing == nil:
-		p.Absent[TheCost] = p.Absent[TheSawing]
-		return
-	default:
-		add("tube", float64(p.Sawing.Bought())*float64(p.Order.Tube.TubeMass())*float64(bare))
 	}
 	if p.Packing == nil {
 		p.Absent[TheCost] = p.Absent[ThePacking]
@@ -65,22 +59,71 @@ func (p *Plan) cost(c *shop.Capability) {
 	}
 	l, s := p.Ledger, &p.Winding.Strip
 	add("strip", float64(s.Mass(l.Bought-l.Remainder))*float64(strip))
-	add("scrap", -float64(s.Mass(l.Scrap()))*float64(strip)*r.ScrapShare)
-	crewed := (float64(r.Line) + float64(r.Person)*float64(c.Crew.People)) / c.Crew.Efficiency
-	setUp := float64(p.Time.OnLine[SettingUp]+p.Time.OnLine[Checking]) * crewed
+	add("scrap", -float64(s.Mass(l.Scrap()))*float64(strip)*scrap)
+	alone := float64(r.Person) / c.Crew.Efficiency
+	setUp := float64(p.Time.OnLine[SettingUp]+p.Time.OnLine[Checking]) * crewed(c)
+	finning, sawing, packed := float64(p.Time.Productive())*crewed(c)-setUp, float64(p.Time.Saw)*alone, float64(p.Time.Pack)*alone
 	add("set_up", setUp)
-	add("finning", float64(p.Time.Productive())*crewed-setUp)
-	add("saw", float64(p.Time.Saw)*float64(r.Person)/c.Crew.Efficiency)
-	add("packing", float64(p.Time.Pack)*float64(r.Person)/c.Crew.Efficiency+float64(p.Packing.Crates)*float64(c.Crate.Cost))
-	cost.finish(p, units.Money(setUp), r.Margin)
+	add("finning", finning)
+	add("saw", sawing)
+	add("packing", packed+float64(p.Packing.Crates)*(float64(c.Crate.Cost)+float64(p.Packing.Length)*float64(c.Crate.PerMetre)))
+	if r.Overhead > 0 {
+		add("overhead", (setUp+finning+sawing+packed)*r.Overhead)
+	}
+	if r.Freight > 0 {
+		add("freight", float64(p.Packing.Order)*float64(r.Freight))
+	}
+	cost.finish(p, units.Money(setUp), r)
 	p.Cost = &cost
 }
 
+// crewed is what the line and its crew cost by the time that they work.
+func crewed(c *shop.Capability) float64 {
+	return (float64(c.Rates.Line) + float64(c.Rates.Person)*float64(c.Crew.People)) / c.Crew.Efficiency
+}
+
+// addTubes adds what the tubes cost; without a price it says so and returns false. Of the customer's tubes the shop pays the
+// spoilt ones, if it bears them.
+func (p *Plan) addTubes(c *shop.Capability, add func(id string, amount float64)) bool {
+	unpriced := message.New("shop.why.no_price", "metal", p.Order.TubeMetal.Name())
+	if p.Order.FreeIssue {
+		if c.Buying.Spoilt == shop.CustomerBears {
+			return true
+		}
+		one, ok := PriceOfTube(c, p.Order, shop.CutToLength, p.Programme.CutLength)
+		if !ok {
+			p.Absent[TheCost] = unpriced
+			return false
+		}
+		spoilt := p.Winding.FirstOff + p.Winding.Rejected
+		add("spoilt", float64(one.Of(units.Length(spoilt)*p.Programme.CutLength, spoilt, p.Order.Tube.TubeMass())))
+		return true
+	}
+	s := p.Supply
+	switch {
+	case s == nil:
+		p.Absent[TheCost] = p.Absent[TheSupply]
+		return false
+	case !s.Priced:
+		p.Absent[TheCost] = unpriced
+		return false
+	}
+	add("tube", float64(s.Paid))
+	if s.Credit > 0 {
+		add("offcut", -float64(s.Credit))
+	}
+	return true
+}
+
 // finish derives prices and the break-even quantity from the total.
-func (k *Cost) finish(p *Plan, setUp units.Money, margin float64) {
+func (k *Cost) finish(p *Plan, setUp units.Money, r *shop.Rates) {
 	good := units.Money(p.Order.Quantity)
-	k.Margin = k.Total * units.Money(margin)
-	k.Price = k.Total + k.Margin
+	k.MarkUp = k.Total * units.Money(r.MarkUp)
+	k.Raised = max(0, r.Least-k.Total-k.MarkUp)
+	k.Price = k.Total + k.MarkUp + k.Raised
+	if k.Price > 0 {
+		k.Margin = float64((k.Price - k.Total) / k.Price)
+	}
 	k.PerTube = k.Price / good
 	k.PerMetre = units.MoneyPerLength(float64(k.PerTube) / float64(p.Order.Tube.Length))
 	k.Fixed = setUp + units.Money(p.Winding.FirstOff)*(k.Total-setUp)/units.Money(p.Winding.Made())
@@ -88,6 +131,16 @@ func (k *Cost) finish(p *Plan, setUp units.Money, margin float64) {
 	if gain := k.PerTube - k.Variable; gain > 0 {
 		k.BreakEven = max(1, int(math.Ceil(float64(k.Fixed/gain)-shop.Slack)))
 	}
+}
+
+// stripPrice returns the price of a metal's strip and the share of it that scrap fetches.
+func stripPrice(list []shop.StripPrice, metal string) (price units.MoneyPerMass, scrap float64, ok bool) {
+	for _, p := range list {
+		if p.Metal == metal {
+			return p.Price, p.Scrap, true
+		}
+	}
+	return 0, 0, false
 }
 
 func price(list []shop.Price, metal string) (units.MoneyPerMass, bool) {

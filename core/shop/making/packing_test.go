@@ -179,35 +179,35 @@ func TestLayersAreCounted(t *testing.T) {
 func TestSawByMillTubes(t *testing.T) {
 	proof.Proof{Share: 500, Full: 20000, Seed: 21}.Run(t, func(c *proof.Case) {
 		r := c.Rand
-		cut := &shop.Cutting{Stock: []units.Length{units.Length(1 + 17*r.Float64())}, Kerf: 0.0025}
+		stock, kerfs := units.Length(1+17*r.Float64()), units.Length(0.0025)
 		if r.IntN(3) == 0 {
-			cut.Stock[0] = 12.0025 // whole pieces and their kerfs, and not one too many
+			stock = 12.0025 // whole pieces and their kerfs, and not one too many
 		}
 		piece, pieces := units.Length(0.5+5*r.Float64()), 1+r.IntN(3000)
 		if r.IntN(3) == 0 {
 			piece = 3.998333333333333
 		}
-		s, ok := Saw(cut, piece, pieces)
+		s, ok := Saw(stock, kerfs, piece, pieces)
 		if !ok {
-			if piece <= cut.Stock[0] {
-				c.Fatalf("nothing is cut from %v", cut.Stock)
+			if piece <= stock {
+				c.Fatalf("nothing is cut from %v", stock)
 			}
 			return
 		}
 		var kerf, offcut units.Length
 		tubes := 0
 		for left := pieces; left > 0; tubes++ {
-			rest := cut.Stock[0]
+			rest := stock
 			for n := 0; left > 0 && rest >= piece*(1-1e-9); n++ {
 				rest -= piece
 				left--
-				taken := min(cut.Kerf, max(0, rest))
+				taken := min(kerfs, max(0, rest))
 				kerf, rest = kerf+taken, rest-taken
 			}
 			offcut += max(0, rest)
 		}
 		if tubes != s.Tubes || math.Abs(float64(kerf-s.Kerf)) > 1e-6 || math.Abs(float64(offcut-s.Offcut)) > 1e-6 {
-			c.Fatalf("%v from %v: %d tubes, %v of kerf, %v left over; %+v", piece, cut.Stock, tubes, kerf, offcut, s)
+			c.Fatalf("%v from %v: %d tubes, %v of kerf, %v left over; %+v", piece, stock, tubes, kerf, offcut, s)
 		}
 	})
 }

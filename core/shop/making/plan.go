@@ -20,8 +20,9 @@ type Plan struct {
 	Programme *Programme
 	Winding   *Winding // with the coil in use
 	Ledger    *Ledger
-	Coils     []CoilOption // every coil that the line takes, in its order; the first possible one is in use
-	Sawing    *Sawing
+	Coils     []CoilOption // every coil that the line takes, in its order
+	Supply    *Supply      // the shop's own way to buy the tubes
+	Other     *Supply      // the other way; nil where it cannot be
 	SetUp     units.Duration
 	Time      *OrderTime
 	Bundle    *HexBundle // of the plain tubes as they come
@@ -37,7 +38,7 @@ type Part string
 const (
 	TheProgramme Part = "programme"
 	TheStrip     Part = "strip"
-	TheSawing    Part = "sawing"
+	TheSupply    Part = "supply"
 	ThePacking   Part = "packing"
 	TheBundle    Part = "bundle"
 	TheCost      Part = "cost"
@@ -73,7 +74,7 @@ func PlanOf(c *shop.Capability, l *shop.Line, o *Order, now *Setup) Plan {
 	if p.wind(c); p.Ledger == nil {
 		return p
 	}
-	p.saw(c)
+	p.supply(c)
 	p.cost(c)
 	return p
 }
@@ -115,7 +116,7 @@ func (p *Plan) winding(c *shop.Capability, k *shop.Coil) Winding {
 	return Winding{
 		Strip: strip, Coil: FillCoil(k, strip.Slit, strip.Thickness, strip.Density), Losses: c.Losses,
 		Joints: JointsAllowed(&p.Practice.Joints, t.Length), Apart: p.Practice.Joints.Apart * turns,
-		Good: p.Order.Quantity, FirstOff: firstOff, Rejected: rejected,
+		Good: p.Order.Quantity, FirstOff: firstOff, Rejected: rejected, Spent: c.Buying.StripLeft == shop.StripIsScrap,
 	}
 }
 
@@ -136,21 +137,33 @@ func LongestWinding(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order
 
 func (p *Plan) wind(c *shop.Capability) {
 	p.Coils = make([]CoilOption, len(p.Line.Coils))
+	var used *CoilOption
 	for i := range p.Coils {
 		option := &p.Coils[i]
 		option.Winding = p.winding(c, &p.Line.Coils[i])
 		if option.Possible = option.Winding.Possible(); option.Possible {
 			option.Ledger = option.Winding.Account()
 			option.Time = p.time(c, &option.Winding, option.Ledger.Changes)
-			if p.Ledger == nil {
-				p.Winding, p.Ledger, p.Time = &option.Winding, &option.Ledger, &option.Time
+			if used == nil || c.Buying.Coils == shop.CheaperCoil && p.coilCost(c, option) < p.coilCost(c, used)*(1-roundOff) {
+				used = option
 			}
 		}
 	}
-	if p.Ledger == nil {
+	if used != nil {
+		p.Winding, p.Ledger, p.Time = &used.Winding, &used.Ledger, &used.Time
+	} else {
 		best := slices.MaxFunc(p.Coils, func(a, b CoilOption) int { return cmp.Compare(a.Winding.Capacity(), b.Winding.Capacity()) })
 		p.Absent[TheStrip] = best.Winding.TooLittle()
 	}
+}
+
+// coilCost is what an order costs that hangs on its coil: strip less what its scrap fetches, and the line's time. Without a price
+// of the strip, time decides.
+func (p *Plan) coilCost(c *shop.Capability, k *CoilOption) units.Money {
+	price, scrap, _ := stripPrice(c.Rates.FinMetals, p.Order.FinMetal.ID)
+	s := &k.Winding.Strip
+	return units.Money((float64(s.Mass(k.Ledger.Bought-k.Ledger.Remainder))-float64(s.Mass(k.Ledger.Scrap()))*scrap)*float64(price)) +
+		units.Money(float64(k.Time.Productive())*crewed(c))
 }
 
 func (p *Plan) time(c *shop.Capability, w *Winding, changes int) OrderTime {
@@ -158,22 +171,23 @@ func (p *Plan) time(c *shop.Capability, w *Winding, changes int) OrderTime {
 	if p.Packing != nil {
 		crates = p.Packing.Crates
 	}
-	cuts := w.Made() + 2*w.Good // from stock, and both trims of what ships
+	cuts := 2 * w.Good // both trims of what ships
+	if c.Buying.Tubes == shop.StockLengths {
+		cuts += w.Made()
+	}
 	return TimeOrder(c, p.Line, w, TimeTube(p.Line, p.Programme), p.SetUp, changes, cuts, crates)
 }
 
-func (p *Plan) saw(c *shop.Capability) {
+func (p *Plan) supply(c *shop.Capability) {
 	if p.Order.FreeIssue {
-		p.Absent[TheSawing] = message.New("shop.why.free_issue")
+		p.Absent[TheSupply] = message.New("shop.why.free_issue")
 		return
 	}
-	s, ok := Saw(&c.Cutting, p.Programme.CutLength, p.Winding.Made())
-	if !ok {
-		p.Absent[TheSawing] = message.New("shop.why.no_stock", "cut", message.Of(units.Distance, p.Programme.CutLength))
+	if p.Supply, p.Other = p.supplies(c); p.Supply == nil {
+		p.Absent[TheSupply] = message.New("shop.why.no_stock", "cut", message.Of(units.Distance, p.Programme.CutLength))
 		return
 	}
-	p.Sawing = &s
-	p.bundle(c, s.Tubes)
+	p.bundle(c, p.Supply.Tubes)
 }
 
 // Schedule lays the plan over at most so many shifts; ok is false without strip.

@@ -13,11 +13,11 @@ import (
 // is then the cost per tube. With one it breaks even earlier.
 func TestBreakEven(t *testing.T) {
 	c, o := shop.House(), footed()
-	c.Rates.Margin = 0
+	c.Rates.MarkUp = 0
 	if p := PlanOf(&c, &c.Lines[0], &o, nil); p.Cost.BreakEven != o.Quantity {
 		t.Errorf("breaks even at %d of %d", p.Cost.BreakEven, o.Quantity)
 	}
-	c.Rates.Margin = 0.18
+	c.Rates.MarkUp = 0.18
 	p := PlanOf(&c, &c.Lines[0], &o, nil)
 	n := units.Money(p.Cost.BreakEven)
 	if p.Cost.BreakEven >= o.Quantity || p.Cost.Fixed+n*p.Cost.Variable > n*p.Cost.PerTube || p.Cost.Fixed+(n-1)*p.Cost.Variable < (n-1)*p.Cost.PerTube {
@@ -31,33 +31,35 @@ func TestBreakEven(t *testing.T) {
 // By hand, at prices of one thing only: 120 tubes, 2 first-off or rejected on top.
 func TestCostByHand(t *testing.T) {
 	c, o := shop.House(), footed()
-	c.Rates = shop.Rates{Line: 3600.0 / 3600, Person: 0, FinMetals: []shop.Price{{Metal: "al1060", Price: 0}}, TubeMetals: []shop.Price{{Metal: "cs", Price: 0}}}
+	c.Buying.Tubes = shop.StockLengths
+	c.Cutting.Stock = []units.Length{6.096, 12.192, 15.24, 18.288}
+	c.Rates = shop.Rates{Line: 3600.0 / 3600, Person: 0, FinMetals: []shop.StripPrice{{Metal: "al1060", Price: 0}}, TubeMetals: []shop.Price{{Metal: "cs", Price: 0}}}
 	c.Crate.Cost = 0
 	p := PlanOf(&c, &c.Lines[0], &o, nil)
 	near(t, "line at 1 a second", float64(p.Cost.Total), float64(p.Time.Clock), 1e-12)
-	c.Rates.Line, c.Rates.Person, c.Rates.Margin = 0, 1, 0.18
+	c.Rates.Line, c.Rates.Person, c.Rates.MarkUp = 0, 1, 0.18
 	p = PlanOf(&c, &c.Lines[0], &o, nil)
 	near(t, "people at 1 a second", float64(p.Cost.Total), 2*float64(p.Time.Clock)+float64(p.Time.Saw+p.Time.Pack)/0.8, 1e-12)
 	near(t, "price", float64(p.Cost.Price), 1.18*float64(p.Cost.Total), 1e-12)
 	near(t, "per metre", float64(p.Cost.PerMetre)*6.096*120, float64(p.Cost.Price), 1e-12)
 	near(t, "slings", float64(p.Packing.Lifting.Slings.From), 0.21*(6.096+0.15), 1e-12)
 	near(t, "slings", float64(p.Packing.Lifting.Slings.To), 0.25*(6.096+0.15), 1e-12)
-	c.Rates = shop.Rates{FinMetals: []shop.Price{{Metal: "al1060", Price: 0}}, TubeMetals: []shop.Price{{Metal: "cs", Price: 1}}}
-	c.Cutting.Stock = []units.Length{6.096, 12.192, 15.24, 18.288}
+	c.Rates = shop.Rates{FinMetals: []shop.StripPrice{{Metal: "al1060", Price: 0}}, TubeMetals: []shop.Price{{Metal: "cs", Price: 1}}}
 	p = PlanOf(&c, &c.Lines[0], &o, nil)
 	// Each 20 ft tube needs 25 mm of trim, so it is cut from a longer mill tube: 50 ft
 	// give two, 40 ft only one; 123 pieces take 62 mill tubes.
-	if p.Winding.Made() != 120+1+2 || p.Sawing.PerTube != 2 || p.Sawing.Stock != 15.24 || p.Sawing.Tubes != 62 {
-		t.Errorf("made %d, sawing %+v", p.Winding.Made(), p.Sawing)
+	if p.Winding.Made() != 120+1+2 || p.Supply.PerTube != 2 || p.Supply.Stock != 15.24 || p.Supply.Tubes != 62 {
+		t.Errorf("made %d, sawing %+v", p.Winding.Made(), p.Supply)
 	}
 	near(t, "saw", float64(p.Time.Saw), (123+2*120)*40, 1e-12)
-	near(t, "tube at 1 a kilogram", float64(p.Cost.Total), float64(p.Sawing.Bought())*1.21087, 1e-5)
+	near(t, "tube at 1 a kilogram", float64(p.Cost.Total), float64(p.Supply.Bought())*1.21087, 1e-5)
 }
 
 // Strip at 1 a kilogram, its scrap at half: what stays on the last coil is not paid for.
 func TestStripCostByHand(t *testing.T) {
 	c, o := shop.House(), footed()
-	c.Rates = shop.Rates{FinMetals: []shop.Price{{Metal: "al1060", Price: 1}}, TubeMetals: []shop.Price{{Metal: "cs", Price: 0}}, ScrapShare: 0.5}
+	c.Rates = shop.Rates{FinMetals: []shop.StripPrice{{Metal: "al1060", Price: 1, Scrap: 0.5}}, TubeMetals: []shop.Price{{Metal: "cs", Price: 0}}}
+	c.Buying.StripLeft = shop.StripIsStored
 	c.Crate.Cost = 0
 	p := PlanOf(&c, &c.Lines[0], &o, nil)
 	perMetre := 0.0178 * 0.0004 * 2705
@@ -135,7 +137,7 @@ func TestEveryNameHasAText(t *testing.T) {
 	for _, k := range []ZoneKind{Trim, PlainEnd, Finned, BareSpan} {
 		keys = append(keys, "shop.zone."+string(k))
 	}
-	for _, k := range []string{"tube", "strip", "scrap", "set_up", "finning", "saw", "packing"} {
+	for _, k := range []string{"tube", "offcut", "spoilt", "strip", "scrap", "set_up", "finning", "saw", "packing", "overhead", "freight"} {
 		keys = append(keys, "shop.cost."+k)
 	}
 	for _, k := range []string{"spindle", "strip_speed", "drive"} {

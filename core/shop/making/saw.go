@@ -7,10 +7,10 @@ import (
 	"finwright/core/units"
 )
 
-// Sawing is how the tubes of an order are cut from mill lengths. Kerf is charged to stock.
+// Sawing is how the tubes of an order come out of what is bought. Kerf is charged to stock.
 type Sawing struct {
-	Stock   units.Length // length of one mill tube
-	Tubes   int          // mill tubes to buy
+	Stock   units.Length // length of one tube as bought
+	Tubes   int          // to buy
 	PerTube int          // pieces from each but perhaps the last
 	Pieces  int
 	Cut     units.Length // one piece
@@ -25,28 +25,22 @@ type Sawing struct {
 // Source: multiplication.
 func (s *Sawing) Bought() units.Length { return s.Stock * units.Length(s.Tubes) }
 
-// Saw cuts pieces from the mill length [m] that leaves the least behind; ok is
-// false if none is long enough.
+// Saw cuts pieces from tubes of a stock length [m]; ok is false if it is too short for one.
 //
 // Valid: cut > 0, pieces > 0.
-// Source: arithmetic; one kerf after each piece, unless it ends with the mill tube.
-func Saw(c *shop.Cutting, cut units.Length, pieces int) (best Sawing, ok bool) {
-	for _, stock := range c.Stock {
-		per := int(math.Floor(float64((stock+c.Kerf)/(cut+c.Kerf)) + shop.Slack))
-		if per < 1 {
-			continue
-		}
-		s := Sawing{Stock: stock, PerTube: per, Pieces: pieces, Cut: cut, Tubes: (pieces + per - 1) / per, OnTubes: units.Length(pieces) * cut}
-		s.saw(c.Kerf, per, s.Tubes-1)
-		s.saw(c.Kerf, pieces-(s.Tubes-1)*per, 1)
-		if !ok || s.Bought() < best.Bought() {
-			best, ok = s, true
-		}
+// Source: arithmetic; one kerf after each piece, unless it ends with the stock tube.
+func Saw(stock, kerf, cut units.Length, pieces int) (s Sawing, ok bool) {
+	per := int(math.Floor(float64((stock+kerf)/(cut+kerf)) + shop.Slack))
+	if per < 1 {
+		return s, false
 	}
-	return best, ok
+	s = Sawing{Stock: stock, PerTube: per, Pieces: pieces, Cut: cut, Tubes: (pieces + per - 1) / per, OnTubes: units.Length(pieces) * cut}
+	s.saw(kerf, per, s.Tubes-1)
+	s.saw(kerf, pieces-(s.Tubes-1)*per, 1)
+	return s, true
 }
 
-// saw charges kerf and offcut of so many mill tubes that give n pieces each.
+// saw charges kerf and offcut of so many stock tubes that give n pieces each.
 func (s *Sawing) saw(kerf units.Length, n, tubes int) {
 	cuts := units.Length(n - 1)
 	rest := max(0, s.Stock-units.Length(n)*s.Cut-cuts*kerf)

@@ -21,10 +21,17 @@ var drivers = []struct {
 	scale func(c *shop.Capability, l *shop.Line, m *shop.Practice, by float64)
 }{
 	{"tube_price", func(c *shop.Capability, _ *shop.Line, _ *shop.Practice, by float64) {
-		scalePrices(c.Rates.TubeMetals, by)
+		for i := range c.Rates.TubeMetals {
+			c.Rates.TubeMetals[i].Price *= units.MoneyPerMass(by)
+		}
+		for i := range c.Buying.Quotes {
+			c.Buying.Quotes[i].Price *= by
+		}
 	}},
 	{"strip_price", func(c *shop.Capability, _ *shop.Line, _ *shop.Practice, by float64) {
-		scalePrices(c.Rates.FinMetals, by)
+		for i := range c.Rates.FinMetals {
+			c.Rates.FinMetals[i].Price *= units.MoneyPerMass(by)
+		}
 	}},
 	{"line_rate", func(c *shop.Capability, _ *shop.Line, _ *shop.Practice, by float64) {
 		c.Rates.Line *= units.MoneyPerTime(by)
@@ -45,12 +52,6 @@ var drivers = []struct {
 		o, k := &l.ChangeOver, units.Duration(by)
 		o.Type, o.OD, o.Tooling, o.Pitch = o.Type*k, o.OD*k, o.Tooling*k, o.Pitch*k
 	}},
-}
-
-func scalePrices(list []shop.Price, by float64) {
-	for i := range list {
-		list[i].Price *= units.MoneyPerMass(by)
-	}
 }
 
 // Sensitivity plans the order again with each driver a share [-] lower and higher; it
@@ -96,5 +97,6 @@ func clone(c shop.Capability) shop.Capability {
 	}
 	c.Rates.TubeMetals = slices.Clone(c.Rates.TubeMetals)
 	c.Rates.FinMetals = slices.Clone(c.Rates.FinMetals)
+	c.Buying.Quotes = slices.Clone(c.Buying.Quotes)
 	return c
 }

@@ -19,7 +19,8 @@ type Winding struct {
 	Apart    units.Length // of strip, between two joints
 	Good     int
 	FirstOff int
-	Rejected int // expected, rounded up
+	Rejected int  // expected, rounded up
+	Spent    bool // what is left on the last coil is scrap, not for another order
 }
 
 // Made returns the tubes that are wound.
@@ -138,6 +139,7 @@ type Ledger struct {
 	CoilEnds  units.Length
 	Joints    units.Length
 	Stranded  units.Length
+	Left      units.Length // on the last coil, scrap
 	Remainder units.Length // on the last coil, back to stock
 	Jointed   int          // joints made
 	Changes   int          // coils put on after the first
@@ -148,7 +150,7 @@ type Ledger struct {
 // Valid: a ledger of Account.
 // Source: addition.
 func (l *Ledger) Scrap() units.Length {
-	return l.RunDown + l.FirstOff + l.Rejected + l.CoilEnds + l.Joints + l.Stranded
+	return l.RunDown + l.FirstOff + l.Rejected + l.CoilEnds + l.Joints + l.Stranded + l.Left
 }
 
 // JointsPerTube returns the mean number of joints on a tube [-].
@@ -176,6 +178,9 @@ func (w *Winding) Account() Ledger {
 	l.FirstOff, l.Rejected = w.Strip.PerTube()*units.Length(w.FirstOff), w.Strip.PerTube()*units.Length(w.Rejected)
 	l.Stranded = full * w.left(run)
 	l.Remainder = w.left(last) + w.Losses.CoilEnd // the last coil is not wound to its end
+	if w.Spent {
+		l.Left, l.Remainder = l.Remainder, 0
+	}
 	l.Bought = w.Coil.Length * units.Length(l.Coils)
 	l.CoilEnds = w.Losses.CoilStart*units.Length(l.Coils) + w.Losses.CoilEnd*units.Length(l.Changes)
 	l.Joints = w.Losses.Joint * units.Length(l.Jointed)

@@ -192,6 +192,7 @@ func clerk(w *Winding) (l Ledger) {
 // counted, grows by the digits of the order alone.
 func TestLargeOrdersTakeNoMoreWork(t *testing.T) {
 	c, o := shop.House(), footed()
+	c.Buying.Coils = shop.FirstCoil
 	allocated := func(quantity int) float64 {
 		o.Quantity = quantity
 		return testing.AllocsPerRun(5, func() { PlanOf(&c, &c.Lines[0], &o, nil) })

@@ -170,6 +170,9 @@ func judgeStock(p *Pair) Verdict {
 	if p.Order.FreeIssue {
 		return unknown("shop.why.free_issue")
 	}
+	if p.Shop.Buying.Tubes == shop.CutToLength {
+		return unknown("shop.why.cut_to_length")
+	}
 	programme, ok := p.Programme()
 	if !ok || len(p.Shop.Cutting.Stock) == 0 {
 		return unknown("shop.why.no_cut")

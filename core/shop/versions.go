@@ -1,0 +1,83 @@
+package shop
+
+import (
+	"finwright/core/message"
+	"finwright/core/units"
+)
+
+// lifts change the tree of a file from version i+1 to i+2. What they put there is what the version before took for granted:
+// they know nothing of the values that ship today.
+var lifts = []func(tree map[string]any){addBuying}
+
+// lift brings the tree of a file to this version. It returns the earlier one that it was saved by, if it was; ok is false if it
+// is of no version that there has been.
+func lift(tree map[string]any) (from int, ok bool) {
+	version, _ := tree["version"].(float64)
+	from = int(version)
+	if float64(from) != version || from < 1 || from > Version {
+		return 0, false
+	}
+	if from == Version {
+		return 0, true
+	}
+	for _, l := range lifts[from-1:] {
+		l(tree)
+	}
+	tree["version"] = float64(Version)
+	return from, true
+}
+
+// addBuying gives a file of version 1 the buying that it took for granted, so that its prices stay: tubes out of stock lengths
+// without credit for what is left, the first coil of the line's list, strip that is left stored for another order, spoilt tubes of the customer's no matter of the
+// shop's, nothing charged besides. What it called margin was on cost; one share of the price was fetched by all scrap.
+func addBuying(tree map[string]any) {
+	tree["buying"] = map[string]any{
+		"tubes_bought": "stock", "length_tolerance": "0 mm", "length_extra": "0 %", "offcut_share": "0 %", "quotes": []any{}, "coil_used": "first", "strip_left": "again", "spoilt": "customer",
+	}
+	if crate, ok := tree["crate"].(map[string]any); ok {
+		crate["cost_metre"] = "0 per m"
+	}
+	rates, ok := tree["rates"].(map[string]any)
+	if !ok {
+		return
+	}
+	rates["overhead"], rates["freight"], rates["least_charge"] = "0 %", "0 /kg", "0"
+	rates["breaks"] = []any{1.0, 10.0, 50.0, 100.0, 500.0}
+	if margin, ok := rates["margin"]; ok {
+		rates["mark_up"] = margin
+		delete(rates, "margin")
+	}
+	if share, ok := rates["scrap_share"]; ok {
+		metals, _ := rates["fin_metals"].([]any)
+		for _, m := range metals {
+			if metal, ok := m.(map[string]any); ok {
+				metal["scrap"] = share
+			}
+		}
+		delete(rates, "scrap_share")
+	}
+}
+
+// Lifted says what has another meaning than in the version that the file was saved by, for its owner to confirm; nil if nothing.
+func (c *Capability) Lifted() []message.Message {
+	if c.from != 1 {
+		return nil
+	}
+	markUp := c.Rates.MarkUp
+	return []message.Message{
+		message.New("shop.lifted.tubes"),
+		message.New("shop.lifted.mark_up", "mark_up", message.Of(units.Percent, markUp), "margin", message.Of(units.Percent, MarginOf(markUp))),
+		message.New("shop.lifted.scrap"),
+		message.New("shop.lifted.coil"),
+		message.New("shop.lifted.strip"),
+		message.New("shop.lifted.spoilt"),
+	}
+}
+
+// MarginOf returns the share of the price that a mark-up on cost comes to [-].
+//
+//	m = x / (1 + x)
+//
+// Valid: x >= 0 [-].
+// Source: definition.
+func MarginOf(markUp float64) float64 { return markUp / (1 + markUp) }
