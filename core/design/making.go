@@ -27,6 +27,7 @@ type Production struct {
 	Plan     making.Plan
 	Schedule *making.Schedule // nil without a winding
 	Swings   []making.Swing
+	Breaks   []making.Break
 	Offers   map[string]Offer // by rule, after TryChanges
 	Refused  *Part            // what refuses the tube, of surface and heat; nil where neither does, and until AddMaking
 
@@ -59,6 +60,7 @@ func Make(in field.Input, h Heat) Production {
 		m.Schedule = &s
 	}
 	m.Swings = making.Sensitivity(c, m.Line, m.Order, nil, swingShare)
+	m.Breaks = making.Breaks(c, m.Line, m.Order, nil)
 	return m
 }
 

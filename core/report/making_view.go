@@ -3,6 +3,7 @@ package report
 import (
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"finwright/core/design"
@@ -28,6 +29,23 @@ type MakingSection struct {
 	Verdicts []ShownVerdict `json:"verdicts"`
 	Cautions []string       `json:"cautions"`
 	Pictures []Picture      `json:"pictures"`
+	Breaks   MakingBreaks   `json:"breaks"`
+}
+
+// MakingBreaks is the price in other quantities than the one ordered. It needs none of the pictures' room.
+type MakingBreaks struct {
+	Title string        `json:"title"` // with the currency
+	Rows  []MakingBreak `json:"rows"`
+}
+
+// MakingBreak is the price in one quantity; Note says why there is none, or why a tube is dearer than in the next smaller one.
+type MakingBreak struct {
+	ID      string `json:"id"`
+	Tubes   string `json:"tubes"`
+	PerTube string `json:"per_tube"`
+	Price   string `json:"price"`
+	Note    string `json:"note"`
+	Ordered bool   `json:"ordered"`
 }
 
 // MakingLine is one line of the shop and what its rules say together.
@@ -77,7 +95,7 @@ type Room struct {
 func (w Writer) Making(m *design.Production, room Room) MakingSection {
 	out := MakingSection{
 		Shop: m.Shop.Name, Auto: m.Auto, Cautions: w.cautions(m), Verdicts: w.verdicts(m),
-		Pictures: w.pictures(m, room),
+		Pictures: w.pictures(m, room), Breaks: w.breaks(m),
 	}
 	for _, l := range m.Lines {
 		name := l.Name
@@ -89,6 +107,22 @@ func (w Writer) Making(m *design.Production, room Room) MakingSection {
 			out.Answer = w.answerOf(m, l)
 		}
 		out.Lines = append(out.Lines, line)
+	}
+	return out
+}
+
+func (w Writer) breaks(m *design.Production) MakingBreaks {
+	out := MakingBreaks{Title: w.say(message.New("making.breaks", "currency", w.Currency)), Rows: []MakingBreak{}}
+	number := func(k units.Kind, x float64) string { return w.Texts.Numbers.Figure(k, x, w.System).Value }
+	for _, b := range m.Breaks {
+		row := MakingBreak{ID: strconv.Itoa(b.Quantity), Tubes: number(units.Count, float64(b.Quantity)), Ordered: b.Ordered}
+		if !b.Why.None() {
+			row.Note = w.say(b.Why)
+		}
+		if b.Cost != nil {
+			row.PerTube, row.Price = number(units.Cost, float64(b.Cost.PerTube)), number(units.Cost, float64(b.Cost.Price))
+		}
+		out.Rows = append(out.Rows, row)
 	}
 	return out
 }

@@ -90,6 +90,16 @@ func making(t *testing.T, view browser.View, example string) *browser.Page {
 	return page
 }
 
+// Other quantities stand in a table of their own; the one ordered costs what the figure says.
+func TestPriceByQuantity(t *testing.T) {
+	page := making(t, browser.Desk, "2-gas-cooler")
+	page.Wait(`document.querySelectorAll("#breaks tbody").length >= 5`)
+	each := page.Text(`#breaks .used td`)
+	page.WaitText(`[data-testid="figure-price_tube-value"]`, each)
+	page.Wait(`document.querySelector("#breaks caption").textContent.includes("EUR")`)
+	quiet(t, page)
+}
+
 func TestShotsOfMaking(t *testing.T) {
 	for name, view := range map[string]browser.View{
 		"making-desk":   browser.Desk,

@@ -454,6 +454,7 @@ export interface MakingSection {
   verdicts: ShownVerdict[];
   cautions: string[];
   pictures: Picture[];
+  breaks: MakingBreaks;
 }
 
 export interface Ruling {
@@ -605,6 +606,11 @@ export interface Picture {
   alt: string;
 }
 
+export interface MakingBreaks {
+  title: string;
+  rows: MakingBreak[];
+}
+
 export interface View {
   id: string;
   title: string;
@@ -650,4 +656,13 @@ export interface Custom {
 export interface Choice {
   id: string;
   text: string;
+}
+
+export interface MakingBreak {
+  id: string;
+  tubes: string;
+  per_tube: string;
+  price: string;
+  note: string;
+  ordered: boolean;
 }

@@ -20,7 +20,7 @@ const LINE_CHOSEN_HERE = { op: "set", values: [{ field: "line", text: "" }] };
  */
 export function createMaking(root, cards, onCommand) {
   const at = (/** @type {string} */ id) => /** @type {HTMLElement} */ (document.getElementById(id));
-  const [answer, lines, names, cautions, table] = ["making-answer", "making-lines", "line-names", "making-cautions", "verdicts"].map(at);
+  const [answer, lines, names, cautions, table, breaks] = ["making-answer", "making-lines", "line-names", "making-cautions", "verdicts", "breaks"].map(at);
   /** @type {WeakMap<Element, import("./api.js").Command>} what each button does */
   const commands = new WeakMap();
   /** @type {Map<string, HTMLElement>} */
@@ -101,6 +101,28 @@ export function createMaking(root, cards, onCommand) {
     return item;
   });
 
+  const showBreaks = keyed(breaks, (quantity) => {
+    const body = document.createElement("tbody");
+    const row = body.insertRow();
+    row.dataset.testid = `break-${quantity}`;
+    const tubes = document.createElement("th");
+    tubes.scope = "row";
+    row.append(tubes);
+    for (let i = 0; i < 2; i++) row.insertCell();
+    const note = body.insertRow().insertCell();
+    note.colSpan = 3;
+    note.className = "why";
+    return body;
+  });
+
+  /** @param {HTMLTableSectionElement} body @param {import("./api.js").MakingBreak} item */
+  function fillBreak({ rows: [row, more] }, { tubes, per_tube, price, note, ordered }) {
+    row.classList.toggle("used", ordered);
+    [tubes, per_tube, price].forEach((text, i) => write(row.cells[i], text));
+    more.hidden = !note;
+    write(more.cells[0], note);
+  }
+
   let named = ""; // the lines that the entry offers
 
   /** @param {Picture} picture */
@@ -132,6 +154,8 @@ export function createMaking(root, cards, onCommand) {
       if (named !== now.join("\n")) names.replaceChildren(...now.map((name) => new Option("", name)));
       named = now.join("\n");
       showCautions(making.cautions.map((id) => ({ id })), () => {});
+      write(/** @type {HTMLElement} */ (breaks.firstElementChild), making.breaks.title);
+      showBreaks(making.breaks.rows, fillBreak);
       showVerdicts(making.verdicts.map((verdict) => ({ ...verdict, id: verdict.rule })), fillVerdict);
       // What was pressed has done its work and is gone: the answer takes the focus.
       if (held && !root.contains(document.activeElement?.checkVisibility() ? document.activeElement : null)) answer.focus();

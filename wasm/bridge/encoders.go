@@ -798,6 +798,8 @@ func encodeMakingSection(e *encoder, v *report.MakingSection) {
 		encodePicture(e, &v.Pictures[i])
 	}
 	e.close(']')
+	e.key("breaks")
+	encodeMakingBreaks(e, &v.Breaks)
 	e.close('}')
 }
 
@@ -1160,6 +1162,19 @@ func encodePicture(e *encoder, v *report.Picture) {
 	e.close('}')
 }
 
+func encodeMakingBreaks(e *encoder, v *report.MakingBreaks) {
+	e.open('{')
+	e.key("title")
+	e.string(v.Title)
+	e.key("rows")
+	e.open('[')
+	for i := range v.Rows {
+		encodeMakingBreak(e, &v.Rows[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeView(e *encoder, v *sheet.View) {
 	e.open('{')
 	e.key("id")
@@ -1356,6 +1371,23 @@ func encodeCommand(e *encoder, v *document.Command) {
 		}
 		e.close(']')
 	}
+	e.close('}')
+}
+
+func encodeMakingBreak(e *encoder, v *report.MakingBreak) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("tubes")
+	e.string(v.Tubes)
+	e.key("per_tube")
+	e.string(v.PerTube)
+	e.key("price")
+	e.string(v.Price)
+	e.key("note")
+	e.string(v.Note)
+	e.key("ordered")
+	e.flag(v.Ordered)
 	e.close('}')
 }
 
