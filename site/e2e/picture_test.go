@@ -37,10 +37,16 @@ func TestDrawingKeepsToALowSheet(t *testing.T) {
 	for _, section := range []string{"heat", "making", "surface"} {
 		page.Click(`[data-testid="section-` + section + `"]`)
 		page.Wait(`document.body.dataset.section === "` + section + `"`)
-		page.Wait(`(() => {
+		const within = `(() => {
 			const sheet = document.querySelector("#drawing").getBoundingClientRect();
 			const words = [...document.querySelectorAll("#drawing .words text")];
 			return words.length > 5 && words.every((word) => word.getBoundingClientRect().bottom <= sheet.bottom + 1);
-		})()`)
+		})()`
+		page.Wait(within)
+		waitState(page, "answered")
+		page.Wait(`new Promise((done) => setTimeout(() => done(true), 500))`) // a sheet that has another size now is drawn again
+		if !browser.Eval[bool](page, within) {
+			t.Errorf("%s: texts are below the sheet", section)
+		}
 	}
 }
