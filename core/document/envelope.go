@@ -63,14 +63,27 @@ type rawFile struct {
 	Format  string `json:"format"`
 	Version int    `json:"version"`
 
-	Designs []json.RawMessage `json:"designs"` // before itemsSince
-	Hand    int               `json:"hand"`    // the place of the one in hand
+	Designs list `json:"designs"` // before itemsSince
+	Hand    int  `json:"hand"`    // the place of the one in hand
 
-	Head  json.RawMessage   `json:"head"` // from then on
-	Base  json.RawMessage   `json:"base"`
-	Items []json.RawMessage `json:"items"`
-	By    json.RawMessage   `json:"by"`
-	Item  string            `json:"item"` // the ID of the one in hand
+	Head  json.RawMessage `json:"head"` // from then on
+	Base  json.RawMessage `json:"base"`
+	Items list            `json:"items"`
+	By    json.RawMessage `json:"by"`
+	Item  string          `json:"item"` // the ID of the one in hand
+}
+
+// list is a list whose elements are read only where they are not too many: millions take longer to take apart than a page waits.
+type list struct {
+	count int
+	texts []json.RawMessage // nil where count is beyond maxItems
+}
+
+func (l *list) UnmarshalJSON(text []byte) error {
+	if l.count = strict.Count(text); l.count > maxItems {
+		return nil
+	}
+	return json.Unmarshal(text, &l.texts)
 }
 
 func open(text []byte, version int, steps []func(map[string]any)) (File, error) {
@@ -91,9 +104,9 @@ func open(text []byte, version int, steps []func(map[string]any)) (File, error) 
 	case raw.Version > version:
 		return File{}, refuse("open.newer", "version", raw.Version, "known", version)
 	}
-	count := len(raw.Items)
+	count := raw.Items.count
 	if raw.Version < itemsSince {
-		count = len(raw.Designs)
+		count = raw.Designs.count
 	}
 	if count == 0 || count > maxItems {
 		return File{}, refuse("open.count", "count", count, "most", maxItems)
@@ -110,8 +123,8 @@ func open(text []byte, version int, steps []func(map[string]any)) (File, error) 
 
 // openDesigns makes a job of a list of whole designs.
 func openDesigns(raw rawFile, steps []func(map[string]any)) (File, error) {
-	designs := make([]Document, len(raw.Designs))
-	for i, text := range raw.Designs {
+	designs := make([]Document, len(raw.Designs.texts))
+	for i, text := range raw.Designs.texts {
 		text, err := lift(text, steps)
 		if err != nil {
 			return File{}, damaged("built")
@@ -134,7 +147,7 @@ func openJob(raw rawFile, steps []func(map[string]any)) (Job, error) {
 	if err != nil {
 		return Job{}, damaged("built")
 	}
-	out := Job{Items: make([]Item, len(raw.Items))}
+	out := Job{Items: make([]Item, len(raw.Items.texts))}
 	if out.Base, err = whole(base); err != nil {
 		return Job{}, err
 	}
@@ -146,7 +159,7 @@ func openJob(raw rawFile, steps []func(map[string]any)) (Job, error) {
 			return Job{}, damaged("built")
 		}
 	}
-	for i, text := range raw.Items {
+	for i, text := range raw.Items.texts {
 		if len(steps) > 0 {
 			if text, err = liftItem(raw.Base, text, out.Base, steps); err != nil {
 				return Job{}, err

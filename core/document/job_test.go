@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"reflect"
+	"runtime"
 	"strings"
 	"testing"
 
@@ -157,5 +158,21 @@ func TestDesignWithoutSpansHasNone(t *testing.T) {
 	}
 	if got, err := Open(again); err != nil || len(got[0].Spans) != 1 || len(got[1].Spans) != 0 {
 		t.Errorf("opened again: %v, %v", got, err)
+	}
+}
+
+// A list of millions is refused by its length, not taken apart: it costs about as much memory as its text.
+func TestHugeListIsNotTakenApart(t *testing.T) {
+	text := []byte(fmt.Sprintf(`{"format":%q,"version":2,"designs":[%s9]}`, Format, strings.Repeat("9,", 1<<20)))
+	var before, after runtime.MemStats
+	runtime.ReadMemStats(&before)
+	_, err := Open(text)
+	runtime.ReadMemStats(&after)
+	var oe *OpenError
+	if !errors.As(err, &oe) || oe.Key != "open.count" || oe.Args["count"] != 1<<20+1 {
+		t.Errorf("%v", err)
+	}
+	if took := after.TotalAlloc - before.TotalAlloc; took > uint64(2*len(text)) {
+		t.Errorf("took %d bytes for a text of %d", took, len(text))
 	}
 }

@@ -42,6 +42,36 @@ func Decode(text []byte, into any) error {
 	return nil
 }
 
+// Count returns how many elements a list has, without reading them; 0 of what is no list.
+//
+// Valid: JSON.
+func Count(text []byte) int {
+	depth, quoted, commas, some := 0, false, 0, false
+	for i := 0; i < len(text); i++ {
+		c := text[i]
+		if depth == 1 && c > ' ' && c != ']' {
+			some = true
+		}
+		switch {
+		case quoted && c == '\\':
+			i++
+		case c == '"':
+			quoted = !quoted
+		case quoted:
+		case c == '[' || c == '{':
+			depth++
+		case c == ']' || c == '}':
+			depth--
+		case c == ',' && depth == 1:
+			commas++
+		}
+	}
+	if !some || !bytes.HasPrefix(bytes.TrimLeft(text, " \t\r\n"), []byte("[")) {
+		return 0
+	}
+	return commas + 1
+}
+
 // deep reports whether brackets nest deeper than Depth, those in strings aside.
 func deep(text []byte) bool {
 	depth, quoted := 0, false

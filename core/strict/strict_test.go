@@ -1,6 +1,7 @@
 package strict
 
 import (
+	"encoding/json"
 	"errors"
 	"strings"
 	"testing"
@@ -27,6 +28,24 @@ func TestDecodeTakesOneKnownValue(t *testing.T) {
 	for text, wrong := range map[string]bool{`{"a":1}`: false, `{"a":1} `: false, `{"b":1}`: true, `{"a":1}{"a":2}`: true, `{"a":1}]`: true, `{"a":`: true, ``: true} {
 		if err := Decode([]byte(text), &v); (err != nil) != wrong {
 			t.Errorf("%s: %v", text, err)
+		}
+	}
+}
+
+// Elements are counted as encoding/json finds them.
+func TestCount(t *testing.T) {
+	for _, text := range []string{`[]`, ` [ ] `, `[1]`, `[1, 2 ,3]`, `[[1,2],{"a":[3,4]},"x,]y\\",null]`, `["\\\""]`, `[[],[]]`, `[{}]`} {
+		var want []json.RawMessage
+		if err := json.Unmarshal([]byte(text), &want); err != nil {
+			t.Fatal(err)
+		}
+		if got := Count([]byte(text)); got != len(want) {
+			t.Errorf("%s: %d elements, want %d", text, got, len(want))
+		}
+	}
+	for _, text := range []string{`null`, `{"a":1,"b":2}`, `"[1,2]"`, `7`} {
+		if got := Count([]byte(text)); got != 0 {
+			t.Errorf("%s is a list of %d", text, got)
 		}
 	}
 }
