@@ -97,6 +97,9 @@ func anyShop(r *rand.Rand) *shop.Capability {
 	c.Placing.LeastBare *= units.Length(move())
 	c.Placing.LeastFinned *= units.Length(move())
 	c.Cutting.TrimB *= units.Length(r.Float64())
+	if r.IntN(2) == 0 {
+		c.Buying.Tubes = shop.StockLengths
+	}
 	return &c
 }
 

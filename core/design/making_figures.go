@@ -249,7 +249,7 @@ func (k maker) otherWay() []figure.Figure {
 }
 
 // speedSymbol names each limit of the spindle in its formula.
-var speedSymbol = map[string]string{"spindle": "Ω_1", "strip_speed": "Ω_2", "drive": "Ω_3"}
+var speedSymbol = map[string]string{"spindle": "Ω_1", "strip_speed": "Ω_2", "drive": "Ω_3", "weld_edge": "Ω_4", "generator": "Ω_5"}
 
 func (k maker) speeds() []figure.Figure {
 	s := k.p.Speeds
@@ -258,8 +258,11 @@ func (k maker) speeds() []figure.Figure {
 		limits = append(limits, arg(speedSymbol[l.ID], units.Spin, float64(l.Spindle)))
 	}
 	turning := arg("Ω", units.Spin, float64(s.Spindle))
-	formula := "spindle"
-	if s.Power == nil {
+	formula, welds := "spindle", len(s.Limits) == 4
+	switch {
+	case welds:
+		formula = "spindle_welded"
+	case s.Power == nil:
 		formula = "spindle_undriven" // what the drive allows is not known
 	}
 	spindle := fig("spindle", units.Spin, float64(s.Spindle), "", formula, limits...)
@@ -268,6 +271,13 @@ func (k maker) speeds() []figure.Figure {
 		spindle,
 		fig("feed", units.Feed, float64(s.Feed), "", "feed", turning, arg("n", units.FinCount, float64(k.Order.Tube.Fin.Count))),
 		fig("strip_run_speed", units.Running, float64(s.Strip), "", "strip_run_speed", turning, k.turn()),
+	}
+	if w := &k.p.Practice.Weld; welds {
+		edge := float64(s.Spindle) * float64(shop.WeldTurn(k.Order.Tube.OD))
+		list = append(list,
+			fig("weld_speed", units.Running, edge, "", "weld_speed", turning, k.od()),
+			fig("weld_power", units.Drive, float64(w.Heat)*float64(k.Order.Tube.Fin.Strip)*edge, "", "weld_power",
+				arg("q_w", units.WeldHeat, float64(w.Heat)), k.thick(), arg("v_e", units.Running, edge)))
 	}
 	if s.Power == nil {
 		return append(list, figure.Figure{ID: "rolling_power", Kind: units.Drive, State: figure.Plain, Absent: s.Note})

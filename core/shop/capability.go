@@ -83,7 +83,7 @@ type Practice struct {
 	Strip      Range[units.Length]
 	FinMetals  []string
 	TubeMetals []string
-	LeastWall  units.Length   // that bears the rolls
+	LeastWall  units.Length   // that bears the rolls, or the weld without burning through
 	Knurl      units.Length   // depth
 	Spindle    units.Rotation // highest in steady work
 	Oiler      bool           // strip must be lubricated
@@ -92,6 +92,7 @@ type Practice struct {
 	StripRatio float64        // strip used over n pi d
 	Joints     Joints
 	Tools      []Tool
+	Weld       Weld // of welded fins
 }
 
 // Tool is a set of rolls: each height, thickness and range of pitch has its own.

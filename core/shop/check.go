@@ -66,5 +66,9 @@ func checkLine(l *Line, at string, k *checker) {
 			_, known := material.TubeMetal(id)
 			k.unless(known, p+"/tube_metals/"+strconv.Itoa(j), "shop.file.metal")
 		}
+		for j, e := range m.Weld.Edge {
+			_, known := material.FinMetal(e.Metal)
+			k.unless(known, p+"/weld/edge/"+strconv.Itoa(j)+"/metal", "shop.file.metal")
+		}
 	}
 }

@@ -86,6 +86,21 @@ func (p *Practice) keys(o *object) {
 	amount(o, "strip_ratio", &p.StripRatio, units.Factor, 0.9, 1.2)
 	o.inner("joints", &p.Joints)
 	list(o, "tools", &p.Tools, 300)
+	if o.has("weld") {
+		o.inner("weld", &p.Weld)
+	}
+}
+
+func (w *Weld) keys(o *object) {
+	amount(o, "power", &w.Power, units.Drive, 1, 100*mega)
+	amount(o, "heat", &w.Heat, units.WeldHeat, 0.01*mega, 1e4*mega)
+	list(o, "edge", &w.Edge, 100)
+}
+
+func (e *EdgeSpeed) keys(o *object) {
+	text(o, "metal", &e.Metal, longestText)
+	amount(o, "strip", &e.Strip, units.Thickness, 0.01*mm, 100*mm)
+	amount(o, "speed", &e.Speed, units.Running, 0.001, 200)
 }
 
 func (t *Tool) keys(o *object) {

@@ -25,6 +25,8 @@ func blank(key string) string {
 		return `{"height": "5/8 in", "strip": "0.4 mm", "count": {"low": "7 fpi", "high": "11 fpi"}}`
 	case "quotes":
 		return `{"metal": "cs", "bought": "cut", "od": "25.4 mm", "wall": "2.11 mm", "up_to": "6.5 m", "quoted": "2.75 per m"}`
+	case "edge":
+		return `{"metal": "cs1010", "strip": "1.2 mm", "speed": "1.6 m/s"}`
 	case "breaks":
 		return "100"
 	case "tube_sizes":
@@ -75,6 +77,7 @@ func asUsual(way map[string]any, others []any) {
 			way["least_wall"] = units.Echo(units.Wall, float64(u.LeastWall), units.SI)
 			way["spindle"] = units.Echo(units.Spin, float64(u.Spindle), units.SI)
 			delete(way, "knurl")
+			delete(way, "weld") // what the line's generator gives is the shop's to say
 			if u.Knurl > 0 {
 				way["knurl"] = units.Echo(units.Height, float64(u.Knurl), units.SI)
 			}

@@ -25,6 +25,9 @@ func complete(t testing.TB) Capability {
 	set := func(path, key, text string) { c.at(strings.Split(path, "/")).(map[string]any)[key] = text }
 	set("lines/0/coils/0", "width", "400 mm")
 	set("lines/0/types/0", "knurl", "0.5 mm")
+	c.at(strings.Split("lines/0/types/0", "/")).(map[string]any)["weld"] = map[string]any{
+		"power": "60 kW", "heat": "45 J/mm2", "edge": []any{map[string]any{"metal": "cs1010", "strip": "1.1 mm", "speed": "1.3 m/s"}},
+	}
 	for _, list := range []string{"measured", "buying/quotes"} {
 		if c, faults = c.More(list); faults != nil {
 			t.Fatal(faults)

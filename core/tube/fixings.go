@@ -96,7 +96,8 @@ var Fixings = []*Fixing{
 	},
 	{
 		Type: Welded, Contact: StripEdge, Forming: material.Weld, Section: WeldSection,
-		Bond: material.Value{SI: 0, Source: fused},
+		Bond:  material.Value{SI: 0, Source: fused},
+		Usual: Usual{Scatter: 0.0001, StripRatio: 1, LeastWall: 0.0026, Spindle: 640.0 / 60},
 	},
 	{
 		Type: Extruded, Contact: WholeTube, Forming: material.Muff, Section: MuffSection,

@@ -47,15 +47,16 @@ const (
 	Transfer        Kind = "transfer" // heat per time and difference of temperature
 	DutyPerWeight   Kind = "duty_per_weight"
 	DutyPerArea     Kind = "duty_per_area"
-	Running         Kind = "running" // speed of strip
-	Feed            Kind = "feed"    // speed of a tube through a machine
-	Spin            Kind = "spin"    // spindle speed
-	Time            Kind = "time"    // of one operation
-	Hours           Kind = "hours"   // of an order
-	Drive           Kind = "drive"   // power of a machine
-	Work            Kind = "work"    // stress, or work per volume
-	Pull            Kind = "pull"    // force
-	Cost            Kind = "cost"    // money; the shop names its currency
+	Running         Kind = "running"   // speed of strip
+	Feed            Kind = "feed"      // speed of a tube through a machine
+	Spin            Kind = "spin"      // spindle speed
+	Time            Kind = "time"      // of one operation
+	Hours           Kind = "hours"     // of an order
+	Drive           Kind = "drive"     // power of a machine
+	Work            Kind = "work"      // stress, or work per volume
+	WeldHeat        Kind = "weld_heat" // taken by a welded edge, by area
+	Pull            Kind = "pull"      // force
+	Cost            Kind = "cost"      // money; the shop names its currency
 	CostPerTime     Kind = "cost_per_time"
 	CostPerWeight   Kind = "cost_per_weight"
 	CostPerRun      Kind = "cost_per_run"
@@ -101,6 +102,7 @@ const (
 	dimTime       dimension = "time"
 	dimPower      dimension = "power"
 	dimStress     dimension = "stress"
+	dimWeldHeat   dimension = "heat_per_area"
 	dimForce      dimension = "force"
 	dimCostTime   dimension = "cost_per_time"
 	dimCostMass   dimension = "cost_per_mass"
@@ -183,6 +185,7 @@ var kinds = []struct {
 	{Hours, spec{dimTime, sig("h", 4), sig("h", 4)}},
 	{Drive, spec{dimPower, sig("kW", 3), sig("hp", 3)}},
 	{Work, spec{dimStress, sig("MPa", 3), sig("ksi", 3)}},
+	{WeldHeat, spec{dimWeldHeat, sig("J/mm²", 3), sig("Btu/in²", 3)}},
 	{Pull, spec{dimForce, sig("N", 3), sig("lbf", 3)}},
 	{Cost, spec{dimNone, fixed("", 2), fixed("", 2)}},
 	{CostPerTime, spec{dimCostTime, fixed("/h", 2), fixed("/h", 2)}},

@@ -24,6 +24,7 @@ type (
 	Duration        float64 // s
 	Power           float64 // W
 	Stress          float64 // Pa
+	HeatPerArea     float64 // J/m2
 	Force           float64 // N
 	Money           float64 // in the shop's currency
 	MoneyPerTime    float64 // per s

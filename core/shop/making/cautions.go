@@ -2,6 +2,7 @@ package making
 
 import (
 	"finwright/core/shop"
+	"finwright/core/tube"
 )
 
 // Caution is what may hurt somebody or spoil a tube in the making of an order.
@@ -31,11 +32,24 @@ func (p *Plan) Cautions() []Caution {
 	if p.Practice != nil && p.Order.Tube.Fin.Type.Grooved() {
 		out = append(out, Caution{"jet", "choice.fin_type.embedded"})
 	}
+	out = append(out, p.welding()...)
 	if p.Practice != nil && (p.Order.LeastWall > 0 || p.Order.Tube.Fin.Type.Grooved()) { // a wall that holds pressure
 		out = append(out, Caution{"pneumatic", "shop.rule.wall_left"})
 	}
 	if len(out) > 0 {
 		out = append(out, Caution{"codes", "page.caution_word"})
+	}
+	return out
+}
+
+// welding returns what holds where fins are welded on.
+func (p *Plan) welding() []Caution {
+	if p.Practice == nil || p.Order.Tube.Fin.Type.Fixing().Section != tube.WeldSection {
+		return nil
+	}
+	var out []Caution
+	for _, id := range []string{"weld_field", "weld_eyes", "weld_fume", "weld_strip", "weld_off", "weld_trial", "weld_qualified"} {
+		out = append(out, Caution{id, "choice.fin_type.welded"})
 	}
 	return out
 }

@@ -24,6 +24,9 @@ func TestCautionsComeWhereTheyApply(t *testing.T) {
 			[]string{"bundle", "pancake", "lock_out", "spindle", "pneumatic", "codes"},
 		},
 		"embedded": {func(o *Order) { *o = embedded() }, nil, 1, []string{"bundle", "traverse", "lock_out", "spindle", "jet", "pneumatic", "codes"}},
+		"welded": {func(o *Order) { *o = welded() }, nil, 2, []string{
+			"bundle", "pancake", "lock_out", "spindle", "weld_field", "weld_eyes", "weld_fume", "weld_strip", "weld_off", "weld_trial", "weld_qualified", "codes",
+		}},
 		"no line makes it": {
 			func(o *Order) { o.Tube.Fin.Type, o.Tube.Fin.Sleeve = tube.Extruded, 0.0005 }, nil, 0,
 			[]string{"bundle", "codes"},

@@ -36,7 +36,7 @@ func RollingPower(idle units.Power, work units.Stress, width, thickness units.Le
 
 // SpeedLimit is one thing that bounds the spindle. Its name is the text "shop.speed.<id>".
 type SpeedLimit struct {
-	ID      string // "spindle", "strip_speed" or "drive"
+	ID      string // "spindle", "strip_speed", "drive", "weld_edge" or "generator"
 	Spindle units.Rotation
 }
 
@@ -45,7 +45,7 @@ type Speeds struct {
 	Spindle units.Rotation
 	Feed    units.Speed
 	Strip   units.Speed
-	Power   *units.Power // nil if nothing is known of the metal
+	Power   *units.Power // to roll; nil if nothing is known of the metal, or it is not rolled
 	Limits  []SpeedLimit
 	Binding string  // ID of the lowest limit
 	RunUp   float64 // [turns/s2]
@@ -53,31 +53,19 @@ type Speeds struct {
 	Note    message.Message
 }
 
-// SpeedsOf returns the speeds of an order, of the spindle [1/s] and of strip and tube [m/s]: the lowest of what spindle, strip speed
-// and drive allow, the first two cut back for a metal that winds slower.
+// SpeedsOf returns the speeds of an order, of the spindle [1/s] and of strip and tube [m/s]: the lowest of what its limits allow.
 //
 // Valid: the line makes the type.
 // Source: common practice, no source, for the kinds of limit; their figures are the capability's.
 func SpeedsOf(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order) Speeds {
 	t := &o.Tube
-	turn := math.Pi * float64(t.TurnOD())
-	share := 1.0
-	f, known := c.FormingOf(o.FinMetal.Family)
-	if known {
-		share = f.SpeedShare
-	}
-	s := Speeds{
-		Limits: append(make([]SpeedLimit, 0, 3),
-			SpeedLimit{"spindle", m.Spindle * units.Rotation(share)},
-			SpeedLimit{"strip_speed", units.Rotation(float64(l.StripSpeed) * share / turn)}),
-		RunUp:   float64(m.Spindle) / float64(l.RunUp),
-		RunDown: float64(m.Spindle) / float64(l.RunDown),
-	}
-	if known {
-		perTurn := float64(RollingPower(0, f.Work, t.StripWidth(), t.Fin.Strip, units.Speed(turn))) // J
-		s.Limits = append(s.Limits, SpeedLimit{"drive", units.Rotation(float64(l.Drive-l.Idle) / perTurn)})
+	s := Speeds{RunUp: float64(m.Spindle) / float64(l.RunUp), RunDown: float64(m.Spindle) / float64(l.RunDown)}
+	var f *shop.Forming
+	if t.Fin.Type.Tapers() {
+		f, _ = c.FormingOf(o.FinMetal.Family)
+		s.rolled(l, m, o, f)
 	} else {
-		s.Note = message.New("shop.why.no_forming", "metal", o.FinMetal.Name())
+		s.welded(l, m, o)
 	}
 	s.Spindle, s.Binding = s.Limits[0].Spindle, s.Limits[0].ID
 	for _, limit := range s.Limits[1:] {
@@ -86,11 +74,50 @@ func SpeedsOf(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order) Spee
 		}
 	}
 	s.Feed, s.Strip = TubeFeed(s.Spindle, t.Fin.Count), StripSpeed(s.Spindle, t.TurnOD())
-	if known {
+	if f != nil {
 		p := RollingPower(l.Idle, f.Work, t.StripWidth(), t.Fin.Strip, s.Strip)
 		s.Power = &p
 	}
 	return s
+}
+
+// rolled lists what spindle, strip speed and drive allow, the first two cut back for a metal that winds slower. Of a metal that
+// nothing is known of, f is nil.
+func (s *Speeds) rolled(l *shop.Line, m *shop.Practice, o *Order, f *shop.Forming) {
+	t := &o.Tube
+	turn := math.Pi * float64(t.TurnOD())
+	share := 1.0
+	if f != nil {
+		share = f.SpeedShare
+	}
+	s.Limits = append(make([]SpeedLimit, 0, 3),
+		SpeedLimit{"spindle", m.Spindle * units.Rotation(share)},
+		SpeedLimit{"strip_speed", units.Rotation(float64(l.StripSpeed) * share / turn)})
+	if f == nil {
+		s.Note = message.New("shop.why.no_forming", "metal", o.FinMetal.Name())
+		return
+	}
+	perTurn := float64(RollingPower(0, f.Work, t.StripWidth(), t.Fin.Strip, units.Speed(turn))) // J
+	s.Limits = append(s.Limits, SpeedLimit{"drive", units.Rotation(float64(l.Drive-l.Idle) / perTurn)})
+}
+
+// welded lists what spindle, strip speed, weld and generator allow. Strip that is welded is bent on edge and not rolled, so that
+// the drive sets no limit.
+func (s *Speeds) welded(l *shop.Line, m *shop.Practice, o *Order) {
+	t := &o.Tube
+	s.Limits = append(make([]SpeedLimit, 0, 4),
+		SpeedLimit{"spindle", m.Spindle},
+		SpeedLimit{"strip_speed", units.Rotation(float64(l.StripSpeed) / (math.Pi * float64(t.TurnOD())))})
+	edge, ok := m.Weld.EdgeSpeed(o.FinMetal.ID, t.Fin.Strip)
+	if !ok {
+		s.Note = message.New("shop.why.no_weld", "metal", o.FinMetal.Name())
+		return
+	}
+	s.Note = message.New("shop.why.not_rolled")
+	turn := float64(shop.WeldTurn(t.OD))
+	s.Limits = append(s.Limits,
+		SpeedLimit{"weld_edge", units.Rotation(float64(edge) / turn)},
+		SpeedLimit{"generator", units.Rotation(float64(m.Weld.GeneratorSpeed(t.Fin.Strip)) / turn)})
 }
 
 // ZoneRun is how the spindle runs up, winds one zone and runs down.

@@ -20,6 +20,9 @@ var toolRule = &Rule{ID: "tool", Field: "fin_height", Changes: []string{"fin_hei
 // Source: common practice, no source: each height, thickness and pitch has its own tooling.
 func judgeTool(p *Pair) Verdict {
 	f := &p.Order.Tube.Fin
+	if !f.Type.Tapers() {
+		return unknown("shop.why.no_rolls")
+	}
 	v := Verdict{State: figure.Watch, Why: message.New("shop.why.no_tool")}
 	least := math.Inf(1)
 	for _, t := range p.Practice.Tools {
