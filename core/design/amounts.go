@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"finwright/core/figure"
+	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -28,8 +29,11 @@ func (b *builder) strip() []figure.Figure {
 	}
 	list := []figure.Figure{b.width(), fig("strip_per_metre", units.RunPerMetre, t.StripPerMetre(), figure.FinnedMetre, "strip_run", b.n(), b.turn())}
 	if t.Fin.Type.FootLayers() > 0 {
-		reach := float64(t.FootReach())
-		list = append(list, fig("foot_reach", units.Gap, reach, "", "foot_reach", b.n(), arg("lap", units.Gap, reach-float64(t.Pitch()))))
+		reach, formula := float64(t.FootReach()), "foot_reach"
+		if t.Fin.Foot.By == tube.NeutralFibre {
+			formula = "foot_reach_given"
+		}
+		list = append(list, fig("foot_reach", units.Gap, reach, "", formula, b.n(), arg("lap", units.Gap, reach-float64(t.Pitch()))))
 	}
 	return list
 }
@@ -38,7 +42,11 @@ func (b *builder) width() figure.Figure {
 	w := float64(b.t.StripWidth())
 	switch {
 	case b.t.Fin.Type.FootLayers() > 0:
-		return fig("strip_width", units.Width, w, "", "width_foot", arg("b", units.Gap, float64(b.t.FootReach())), b.hf(), b.strp())
+		args := []figure.Arg{arg("b", units.Gap, float64(b.t.FootReach())), b.hf(), b.strp()}
+		if foot := b.t.Fin.Foot; foot.By == tube.NeutralFibre {
+			return fig("strip_width", units.Width, w, "", "width_fibre", append(args, arg("k_b", units.Factor, foot.Bend))...)
+		}
+		return fig("strip_width", units.Width, w, "", "width_foot", args...)
 	case b.t.Fin.Type.Grooved():
 		return fig("strip_width", units.Width, w, "", "width_groove", b.hf(), arg("g", units.Height, float64(b.t.Fin.Groove)))
 	}

@@ -4,6 +4,7 @@ import (
 	"finwright/core/material"
 	"finwright/core/rating"
 	"finwright/core/shop"
+	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -20,9 +21,9 @@ type Input struct {
 
 // MadeBy names the shop that is to make it, nil for none: how tight it winds counts in the rating.
 func (in *Input) MadeBy(c *shop.Capability) {
-	in.Shop, in.Strain = c, 0
+	in.Shop, in.Strain, in.Tube.Fin.Foot = c, 0, tube.Foot{}
 	if c != nil {
-		in.Strain = c.Placing.Strain
+		in.Strain, in.Tube.Fin.Foot = c.Placing.Strain, c.Foot
 	}
 }
 

@@ -182,7 +182,7 @@ var Fields = []Field{
 		StandIn: func(in *Input) (float64, bool) {
 			bare := in.Tube
 			bare.Fin.Lap = 0
-			return float64(bare.FootReach() - bare.Pitch()), bare.Fin.Type.Lapped()
+			return float64(bare.FootLap()), bare.Fin.Type.Lapped()
 		},
 	},
 	{

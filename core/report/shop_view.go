@@ -143,6 +143,10 @@ func (w Writer) shopChoices(f shop.Leaf) []Choice {
 		metals(material.TubeMetals)
 	case f.Key == "metal" && strings.HasPrefix(f.Path, "buying/quotes"):
 		metals(material.TubeMetals)
+	case f.Key == "metal" && strings.Contains(f.Path, "/weld/"):
+		metals(material.FinMetals)
+	case f.Key == "cut_by":
+		chosen(add, tube.FootRules)
 	case f.Key == "tubes_bought", f.Key == "bought":
 		chosen(add, shop.TubeWays)
 	case f.Key == "coil_used":

@@ -15,7 +15,7 @@ import (
 // be, except "note", a remark that any object may carry.
 const (
 	Format  = "finwright-shop"
-	Version = 2
+	Version = 3
 )
 
 // Capability is what a shop can do and what its work costs. All its figures are
@@ -26,6 +26,7 @@ type Capability struct {
 	Lines    []Line
 	Forming  []Forming
 	Placing  Placing
+	Foot     tube.Foot
 	Cutting  Cutting
 	Buying   Buying
 	Measured []Measured

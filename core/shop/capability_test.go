@@ -111,7 +111,7 @@ func TestFaultsNameTheirPath(t *testing.T) {
 	for _, c := range []struct{ name, old, new, path, key string }{
 		{"not JSON", good, "{", "", "shop.file.not_json"},
 		{"another format", `"finwright-shop"`, `"other"`, "format", "shop.file.format"},
-		{"a newer version", `"version": 2`, `"version": 3`, "version", "shop.file.version"},
+		{"a newer version", `"version": 3`, `"version": 4`, "version", "shop.file.version"},
 		{"a wrong unit", `"2.5 m/s"`, `"2.5 mm"`, "lines/0/strip_speed", "error.wrong_unit"},
 		{"a bare number", `"2.5 m/s"`, `2.5`, "lines/0/strip_speed", "shop.file.quantity"},
 		{"nought", `"2.5 m/s"`, `"0 m/s"`, "lines/0/strip_speed", "error.range"},

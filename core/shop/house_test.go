@@ -32,7 +32,7 @@ func writeHouse(t *testing.T, c Capability) {
 	t.Helper()
 	values := strings.NewReplacer("finwright/core/", "", "shop.", "").Replace(fmt.Sprintf("%#v", c))
 	values = strings.ReplaceAll(values, "}, ", "},\n")
-	text, err := format.Source([]byte("// Code generated from house.json by make golden. DO NOT EDIT.\n\npackage shop\n\nimport \"finwright/core/units\"\n\nfunc houseValues() Capability {\nreturn " + values + "\n}\n"))
+	text, err := format.Source([]byte("// Code generated from house.json by make golden. DO NOT EDIT.\n\npackage shop\n\nimport (\n\"finwright/core/tube\"\n\"finwright/core/units\"\n)\n\nfunc houseValues() Capability {\nreturn " + values + "\n}\n"))
 	if err != nil {
 		t.Fatal(err)
 	}

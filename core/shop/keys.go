@@ -1,6 +1,9 @@
 package shop
 
-import "finwright/core/units"
+import (
+	"finwright/core/tube"
+	"finwright/core/units"
+)
 
 // This file says of each object of the file which keys it has, what each value may be
 // and where it goes. Opening and listing a file both go through it. Numbers are in SI.
@@ -30,6 +33,7 @@ func (c *Capability) keys(o *object) {
 	list(o, "lines", &c.Lines, 20)
 	list(o, "forming", &c.Forming, 20)
 	o.inner("placing", &c.Placing)
+	o.inner("foot", keysOf(func(o *object) { foot(o, &c.Foot) }))
 	o.inner("cutting", &c.Cutting)
 	o.inner("buying", &c.Buying)
 	if o.has("measured") {
@@ -162,6 +166,13 @@ func (p *Placing) keys(o *object) {
 	amount(o, "tool_strip", &p.ToolStrip, units.Thickness, 1e-6*mm, 100*mm)
 	amount(o, "mismatch", &p.Mismatch, units.Percent, 0.001*percent, 1000*percent)
 	amount(o, "strain", &p.Strain, units.Percent, 0.0001*percent, 10*percent)
+}
+
+func foot(o *object, f *tube.Foot) {
+	text(o, "cut_by", &f.By, longestText)
+	amount(o, "bend", &f.Bend, units.Factor, 0.05, 1)
+	amount(o, "knurl_reach", &f.Knurl, units.Height, 0, 20*mm)
+	amount(o, "lap", &f.Lap, units.Height, 0, 20*mm)
 }
 
 func (c *Cutting) keys(o *object) {

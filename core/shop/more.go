@@ -77,7 +77,10 @@ func asUsual(way map[string]any, others []any) {
 			way["least_wall"] = units.Echo(units.Wall, float64(u.LeastWall), units.SI)
 			way["spindle"] = units.Echo(units.Spin, float64(u.Spindle), units.SI)
 			delete(way, "knurl")
-			delete(way, "weld") // what the line's generator gives is the shop's to say
+			delete(way, "weld")
+			if f.Section == tube.WeldSection {
+				way["weld"] = map[string]any{"power": "100 kW", "heat": "50 J/mm2", "edge": []any{}} // engineering judgement; speeds are the shop's to say
+			}
 			if u.Knurl > 0 {
 				way["knurl"] = units.Echo(units.Height, float64(u.Knurl), units.SI)
 			}

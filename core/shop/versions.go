@@ -7,7 +7,7 @@ import (
 
 // lifts change the tree of a file from version i+1 to i+2. What they put there is what the version before took for granted:
 // they know nothing of the values that ship today.
-var lifts = []func(tree map[string]any){addBuying}
+var lifts = []func(tree map[string]any){addBuying, addFoot}
 
 // lift brings the tree of a file to this version. It returns the earlier one that it was saved by, if it was; ok is false if it
 // is of no version that there has been.
@@ -58,11 +58,26 @@ func addBuying(tree map[string]any) {
 	}
 }
 
+// addFoot gives a file of version 2 the rule of thumb by which it cut strip for feet; what it does not use is engineering
+// judgement.
+func addFoot(tree map[string]any) {
+	tree["foot"] = map[string]any{"cut_by": "fewer_fins", "bend": "0.5", "knurl_reach": "0.25 mm", "lap": "0.5 mm"}
+}
+
 // Lifted says what has another meaning than in the version that the file was saved by, for its owner to confirm; nil if nothing.
 func (c *Capability) Lifted() []message.Message {
-	if c.from != 1 {
-		return nil
+	var told []message.Message
+	switch c.from {
+	case 1:
+		told = c.liftedBuying()
+		fallthrough
+	case 2:
+		told = append(told, message.New("shop.lifted.foot"))
 	}
+	return told
+}
+
+func (c *Capability) liftedBuying() []message.Message {
 	markUp := c.Rates.MarkUp
 	return []message.Message{
 		message.New("shop.lifted.tubes"),

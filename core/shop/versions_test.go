@@ -39,7 +39,7 @@ func TestFirstVersionIsLifted(t *testing.T) {
 		}
 	}
 	told := c.Lifted()
-	if len(told) != 6 {
+	if len(told) != 7 {
 		t.Errorf("%d things are told", len(told))
 	}
 	for _, m := range told {

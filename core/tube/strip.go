@@ -10,12 +10,15 @@ import (
 const finPerInch = units.PerLength(1 / 0.0254)
 
 // FewerFins returns by how many fins per inch [-] fewer a foot is cut than wound: one for a
-// knurl, and one for a lap unless the lap is given.
+// knurl, and one for a lap unless the lap is given; none where the shop says how far its feet reach.
 //
 // Valid: fin types with a foot.
 // Source: common practice, no source; the plain lapped rule is engineering judgement.
 func (t *Tube) FewerFins() int {
 	fewer := 0
+	if t.developed() {
+		return fewer
+	}
 	if t.Fin.Type.Knurled() {
 		fewer++
 	}
@@ -35,8 +38,15 @@ func (t *Tube) FootReach() units.Length {
 		return 0
 	}
 	reach := (t.Fin.Count - units.PerLength(t.FewerFins())*finPerInch).Spacing()
-	if t.Fin.Type.Lapped() {
+	if t.developed() && t.Fin.Type.Knurled() {
+		reach += t.Fin.Foot.Knurl
+	}
+	switch {
+	case !t.Fin.Type.Lapped():
+	case t.Fin.Lap > 0:
 		reach += t.Fin.Lap
+	case t.developed():
+		reach += t.Fin.Foot.Lap
 	}
 	return reach
 }
@@ -47,29 +57,29 @@ func (t *Tube) FootReach() units.Length {
 // Valid: as FootReach.
 // Source: FewerFins.
 func (t *Tube) FootLap() units.Length {
-	single := t.Fin.Count
+	single := *t
+	single.Fin.Type = Footed
 	if t.Fin.Type.Knurled() {
-		single -= finPerInch
+		single.Fin.Type = KnurledFooted
 	}
-	if lap := t.FootReach() - single.Spacing(); t.Fin.Type.Lapped() && lap > 0 {
+	if lap := t.FootReach() - single.FootReach(); lap > 0 {
 		return lap
 	}
 	return 0
 }
 
-// StripWidth returns the width of strip [m] to slit: reach + hf - 3t + (pi/2)t with
-// a foot, hf + groove when embedded, hf on edge. A width suits one pitch only.
+// StripWidth returns the width of strip [m] to slit: with a foot as footWidth says,
+// hf + groove when embedded, hf on edge. With a foot it suits one pitch only.
 // It is 0 for an extruded fin, which is not made from strip.
 //
-// Valid: a tight bend at the foot; as FootReach.
-// Source: common practice, no source.
+// Valid: as footWidth and FootReach.
+// Source: as footWidth; common practice, no source.
 func (t *Tube) StripWidth() units.Length {
-	s := t.Fin.Strip
 	switch t.Fin.Type.Fixing().Section {
 	case MuffSection:
 		return 0
 	case FootSection:
-		return t.FootReach() + t.Fin.Height - 3*s + s*(math.Pi/2)
+		return t.footWidth()
 	case GrooveSection:
 		return t.Fin.Height + t.Fin.Groove
 	}

@@ -35,6 +35,7 @@ type Fin struct {
 	TipGiven units.Length // measured tip thickness, for Linear
 	Groove   units.Length // depth, where there is one
 	Lap      units.Length // foot lap, for the lapped types; 0 means by rule
+	Foot     Foot         // how the shop cuts strip for a foot
 	Sleeve   units.Length // muff thickness between fins, where there is one
 	Root     RootBasis
 	Density  units.Density

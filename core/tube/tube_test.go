@@ -246,3 +246,29 @@ func TestWeldedStripIsNotRolled(t *testing.T) {
 		}
 	}
 }
+
+// Strip by the foot unbent agrees with the rule of thumb within what slitting leaves open, +/- 0.1 mm, where bend, reach and lap
+// are those of common practice. By hand, a plain foot with the neutral fibre at mid-thickness: 15.475 + 2.14 + pi/4 0.4 = 17.929 mm.
+func TestFootUnbentAgreesWithFewerFins(t *testing.T) {
+	fibre := Foot{By: NeutralFibre, Bend: 0.5, Knurl: 0.28 * units.Millimetre, Lap: 0.28 * units.Millimetre}
+	for _, typ := range []FinType{Footed, KnurledFooted, OverlapFooted, KnurledOverlap} {
+		rule := footed()
+		rule.Fin.Type = typ
+		unbent := rule
+		unbent.Fin.Foot = fibre
+		if by := unbent.StripWidth() - rule.StripWidth(); math.Abs(by.Millimetres()) > 0.1 {
+			t.Errorf("%s: %.3f mm wider", typ, by.Millimetres())
+		}
+		if unbent.FewerFins() != 0 {
+			t.Errorf("%s is cut for fewer fins", typ)
+		}
+	}
+	plain := footed()
+	plain.Fin.Foot = fibre
+	near(t, "plain foot", plain.StripWidth().Millimetres(), 17.929, 3e-5)
+	lapped := footed()
+	lapped.Fin.Type, lapped.Fin.Foot = OverlapFooted, fibre
+	near(t, "the shop's lap", lapped.FootLap().Millimetres(), 0.28, 1e-9)
+	lapped.Fin.Lap = 0.6 * units.Millimetre
+	near(t, "the order's lap", lapped.FootLap().Millimetres(), 0.6, 1e-9)
+}
