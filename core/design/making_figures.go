@@ -300,7 +300,7 @@ func (k maker) hours() []figure.Figure {
 	return []figure.Figure{
 		fig("tube_time", units.Time, float64(o.Tube.Total()), figure.PerTube, "tube_time", took("τ_w", o.Tube.Wind), took("τ_j", o.Tube.Jog), took("τ_s", o.Tube.Secure), took("τ_l", o.Tube.Load)),
 		fig("set_up_time", units.Time, float64(o.OnLine[making.SettingUp]+o.OnLine[making.Checking]), figure.WholeOrder, "set_up_time", took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking])),
-		fig("coil_interval", units.Time, float64(o.PerCoil), "", "coil_interval", took("τ_T", o.Tube.Total()), arg("n_c", units.Factor, w.TubesPerCoil()), took("τ_x", w.Coil.Change), productive),
+		fig("coil_interval", units.Hours, float64(o.PerCoil), "", "coil_interval", took("τ_T", o.Tube.Total()), arg("n_c", units.Factor, w.TubesPerCoil()), took("τ_x", w.Coil.Change), productive),
 		k.lineHours(),
 		fig("shifts", units.Factor, o.Shifts, figure.WholeOrder, "shifts", clock, took("H_s", crew.Shift)),
 		fig("tubes_shift", units.Factor, o.PerShift, "", "tubes_shift", k.made(), took("H_s", crew.Shift), productive, took("τ_R", running)),
@@ -350,6 +350,7 @@ func (k maker) lifting() []figure.Figure {
 	list := []figure.Figure{
 		fig("crate_length", units.Distance, float64(p.Length), "", "crate_length", along("L", t.Length), along("c_k", c.Clearance)),
 		fig("bearers", units.Count, float64(l.Bearers), "", "bearers", length, along("a_b", making.BearersApart)),
+		fig("bearer_spacing", units.Distance, float64(l.Spacing), "", "bearer_spacing", length, number("N_u", l.Bearers)),
 		fig("balance_point", units.Distance, float64(l.Balance), "", "balance_point", arg("m_t", units.WeightPerMetre, float64(t.TubeMass())), along("L", t.Length),
 			arg("m_f", units.WeightPerMetre, float64(t.FinMass())), along("L_f", t.FinnedLength()), along("x_f", t.FinsAt()), k.weight()),
 		fig("sling_from", units.Distance, float64(l.Slings.From), "", "sling", share("x_s", c.Slings.Low), length),

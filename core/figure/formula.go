@@ -248,6 +248,7 @@ var Formulas = map[string]Formula{
 	"trucks":            {"N", "⌈N_c / ⌊M_p / M_k⌋⌉", "source.crate", "valid.by_mass"},
 	"tube_heaviest":     {"M_1", "π (d − w_h) w_h ρ_t L + (1 + x_h) m_f L_f", "source.heaviest", "valid.any"},
 	"crate_length":      {"L_k", "L + c_k", "source.geometry", "valid.any"},
+	"bearer_spacing":    {"a", "L_k / (N_u − 1)", "source.crate", "valid.any"},
 	"bearers":           {"N", "1 + ⌈L_k / a_b⌉", "source.crate", "valid.any"},
 	"balance_point":     {"x_b", "(m_t L² / 2 + m_f L_f x_f) / M_T", "source.moments", "valid.any"},
 	"sling":             {"x", "x_s L_k", "source.slings", "valid.any"},

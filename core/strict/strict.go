@@ -6,6 +6,7 @@ import (
 	"encoding/json"
 	"errors"
 	"io"
+	"iter"
 )
 
 // Depth is how deep brackets may nest. Nothing of ours goes a third as deep; a reader calls itself for each, and in a browser
@@ -46,49 +47,60 @@ func Decode(text []byte, into any) error {
 //
 // Valid: JSON.
 func Count(text []byte) int {
-	depth, quoted, commas, some := 0, false, 0, false
-	for i := 0; i < len(text); i++ {
-		c := text[i]
-		if depth == 1 && c > ' ' && c != ']' {
-			some = true
+	if !bytes.HasPrefix(bytes.TrimLeft(text, " \t\r\n"), []byte("[")) {
+		return 0
+	}
+	commas, some := 0, 0
+	for c, depth := range marks(text) {
+		if depth > 1 || c != ']' {
+			some++
 		}
-		switch {
-		case quoted && c == '\\':
-			i++
-		case c == '"':
-			quoted = !quoted
-		case quoted:
-		case c == '[' || c == '{':
-			depth++
-		case c == ']' || c == '}':
-			depth--
-		case c == ',' && depth == 1:
+		if depth == 1 && c == ',' {
 			commas++
 		}
 	}
-	if !some || !bytes.HasPrefix(bytes.TrimLeft(text, " \t\r\n"), []byte("[")) {
+	if some == 1 { // the list's own bracket
 		return 0
 	}
 	return commas + 1
 }
 
-// deep reports whether brackets nest deeper than Depth, those in strings aside.
+// deep reports whether brackets nest deeper than Depth.
 func deep(text []byte) bool {
-	depth, quoted := 0, false
-	for i := 0; i < len(text); i++ {
-		switch c := text[i]; {
-		case quoted && c == '\\':
-			i++
-		case c == '"':
-			quoted = !quoted
-		case quoted:
-		case c == '{' || c == '[':
-			if depth++; depth > Depth {
-				return true
-			}
-		case c == '}' || c == ']':
-			depth--
+	for _, depth := range marks(text) {
+		if depth > Depth {
+			return true
 		}
 	}
 	return false
+}
+
+// marks yields what stands outside strings, spaces aside, and a string by its opening quote; with how many brackets are open there,
+// an opening one among them and a closing one too.
+func marks(text []byte) iter.Seq2[byte, int] {
+	return func(yield func(byte, int) bool) {
+		depth, quoted := 0, false
+		for i := 0; i < len(text); i++ {
+			c := text[i]
+			switch {
+			case quoted && c == '\\':
+				i++
+				continue
+			case c == '"':
+				if quoted = !quoted; !quoted {
+					continue
+				}
+			case quoted, c <= ' ':
+				continue
+			case c == '{' || c == '[':
+				depth++
+			}
+			if !yield(c, depth) {
+				return
+			}
+			if c == '}' || c == ']' {
+				depth--
+			}
+		}
+	}
 }

@@ -16,7 +16,7 @@ var exceptions = []exception{
 		figures: []string{
 			"tubes_wanted", "break_even", "coils", "whole_tubes", "changes_other", "coil_tubes", "coil_interval", "coil_to_order", "joints_tube", "stranded",
 			"strip_bought", "strip_bought_mass", "strip_scrap", "strip_remainder", "scrap_share",
-			"crates", "per_crate", "layers", "crate_mass", "bearers", "leg_load", "trucks", "bundle_tubes", "bundle_width", "bundle_height", "mill_tubes", "offcut", "tube_bought", "tube_used", "tube_trim", "tube_spoilt", "tubes_to_send", "stock_instead", "cut_instead",
+			"crates", "per_crate", "layers", "crate_mass", "bearers", "bearer_spacing", "leg_load", "trucks", "bundle_tubes", "bundle_width", "bundle_height", "mill_tubes", "offcut", "tube_bought", "tube_used", "tube_trim", "tube_spoilt", "tubes_to_send", "stock_instead", "cut_instead",
 			"line_hours", "crew_hours", "hours_other", "shifts", "tubes_shift",
 			"cost_tube", "cost_strip", "cost_scrap", "cost_finning", "cost_packing", "cost_fixed", "cost_variable", "cost_total", "cost_mark_up", "price_margin",
 			"price", "price_tube", "price_metre",
