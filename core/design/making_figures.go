@@ -292,6 +292,14 @@ func (k maker) lineHours() figure.Figure {
 		took("τ_f", o.OnLine[making.Finning]), took("τ_x", o.OnLine[making.CoilChange]), took("τ_r", o.OnLine[making.RackChange]), share("ε", k.Shop.Crew.Efficiency))
 }
 
+// lasting is the kind of a time that may be of minutes or of a day.
+func lasting(t units.Duration) units.Kind {
+	if t < 3*3600 {
+		return units.Time
+	}
+	return units.Hours
+}
+
 func (k maker) hours() []figure.Figure {
 	o, w, crew := k.p.Time, k.p.Winding, &k.Shop.Crew
 	productive := share("ε", crew.Efficiency)
@@ -300,7 +308,7 @@ func (k maker) hours() []figure.Figure {
 	return []figure.Figure{
 		fig("tube_time", units.Time, float64(o.Tube.Total()), figure.PerTube, "tube_time", took("τ_w", o.Tube.Wind), took("τ_j", o.Tube.Jog), took("τ_s", o.Tube.Secure), took("τ_l", o.Tube.Load)),
 		fig("set_up_time", units.Time, float64(o.OnLine[making.SettingUp]+o.OnLine[making.Checking]), figure.WholeOrder, "set_up_time", took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking])),
-		fig("coil_interval", units.Hours, float64(o.PerCoil), "", "coil_interval", took("τ_T", o.Tube.Total()), arg("n_c", units.Factor, w.TubesPerCoil()), took("τ_x", w.Coil.Change), productive),
+		fig("coil_interval", lasting(o.PerCoil), float64(o.PerCoil), "", "coil_interval", took("τ_T", o.Tube.Total()), arg("n_c", units.Factor, w.TubesPerCoil()), took("τ_x", w.Coil.Change), productive),
 		k.lineHours(),
 		fig("shifts", units.Factor, o.Shifts, figure.WholeOrder, "shifts", clock, took("H_s", crew.Shift)),
 		fig("tubes_shift", units.Factor, o.PerShift, "", "tubes_shift", k.made(), took("H_s", crew.Shift), productive, took("τ_R", running)),
