@@ -338,13 +338,24 @@ func (k maker) packing() []figure.Figure {
 	return append([]figure.Figure{
 		fig("per_crate", units.Count, float64(p.PerCrate), "", "per_crate", k.asked(), crates),
 		fig("layers", units.Count, float64(len(p.Layers)), "", "layers", each),
-		fig("crates", units.Count, float64(p.Crates), figure.WholeOrder, "crates", k.asked(), number("room", p.Room), arg("M_max", units.Weight, float64(min(c.Mass, c.Crane, c.Payload))), one, tare),
+		fig("crates", units.Count, float64(p.Crates), figure.WholeOrder, "crates", k.asked(), number("room", p.Room), arg("M_max", units.Weight, float64(c.Heaviest())), one, tare),
 		fig("tube_heaviest", units.Weight, float64(p.One), figure.PerTube, "tube_heaviest", k.od(), wall, arg("ρ_t", units.Dense, float64(t.Density)), along("L", t.Length),
 			share("x_h", tube.StripOver), arg("m_f", units.WeightPerMetre, float64(t.FinMass())), along("L_f", t.FinnedLength())),
 		fig("crate_mass", units.Weight, float64(p.Gross), "", "crate_mass", each, one, tare),
 		fig("order_gross", units.Weight, float64(p.Order), figure.WholeOrder, "order_gross", k.asked(), one, tare),
-		fig("trucks", units.Count, float64(p.Trucks), figure.WholeOrder, "trucks", crates, arg("M_p", units.Weight, float64(c.Payload)), gross),
+		k.trucks(crates, gross),
 	}, k.lifting()...)
+}
+
+func (k maker) trucks(crates, gross figure.Arg) figure.Figure {
+	p, payload := k.p.Packing, arg("M_p", units.Weight, float64(k.Shop.Crate.Payload))
+	switch {
+	case !p.NoTruck.None():
+		return figure.Figure{ID: "trucks", Kind: units.Count, State: figure.Plain, Absent: p.NoTruck}
+	case p.OnBed > 0:
+		return fig("trucks", units.Count, float64(p.Trucks), figure.WholeOrder, "trucks_bed", crates, payload, gross, number("N_v", p.OnBed))
+	}
+	return fig("trucks", units.Count, float64(p.Trucks), figure.WholeOrder, "trucks", crates, payload, gross)
 }
 
 // lifting is how a crate stands and hangs.

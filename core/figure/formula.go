@@ -245,6 +245,7 @@ var Formulas = map[string]Formula{
 	"crates":            {"N_c", "⌈q / min(room, ⌊M_max / (M_1 (1 + x_t))⌋)⌉", "source.crate", "valid.any"},
 	"crate_mass":        {"M_k", "n_k M_1 (1 + x_t)", "source.crate", "valid.any"},
 	"order_gross":       {"M_o", "q M_1 (1 + x_t)", "source.crate", "valid.any"},
+	"trucks_bed":        {"N", "⌈N_c / min(⌊M_p / M_k⌋, N_v)⌉", "source.crate", "valid.by_mass"},
 	"trucks":            {"N", "⌈N_c / ⌊M_p / M_k⌋⌉", "source.crate", "valid.by_mass"},
 	"tube_heaviest":     {"M_1", "π (d − w_h) w_h ρ_t L + (1 + x_h) m_f L_f", "source.heaviest", "valid.any"},
 	"crate_length":      {"L_k", "L + c_k", "source.geometry", "valid.any"},

@@ -285,13 +285,29 @@ type Crate struct {
 	Separator units.Length // between layers; 0 lets layers nest
 	Mass      units.Mass
 	Crane     units.Mass
-	Tare      float64        // of what is packed
-	Slings    Range[float64] // of the length, from each end
+	Tackle    units.Mass          // that hangs on the hook beside the crate
+	Tare      float64             // of what is packed
+	LayerLoad units.MassPerLength // that a tube of the lowest layer may carry; 0: not stated
+	Slings    Range[float64]      // of the length, from each end
 	Payload   units.Mass
+	Bed       Bed // of the truck
 	Time      units.Duration
 	Cost      units.Money
 	PerMetre  units.MoneyPerLength // of a crate as long as its tubes and the clearance, besides
 }
+
+// Bed is where crates stand on a truck; without a length it is not stated.
+type Bed struct {
+	Length units.Length
+	Width  units.Length
+	Stack  int // crates upon one another
+}
+
+// Heaviest returns the mass [kg] that a crate may have: what it bears itself, the crane less its tackle, and the truck.
+//
+// Valid: tackle lighter than the crane's limit.
+// Source: the least of the shop's limits.
+func (k *Crate) Heaviest() units.Mass { return min(k.Mass, k.Crane-k.Tackle, k.Payload) }
 
 // Crew is who works, how long and how steadily.
 type Crew struct {

@@ -26,6 +26,7 @@ func check(c *Capability) []Fault {
 		checkLine(&c.Lines[i], "lines/"+strconv.Itoa(i), &k)
 	}
 	k.unless(slices.Contains(tube.FootRules, c.Foot.By), "foot/cut_by", "shop.file.foot_rule")
+	k.unless(c.Crate.Tackle < c.Crate.Crane, "crate/tackle", "shop.file.tackle")
 	k.unless(slices.Contains(TubeWays, c.Buying.Tubes), "buying/tubes_bought", "shop.file.tube_way")
 	k.unless(slices.Contains(CoilChoices, c.Buying.Coils), "buying/coil_used", "shop.file.coil_choice")
 	k.unless(slices.Contains(StripUses, c.Buying.StripLeft), "buying/strip_left", "shop.file.strip_use")

@@ -247,8 +247,9 @@ func houseValues() Capability {
 		Losses:   Losses{CoilStart: 1.5, CoilEnd: 1, Joint: 0.1, Rejects: 0.01},
 		Bundle:   Opening{Width: 0.41000000000000003, Height: 0.32},
 		Crate: Crate{
-			Width: 1.1, Height: 0.9, Length: 15.6, Clearance: 0.15, Separator: 0.004, Mass: 2500, Crane: 3000, Tare: 0.12, Slings: Range[float64]{Low: 0.21, High: 0.25},
-			Payload: 24000, Time: 5400, Cost: 280, PerMetre: 0,
+			Width: 1.1, Height: 0.9, Length: 15.6, Clearance: 0.15, Separator: 0.004, Mass: 2500, Crane: 3000, Tackle: 70, Tare: 0.12, LayerLoad: 40, Slings: Range[float64]{Low: 0.21, High: 0.25},
+			Payload: 24000, Bed: Bed{Length: 13.3, Width: 2.44, Stack: 2},
+			Time: 5400, Cost: 280, PerMetre: 0,
 		},
 		Crew: Crew{People: 2, Shift: 28800, Efficiency: 0.8},
 		Rates: Rates{

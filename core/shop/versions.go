@@ -7,7 +7,7 @@ import (
 
 // lifts change the tree of a file from version i+1 to i+2. What they put there is what the version before took for granted:
 // they know nothing of the values that ship today.
-var lifts = []func(tree map[string]any){addBuying, addFoot}
+var lifts = []func(tree map[string]any){addBuying, addRoom}
 
 // lift brings the tree of a file to this version. It returns the earlier one that it was saved by, if it was; ok is false if it
 // is of no version that there has been.
@@ -58,10 +58,14 @@ func addBuying(tree map[string]any) {
 	}
 }
 
-// addFoot gives a file of version 2 the rule of thumb by which it cut strip for feet; what it does not use is engineering
-// judgement.
-func addFoot(tree map[string]any) {
+// addRoom gives a file of version 2 the rule of thumb by which it cut strip for feet, what it does not use of the other being
+// engineering judgement; and a crate and truck of which nothing more is asked.
+func addRoom(tree map[string]any) {
 	tree["foot"] = map[string]any{"cut_by": "fewer_fins", "bend": "0.5", "knurl_reach": "0.25 mm", "lap": "0.5 mm"}
+	if crate, ok := tree["crate"].(map[string]any); ok {
+		crate["tackle"], crate["layer_load"] = "0 kg", "0 kg/m"
+		crate["bed_length"], crate["bed_width"], crate["stack"] = "0 mm", "0 mm", 1.0
+	}
 }
 
 // Lifted says what has another meaning than in the version that the file was saved by, for its owner to confirm; nil if nothing.

@@ -31,6 +31,8 @@ type Packing struct {
 	Gross     units.Mass
 	Order     units.Mass // gross
 	Trucks    int
+	OnBed     int             // crates that stand on a truck's bed; 0 where the bed is not stated
+	NoTruck   message.Message // why none takes a crate
 	Lifting   Lifting
 	Warnings  []message.Message
 }
@@ -48,7 +50,8 @@ func Pack(k *shop.Crate, t *tube.Tube, tubes int) (p Packing, why message.Messag
 	}
 	layers := fill(k, t.FinOD())
 	one := float64(t.HeaviestWeight())
-	limit := float64(min(k.Mass, k.Crane, k.Payload))
+	layers = carried(k, layers, units.MassPerLength(one/float64(t.Length)))
+	limit := float64(k.Heaviest())
 	most := int(math.Floor(limit/(one*(1+k.Tare)) + shop.Slack))
 	room := 0
 	for _, l := range layers {
@@ -57,7 +60,7 @@ func Pack(k *shop.Crate, t *tube.Tube, tubes int) (p Packing, why message.Messag
 	switch {
 	case room == 0:
 		return p, message.New("shop.why.crate_small", "fin", message.Of(units.Diameter, t.FinOD()))
-	case most == 0:
+	case most <= 0: // also where the crane lifts less than its tackle
 		return p, message.New("shop.why.crate_heavy", "mass", message.Of(units.Weight, one*(1+k.Tare)), "limit", message.Of(units.Weight, limit))
 	}
 	p = Packing{Pitch: t.FinOD(), Separator: k.Separator, Room: room, Length: t.Length + k.Clearance, One: units.Mass(one)}
@@ -69,13 +72,48 @@ func Pack(k *shop.Crate, t *tube.Tube, tubes int) (p Packing, why message.Messag
 	p.Net = units.Mass(one * float64(p.PerCrate))
 	p.Gross = p.Net * units.Mass(1+k.Tare)
 	p.Order = units.Mass(one * float64(tubes) * (1 + k.Tare))
-	perTruck := max(1, int(math.Floor(float64(k.Payload/p.Gross)+shop.Slack)))
-	p.Trucks = (p.Crates + perTruck - 1) / perTruck
+	p.load(k)
 	p.Lifting = lift(k, t, p.Length, p.Gross)
+	if k.LayerLoad == 0 && len(p.Layers) > 1 {
+		p.Warnings = append(p.Warnings, message.New("shop.why.layers_unjudged"))
+	}
 	if min(t.PlainA, t.PlainB) < leastSaddle {
 		p.Warnings = append(p.Warnings, message.New("shop.why.saddle", "end", along(min(t.PlainA, t.PlainB)), "least", message.Least(along(leastSaddle))))
 	}
 	return p, message.Message{}
+}
+
+// load counts the trucks: each takes what it bears and what stands on its bed.
+//
+// Source: division; a crate's walls: engineering judgement.
+func (p *Packing) load(k *shop.Crate) {
+	perTruck := max(1, int(math.Floor(float64(k.Payload/p.Gross)+shop.Slack)))
+	if bed := k.Bed; bed.Length > 0 {
+		beside := func(room, one units.Length) int { return int(math.Floor(float64(room/one) + shop.Slack)) }
+		if p.OnBed = beside(bed.Length, p.Length) * beside(bed.Width, k.Width+2*crateWall) * bed.Stack; p.OnBed == 0 {
+			p.NoTruck = message.New("shop.why.no_truck", "length", along(p.Length), "width", along(k.Width+2*crateWall), "bed_length", along(bed.Length), "bed_width", along(bed.Width))
+			return
+		}
+		perTruck = min(perTruck, p.OnBed)
+	}
+	p.Trucks = (p.Crates + perTruck - 1) / perTruck
+}
+
+const crateWall = 45 * units.Millimetre
+
+// carried cuts layers down to those that the tubes of the lowest carry, of a mass per length [kg/m].
+func carried(k *shop.Crate, layers []Layer, one units.MassPerLength) []Layer {
+	if k.LayerLoad == 0 {
+		return layers
+	}
+	above := 0
+	for i := 1; i < len(layers); i++ {
+		above += layers[i].Tubes
+		if units.MassPerLength(above)*one > k.LayerLoad*units.MassPerLength(layers[0].Tubes)*(1+shop.Slack) {
+			return layers[:i]
+		}
+	}
+	return layers
 }
 
 // leastSaddle is the plain end that a saddle needs.

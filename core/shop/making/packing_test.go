@@ -123,8 +123,11 @@ func TestPackKeepsItsLimits(t *testing.T) {
 		if most := int(float64(min(k.Mass, k.Crane, k.Payload)) / (float64(p.One) * 1.12)); (p.Crates-1)*min(p.Room, most) >= n {
 			t.Fatalf("%d tubes go into fewer crates: %+v", n, p)
 		}
-		if p.Gross > k.Mass || p.Gross > k.Crane || float64(p.Order) > float64(p.Trucks)*float64(k.Payload) {
+		if p.Gross > k.Mass || p.Gross+k.Tackle > k.Crane || p.NoTruck.None() && float64(p.Order) > float64(p.Trucks)*float64(k.Payload) {
 			t.Fatalf("over a limit: %+v", p)
+		}
+		if p.NoTruck.None() != (p.Length <= k.Bed.Length*(1+shop.Slack)) || p.NoTruck.None() != (p.Trucks > 0) {
+			t.Fatalf("on a bed of %v: %+v", k.Bed, p)
 		}
 		near(t, "order", float64(p.Order), float64(n)*float64(o.Tube.HeaviestWeight())*1.12, 1e-12)
 		proof.Finite(t, "packing", p)
@@ -134,8 +137,9 @@ func TestPackKeepsItsLimits(t *testing.T) {
 // Hand calculation: 320 tubes in crates for 99 are four of 80, not three of 99 and one of 23; of 321 one has 81.
 func TestLoadsAreEven(t *testing.T) {
 	k, o := shop.House().Crate, footed()
+	k.LayerLoad = 0
 	k.Mass = 99.5 * o.Tube.HeaviestWeight() * units.Mass(1+k.Tare)
-	k.Crane, k.Payload = k.Mass, 100*k.Mass
+	k.Crane, k.Payload = k.Mass+k.Tackle, 100*k.Mass
 	for tubes, want := range map[int][3]int{320: {4, 80, 4}, 321: {4, 81, 1}, 396: {4, 99, 4}, 397: {5, 80, 2}, 5: {1, 5, 1}} {
 		if p, why := Pack(&k, &o.Tube, tubes); !why.None() || [3]int{p.Crates, p.PerCrate, p.Fuller} != want {
 			t.Errorf("%d tubes: %d crates, %d of them with %d; want %v %v", tubes, p.Crates, p.Fuller, p.PerCrate, want, why)
@@ -232,4 +236,66 @@ func TestPackRefuses(t *testing.T) {
 	if p, _ := Pack(&k, &o.Tube, 10); len(p.Warnings) != 1 {
 		t.Error("no warning of a plain end too short for a saddle")
 	}
+}
+
+// Hand calculation: on a bed of 13.5 m by 2.5 m stand, of crates 6 m long and 1.09 m wide over all, two by two, and as many on them;
+// 24 t take nine of 2,500 kg. Of crates 14 m long it takes none.
+func TestTrucksTakeWhatStandsOnThem(t *testing.T) {
+	k, o := shop.House().Crate, footed()
+	k.Width, k.Clearance, k.LayerLoad, k.Bed = 1, 0.1, 0, shop.Bed{Length: 13.5, Width: 2.5, Stack: 2}
+	o.Tube.Length = 5.9
+	k.Payload = 24e3
+	for crates, want := range map[int]int{8: 1, 9: 2, 16: 2, 17: 3} {
+		p, why := Pack(&k, &o.Tube, 1)
+		if !why.None() || p.OnBed != 8 {
+			t.Fatalf("%d on a bed %v", p.OnBed, why)
+		}
+		p.Crates, p.Gross = crates, 2500
+		if p.load(&k); p.Trucks != want {
+			t.Errorf("%d crates take %d trucks, want %d", crates, p.Trucks, want)
+		}
+	}
+	k.Payload = 5e3 // two of 2,500 kg
+	p, _ := Pack(&k, &o.Tube, 1)
+	p.Crates, p.Gross = 8, 2500
+	if p.load(&k); p.Trucks != 4 {
+		t.Errorf("%d trucks by payload", p.Trucks)
+	}
+	o.Tube.Length = 13.9
+	if p, why := Pack(&k, &o.Tube, 1); !why.None() || p.Trucks != 0 || p.NoTruck.Key != "shop.why.no_truck" {
+		t.Errorf("a truck takes what is longer than its bed: %+v", p)
+	}
+	k.Bed = shop.Bed{Stack: 1}
+	if p, _ := Pack(&k, &o.Tube, 1); p.Trucks != 1 || p.OnBed != 0 {
+		t.Errorf("without a bed: %d trucks, %d stand", p.Trucks, p.OnBed)
+	}
+}
+
+// Hand calculation: three layers of ten tubes of 3 kg/m put 6 kg/m on each of the lowest; where it may be 5, two layers stay. What is
+// not stated is not judged, and says so.
+func TestLayersAreCarried(t *testing.T) {
+	k := shop.Crate{LayerLoad: 6}
+	layers := []Layer{{Tubes: 10}, {Tubes: 10}, {Tubes: 10}}
+	if got := len(carried(&k, layers, 3)); got != 3 {
+		t.Errorf("%d layers at the limit", got)
+	}
+	k.LayerLoad = 5
+	if got := len(carried(&k, layers, 3)); got != 2 {
+		t.Errorf("%d layers", got)
+	}
+	if k.LayerLoad = 0; len(carried(&k, layers, 3)) != 3 {
+		t.Error("judged by nothing")
+	}
+	house, o := shop.House().Crate, footed()
+	house.LayerLoad = 0
+	p, _ := Pack(&house, &o.Tube, 100)
+	if len(p.Warnings) != 1 || p.Warnings[0].Key != "shop.why.layers_unjudged" {
+		t.Errorf("not said: %v", p.Warnings)
+	}
+}
+
+// The tackle hangs on the hook with the crate.
+func TestTackleIsTakenFromTheCrane(t *testing.T) {
+	k := shop.Crate{Mass: 2500, Crane: 2000, Tackle: 150, Payload: 1e5}
+	near(t, "heaviest crate", float64(k.Heaviest()), 1850, 0)
 }

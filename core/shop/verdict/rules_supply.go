@@ -84,6 +84,5 @@ func judgeCrate(p *Pair) Verdict {
 	if !why.None() {
 		return Verdict{State: figure.Watch, Why: why}
 	}
-	limit := min(p.Shop.Crate.Mass, p.Shop.Crate.Crane, p.Shop.Crate.Payload)
-	return atMost(units.Weight, packing.Gross, limit)
+	return atMost(units.Weight, packing.Gross, p.Shop.Crate.Heaviest())
 }
