@@ -179,7 +179,7 @@ var sentence = regexp.MustCompile(`\p{L}{2,}[,;:]? \p{L}{2,}[,;:]? \p{L}{2,}`)
 
 // Texts for people live in the catalogue. A panic or an error for the programmer starts with its package's name.
 func TestNoUserTextInGo(t *testing.T) {
-	spellings := map[string]bool{"units/unit.go": true} // names of units as typed
+	spellings := map[string]bool{"units/unit.go": true, "shop/house_values.go": true} // names of units as typed, and what a shop calls its work
 	names := map[string]bool{"Barlow Semi Condensed": true}
 	eachGoFile(t, 0, func(dir, path string, fset *token.FileSet, f *ast.File) {
 		if spellings[filepath.ToSlash(path)] || forTests(dir) {

@@ -38,16 +38,25 @@ func (k maker) cost() []figure.Figure {
 	total := money("K", c.Total)
 	list := append(k.prices(),
 		fig("cost_total", units.Cost, float64(c.Total), figure.WholeOrder, "cost_total", k.totalArgs()...),
-		fig("cost_mark_up", units.Cost, float64(c.MarkUp), figure.WholeOrder, "cost_mark_up", total, share("x_m", k.Shop.Rates.MarkUp)),
+		k.markUp(),
 		fig("price_margin", units.Percent, c.Margin, figure.WholeOrder, "price_margin", money("P_o", c.Price), total))
 	list = append(list, parts...)
 	list = append(list,
-		fig("cost_fixed", units.Cost, float64(c.Fixed), figure.WholeOrder, "cost_fixed", money("K_u", k.amount("set_up")), number("N_f", k.p.Winding.FirstOff), total, k.made()),
+		fig("cost_fixed", units.Cost, float64(c.Fixed), figure.WholeOrder, "cost_fixed", money("K_u", k.amount("set_up")), money("K_0", c.Once), number("N_f", k.p.Winding.FirstOff), total, k.made()),
 		fig("cost_variable", units.Cost, float64(c.Variable), figure.PerTube, "cost_variable", total, money("K_x", c.Fixed), k.asked()))
 	if c.BreakEven == 0 {
 		return append(list, absent("break_even", units.Count, "", "making.never_even"))
 	}
 	return append(list, fig("break_even", units.Count, float64(c.BreakEven), "", "break_even", money("K_x", c.Fixed), money("P_t", c.PerTube), money("K_v", c.Variable)))
+}
+
+// markUp is on the cost; what suppliers ask for steps has a mark-up of its own.
+func (k maker) markUp() figure.Figure {
+	c, total, usual := k.p.Cost, money("K", k.p.Cost.Total), share("x_m", k.Shop.Rates.MarkUp)
+	if c.SubLet == 0 {
+		return fig("cost_mark_up", units.Cost, float64(c.MarkUp), figure.WholeOrder, "cost_mark_up", total, usual)
+	}
+	return fig("cost_mark_up", units.Cost, float64(c.MarkUp), figure.WholeOrder, "cost_mark_up_sub", total, money("K_j", c.SubLet), usual, money("m_j", k.p.StepSums().MarkUp))
 }
 
 func (k maker) amount(id string) units.Money {
@@ -61,7 +70,7 @@ func (k maker) amount(id string) units.Money {
 
 // costSymbol names each part of the cost in the formula of the total.
 var costSymbol = map[string]string{
-	"tube": "K_t", "offcut": "K_b", "spoilt": "K_q", "overhead": "K_o", "freight": "K_h", "strip": "K_s", "scrap": "K_w", "set_up": "K_u", "finning": "K_n", "saw": "K_c", "packing": "K_p",
+	"tube": "K_t", "offcut": "K_b", "spoilt": "K_q", "overhead": "K_o", "freight": "K_h", "strip": "K_s", "scrap": "K_w", "set_up": "K_u", "finning": "K_n", "saw": "K_c", "steps": "K_g", "sub_let": "K_j", "packing": "K_p",
 }
 
 // totalArgs gives every part that a total may have; what this one lacks is nought.
@@ -74,7 +83,7 @@ func (k maker) totalArgs() []figure.Arg {
 }
 
 // costParts lists the parts in the order of that formula.
-var costParts = []string{"tube", "offcut", "spoilt", "strip", "scrap", "set_up", "finning", "saw", "packing", "overhead", "freight"}
+var costParts = []string{"tube", "offcut", "spoilt", "strip", "scrap", "set_up", "finning", "saw", "steps", "sub_let", "packing", "overhead", "freight"}
 
 // costOf makes the figure of one part.
 func (k maker) costOf(item making.CostItem) figure.Figure {
@@ -131,8 +140,13 @@ func (k maker) costArgs(id string) []figure.Arg {
 		return append(rates, took("τ_R", o.Productive()-o.OnLine[making.SettingUp]-o.OnLine[making.Checking]))
 	case "saw":
 		return append(alone, took("τ_saw", o.Saw))
+	case "steps":
+		return append(alone, took("τ_g", o.Steps), money("K_m", k.p.StepSums().UsedUp))
+	case "sub_let":
+		s := k.p.StepSums()
+		return []figure.Arg{k.made(), money("y_b", s.PriceBefore), k.asked(), money("y_a", s.PriceAfter), money("y_o", s.PriceOrder)}
 	case "overhead":
-		return append(alone, share("x_o", r.Overhead), money("K_u", k.amount("set_up")), money("K_n", k.amount("finning")), money("K_c", k.amount("saw")), took("τ_p", o.Pack))
+		return append(alone, share("x_o", r.Overhead), money("K_u", k.amount("set_up")), money("K_n", k.amount("finning")), money("K_c", k.amount("saw")), took("τ_p", o.Pack), took("τ_g", o.Steps))
 	case "freight":
 		return []figure.Arg{arg("M_o", units.Weight, float64(k.p.Packing.Order)), arg("p_h", units.CostPerWeight, float64(r.Freight))}
 	}

@@ -305,7 +305,7 @@ func (k maker) hours() []figure.Figure {
 	productive := share("ε", crew.Efficiency)
 	clock := took("H", o.Clock)
 	running := o.Productive() - o.OnLine[making.SettingUp] - o.OnLine[making.Checking]
-	return []figure.Figure{
+	list := []figure.Figure{
 		fig("tube_time", units.Time, float64(o.Tube.Total()), figure.PerTube, "tube_time", took("τ_w", o.Tube.Wind), took("τ_j", o.Tube.Jog), took("τ_s", o.Tube.Secure), took("τ_l", o.Tube.Load)),
 		fig("set_up_time", units.Time, float64(o.OnLine[making.SettingUp]+o.OnLine[making.Checking]), figure.WholeOrder, "set_up_time", took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking])),
 		fig("coil_interval", lasting(o.PerCoil), float64(o.PerCoil), "", "coil_interval", took("τ_T", o.Tube.Total()), arg("n_c", units.Factor, w.TubesPerCoil()), took("τ_x", w.Coil.Change), productive),
@@ -313,8 +313,13 @@ func (k maker) hours() []figure.Figure {
 		fig("shifts", units.Factor, o.Shifts, figure.WholeOrder, "shifts", clock, took("H_s", crew.Shift)),
 		fig("tubes_shift", units.Factor, o.PerShift, "", "tubes_shift", k.made(), took("H_s", crew.Shift), productive, took("τ_R", running)),
 		fig("saw_hours", units.Hours, float64(o.Saw), figure.WholeOrder, "saw_hours", arg("n_cut", units.Count, math.Round(float64(o.Saw/k.Shop.Cutting.Time))), took("τ_1", k.Shop.Cutting.Time)),
-		fig("crew_hours", units.Hours, float64(o.Person), figure.WholeOrder, "crew_hours", clock, number("n_crew", crew.People), took("τ_saw", o.Saw), took("τ_p", o.Pack), productive),
 	}
+	if o.Steps > 0 {
+		s := k.p.StepSums()
+		list = append(list, fig("step_hours", units.Hours, float64(o.Steps), figure.WholeOrder, "step_hours", k.made(), took("τ_b", s.Before), k.asked(), took("τ_a", s.After), took("τ_o", s.Order)))
+	}
+	return append(list, fig("crew_hours", units.Hours, float64(o.Person), figure.WholeOrder, "crew_hours", clock, number("n_crew", crew.People), took("τ_saw", o.Saw), took("τ_p", o.Pack),
+		took("τ_g", o.Steps), productive))
 }
 
 func (k maker) bundle() []figure.Figure {

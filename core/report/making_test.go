@@ -271,7 +271,7 @@ func TestMakingSaysWhatAForemanAsks(t *testing.T) {
 			t.Error("the numbers of the schedule have no name")
 		}
 	}
-	if last := m.Cautions[len(m.Cautions)-1]; !strings.Contains(last, "Local codes") || !slices.ContainsFunc(m.Cautions, func(c string) bool { return strings.HasPrefix(c, "Speeds: ") }) {
+	if last := m.Cautions[len(m.Cautions)-1]; !strings.Contains(last.Text, "Local codes") || !slices.ContainsFunc(m.Cautions, func(c ShownCaution) bool { return c.At == "speeds" }) {
 		t.Errorf("cautions %v", m.Cautions)
 	}
 	w := Writer{Texts: message.English(), System: units.SI}

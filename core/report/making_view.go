@@ -27,9 +27,18 @@ type MakingSection struct {
 	Lines    []MakingLine   `json:"lines"`
 	Auto     bool           `json:"auto"` // the line was chosen here
 	Verdicts []ShownVerdict `json:"verdicts"`
-	Cautions []string       `json:"cautions"`
+	Cautions []ShownCaution `json:"cautions"`
 	Pictures []Picture      `json:"pictures"`
 	Breaks   MakingBreaks   `json:"breaks"`
+	Steps    []MakingStep   `json:"work_steps"`
+	Checks   []MakingCheck  `json:"checks"`
+}
+
+// ShownCaution is a remark of the plan or what may hurt; At is the group of figures by which it stands, empty where it is about none.
+type ShownCaution struct {
+	ID   string `json:"id"`
+	Text string `json:"text"`
+	At   string `json:"at"`
 }
 
 // MakingBreaks is the price in other quantities than the one ordered. It needs none of the pictures' room.
@@ -95,7 +104,7 @@ type Room struct {
 func (w Writer) Making(m *design.Production, room Room) MakingSection {
 	out := MakingSection{
 		Shop: m.Shop.Name, Auto: m.Auto, Cautions: w.cautions(m), Verdicts: w.verdicts(m),
-		Pictures: w.pictures(m, room), Breaks: w.breaks(m),
+		Pictures: w.pictures(m, room), Breaks: w.breaks(m), Steps: w.steps(m), Checks: w.checks(m),
 	}
 	for _, l := range m.Lines {
 		name := l.Name
@@ -111,16 +120,31 @@ func (w Writer) Making(m *design.Production, room Room) MakingSection {
 	return out
 }
 
+// cautions are the plan's own remarks, and what may hurt by the figures or the part that it is about.
+func (w Writer) cautions(m *design.Production) []ShownCaution {
+	out := []ShownCaution{}
+	for _, text := range w.plansRemarks(m) {
+		out = append(out, ShownCaution{ID: text, Text: text})
+	}
+	for _, c := range m.Plan.Cautions() {
+		shown := ShownCaution{ID: c.ID, Text: w.say(message.New("making.caution", "part", message.Key(c.About), "caution", message.Key("caution."+c.ID)))}
+		if group, ok := strings.CutPrefix(c.About, "figures."); ok {
+			shown.At, shown.Text = group, w.Texts.Text("caution."+c.ID)
+		}
+		out = append(out, shown)
+	}
+	return out
+}
+
 func (w Writer) breaks(m *design.Production) MakingBreaks {
 	out := MakingBreaks{Title: w.say(message.New("making.breaks", "currency", w.Currency)), Rows: []MakingBreak{}}
-	number := func(k units.Kind, x float64) string { return w.Texts.Numbers.Figure(k, x, w.System).Value }
 	for _, b := range m.Breaks {
-		row := MakingBreak{ID: strconv.Itoa(b.Quantity), Tubes: number(units.Count, float64(b.Quantity)), Ordered: b.Ordered}
+		row := MakingBreak{ID: strconv.Itoa(b.Quantity), Tubes: w.number(units.Count, float64(b.Quantity)), Ordered: b.Ordered}
 		if !b.Why.None() {
 			row.Note = w.say(b.Why)
 		}
 		if b.Cost != nil {
-			row.PerTube, row.Price = number(units.Cost, float64(b.Cost.PerTube)), number(units.Cost, float64(b.Cost.Price))
+			row.PerTube, row.Price = w.number(units.Cost, float64(b.Cost.PerTube)), w.number(units.Cost, float64(b.Cost.Price))
 		}
 		out.Rows = append(out.Rows, row)
 	}
@@ -205,8 +229,8 @@ func (w Writer) change(settings []verdict.Setting) *Change {
 	return &Change{Text: strings.Join(said, ", "), Command: command}
 }
 
-// cautions are the plan's own remarks beside the rules, why a part of it is absent, and what may hurt, by the part that it is about.
-func (w Writer) cautions(m *design.Production) []string {
+// plansRemarks are what a plan says beside the rules, and why a part of it is absent.
+func (w Writer) plansRemarks(m *design.Production) []string {
 	p := &m.Plan
 	out := []string{}
 	add := func(list ...message.Message) {
@@ -229,11 +253,7 @@ func (w Writer) cautions(m *design.Production) []string {
 		add(p.Absent[part])
 	}
 	slices.Sort(out)
-	out = slices.Compact(out)
-	for _, c := range p.Cautions() {
-		out = append(out, w.say(message.New("making.caution", "part", message.Key(c.About), "caution", message.Key("caution."+c.ID))))
-	}
-	return out
+	return slices.Compact(out)
 }
 
 // along is a length in a picture, in the unit that the picture names; feet alone are said to be feet.

@@ -112,7 +112,7 @@ func (w Writer) name(items []*ShopItem) {
 
 func carriesName(path string) bool {
 	switch path[strings.LastIndex(path, "/")+1:] {
-	case "name", "type", "metal", "form":
+	case "name", "type", "metal", "form", "looked_at":
 		return true
 	}
 	return false
@@ -149,6 +149,24 @@ func (w Writer) shopChoices(f shop.Leaf) []Choice {
 		chosen(add, tube.FootRules)
 	case f.Key == "tubes_bought", f.Key == "bought":
 		chosen(add, shop.TubeWays)
+	case f.Key == "kind":
+		chosen(add, shop.StepKinds)
+	case f.Key == "when":
+		chosen(add, shop.StepTimes)
+	case f.Key == "of_tubes":
+		chosen(add, shop.WhoseTubes)
+	case f.Key == "who":
+		chosen(add, shop.DoersOfSteps)
+	case f.Key == "tube_families":
+		chosen(add, shop.StepFamilies())
+	case f.Key == "looked_at":
+		for _, k := range shop.CheckKinds {
+			add(string(k), "check."+string(k))
+		}
+	case f.Key == "fin_types":
+		for _, t := range tube.FinTypes() {
+			add(string(t), "choice.fin_type."+string(t))
+		}
 	case f.Key == "coil_used":
 		chosen(add, shop.CoilChoices)
 	case f.Key == "strip_left":

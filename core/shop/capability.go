@@ -35,6 +35,8 @@ type Capability struct {
 	Crate    Crate
 	Crew     Crew
 	Rates    Rates
+	Steps    []Step
+	Checks   []Check
 
 	tree map[string]any // the file as typed; nil: the one that ships
 	from int            // the earlier version that it was saved by; 0: this one

@@ -135,6 +135,13 @@ func TestFaultsNameTheirPath(t *testing.T) {
 		{"an unknown metal", `"al1060",`, `"unobtainium",`, "lines/0/types/0/fin_metals/0", "shop.file.metal"},
 		{"an unknown type", `"type": "embedded"`, `"type": "glued"`, "lines/1/types/0/type", "shop.file.fin_type"},
 		{"ranges the wrong way round", `"low": "19.05 mm"`, `"low": "60 mm"`, "lines/1/tube_od/high", "shop.file.range"},
+		{"an unknown kind of step", `"kind": "clean"`, `"kind": "polish"`, "steps/1/kind", "shop.file.step_kind"},
+		{"a step at no time", `"when": "before"`, `"when": "now"`, "steps/0/when", "shop.file.step_when"},
+		{"a step by nobody", `"who": "crew_does"`, `"who": "nobody"`, "steps/0/who", "shop.file.step_who"},
+		{"a step on no tubes", `"of_tubes": "any_tubes"`, `"of_tubes": "some"`, "steps/0/of_tubes", "shop.file.step_tubes"},
+		{"an unknown family", `"low_alloy"`, `"wood"`, "steps/0/tube_families/0", "shop.file.family"},
+		{"an unknown check", `"looked_at": "fin_od"`, `"looked_at": "colour"`, "checks/2/looked_at", "shop.file.check"},
+		{"a check of no fin type", `"edge_wound"`, `"glued"`, "checks/6/fin_types/5", "shop.file.any_fin_type"},
 		{"an idle drive", `"idle": "2 kW"`, `"idle": "20 kW"`, "lines/1/idle", "shop.file.idle"},
 	} {
 		if !strings.Contains(good, c.old) {

@@ -43,7 +43,33 @@ func check(c *Capability) []Fault {
 		k.unless(slices.Contains(tube.FinTypes(), m.Type), at+"/type", "shop.file.fin_type")
 		k.unless(m.Finned <= m.Finished && max(m.Finished-m.Cut, m.Cut-m.Finished) < m.Finned/2, at+"/finished", "shop.file.measured")
 	}
+	for i := range c.Steps {
+		checkStep(&c.Steps[i], "steps/"+strconv.Itoa(i), &k)
+	}
+	for i, one := range c.Checks {
+		at := "checks/" + strconv.Itoa(i)
+		k.unless(slices.Contains(CheckKinds, one.Kind), at+"/looked_at", "shop.file.check")
+		k.finTypes(one.FinTypes, at)
+	}
 	return k
+}
+
+// finTypes holds a list of fin types to those that there are.
+func (k *checker) finTypes(list []string, at string) {
+	for i, id := range list {
+		k.unless(slices.Contains(tube.FinTypes(), tube.FinType(id)), at+"/fin_types/"+strconv.Itoa(i), "shop.file.any_fin_type")
+	}
+}
+
+func checkStep(s *Step, at string, k *checker) {
+	k.unless(slices.Contains(StepKinds, s.Kind), at+"/kind", "shop.file.step_kind")
+	k.unless(slices.Contains(StepTimes, s.When), at+"/when", "shop.file.step_when")
+	k.unless(slices.Contains(WhoseTubes, s.Of), at+"/of_tubes", "shop.file.step_tubes")
+	k.unless(slices.Contains(DoersOfSteps, s.Who), at+"/who", "shop.file.step_who")
+	k.finTypes(s.FinTypes, at)
+	for i, id := range s.Families {
+		k.unless(slices.Contains(stepFamilies, material.Family(id)), at+"/tube_families/"+strconv.Itoa(i), "shop.file.family")
+	}
 }
 
 func checkLine(l *Line, at string, k *checker) {

@@ -44,6 +44,8 @@ func (c *Capability) keys(o *object) {
 	o.inner("crate", &c.Crate)
 	o.inner("crew", &c.Crew)
 	o.inner("rates", &c.Rates)
+	list(o, "steps", &c.Steps, 60)
+	list(o, "checks", &c.Checks, 40)
 }
 
 func (l *Line) keys(o *object) {
@@ -271,4 +273,32 @@ func (p *StripPrice) keys(o *object) {
 func (p *Price) keys(o *object) {
 	text(o, "metal", &p.Metal, longestText)
 	amount(o, "price", &p.Price, units.CostPerWeight, 1e-6, 1e9)
+}
+
+func (s *Step) keys(o *object) {
+	text(o, "name", &s.Name, longestText)
+	text(o, "kind", &s.Kind, longestText)
+	o.yesNo("used", &s.Used)
+	text(o, "when", &s.When, longestText)
+	o.texts("fin_types", &s.FinTypes, 20)
+	o.texts("tube_families", &s.Families, 20)
+	text(o, "of_tubes", &s.Of, longestText)
+	text(o, "who", &s.Who, longestText)
+	amount(o, "time_tube", &s.PerTube, units.Time, 0, 1000*hour)
+	amount(o, "time_order", &s.PerOrder, units.Time, 0, 1000*hour)
+	amount(o, "cost_tube", &s.CostTube, units.Cost, 0, 1e9)
+	amount(o, "cost_order", &s.CostOrder, units.Cost, 0, 1e9)
+	o.whole("lead_days", &s.Lead, 0, 1000)
+	amount(o, "step_mark_up", &s.MarkUp, units.Percent, 0, 1000*percent)
+}
+
+func (k *Check) keys(o *object) {
+	text(o, "looked_at", &k.Kind, longestText)
+	o.texts("fin_types", &k.FinTypes, 20)
+	if o.has("fins_out") {
+		amount(o, "fins_out", &k.Fins, units.Factor, 0, 1000)
+	}
+	if o.has("size_out") {
+		amount(o, "size_out", &k.Off, units.Gap, 0, 1)
+	}
 }

@@ -27,6 +27,14 @@ func blank(key string) string {
 		return `{"metal": "cs", "bought": "cut", "od": "25.4 mm", "wall": "2.11 mm", "up_to": "6.5 m", "quoted": "2.75 per m"}`
 	case "edge":
 		return `{"metal": "cs1010", "strip": "1.2 mm", "speed": "1.6 m/s"}`
+	case "steps":
+		return `{"name": "Step", "kind": "other_step", "used": true, "when": "after", "fin_types": [], "tube_families": [], "of_tubes": "any_tubes", "who": "crew_does", "time_tube": "1 min", "time_order": "10 min", "cost_tube": "0", "cost_order": "0", "lead_days": 0, "step_mark_up": "0 %"}`
+	case "checks":
+		return `{"looked_at": "count_short", "fin_types": [], "fins_out": "1"}`
+	case "fin_types":
+		return `"footed"`
+	case "tube_families":
+		return `"carbon_steel"`
 	case "breaks":
 		return "100"
 	case "tube_sizes":

@@ -28,11 +28,13 @@ func complete(t testing.TB) Capability {
 	c.at(strings.Split("lines/0/types/0", "/")).(map[string]any)["weld"] = map[string]any{
 		"power": "60 kW", "heat": "45 J/mm2", "edge": []any{map[string]any{"metal": "cs1010", "strip": "1.1 mm", "speed": "1.3 m/s"}},
 	}
-	for _, list := range []string{"measured", "buying/quotes"} {
+	set("checks/0", "size_out", "2 mm")
+	for _, list := range []string{"measured", "buying/quotes", "steps/0/fin_types", "checks/0/fin_types"} {
 		if c, faults = c.More(list); faults != nil {
 			t.Fatal(faults)
 		}
 	}
+	c = edit(t, c, "steps/0/cost_tube", "1.25", "steps/0/cost_order", "90", "steps/0/lead_days", "5", "steps/0/step_mark_up", "7 %")
 	c = edit(t, c, "buying/offcut_share", "20 %", "crate/cost_metre", "12 per m", "rates/overhead", "10 %", "rates/freight", "0.1 /kg", "rates/least_charge", "400")
 	return edit(t, c, "lines/0/types/0/growth", "0.1 %", "lines/0/types/0/growth_scatter", "0.1 %", "lines/0/types/0/oiler", "true")
 }
@@ -286,7 +288,7 @@ func TestAnyTextIsRead(t *testing.T) {
 func FuzzOpen(f *testing.F) {
 	f.Add(string(House().Save()))
 	f.Add(short())
-	f.Add(`{"format":"finwright-shop","version":2,"lines":[{"types":[{}]}]}`)
+	f.Add(`{"format":"finwright-shop","version":3,"lines":[{"types":[{}]}]}`)
 	b := stated(f)
 	f.Fuzz(func(t *testing.T, text string) { readable(t, rand.New(rand.NewPCG(1, uint64(len(text)))), b, text) })
 }

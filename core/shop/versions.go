@@ -7,7 +7,7 @@ import (
 
 // lifts change the tree of a file from version i+1 to i+2. What they put there is what the version before took for granted:
 // they know nothing of the values that ship today.
-var lifts = []func(tree map[string]any){addBuying, addRoom}
+var lifts = []func(tree map[string]any){addBuying, toThird}
 
 // lift brings the tree of a file to this version. It returns the earlier one that it was saved by, if it was; ok is false if it
 // is of no version that there has been.
@@ -58,6 +58,12 @@ func addBuying(tree map[string]any) {
 	}
 }
 
+// toThird gives a file of version 2 what version 3 adds.
+func toThird(tree map[string]any) {
+	addRoom(tree)
+	addSteps(tree)
+}
+
 // addRoom gives a file of version 2 the rule of thumb by which it cut strip for feet, what it does not use of the other being
 // engineering judgement; and a crate and truck of which nothing more is asked.
 func addRoom(tree map[string]any) {
@@ -66,6 +72,11 @@ func addRoom(tree map[string]any) {
 		crate["tackle"], crate["layer_load"] = "0 kg", "0 kg/m"
 		crate["bed_length"], crate["bed_width"], crate["stack"] = "0 mm", "0 mm", 1.0
 	}
+}
+
+// addSteps gives a file no work steps and no list of first-off checks.
+func addSteps(tree map[string]any) {
+	tree["steps"], tree["checks"] = []any{}, []any{}
 }
 
 // Lifted says what has another meaning than in the version that the file was saved by, for its owner to confirm; nil if nothing.

@@ -53,6 +53,18 @@ func TestFirstVersionIsLifted(t *testing.T) {
 	}
 }
 
+// A file of version 2 has neither steps nor checks.
+func TestSecondVersionIsLifted(t *testing.T) {
+	text, err := os.ReadFile("../../testdata/samples/shop-2-edited.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	c, faults := Open(text)
+	if faults != nil || len(c.Steps) > 0 || len(c.Checks) > 0 {
+		t.Errorf("%d steps, %d checks, %v", len(c.Steps), len(c.Checks), faults)
+	}
+}
+
 // What is wrong with a file of version 1 is said of it, at its place in this version.
 func TestFaultsOfFirstVersion(t *testing.T) {
 	good := firstVersion(t)

@@ -452,9 +452,11 @@ export interface MakingSection {
   lines: MakingLine[];
   auto: boolean;
   verdicts: ShownVerdict[];
-  cautions: string[];
+  cautions: ShownCaution[];
   pictures: Picture[];
   breaks: MakingBreaks;
+  work_steps: MakingStep[];
+  checks: MakingCheck[];
 }
 
 export interface Ruling {
@@ -600,6 +602,12 @@ export interface ShownVerdict {
   change: Change | null;
 }
 
+export interface ShownCaution {
+  id: string;
+  text: string;
+  at: string;
+}
+
 export interface Picture {
   id: string;
   svg: string;
@@ -609,6 +617,21 @@ export interface Picture {
 export interface MakingBreaks {
   title: string;
   rows: MakingBreak[];
+}
+
+export interface MakingStep {
+  id: string;
+  name: string;
+  tubes: string;
+  time: string;
+  cost: string;
+  note: string;
+}
+
+export interface MakingCheck {
+  id: string;
+  name: string;
+  find: string;
 }
 
 export interface View {

@@ -20,7 +20,7 @@ const LINE_CHOSEN_HERE = { op: "set", values: [{ field: "line", text: "" }] };
  */
 export function createMaking(root, cards, onCommand) {
   const at = (/** @type {string} */ id) => /** @type {HTMLElement} */ (document.getElementById(id));
-  const [answer, lines, names, cautions, table, breaks] = ["making-answer", "making-lines", "line-names", "making-cautions", "verdicts", "breaks"].map(at);
+  const [answer, lines, names, cautions, table, breaks, steps, checks] = ["making-answer", "making-lines", "line-names", "making-cautions", "verdicts", "breaks", "steps", "checks"].map(at);
   /** @type {WeakMap<Element, import("./api.js").Command>} what each button does */
   const commands = new WeakMap();
   /** @type {Map<string, HTMLElement>} */
@@ -95,32 +95,66 @@ export function createMaking(root, cards, onCommand) {
     write(effect, change.effect);
   }
 
-  const showCautions = keyed(cautions, (text) => {
-    const item = document.createElement("li");
-    item.textContent = text;
-    return item;
-  });
+  const showCautions = keyed(cautions, () => document.createElement("li"));
 
-  const showBreaks = keyed(breaks, (quantity) => {
-    const body = document.createElement("tbody");
-    const row = body.insertRow();
-    row.dataset.testid = `break-${quantity}`;
-    const tubes = document.createElement("th");
-    tubes.scope = "row";
-    row.append(tubes);
-    for (let i = 0; i < 2; i++) row.insertCell();
-    const note = body.insertRow().insertCell();
-    note.colSpan = 3;
-    note.className = "why";
-    return body;
-  });
+  /** @type {Map<string, {list: HTMLElement, show: typeof showCautions}>} cautions that stand by a group of figures, by its id */
+  const byGroup = new Map();
 
-  /** @param {HTMLTableSectionElement} body @param {import("./api.js").MakingBreak} item */
-  function fillBreak({ rows: [row, more] }, { tubes, per_tube, price, note, ordered }) {
-    row.classList.toggle("used", ordered);
-    [tubes, per_tube, price].forEach((text, i) => write(row.cells[i], text));
+  /** The list at the end of a group of figures; null where the page has no such group yet. @param {string} id */
+  function cautionsAt(id) {
+    let found = byGroup.get(id);
+    const group = cards.querySelector(`[data-group="${id}"]`);
+    if (!found && group) {
+      const list = document.createElement("ul");
+      list.className = "cautions";
+      group.append(list);
+      byGroup.set(id, (found = { list, show: keyed(list, () => document.createElement("li")) }));
+    }
+    return found ?? null;
+  }
+
+  /** @param {import("./api.js").ShownCaution[]} list */
+  function spreadCautions(list) {
+    const ids = new Set(list.map(({ at }) => at).filter((id) => id && cautionsAt(id)));
+    for (const id of new Set([...ids, ...byGroup.keys()])) cautionsAt(id)?.show(list.filter(({ at }) => at === id), fillCaution);
+    showCautions(list.filter(({ at }) => !ids.has(at)), fillCaution);
+  }
+
+  /** @param {HTMLElement} item @param {import("./api.js").ShownCaution} caution */
+  const fillCaution = (item, { text }) => write(item, text);
+
+  /** Rows of two lines: cells after a name, and what is said of them below. @param {HTMLElement} to @param {number} cells @param {string} name */
+  const twoLined = (to, cells, name) =>
+    keyed(to, (id) => {
+      const body = document.createElement("tbody");
+      const row = body.insertRow();
+      row.dataset.testid = `${name}-${id}`;
+      const head = document.createElement("th");
+      head.scope = "row";
+      row.append(head);
+      for (let i = 0; i < cells; i++) row.insertCell();
+      const note = body.insertRow().insertCell();
+      note.colSpan = cells + 1;
+      note.className = "why";
+      return body;
+    });
+
+  /** @param {HTMLTableSectionElement} body @param {string[]} texts @param {string} note */
+  function fillTwo({ rows: [row, more] }, texts, note) {
+    texts.forEach((text, i) => write(row.cells[i], text));
     more.hidden = !note;
     write(more.cells[0], note);
+  }
+
+  const showSteps = twoLined(steps, 3, "step");
+  const showChecks = twoLined(checks, 0, "check");
+
+  const showBreaks = twoLined(breaks, 2, "break");
+
+  /** @param {HTMLTableSectionElement} body @param {import("./api.js").MakingBreak} item */
+  function fillBreak(body, { tubes, per_tube, price, note, ordered }) {
+    body.rows[0].classList.toggle("used", ordered);
+    fillTwo(body, [tubes, per_tube, price], note);
   }
 
   let named = ""; // the lines that the entry offers
@@ -153,7 +187,9 @@ export function createMaking(root, cards, onCommand) {
       const now = offered.map(({ name }) => name);
       if (named !== now.join("\n")) names.replaceChildren(...now.map((name) => new Option("", name)));
       named = now.join("\n");
-      showCautions(making.cautions.map((id) => ({ id })), () => {});
+      spreadCautions(making.cautions);
+      showSteps(making.work_steps, (body, { name, tubes, time, cost, note }) => fillTwo(body, [name, tubes, time, cost], note));
+      showChecks(making.checks, (body, { name, find }) => fillTwo(body, [name], find));
       write(/** @type {HTMLElement} */ (breaks.firstElementChild), making.breaks.title);
       showBreaks(making.breaks.rows, fillBreak);
       showVerdicts(making.verdicts.map((verdict) => ({ ...verdict, id: verdict.rule })), fillVerdict);

@@ -788,8 +788,8 @@ func encodeMakingSection(e *encoder, v *report.MakingSection) {
 	e.close(']')
 	e.key("cautions")
 	e.open('[')
-	for _, v0 := range v.Cautions {
-		e.string(v0)
+	for i := range v.Cautions {
+		encodeShownCaution(e, &v.Cautions[i])
 	}
 	e.close(']')
 	e.key("pictures")
@@ -800,6 +800,18 @@ func encodeMakingSection(e *encoder, v *report.MakingSection) {
 	e.close(']')
 	e.key("breaks")
 	encodeMakingBreaks(e, &v.Breaks)
+	e.key("work_steps")
+	e.open('[')
+	for i := range v.Steps {
+		encodeMakingStep(e, &v.Steps[i])
+	}
+	e.close(']')
+	e.key("checks")
+	e.open('[')
+	for i := range v.Checks {
+		encodeMakingCheck(e, &v.Checks[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -1151,6 +1163,17 @@ func encodeShownVerdict(e *encoder, v *report.ShownVerdict) {
 	e.close('}')
 }
 
+func encodeShownCaution(e *encoder, v *report.ShownCaution) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("text")
+	e.string(v.Text)
+	e.key("at")
+	e.string(v.At)
+	e.close('}')
+}
+
 func encodePicture(e *encoder, v *report.Picture) {
 	e.open('{')
 	e.key("id")
@@ -1172,6 +1195,34 @@ func encodeMakingBreaks(e *encoder, v *report.MakingBreaks) {
 		encodeMakingBreak(e, &v.Rows[i])
 	}
 	e.close(']')
+	e.close('}')
+}
+
+func encodeMakingStep(e *encoder, v *report.MakingStep) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("name")
+	e.string(v.Name)
+	e.key("tubes")
+	e.string(v.Tubes)
+	e.key("time")
+	e.string(v.Time)
+	e.key("cost")
+	e.string(v.Cost)
+	e.key("note")
+	e.string(v.Note)
+	e.close('}')
+}
+
+func encodeMakingCheck(e *encoder, v *report.MakingCheck) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("name")
+	e.string(v.Name)
+	e.key("find")
+	e.string(v.Find)
 	e.close('}')
 }
 

@@ -1,6 +1,9 @@
 package making
 
 import (
+	"slices"
+
+	"finwright/core/material"
 	"finwright/core/shop"
 	"finwright/core/tube"
 )
@@ -11,12 +14,13 @@ type Caution struct {
 	About string // the text that names the part of the work
 }
 
-// Cautions returns what holds for this order, type and coil, in the order of the work.
+// Cautions returns what holds for this order, type and coil, in the order of the work. What holds in a step stands with the step.
 //
 // Source: common practice, no source.
 func (p *Plan) Cautions() []Caution {
 	var out []Caution
-	if p.Bundle != nil {
+	grooved := p.Practice != nil && p.Order.Tube.Fin.Type.Grooved()
+	if p.Bundle != nil && !p.warned("bundle") {
 		out = append(out, Caution{"bundle", "shop.field.mill_bundle"})
 	}
 	if p.Winding != nil {
@@ -29,11 +33,14 @@ func (p *Plan) Cautions() []Caution {
 	if p.Speeds != nil {
 		out = append(out, Caution{"lock_out", "figures.speeds"}, Caution{"spindle", "figures.speeds"})
 	}
-	if p.Practice != nil && p.Order.Tube.Fin.Type.Grooved() {
-		out = append(out, Caution{"jet", "choice.fin_type.embedded"})
+	if grooved {
+		out = append(out, Caution{"grooved_scrap", "figures.tubes"}, Caution{"jet", "choice.fin_type.embedded"})
 	}
 	out = append(out, p.welding()...)
-	if p.Practice != nil && (p.Order.LeastWall > 0 || p.Order.Tube.Fin.Type.Grooved()) { // a wall that holds pressure
+	if p.Practice != nil && p.Order.FinMetal.Family == material.Aluminium {
+		out = append(out, Caution{"heat_treatment", "field.fin_metal"})
+	}
+	if holdsPressure := p.Practice != nil && (p.Order.LeastWall > 0 || grooved); holdsPressure && !p.warned("pneumatic") {
 		out = append(out, Caution{"pneumatic", "shop.rule.wall_left"})
 	}
 	if len(out) > 0 {
@@ -52,4 +59,9 @@ func (p *Plan) welding() []Caution {
 		out = append(out, Caution{id, "choice.fin_type.welded"})
 	}
 	return out
+}
+
+// warned reports whether a caution stands with a step.
+func (p *Plan) warned(id string) bool {
+	return slices.ContainsFunc(p.Steps, func(s StepWork) bool { return slices.Contains(s.Cautions, id) })
 }

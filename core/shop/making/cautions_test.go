@@ -17,16 +17,16 @@ func TestCautionsComeWhereTheyApply(t *testing.T) {
 		at    int // line
 		has   []string
 	}{
-		"footed":           {nil, nil, 0, []string{"bundle", "pancake", "lock_out", "spindle", "codes"}},
-		"level-wound coil": {nil, func(l *shop.Line) { slices.Reverse(l.Coils) }, 0, []string{"bundle", "traverse", "lock_out", "spindle", "codes"}},
+		"footed":           {nil, nil, 0, []string{"bundle", "pancake", "lock_out", "spindle", "heat_treatment", "codes"}},
+		"level-wound coil": {nil, func(l *shop.Line) { slices.Reverse(l.Coils) }, 0, []string{"bundle", "traverse", "lock_out", "spindle", "heat_treatment", "codes"}},
 		"wall for pressure": {
 			func(o *Order) { o.LeastWall = 0.001 }, nil, 0,
-			[]string{"bundle", "pancake", "lock_out", "spindle", "pneumatic", "codes"},
+			[]string{"bundle", "pancake", "lock_out", "spindle", "heat_treatment", "pneumatic", "codes"},
 		},
-		"embedded": {func(o *Order) { *o = embedded() }, nil, 1, []string{"bundle", "traverse", "lock_out", "spindle", "jet", "pneumatic", "codes"}},
 		"welded": {func(o *Order) { *o = welded() }, nil, 2, []string{
 			"bundle", "pancake", "lock_out", "spindle", "weld_field", "weld_eyes", "weld_fume", "weld_strip", "weld_off", "weld_trial", "weld_qualified", "codes",
 		}},
+		"embedded": {func(o *Order) { *o = embedded() }, nil, 1, []string{"bundle", "traverse", "lock_out", "spindle", "grooved_scrap", "jet", "heat_treatment", "codes"}},
 		"no line makes it": {
 			func(o *Order) { o.Tube.Fin.Type, o.Tube.Fin.Sleeve = tube.Extruded, 0.0005 }, nil, 0,
 			[]string{"bundle", "codes"},

@@ -3,6 +3,7 @@ package making_test
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"finwright/core/internal/sample"
@@ -64,6 +65,14 @@ func TestOrdersAreConserved(t *testing.T) {
 	stock := cut
 	stock.Buying.Tubes, stock.Buying.StripLeft = shop.StockLengths, shop.StripIsStored
 	stock.Buying.Offcuts, stock.Rates.Overhead, stock.Rates.Freight, stock.Rates.Least, stock.Buying.Spoilt = 0.3, 0.1, 0.05, 4000, shop.ShopBears
+	stock.Steps = slices.Clone(stock.Steps)
+	for i := range stock.Steps {
+		s := &stock.Steps[i]
+		s.FinTypes, s.Families, s.Of = nil, nil, shop.AnyTubes
+		if i%3 == 0 {
+			s.Who, s.CostTube, s.CostOrder, s.MarkUp = shop.BySubLet, 1.5, 90, 0.1
+		}
+	}
 	const millimetre = 0.001
 	proof.Proof{Share: 400, Full: 10000, Seed: 19}.Run(t, func(t *proof.Case) {
 		r := t.Rand
@@ -117,6 +126,25 @@ func TestOrdersAreConserved(t *testing.T) {
 		}
 		if math.Abs(float64(hours-p.Time.Clock)) > 1e-3 {
 			t.Fatalf("schedule of %v s, clock of %v", hours, p.Time.Clock)
+		}
+		var steps, subLet, markUps units.Money
+		var work units.Duration
+		for _, s := range p.Steps {
+			if s.SubLet() {
+				subLet, markUps = subLet+s.Cost, markUps+s.MarkUp
+			} else {
+				steps, work = steps+s.Cost, work+s.Time
+			}
+			if s.Tubes != o.Quantity && s.Tubes != w.Made() || s.Once > s.Cost {
+				t.Fatalf("step %+v", s)
+			}
+		}
+		sums, rest := p.StepSums(), float64(p.Time.Clock)*float64(c.Crew.People)+float64(p.Time.Saw+p.Time.Pack+work)/c.Crew.Efficiency
+		if got := sums.Own + sums.SubLet - steps - subLet; math.Abs(float64(got)) > 1e-9 || math.Abs(float64(p.Time.Person)-rest) > 1e-6 || p.Cost.SubLet != subLet {
+			t.Fatalf("steps cost %v and %v, take %v: %+v", steps, subLet, work, sums)
+		}
+		if want := (p.Cost.Total-subLet)*units.Money(c.Rates.MarkUp) + markUps; math.Abs(float64(want-p.Cost.MarkUp)) > 1e-6 {
+			t.Fatalf("mark-up %v, want %v", p.Cost.MarkUp, want)
 		}
 		var money units.Money
 		for _, item := range p.Cost.Items {

@@ -24,16 +24,18 @@ type Cost struct {
 	Margin    float64     // of the price
 	PerTube   units.Money // price
 	PerMetre  units.MoneyPerLength
-	Fixed     units.Money // set-up, check and first-off tubes: the same for any quantity
+	SubLet    units.Money // suppliers' prices, which have a mark-up of their own
+	Once      units.Money // beside set-up and check, the same for any quantity
+	Fixed     units.Money // set-up, check, what is done once and first-off tubes: the same for any quantity
 	Variable  units.Money // of each further tube
 	BreakEven int         // tubes from which this price per tube covers the cost; 0 if it never does
 }
 
 // cost adds up the plan at the shop's rates.
 //
-//	total    = tubes less credit + strip less scrap's worth + set-up + finning + saw + packing + overhead + freight
-//	price    = total (1 + mark-up), at least the least charge
-//	variable = (total - fixed)/good, fixed = set-up + first-off x variable
+//	total    = tubes less credit + strip less scrap's worth + set-up + finning + saw + steps + sub-let steps + packing + overhead + freight
+//	price    = (total - sub-let) (1 + mark-up) + sub-let with its own mark-up, at least the least charge
+//	variable = (total - fixed)/good, fixed = set-up + once + first-off x variable
 //	break-even = fixed/(price per tube - variable per good tube)
 //
 // Valid: quantity > 0.
@@ -45,7 +47,7 @@ func (p *Plan) cost(c *shop.Capability) {
 		p.Absent[TheCost] = message.New("shop.why.no_price", "metal", p.Order.FinMetal.Name())
 		return
 	}
-	cost := Cost{Items: make([]CostItem, 0, 10)}
+	cost := Cost{Items: make([]CostItem, 0, 12)}
 	add := func(id string, amount float64) {
 		cost.Items = append(cost.Items, CostItem{id, units.Money(amount)})
 		cost.Total += units.Money(amount)
@@ -66,13 +68,21 @@ func (p *Plan) cost(c *shop.Capability) {
 	add("set_up", setUp)
 	add("finning", finning)
 	add("saw", sawing)
+	steps := p.StepSums()
+	if steps.Own > 0 {
+		add("steps", float64(steps.Own))
+	}
+	if cost.SubLet, cost.Once = steps.SubLet, steps.Once; steps.SubLet > 0 {
+		add("sub_let", float64(steps.SubLet))
+	}
 	add("packing", packed+float64(p.Packing.Crates)*(float64(c.Crate.Cost)+float64(p.Packing.Length)*float64(c.Crate.PerMetre)))
 	if r.Overhead > 0 {
-		add("overhead", (setUp+finning+sawing+packed)*r.Overhead)
+		add("overhead", (setUp+finning+sawing+packed+float64(steps.Time)*alone)*r.Overhead)
 	}
 	if r.Freight > 0 {
 		add("freight", float64(p.Packing.Order)*float64(r.Freight))
 	}
+	cost.MarkUp = (cost.Total-steps.SubLet)*units.Money(r.MarkUp) + steps.MarkUp
 	cost.finish(p, units.Money(setUp), r)
 	p.Cost = &cost
 }
@@ -118,7 +128,6 @@ func (p *Plan) addTubes(c *shop.Capability, add func(id string, amount float64))
 // finish derives prices and the break-even quantity from the total.
 func (k *Cost) finish(p *Plan, setUp units.Money, r *shop.Rates) {
 	good := units.Money(p.Order.Quantity)
-	k.MarkUp = k.Total * units.Money(r.MarkUp)
 	k.Raised = max(0, r.Least-k.Total-k.MarkUp)
 	k.Price = k.Total + k.MarkUp + k.Raised
 	if k.Price > 0 {
@@ -126,7 +135,8 @@ func (k *Cost) finish(p *Plan, setUp units.Money, r *shop.Rates) {
 	}
 	k.PerTube = k.Price / good
 	k.PerMetre = units.MoneyPerLength(float64(k.PerTube) / float64(p.Order.Tube.Length))
-	k.Fixed = setUp + units.Money(p.Winding.FirstOff)*(k.Total-setUp)/units.Money(p.Winding.Made())
+	once := setUp + k.Once
+	k.Fixed = once + units.Money(p.Winding.FirstOff)*(k.Total-once)/units.Money(p.Winding.Made())
 	k.Variable = (k.Total - k.Fixed) / good
 	if gain := k.PerTube - k.Variable; gain > 0 {
 		k.BreakEven = max(1, int(math.Ceil(float64(k.Fixed/gain)-shop.Slack)))

@@ -51,3 +51,58 @@ func TestFirstVersionKeepsItsPrices(t *testing.T) {
 		t.Errorf("saved, it is not of this version: %v %v", faults, again.Lifted())
 	}
 }
+
+// A file of version 2, as it shipped and edited, costs its orders what it cost them then. The prices are those of the program that
+// last wrote that version.
+func TestSecondVersionKeepsItsPrices(t *testing.T) {
+	for _, want := range []struct {
+		file     string
+		line     int
+		order    Order
+		quantity int
+		bought   float64
+		free     float64 // with the customer's tubes
+	}{
+		{"shop-2.json", 0, footed(), 1, 1063.8148279967781, 1029.0126437107897},
+		{"shop-2.json", 0, footed(), 37, 3028.6984496348055, 2285.745279469998},
+		{"shop-2.json", 0, footed(), 120, 7681.8671968224835, 5306.424371273767},
+		{"shop-2.json", 0, footed(), 900, 53163.31293495955, 35461.45613080052},
+		{"shop-2.json", 1, embedded(), 1, 1203.710098165459, 1169.412792787178},
+		{"shop-2.json", 1, embedded(), 37, 3397.4459383366907, 2459.5298244893984},
+		{"shop-2.json", 1, embedded(), 120, 8597.686740513347, 5573.361668388898},
+		{"shop-2.json", 1, embedded(), 900, 59989.18165919346, 37345.188410881194},
+		{"shop-2.json", 1, supported(), 1, 1539.9483690889713, 1471.1861298928975},
+		{"shop-2.json", 1, supported(), 37, 6034.15193373986, 4158.978439383848},
+		{"shop-2.json", 1, supported(), 120, 17276.849030353424, 11230.699314787005},
+		{"shop-2.json", 1, supported(), 900, 122121.57049078311, 76893.14723294307},
+		{"shop-2-edited.json", 0, footed(), 1, 1500, 1500},
+		{"shop-2-edited.json", 0, footed(), 37, 3131.8690065907876, 2390.265118210188},
+		{"shop-2-edited.json", 0, footed(), 120, 7814.481316311259, 5397.841549635131},
+		{"shop-2-edited.json", 0, footed(), 900, 53554.916093143205, 35570.046334389415},
+		{"shop-2-edited.json", 1, embedded(), 1, 1500, 1500},
+		{"shop-2-edited.json", 1, embedded(), 37, 3574.293138603518, 2622.769564106743},
+		{"shop-2-edited.json", 1, embedded(), 120, 9110.077772749346, 6017.643932337737},
+		{"shop-2-edited.json", 1, embedded(), 900, 61890.85218295628, 38906.47857001884},
+		{"shop-2-edited.json", 1, supported(), 1, 1613.682694612718, 1544.3461106373225},
+		{"shop-2-edited.json", 1, supported(), 37, 6315.033364944541, 4412.5369006445535},
+		{"shop-2-edited.json", 1, supported(), 120, 18138.749559832304, 11997.524165102659},
+		{"shop-2-edited.json", 1, supported(), 900, 124466.70786058632, 78514.94101121413},
+	} {
+		text, err := os.ReadFile("../../../testdata/samples/" + want.file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		c, faults := shop.Open(text)
+		if faults != nil {
+			t.Fatal(faults)
+		}
+		for free, price := range map[bool]float64{false: want.bought, true: want.free} {
+			want.order.Quantity, want.order.FreeIssue = want.quantity, free
+			p := PlanOf(&c, &c.Lines[want.line], &want.order, nil)
+			if p.Cost == nil {
+				t.Fatal(p.Absent)
+			}
+			near(t, want.file, float64(p.Cost.Price), price, 1e-12)
+		}
+	}
+}

@@ -24,6 +24,7 @@ type Plan struct {
 	Supply    *Supply      // the shop's own way to buy the tubes
 	Other     *Supply      // the other way; nil where it cannot be
 	SetUp     units.Duration
+	Steps     []StepWork // beside finning, sawing and packing
 	Time      *OrderTime
 	Bundle    *HexBundle // of the plain tubes as they come
 	Packing   *Packing
@@ -71,6 +72,8 @@ func PlanOf(c *shop.Capability, l *shop.Line, o *Order, now *Setup) Plan {
 		p.SetUp = ChangeTime(&l.ChangeOver, *now, SetupOf(o))
 	}
 	p.pack(c)
+	firstOff, rejected := p.spoilt(c)
+	p.Steps = stepsOf(c, o, o.Quantity+firstOff+rejected)
 	if p.wind(c); p.Ledger == nil {
 		return p
 	}
@@ -104,15 +107,21 @@ func Expected(c *shop.Capability, l *shop.Line, quantity int) (firstOff, rejecte
 	return l.FirstOff, int(math.Ceil(c.Losses.Rejects*float64(quantity) - shop.Slack))
 }
 
+// spoilt returns the tubes of the order that do not ship: first-off ones only where the line is set anew.
+func (p *Plan) spoilt(c *shop.Capability) (firstOff, rejected int) {
+	firstOff, rejected = Expected(c, p.Line, p.Order.Quantity)
+	if p.SetUp == 0 {
+		firstOff = 0
+	}
+	return firstOff, rejected
+}
+
 // winding returns the order's winding from one form of coil.
 func (p *Plan) winding(c *shop.Capability, k *shop.Coil) Winding {
 	t := &p.Order.Tube
 	strip := StripOf(t, p.Practice, p.Programme)
 	turns := units.Length(float64(strip.Kept) / float64(p.Programme.Finned()))
-	firstOff, rejected := Expected(c, p.Line, p.Order.Quantity)
-	if p.SetUp == 0 {
-		firstOff = 0
-	}
+	firstOff, rejected := p.spoilt(c)
 	return Winding{
 		Strip: strip, Coil: FillCoil(k, strip.Slit, strip.Thickness, strip.Density), Losses: c.Losses,
 		Joints: JointsAllowed(&p.Practice.Joints, t.Length), Apart: p.Practice.Joints.Apart * turns,
@@ -175,7 +184,10 @@ func (p *Plan) time(c *shop.Capability, w *Winding, changes int) OrderTime {
 	if c.Buying.Tubes == shop.StockLengths {
 		cuts += w.Made()
 	}
-	return TimeOrder(c, p.Line, w, TimeTube(p.Line, p.Programme), p.SetUp, changes, cuts, crates)
+	o := TimeOrder(c, p.Line, w, TimeTube(p.Line, p.Programme), p.SetUp, changes, cuts, crates)
+	o.Steps = p.StepSums().Time
+	o.Person += o.Steps / units.Duration(c.Crew.Efficiency)
+	return o
 }
 
 func (p *Plan) supply(c *shop.Capability) {

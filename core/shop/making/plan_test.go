@@ -13,6 +13,7 @@ import (
 // is then the cost per tube. With one it breaks even earlier.
 func TestBreakEven(t *testing.T) {
 	c, o := shop.House(), footed()
+	c.Steps = nil
 	c.Rates.MarkUp = 0
 	if p := PlanOf(&c, &c.Lines[0], &o, nil); p.Cost.BreakEven != o.Quantity {
 		t.Errorf("breaks even at %d of %d", p.Cost.BreakEven, o.Quantity)
@@ -31,6 +32,7 @@ func TestBreakEven(t *testing.T) {
 // By hand, at prices of one thing only: 120 tubes, 2 first-off or rejected on top.
 func TestCostByHand(t *testing.T) {
 	c, o := shop.House(), footed()
+	c.Steps = nil
 	c.Buying.Tubes = shop.StockLengths
 	c.Cutting.Stock = []units.Length{6.096, 12.192, 15.24, 18.288}
 	c.Rates = shop.Rates{Line: 3600.0 / 3600, Person: 0, FinMetals: []shop.StripPrice{{Metal: "al1060", Price: 0}}, TubeMetals: []shop.Price{{Metal: "cs", Price: 0}}}
@@ -58,6 +60,7 @@ func TestCostByHand(t *testing.T) {
 // Strip at 1 a kilogram, its scrap at half: what stays on the last coil is not paid for.
 func TestStripCostByHand(t *testing.T) {
 	c, o := shop.House(), footed()
+	c.Steps = nil
 	c.Rates = shop.Rates{FinMetals: []shop.StripPrice{{Metal: "al1060", Price: 1, Scrap: 0.5}}, TubeMetals: []shop.Price{{Metal: "cs", Price: 0}}}
 	c.Buying.StripLeft = shop.StripIsStored
 	c.Crate.Cost = 0

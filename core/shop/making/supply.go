@@ -81,7 +81,7 @@ func (p *Plan) account(c *shop.Capability, s *Supply) {
 	s.Used = good * (s.Cut - g.TrimA - g.TrimB)
 	s.Trim = good*(g.TrimA+g.TrimB) + s.Kerf + units.Length(s.Pieces)*s.Allowed
 	if s.Way == shop.StockLengths {
-		s.Work = sawn(c, s.Pieces)
+		s.Work = oneWorks(c, units.Duration(s.Pieces)*c.Cutting.Time)
 	}
 	if s.Price, s.Priced = PriceOfTube(c, p.Order, s.Way, s.Stock); !s.Priced {
 		return
@@ -91,11 +91,6 @@ func (p *Plan) account(c *shop.Capability, s *Supply) {
 	if s.Offcut > 0 {
 		s.Credit = units.Money(float64(s.Paid) * float64(s.Offcut/s.Bought()) * c.Buying.Offcuts)
 	}
-}
-
-// sawn is the cost of one person at the saw for so many cuts.
-func sawn(c *shop.Capability, cuts int) units.Money {
-	return units.Money(float64(units.Duration(cuts)*c.Cutting.Time) * float64(c.Rates.Person) / c.Crew.Efficiency)
 }
 
 // TubePrice is what tube is bought at.

@@ -31,6 +31,7 @@ func plainShop() shop.Capability {
 		Line: 65.0 / 3600, Person: 38.0 / 3600, TubeMetals: []shop.Price{{Metal: "cs", Price: 1.9}},
 		FinMetals: []shop.StripPrice{{Metal: "al1060", Price: 4.2, Scrap: 0.35}}, Overhead: 0.1, Freight: 0.06, MarkUp: 0.18,
 	}
+	c.Steps, c.Checks = nil, nil
 	return c
 }
 

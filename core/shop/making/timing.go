@@ -100,6 +100,7 @@ type OrderTime struct {
 	Clock  units.Duration              // on the line, by the crew's efficiency
 	Saw    units.Duration              // beside the line
 	Pack   units.Duration              // beside the line
+	Steps  units.Duration              // beside the line, of the plan
 	Person units.Duration              // of all people, paid
 	Shifts float64
 
