@@ -29,6 +29,7 @@ type Production struct {
 	Swings   []making.Swing
 	Breaks   []making.Break
 	Offers   map[string]Offer // by rule, after TryChanges
+	Day      shop.Day         // the page's; 0: not said
 	Refused  *Part            // what refuses the tube, of surface and heat; nil where neither does, and until AddMaking
 
 	in   field.Input

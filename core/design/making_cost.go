@@ -40,7 +40,7 @@ func (k maker) cost() []figure.Figure {
 		fig("cost_total", units.Cost, float64(c.Total), figure.WholeOrder, "cost_total", k.totalArgs()...),
 		k.markUp(),
 		fig("price_margin", units.Percent, c.Margin, figure.WholeOrder, "price_margin", money("P_o", c.Price), total))
-	list = append(list, parts...)
+	list = append(append(list, k.budget()...), parts...)
 	list = append(list,
 		fig("cost_fixed", units.Cost, float64(c.Fixed), figure.WholeOrder, "cost_fixed", money("K_u", k.amount("set_up")), money("K_0", c.Once), number("N_f", k.p.Winding.FirstOff), total, k.made()),
 		fig("cost_variable", units.Cost, float64(c.Variable), figure.PerTube, "cost_variable", total, money("K_x", c.Fixed), k.asked()))
@@ -48,6 +48,19 @@ func (k maker) cost() []figure.Figure {
 		return append(list, absent("break_even", units.Count, "", "making.never_even"))
 	}
 	return append(list, fig("break_even", units.Count, float64(c.BreakEven), "", "break_even", money("K_x", c.Fixed), money("P_t", c.PerTube), money("K_v", c.Variable)))
+}
+
+// budget is the price with the shop's band, for one who asks early: it is no offer.
+func (k maker) budget() []figure.Figure {
+	band := k.Shop.Rates.Band
+	if band == 0 {
+		return nil
+	}
+	order, by := money("P_o", k.p.Cost.Price), share("x_d", band)
+	return []figure.Figure{
+		fig("budget_low", units.Cost, float64(k.p.Cost.Price)*(1-band), figure.WholeOrder, "budget_low", order, by),
+		fig("budget_high", units.Cost, float64(k.p.Cost.Price)*(1+band), figure.WholeOrder, "budget_high", order, by),
+	}
 }
 
 // markUp is on the cost; what suppliers ask for steps has a mark-up of its own.
@@ -70,7 +83,7 @@ func (k maker) amount(id string) units.Money {
 
 // costSymbol names each part of the cost in the formula of the total.
 var costSymbol = map[string]string{
-	"tube": "K_t", "offcut": "K_b", "spoilt": "K_q", "overhead": "K_o", "freight": "K_h", "strip": "K_s", "scrap": "K_w", "set_up": "K_u", "finning": "K_n", "saw": "K_c", "steps": "K_g", "sub_let": "K_j", "packing": "K_p",
+	"tube": "K_t", "offcut": "K_b", "spoilt": "K_q", "overhead": "K_o", "freight": "K_h", "strip": "K_s", "scrap": "K_w", "set_up": "K_u", "finning": "K_n", "saw": "K_c", "surcharge": "K_f", "steps": "K_g", "sub_let": "K_j", "tooling": "K_d", "packing": "K_p",
 }
 
 // totalArgs gives every part that a total may have; what this one lacks is nought.
@@ -83,7 +96,7 @@ func (k maker) totalArgs() []figure.Arg {
 }
 
 // costParts lists the parts in the order of that formula.
-var costParts = []string{"tube", "offcut", "spoilt", "strip", "scrap", "set_up", "finning", "saw", "steps", "sub_let", "packing", "overhead", "freight"}
+var costParts = []string{"tube", "offcut", "spoilt", "strip", "scrap", "surcharge", "set_up", "finning", "saw", "steps", "sub_let", "tooling", "packing", "overhead", "freight"}
 
 // costOf makes the figure of one part.
 func (k maker) costOf(item making.CostItem) figure.Figure {
@@ -140,6 +153,18 @@ func (k maker) costArgs(id string) []figure.Arg {
 		return append(rates, took("τ_R", o.Productive()-o.OnLine[making.SettingUp]-o.OnLine[making.Checking]))
 	case "saw":
 		return append(alone, took("τ_saw", o.Saw))
+	case "surcharge":
+		var bought units.Length
+		var over units.MoneyPerMass
+		if s := k.p.Supply; s != nil {
+			bought, over = s.Bought(), s.Price.Surcharge
+		}
+		return []figure.Arg{
+			run("L_t", bought), arg("m_t", units.WeightPerMetre, float64(k.Order.Tube.TubeMass())), arg("f_t", units.CostPerWeight, float64(over)),
+			run("L_b", k.p.Ledger.Bought), run("L_r", k.p.Ledger.Remainder), k.slit(), k.thick(), k.density(), arg("f_s", units.CostPerWeight, float64(k.fin().Surcharge)),
+		}
+	case "tooling":
+		return []figure.Arg{money("K_r", k.p.ToBuy.Rolls), money("K_e", k.p.ToBuy.Size)}
 	case "steps":
 		return append(alone, took("τ_g", o.Steps), money("K_m", k.p.StepSums().UsedUp))
 	case "sub_let":

@@ -318,6 +318,10 @@ func (k maker) hours() []figure.Figure {
 		s := k.p.StepSums()
 		list = append(list, fig("step_hours", units.Hours, float64(o.Steps), figure.WholeOrder, "step_hours", k.made(), took("τ_b", s.Before), k.asked(), took("τ_a", s.After), took("τ_o", s.Order)))
 	}
+	if p, why := k.p.Promise(k.Shop, 0); why.None() {
+		list = append(list, fig("work_days", units.Count, float64(p.Work), figure.WholeOrder, "work_days", clock, took("τ_saw", o.Saw), took("τ_g", o.Steps), took("τ_p", o.Pack), productive,
+			number("n_s", k.Shop.Calendar.Shifts), took("H_s", crew.Shift)))
+	}
 	return append(list, fig("crew_hours", units.Hours, float64(o.Person), figure.WholeOrder, "crew_hours", clock, number("n_crew", crew.People), took("τ_saw", o.Saw), took("τ_p", o.Pack),
 		took("τ_g", o.Steps), productive))
 }

@@ -32,6 +32,8 @@ type MakingSection struct {
 	Breaks   MakingBreaks   `json:"breaks"`
 	Steps    []MakingStep   `json:"work_steps"`
 	Checks   []MakingCheck  `json:"checks"`
+	Budget   string         `json:"budget"` // that a budget price is no offer, and how long it holds; empty where there is none
+	Promise  MakingPromise  `json:"promise"`
 }
 
 // ShownCaution is a remark of the plan or what may hurt; At is the group of figures by which it stands, empty where it is about none.
@@ -104,7 +106,7 @@ type Room struct {
 func (w Writer) Making(m *design.Production, room Room) MakingSection {
 	out := MakingSection{
 		Shop: m.Shop.Name, Auto: m.Auto, Cautions: w.cautions(m), Verdicts: w.verdicts(m),
-		Pictures: w.pictures(m, room), Breaks: w.breaks(m), Steps: w.steps(m), Checks: w.checks(m),
+		Pictures: w.pictures(m, room), Breaks: w.breaks(m), Steps: w.steps(m), Checks: w.checks(m), Budget: w.budget(m), Promise: w.promise(m),
 	}
 	for _, l := range m.Lines {
 		name := l.Name
@@ -248,6 +250,9 @@ func (w Writer) plansRemarks(m *design.Production) []string {
 	}
 	if s, o := p.Supply, p.Other; s != nil && o != nil && s.Priced && o.Priced && o.Cost() < s.Cost() {
 		add(message.New("making.buy."+string(o.Way), "by", w.amount(float64(s.Cost()-o.Cost()))))
+	}
+	if m.Day > 0 {
+		add(p.OldPrices(m.Shop, m.Day)...)
 	}
 	for _, part := range []making.Part{making.TheProgramme, making.TheStrip, making.ThePacking, making.TheBundle, making.TheCost} {
 		add(p.Absent[part])

@@ -149,6 +149,12 @@ func (w Writer) shopChoices(f shop.Leaf) []Choice {
 		chosen(add, tube.FootRules)
 	case f.Key == "tubes_bought", f.Key == "bought":
 		chosen(add, shop.TubeWays)
+	case f.Key == "work_days":
+		chosen(add, shop.WeekDays)
+	case f.Key == "metal" && strings.HasPrefix(f.Path, "calendar/tube_leads"):
+		metals(material.TubeMetals)
+	case f.Key == "metal" && strings.HasPrefix(f.Path, "calendar/strip_leads"):
+		metals(material.FinMetals)
 	case f.Key == "kind":
 		chosen(add, shop.StepKinds)
 	case f.Key == "when":

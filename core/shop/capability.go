@@ -37,6 +37,7 @@ type Capability struct {
 	Rates    Rates
 	Steps    []Step
 	Checks   []Check
+	Calendar Calendar
 
 	tree map[string]any // the file as typed; nil: the one that ships
 	from int            // the earlier version that it was saved by; 0: this one
@@ -73,6 +74,7 @@ type Line struct {
 	Times      Times
 	ChangeOver ChangeOver
 	FirstOff   int // tubes spent on each set-up
+	Tooling    Tooling
 	Types      []Practice
 }
 
@@ -131,6 +133,14 @@ type Coil struct {
 	Mass   units.Mass
 	Fill   float64 // share of the coil's volume that is metal
 	Change units.Duration
+}
+
+// Tooling is what is bought where an order needs what the line does not have; 0 where the shop does not say.
+type Tooling struct {
+	Rolls     units.Money // a set for a height, thickness and pitch
+	RollsDays int
+	Size      units.Money // for a tube's diameter
+	SizeDays  int
 }
 
 // Racks carry tubes to and from the line.
@@ -192,6 +202,7 @@ type Buying struct {
 	Extra     float64      // of the price by mass, for tubes cut to length
 	Offcuts   float64      // of the price, for what is left of stock lengths
 	Quotes    []Quote
+	PriceDays int // for which a price holds; 0: the shop does not say
 	Coils     CoilChoice
 	StripLeft StripUse
 	Spoilt    Bearer
@@ -254,6 +265,7 @@ type Quote struct {
 	Length units.Length // the longest that is had at this price; of stock, the stock length
 	Price  float64      // in SI; of what, Per says
 	Per    units.Kind   // CostPerWeight, CostPerRun or CostEach
+	Dated  string       // the supplier's day, or Undated
 }
 
 // Measured is one tube that the shop finned and measured, from which growth is learned.
@@ -329,6 +341,8 @@ type Rates struct {
 	MarkUp     float64            // on cost
 	Least      units.Money        // charged for an order
 	Breaks     []int              // quantities that are priced beside the one ordered
+	Band       float64            // of a budget price, to either side; 0: none is named
+	BandDays   int                // for which it holds
 }
 
 // StripPrice is what strip of a metal costs, and the share of that which its scrap fetches.
@@ -336,12 +350,20 @@ type StripPrice struct {
 	Metal string
 	Price units.MoneyPerMass
 	Scrap float64
+	MetalPrice
+}
+
+// MetalPrice is what a price by mass says beside its amount.
+type MetalPrice struct {
+	Surcharge units.MoneyPerMass // for the metal, besides
+	Dated     string             // the supplier's day, or Undated
 }
 
 // Price is what a metal costs.
 type Price struct {
 	Metal string
 	Price units.MoneyPerMass
+	MetalPrice
 }
 
 // Practice returns what the line does with a fin type.

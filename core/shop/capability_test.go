@@ -142,6 +142,9 @@ func TestFaultsNameTheirPath(t *testing.T) {
 		{"an unknown family", `"low_alloy"`, `"wood"`, "steps/0/tube_families/0", "shop.file.family"},
 		{"an unknown check", `"looked_at": "fin_od"`, `"looked_at": "colour"`, "checks/2/looked_at", "shop.file.check"},
 		{"a check of no fin type", `"edge_wound"`, `"glued"`, "checks/6/fin_types/5", "shop.file.any_fin_type"},
+		{"a price of no day", `"dated": "2026-10-05"`, `"dated": "last year"`, "rates/tube_metals/0/dated", "shop.file.dated"},
+		{"a week without work", `"mon",`, `"someday",`, "calendar/work_days/0", "shop.file.week_day"},
+		{"a holiday that is none", `"2026-12-24"`, `"2026-13-24"`, "calendar/holidays/0", "shop.file.day"},
 		{"an idle drive", `"idle": "2 kW"`, `"idle": "20 kW"`, "lines/1/idle", "shop.file.idle"},
 	} {
 		if !strings.Contains(good, c.old) {

@@ -51,7 +51,46 @@ func check(c *Capability) []Fault {
 		k.unless(slices.Contains(CheckKinds, one.Kind), at+"/looked_at", "shop.file.check")
 		k.finTypes(one.FinTypes, at)
 	}
+	for i, q := range c.Buying.Quotes {
+		k.dated(q.Dated, "buying/quotes/"+strconv.Itoa(i))
+	}
+	for i, p := range c.Rates.TubeMetals {
+		k.dated(p.Dated, "rates/tube_metals/"+strconv.Itoa(i))
+	}
+	for i, p := range c.Rates.FinMetals {
+		k.dated(p.Dated, "rates/fin_metals/"+strconv.Itoa(i))
+	}
+	checkCalendar(&c.Calendar, &k)
 	return k
+}
+
+// dated holds the day of a price to one that there is, or to none.
+func (k *checker) dated(text, at string) {
+	_, ok := ParseDay(text)
+	k.unless(ok || text == Undated, at+"/dated", "shop.file.dated")
+}
+
+func checkCalendar(c *Calendar, k *checker) {
+	k.unless(len(c.WorkDays) > 0, "calendar/work_days", "shop.file.no_work_day")
+	for i, day := range c.WorkDays {
+		k.unless(slices.Contains(WeekDays, day), "calendar/work_days/"+strconv.Itoa(i), "shop.file.week_day")
+	}
+	for i, day := range c.Holidays {
+		_, ok := ParseDay(day)
+		k.unless(ok, "calendar/holidays/"+strconv.Itoa(i), "shop.file.day")
+	}
+	for i, l := range c.TubeLeads {
+		at := "calendar/tube_leads/" + strconv.Itoa(i)
+		_, known := material.TubeMetal(l.Metal)
+		k.unless(known, at+"/metal", "shop.file.metal")
+		k.unless(slices.Contains(TubeWays, l.Way), at+"/bought", "shop.file.tube_way")
+	}
+	for i, l := range c.StripLeads {
+		at := "calendar/strip_leads/" + strconv.Itoa(i)
+		_, known := material.FinMetal(l.Metal)
+		k.unless(known, at+"/metal", "shop.file.metal")
+		k.unless(l.Form == Pancake || l.Form == Traverse, at+"/form", "shop.file.coil_form")
+	}
 }
 
 // finTypes holds a list of fin types to those that there are.

@@ -46,6 +46,7 @@ func (c *Capability) keys(o *object) {
 	o.inner("rates", &c.Rates)
 	list(o, "steps", &c.Steps, 60)
 	list(o, "checks", &c.Checks, 40)
+	o.inner("calendar", &c.Calendar)
 }
 
 func (l *Line) keys(o *object) {
@@ -65,6 +66,7 @@ func (l *Line) keys(o *object) {
 	o.inner("times", &l.Times)
 	o.inner("change_over", &l.ChangeOver)
 	o.whole("first_off", &l.FirstOff, 0, 100)
+	o.inner("new_tools", &l.Tooling)
 	list(o, "types", &l.Types, 20)
 }
 
@@ -192,6 +194,7 @@ func (b *Buying) keys(o *object) {
 	amount(o, "length_extra", &b.Extra, units.Percent, 0, 1000*percent)
 	amount(o, "offcut_share", &b.Offcuts, units.Percent, 0, 100*percent)
 	list(o, "quotes", &b.Quotes, 200)
+	o.whole("price_days", &b.PriceDays, 0, 1000)
 	text(o, "coil_used", &b.Coils, longestText)
 	text(o, "strip_left", &b.StripLeft, longestText)
 	text(o, "spoilt", &b.Spoilt, longestText)
@@ -204,6 +207,7 @@ func (q *Quote) keys(o *object) {
 	amount(o, "wall", &q.Wall, units.Wall, 0.01*mm, 200*mm)
 	amount(o, "up_to", &q.Length, units.Distance, 10*mm, 200)
 	o.priced("quoted", &q.Price, &q.Per, 1e-6, 1e9)
+	text(o, "dated", &q.Dated, longestText)
 }
 
 func (m *Measured) keys(o *object) {
@@ -262,17 +266,56 @@ func (r *Rates) keys(o *object) {
 	amount(o, "mark_up", &r.MarkUp, units.Percent, 0, 1000*percent)
 	amount(o, "least_charge", &r.Least, units.Cost, 0, 1e9)
 	o.wholes("breaks", &r.Breaks, 10, 1, 1e6)
+	amount(o, "budget_band", &r.Band, units.Percent, 0, 90*percent)
+	o.whole("budget_days", &r.BandDays, 0, 1000)
 }
 
 func (p *StripPrice) keys(o *object) {
 	text(o, "metal", &p.Metal, longestText)
 	amount(o, "price", &p.Price, units.CostPerWeight, 1e-6, 1e9)
 	amount(o, "scrap", &p.Scrap, units.Percent, 0, 100*percent)
+	p.MetalPrice.keys(o)
+}
+
+func (p *MetalPrice) keys(o *object) {
+	amount(o, "surcharge", &p.Surcharge, units.CostPerWeight, 0, 1e9)
+	text(o, "dated", &p.Dated, longestText)
+}
+
+func (t *Tooling) keys(o *object) {
+	amount(o, "rolls_cost", &t.Rolls, units.Cost, 0, 1e9)
+	o.whole("rolls_days", &t.RollsDays, 0, 1000)
+	amount(o, "size_cost", &t.Size, units.Cost, 0, 1e9)
+	o.whole("size_days", &t.SizeDays, 0, 1000)
+}
+
+func (c *Calendar) keys(o *object) {
+	o.texts("work_days", &c.WorkDays, 7)
+	o.whole("shifts_a_day", &c.Shifts, 1, 20)
+	o.texts("holidays", &c.Holidays, 200)
+	o.whole("approval_days", &c.Approval, 0, 1000)
+	o.whole("queue_days", &c.Queue, 0, 1000)
+	list(o, "tube_leads", &c.TubeLeads, 200)
+	list(o, "strip_leads", &c.StripLeads, 200)
+}
+
+func (t *TubeLead) keys(o *object) {
+	text(o, "metal", &t.Metal, longestText)
+	text(o, "bought", &t.Way, longestText)
+	span(o, "lead_od", &t.OD, units.Diameter, mm, 2)
+	o.whole("days", &t.Days, 0, 2000)
+}
+
+func (s *StripLead) keys(o *object) {
+	text(o, "metal", &s.Metal, longestText)
+	text(o, "form", &s.Form, longestText)
+	o.whole("days", &s.Days, 0, 2000)
 }
 
 func (p *Price) keys(o *object) {
 	text(o, "metal", &p.Metal, longestText)
 	amount(o, "price", &p.Price, units.CostPerWeight, 1e-6, 1e9)
+	p.MetalPrice.keys(o)
 }
 
 func (s *Step) keys(o *object) {

@@ -24,13 +24,19 @@ func blank(key string) string {
 	case "tools":
 		return `{"height": "5/8 in", "strip": "0.4 mm", "count": {"low": "7 fpi", "high": "11 fpi"}}`
 	case "quotes":
-		return `{"metal": "cs", "bought": "cut", "od": "25.4 mm", "wall": "2.11 mm", "up_to": "6.5 m", "quoted": "2.75 per m"}`
+		return `{"metal": "cs", "bought": "cut", "od": "25.4 mm", "wall": "2.11 mm", "up_to": "6.5 m", "quoted": "2.75 per m", "dated": "undated"}`
 	case "edge":
 		return `{"metal": "cs1010", "strip": "1.2 mm", "speed": "1.6 m/s"}`
 	case "steps":
 		return `{"name": "Step", "kind": "other_step", "used": true, "when": "after", "fin_types": [], "tube_families": [], "of_tubes": "any_tubes", "who": "crew_does", "time_tube": "1 min", "time_order": "10 min", "cost_tube": "0", "cost_order": "0", "lead_days": 0, "step_mark_up": "0 %"}`
 	case "checks":
 		return `{"looked_at": "count_short", "fin_types": [], "fins_out": "1"}`
+	case "holidays":
+		return `"2026-12-24"`
+	case "tube_leads":
+		return `{"metal": "cs", "bought": "cut", "lead_od": {"low": "16 mm", "high": "50.8 mm"}, "days": 28}`
+	case "strip_leads":
+		return `{"metal": "al1060", "form": "pancake", "days": 14}`
 	case "fin_types":
 		return `"footed"`
 	case "tube_families":

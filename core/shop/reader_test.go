@@ -34,6 +34,7 @@ func complete(t testing.TB) Capability {
 			t.Fatal(faults)
 		}
 	}
+	c = edit(t, c, "rates/tube_metals/0/surcharge", "0.2 /kg", "rates/fin_metals/0/surcharge", "0.3 /kg")
 	c = edit(t, c, "steps/0/cost_tube", "1.25", "steps/0/cost_order", "90", "steps/0/lead_days", "5", "steps/0/step_mark_up", "7 %")
 	c = edit(t, c, "buying/offcut_share", "20 %", "crate/cost_metre", "12 per m", "rates/overhead", "10 %", "rates/freight", "0.1 /kg", "rates/least_charge", "400")
 	return edit(t, c, "lines/0/types/0/growth", "0.1 %", "lines/0/types/0/growth_scatter", "0.1 %", "lines/0/types/0/oiler", "true")

@@ -62,6 +62,7 @@ func addBuying(tree map[string]any) {
 func toThird(tree map[string]any) {
 	addRoom(tree)
 	addSteps(tree)
+	addDays(tree)
 }
 
 // addRoom gives a file of version 2 the rule of thumb by which it cut strip for feet, what it does not use of the other being
@@ -77,6 +78,39 @@ func addRoom(tree map[string]any) {
 // addSteps gives a file no work steps and no list of first-off checks.
 func addSteps(tree map[string]any) {
 	tree["steps"], tree["checks"] = []any{}, []any{}
+}
+
+// addDays gives a file no surcharge and no day to any price, no price of tools, no band to a budget, and a calendar of working days
+// without any time in which things come, so that nothing is promised by it.
+func addDays(tree map[string]any) {
+	tree["calendar"] = map[string]any{
+		"work_days": []any{"mon", "tue", "wed", "thu", "fri"}, "shifts_a_day": 1.0, "holidays": []any{}, "approval_days": 0.0, "queue_days": 0.0, "tube_leads": []any{}, "strip_leads": []any{},
+	}
+	each := func(list any, put func(map[string]any)) {
+		items, _ := list.([]any)
+		for _, item := range items {
+			if m, ok := item.(map[string]any); ok {
+				put(m)
+			}
+		}
+	}
+	undated := func(m map[string]any) { m["dated"] = Undated }
+	each(tree["lines"], func(l map[string]any) {
+		l["new_tools"] = map[string]any{"rolls_cost": "0", "rolls_days": 0.0, "size_cost": "0", "size_days": 0.0}
+	})
+	if buying, ok := tree["buying"].(map[string]any); ok {
+		buying["price_days"] = 0.0
+		each(buying["quotes"], undated)
+	}
+	if rates, ok := tree["rates"].(map[string]any); ok {
+		rates["budget_band"], rates["budget_days"] = "0 %", 0.0
+		for _, list := range []string{"tube_metals", "fin_metals"} {
+			each(rates[list], func(m map[string]any) {
+				m["surcharge"] = "0 /kg"
+				undated(m)
+			})
+		}
+	}
 }
 
 // Lifted says what has another meaning than in the version that the file was saved by, for its owner to confirm; nil if nothing.

@@ -24,6 +24,22 @@ func TestMakingIsAccessible(t *testing.T) {
 	quiet(t, page)
 }
 
+// The steps, the checks and the day stand beside the pictures, with what must be heeded; cautions stand by their figures.
+func TestStepsChecksAndPromiseAreListed(t *testing.T) {
+	page := making(t, browser.Desk, "2-gas-cooler")
+	page.Wait(`document.querySelectorAll("#steps tbody").length > 5 && document.querySelectorAll("#checks tbody").length > 4`)
+	page.Wait(`/Ready on 20[0-9-]{8}/.test(document.querySelector("#promise caption").textContent) && document.querySelectorAll("#promise tbody").length > 3`)
+	page.Wait(`document.querySelector("#checks").textContent.includes("90° sector") && document.querySelector("#steps").textContent.includes("Drain and dry")`)
+	page.Wait(`document.querySelector('[data-group="speeds"] .cautions')?.textContent.includes("gloves")`)
+	page.Wait(`document.querySelector("#budget").textContent.includes("not an offer")`)
+	page.Screenshot(shots, "making-desk")
+	page.Wait(`(document.querySelector("#steps").scrollIntoView(), true)`)
+	page.Screenshot(shots, "making-steps")
+	page.Wait(`(document.querySelector("#budget").scrollIntoView(), true)`)
+	page.Screenshot(shots, "making-price")
+	quiet(t, page)
+}
+
 // The nearest change is one press away, and one undo takes it back.
 func TestNearestChangeIsApplied(t *testing.T) {
 	page := making(t, browser.Desk, "2-gas-cooler")

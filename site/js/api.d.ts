@@ -38,6 +38,7 @@ export interface EditArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  day?: string;
   first?: boolean;
   headline?: string[];
 }
@@ -55,6 +56,7 @@ export interface ExampleArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  day?: string;
   first?: boolean;
   headline?: string[];
 }
@@ -100,6 +102,7 @@ export interface OpenArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  day?: string;
   first?: boolean;
   headline?: string[];
 }
@@ -156,6 +159,7 @@ export interface StartArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  day?: string;
   first?: boolean;
   headline?: string[];
 }
@@ -187,6 +191,7 @@ export interface WorkingArgs {
   quantity?: string;
   shop?: string;
   room?: Room;
+  day?: string;
   first?: boolean;
   headline?: string[];
 }
@@ -457,6 +462,8 @@ export interface MakingSection {
   breaks: MakingBreaks;
   work_steps: MakingStep[];
   checks: MakingCheck[];
+  budget: string;
+  promise: MakingPromise;
 }
 
 export interface Ruling {
@@ -634,6 +641,11 @@ export interface MakingCheck {
   find: string;
 }
 
+export interface MakingPromise {
+  title: string;
+  rows: PromisePart[];
+}
+
 export interface View {
   id: string;
   title: string;
@@ -688,4 +700,12 @@ export interface MakingBreak {
   price: string;
   note: string;
   ordered: boolean;
+}
+
+export interface PromisePart {
+  id: string;
+  name: string;
+  days: string;
+  day: string;
+  note: string;
 }

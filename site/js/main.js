@@ -9,7 +9,7 @@ import { createDesign, keyOf } from "./design.js";
 import { createEarlier } from "./earlier.js";
 import { createEngine, EngineError, EngineLost } from "./engine.js";
 import { createFigures } from "./figures.js";
-import { chooseFile, saveFile } from "./files.js";
+import { chooseFile, saveFile, today } from "./files.js";
 import { createForm } from "./form.js";
 import { createHeat } from "./heat.js";
 import { createItems } from "./items.js";
@@ -56,7 +56,7 @@ const sections = createSections(at("sections"), (section) => showSection(section
 const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, sections, (live) => ({
   shop: shop.text,
   headline: deciding.chosen,
-  ...(sections.asks("making") ? { room: making.room(live) } : {}),
+  ...(sections.asks("making") ? { room: making.room(live), day: today() } : {}),
 }), { onFailure: notDrawn, onResize: () => laidOut(design.refresh()).catch(failed) });
 
 const form = createForm(at("entries"), {

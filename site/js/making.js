@@ -20,7 +20,7 @@ const LINE_CHOSEN_HERE = { op: "set", values: [{ field: "line", text: "" }] };
  */
 export function createMaking(root, cards, onCommand) {
   const at = (/** @type {string} */ id) => /** @type {HTMLElement} */ (document.getElementById(id));
-  const [answer, lines, names, cautions, table, breaks, steps, checks] = ["making-answer", "making-lines", "line-names", "making-cautions", "verdicts", "breaks", "steps", "checks"].map(at);
+  const [answer, lines, names, cautions, table, breaks, steps, checks, promise, budget] = ["making-answer", "making-lines", "line-names", "making-cautions", "verdicts", "breaks", "steps", "checks", "promise", "budget"].map(at);
   /** @type {WeakMap<Element, import("./api.js").Command>} what each button does */
   const commands = new WeakMap();
   /** @type {Map<string, HTMLElement>} */
@@ -147,6 +147,7 @@ export function createMaking(root, cards, onCommand) {
   }
 
   const showSteps = twoLined(steps, 3, "step");
+  const showPromise = twoLined(promise, 2, "promise");
   const showChecks = twoLined(checks, 0, "check");
 
   const showBreaks = twoLined(breaks, 2, "break");
@@ -189,6 +190,12 @@ export function createMaking(root, cards, onCommand) {
       named = now.join("\n");
       spreadCautions(making.cautions);
       showSteps(making.work_steps, (body, { name, tubes, time, cost, note }) => fillTwo(body, [name, tubes, time, cost], note));
+      write(/** @type {HTMLElement} */ (promise.firstElementChild), making.promise.title);
+      promise.hidden = !making.promise.title;
+      promise.classList.toggle("bare", making.promise.rows.length === 0);
+      showPromise(making.promise.rows, (body, { name, days, day, note }) => fillTwo(body, [name, days, day], note));
+      write(budget, making.budget);
+      budget.hidden = !making.budget;
       showChecks(making.checks, (body, { name, find }) => fillTwo(body, [name], find));
       write(/** @type {HTMLElement} */ (breaks.firstElementChild), making.breaks.title);
       showBreaks(making.breaks.rows, fillBreak);

@@ -15,6 +15,7 @@ import (
 	"finwright/core/message"
 	"finwright/core/rating"
 	"finwright/core/report"
+	"finwright/core/shop"
 	"finwright/core/units"
 	"finwright/wasm/plots"
 )
@@ -48,6 +49,7 @@ type wanted struct {
 	Quantity rating.Quantity `json:"quantity,omitempty"`
 	Shop     string          `json:"shop,omitempty"` // a capability file; empty: the one that ships
 	Room     report.Room     `json:"room,omitzero"`
+	Day      string          `json:"day,omitempty"`      // the page's, as 2026-11-27, for what is promised and how old prices are
 	First    bool            `json:"first,omitempty"`    // another question follows at once: this answer comes sooner without the line
 	Headline []string        `json:"headline,omitempty"` // the figures that the user chose to decide by; empty: the house's
 }
@@ -77,6 +79,7 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 	switch {
 	case section.Making:
 		m := plan(&w, d, in, &res)
+		m.Day, _ = shop.ParseDay(want.Day)
 		shown := w.Making(&m, want.Room)
 		planned, survivors = &shown, w.Survivors(m.Survivors(d))
 		res.TryRemarks(&m, d)

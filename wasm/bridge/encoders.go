@@ -812,6 +812,10 @@ func encodeMakingSection(e *encoder, v *report.MakingSection) {
 		encodeMakingCheck(e, &v.Checks[i])
 	}
 	e.close(']')
+	e.key("budget")
+	e.string(v.Budget)
+	e.key("promise")
+	encodeMakingPromise(e, &v.Promise)
 	e.close('}')
 }
 
@@ -1226,6 +1230,19 @@ func encodeMakingCheck(e *encoder, v *report.MakingCheck) {
 	e.close('}')
 }
 
+func encodeMakingPromise(e *encoder, v *report.MakingPromise) {
+	e.open('{')
+	e.key("title")
+	e.string(v.Title)
+	e.key("rows")
+	e.open('[')
+	for i := range v.Rows {
+		encodePromisePart(e, &v.Rows[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeView(e *encoder, v *sheet.View) {
 	e.open('{')
 	e.key("id")
@@ -1439,6 +1456,21 @@ func encodeMakingBreak(e *encoder, v *report.MakingBreak) {
 	e.string(v.Note)
 	e.key("ordered")
 	e.flag(v.Ordered)
+	e.close('}')
+}
+
+func encodePromisePart(e *encoder, v *report.PromisePart) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("name")
+	e.string(v.Name)
+	e.key("days")
+	e.string(v.Days)
+	e.key("day")
+	e.string(v.Day)
+	e.key("note")
+	e.string(v.Note)
 	e.close('}')
 }
 

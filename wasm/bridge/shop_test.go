@@ -56,6 +56,38 @@ func TestOnlyMakingIsPlanned(t *testing.T) {
 	}
 }
 
+// The day comes from the page: a day later nothing is ready earlier, without one nothing is promised, and a price that has grown
+// old by then is told.
+func TestPromiseStartsOnThePagesDay(t *testing.T) {
+	promise := func(day string) (ready, budget string, old bool) {
+		var got made
+		args := map[string]any{"document": cases.First(), "commands": nil, "sheet": area, "section": "making", "room": map[string]any{"wide": 1100, "card": 270}, "day": day}
+		if e := ask(t, "edit", args, &got); e != "" {
+			t.Fatal(e)
+		}
+		m := got.View.Making
+		for _, c := range m.Cautions {
+			old = old || strings.Contains(c.Text, "ask again")
+		}
+		if rows := m.Promise.Rows; len(rows) > 0 {
+			ready = rows[len(rows)-1].Day
+		}
+		return ready, m.Budget, old
+	}
+	a, budget, old := promise("2026-11-27")
+	if len(a) != len("2026-11-27") || a < "2026-12-20" || !strings.Contains(budget, "not an offer. It holds until 2026-12-27") || old {
+		t.Errorf("ready %q; %s; old %v", a, budget, old)
+	}
+	if b, _, old := promise("2027-03-28"); b < "2027-04-20" || !old {
+		t.Errorf("ready %q, old %v", b, old)
+	}
+	for _, none := range []string{"", "today", "2026-13-27"} {
+		if c, budget, _ := promise(none); c != "" || !strings.Contains(budget, "for 30 days") {
+			t.Errorf("on %q: ready %q; %s", none, c, budget)
+		}
+	}
+}
+
 // The shop that comes with a call decides; the engine keeps none.
 func TestShopComesWithTheCall(t *testing.T) {
 	var edited struct{ Shop string }

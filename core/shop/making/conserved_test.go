@@ -65,6 +65,10 @@ func TestOrdersAreConserved(t *testing.T) {
 	stock := cut
 	stock.Buying.Tubes, stock.Buying.StripLeft = shop.StockLengths, shop.StripIsStored
 	stock.Buying.Offcuts, stock.Rates.Overhead, stock.Rates.Freight, stock.Rates.Least, stock.Buying.Spoilt = 0.3, 0.1, 0.05, 4000, shop.ShopBears
+	stock.Rates.FinMetals = slices.Clone(stock.Rates.FinMetals)
+	for i := range stock.Rates.FinMetals {
+		stock.Rates.FinMetals[i].Surcharge = 0.4
+	}
 	stock.Steps = slices.Clone(stock.Steps)
 	for i := range stock.Steps {
 		s := &stock.Steps[i]
@@ -146,6 +150,13 @@ func TestOrdersAreConserved(t *testing.T) {
 		if want := (p.Cost.Total-subLet)*units.Money(c.Rates.MarkUp) + markUps; math.Abs(float64(want-p.Cost.MarkUp)) > 1e-6 {
 			t.Fatalf("mark-up %v, want %v", p.Cost.MarkUp, want)
 		}
+		surcharge := float64(p.Strip().Mass(d.Bought-d.Remainder)) * float64(surchargeOf(c.Rates.FinMetals, o.FinMetal.ID))
+		if p.Supply != nil {
+			surcharge += float64(p.Supply.Bought()) * float64(o.Tube.TubeMass()) * float64(p.Supply.Price.Surcharge)
+		}
+		if got := itemOf(p.Cost, "surcharge"); math.Abs(float64(got)-surcharge) > 1e-6 || itemOf(p.Cost, "tooling") != p.ToBuy.Cost() || p.Cost.Once < p.ToBuy.Cost() {
+			t.Fatalf("surcharge %v, want %v; tooling %v of %+v", got, surcharge, itemOf(p.Cost, "tooling"), p.ToBuy)
+		}
 		var money units.Money
 		for _, item := range p.Cost.Items {
 			money += item.Amount
@@ -155,6 +166,24 @@ func TestOrdersAreConserved(t *testing.T) {
 		}
 		proof.Finite(t, "plan", p)
 	})
+}
+
+func surchargeOf(list []shop.StripPrice, metal string) units.MoneyPerMass {
+	for _, p := range list {
+		if p.Metal == metal {
+			return p.Surcharge
+		}
+	}
+	return 0
+}
+
+func itemOf(k *making.Cost, id string) (amount units.Money) {
+	for _, item := range k.Items {
+		if item.ID == id {
+			amount += item.Amount
+		}
+	}
+	return amount
 }
 
 // conserved fails unless the tube that is bought one way is, to the millimetre, the bare tube in what ships, what is cut off it,

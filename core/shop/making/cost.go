@@ -33,7 +33,7 @@ type Cost struct {
 
 // cost adds up the plan at the shop's rates.
 //
-//	total    = tubes less credit + strip less scrap's worth + set-up + finning + saw + steps + sub-let steps + packing + overhead + freight
+//	total    = tubes less credit + strip less scrap's worth + set-up + surcharge + finning + saw + steps + sub-let steps + tooling + packing + overhead + freight
 //	price    = (total - sub-let) (1 + mark-up) + sub-let with its own mark-up, at least the least charge
 //	variable = (total - fixed)/good, fixed = set-up + once + first-off x variable
 //	break-even = fixed/(price per tube - variable per good tube)
@@ -42,12 +42,12 @@ type Cost struct {
 // Source: addition; rates are the shop's.
 func (p *Plan) cost(c *shop.Capability) {
 	r := &c.Rates
-	strip, scrap, ok := stripPrice(r.FinMetals, p.Order.FinMetal.ID)
+	strip, ok := stripPrice(r.FinMetals, p.Order.FinMetal.ID)
 	if !ok {
 		p.Absent[TheCost] = message.New("shop.why.no_price", "metal", p.Order.FinMetal.Name())
 		return
 	}
-	cost := Cost{Items: make([]CostItem, 0, 12)}
+	cost := Cost{Items: make([]CostItem, 0, 14)}
 	add := func(id string, amount float64) {
 		cost.Items = append(cost.Items, CostItem{id, units.Money(amount)})
 		cost.Total += units.Money(amount)
@@ -60,8 +60,16 @@ func (p *Plan) cost(c *shop.Capability) {
 		return
 	}
 	l, s := p.Ledger, &p.Winding.Strip
-	add("strip", float64(s.Mass(l.Bought-l.Remainder))*float64(strip))
-	add("scrap", -float64(s.Mass(l.Scrap()))*float64(strip)*scrap)
+	paid := float64(s.Mass(l.Bought - l.Remainder))
+	add("strip", paid*float64(strip.Price))
+	add("scrap", -float64(s.Mass(l.Scrap()))*float64(strip.Price)*strip.Scrap)
+	surcharge := paid * float64(strip.Surcharge)
+	if p.Supply != nil {
+		surcharge += float64(p.Supply.Surcharge)
+	}
+	if surcharge > 0 {
+		add("surcharge", surcharge)
+	}
 	alone := float64(r.Person) / c.Crew.Efficiency
 	setUp := float64(p.Time.OnLine[SettingUp]+p.Time.OnLine[Checking]) * crewed(c)
 	finning, sawing, packed := float64(p.Time.Productive())*crewed(c)-setUp, float64(p.Time.Saw)*alone, float64(p.Time.Pack)*alone
@@ -74,6 +82,10 @@ func (p *Plan) cost(c *shop.Capability) {
 	}
 	if cost.SubLet, cost.Once = steps.SubLet, steps.Once; steps.SubLet > 0 {
 		add("sub_let", float64(steps.SubLet))
+	}
+	if tools := p.ToBuy.Cost(); tools > 0 {
+		add("tooling", float64(tools))
+		cost.Once += tools
 	}
 	add("packing", packed+float64(p.Packing.Crates)*(float64(c.Crate.Cost)+float64(p.Packing.Length)*float64(c.Crate.PerMetre)))
 	if r.Overhead > 0 {
@@ -106,7 +118,8 @@ func (p *Plan) addTubes(c *shop.Capability, add func(id string, amount float64))
 			return false
 		}
 		spoilt := p.Winding.FirstOff + p.Winding.Rejected
-		add("spoilt", float64(one.Of(units.Length(spoilt)*p.Programme.CutLength, spoilt, p.Order.Tube.TubeMass())))
+		length, mass := units.Length(spoilt)*p.Programme.CutLength, p.Order.Tube.TubeMass()
+		add("spoilt", float64(one.Of(length, spoilt, mass)+one.Over(length, mass)))
 		return true
 	}
 	s := p.Supply
@@ -143,21 +156,21 @@ func (k *Cost) finish(p *Plan, setUp units.Money, r *shop.Rates) {
 	}
 }
 
-// stripPrice returns the price of a metal's strip and the share of it that scrap fetches.
-func stripPrice(list []shop.StripPrice, metal string) (price units.MoneyPerMass, scrap float64, ok bool) {
+// stripPrice returns the price of a metal's strip.
+func stripPrice(list []shop.StripPrice, metal string) (shop.StripPrice, bool) {
 	for _, p := range list {
 		if p.Metal == metal {
-			return p.Price, p.Scrap, true
+			return p, true
 		}
 	}
-	return 0, 0, false
+	return shop.StripPrice{}, false
 }
 
-func price(list []shop.Price, metal string) (units.MoneyPerMass, bool) {
+func price(list []shop.Price, metal string) (shop.Price, bool) {
 	for _, p := range list {
 		if p.Metal == metal {
-			return p.Price, true
+			return p, true
 		}
 	}
-	return 0, false
+	return shop.Price{}, false
 }

@@ -24,6 +24,7 @@ type Plan struct {
 	Supply    *Supply      // the shop's own way to buy the tubes
 	Other     *Supply      // the other way; nil where it cannot be
 	SetUp     units.Duration
+	ToBuy     ToBuy      // tooling that the line lacks
 	Steps     []StepWork // beside finning, sawing and packing
 	Time      *OrderTime
 	Bundle    *HexBundle // of the plain tubes as they come
@@ -73,6 +74,7 @@ func PlanOf(c *shop.Capability, l *shop.Line, o *Order, now *Setup) Plan {
 	}
 	p.pack(c)
 	firstOff, rejected := p.spoilt(c)
+	p.ToBuy = toolingOf(c, l, m, o)
 	p.Steps = stepsOf(c, o, o.Quantity+firstOff+rejected)
 	if p.wind(c); p.Ledger == nil {
 		return p
@@ -169,9 +171,10 @@ func (p *Plan) wind(c *shop.Capability) {
 // coilCost is what an order costs that hangs on its coil: strip less what its scrap fetches, and the line's time. Without a price
 // of the strip, time decides.
 func (p *Plan) coilCost(c *shop.Capability, k *CoilOption) units.Money {
-	price, scrap, _ := stripPrice(c.Rates.FinMetals, p.Order.FinMetal.ID)
+	price, _ := stripPrice(c.Rates.FinMetals, p.Order.FinMetal.ID)
 	s := &k.Winding.Strip
-	return units.Money((float64(s.Mass(k.Ledger.Bought-k.Ledger.Remainder))-float64(s.Mass(k.Ledger.Scrap()))*scrap)*float64(price)) +
+	paid := float64(s.Mass(k.Ledger.Bought - k.Ledger.Remainder))
+	return units.Money((paid-float64(s.Mass(k.Ledger.Scrap()))*price.Scrap)*float64(price.Price)+paid*float64(price.Surcharge)) +
 		units.Money(float64(k.Time.Productive())*crewed(c))
 }
 

@@ -11,22 +11,23 @@ import (
 type Supply struct {
 	Way shop.TubeWay
 	Sawing
-	Allowed units.Length // by which one tube is ordered longer, so that the shortest that may come is long enough
-	Used    units.Length // in the tubes that ship
-	Trim    units.Length // their ends, kerf, and what all tubes were ordered longer
-	Spoilt  units.Length // first-off and rejected tubes, as cut
-	Price   TubePrice
-	Priced  bool
-	Paid    units.Money
-	Credit  units.Money // for offcuts
-	Work    units.Money // one person at the saw before finning
+	Allowed   units.Length // by which one tube is ordered longer, so that the shortest that may come is long enough
+	Used      units.Length // in the tubes that ship
+	Trim      units.Length // their ends, kerf, and what all tubes were ordered longer
+	Spoilt    units.Length // first-off and rejected tubes, as cut
+	Price     TubePrice
+	Priced    bool
+	Paid      units.Money
+	Surcharge units.Money // for the metal, besides
+	Credit    units.Money // for offcuts
+	Work      units.Money // one person at the saw before finning
 }
 
 // Cost returns what this way costs [currency], the sawing before finning with it.
 //
 // Valid: Priced.
 // Source: addition.
-func (s *Supply) Cost() units.Money { return s.Paid - s.Credit + s.Work }
+func (s *Supply) Cost() units.Money { return s.Paid + s.Surcharge - s.Credit + s.Work }
 
 // supplies plans both ways to buy the tubes of an order; other is nil where the order cannot be bought so, and so is used, with
 // the shop's own way first.
@@ -87,7 +88,7 @@ func (p *Plan) account(c *shop.Capability, s *Supply) {
 		return
 	}
 	mass := p.Order.Tube.TubeMass()
-	s.Paid = s.Price.Of(s.Bought(), s.Tubes, mass)
+	s.Paid, s.Surcharge = s.Price.Of(s.Bought(), s.Tubes, mass), s.Price.Over(s.Bought(), mass)
 	if s.Offcut > 0 {
 		s.Credit = units.Money(float64(s.Paid) * float64(s.Offcut/s.Bought()) * c.Buying.Offcuts)
 	}
@@ -95,10 +96,20 @@ func (p *Plan) account(c *shop.Capability, s *Supply) {
 
 // TubePrice is what tube is bought at.
 type TubePrice struct {
-	Price  float64    // in SI; of what, Per says
-	Per    units.Kind // CostPerWeight, CostPerRun or CostEach
-	Extra  float64    // share of the price besides, for cutting to length
-	Quoted bool       // for this size
+	Price     float64            // in SI; of what, Per says
+	Per       units.Kind         // CostPerWeight, CostPerRun or CostEach
+	Extra     float64            // share of the price besides, for cutting to length
+	Quoted    bool               // for this size
+	Surcharge units.MoneyPerMass // for the metal; a quote holds it already
+	Dated     string
+}
+
+// Over returns the surcharge [currency] on so much tube [m] of a mass [kg/m].
+//
+// Valid: a price of PriceOfTube.
+// Source: multiplication.
+func (t TubePrice) Over(length units.Length, mass units.MassPerLength) units.Money {
+	return units.Money(float64(length) * float64(mass) * float64(t.Surcharge))
 }
 
 // Of returns what so much tube [m], so many tubes [-] of a mass [kg/m], costs [currency].
@@ -128,7 +139,7 @@ func PriceOfTube(c *shop.Capability, o *Order, way shop.TubeWay, length units.Le
 		if q.Metal != o.TubeMetal.ID || q.Way != way || !same(q.OD, t.OD) || !same(q.Wall, t.Wall) || !fits {
 			continue
 		}
-		one := TubePrice{Price: q.Price, Per: q.Per, Quoted: true}
+		one := TubePrice{Price: q.Price, Per: q.Per, Quoted: true, Dated: q.Dated}
 		if !ok || one.Of(length, 1, t.TubeMass()) < best.Of(length, 1, t.TubeMass()) {
 			best, ok = one, true
 		}
@@ -137,7 +148,7 @@ func PriceOfTube(c *shop.Capability, o *Order, way shop.TubeWay, length units.Le
 		return best, true
 	}
 	byMass, ok := price(c.Rates.TubeMetals, o.TubeMetal.ID)
-	best = TubePrice{Price: float64(byMass), Per: units.CostPerWeight}
+	best = TubePrice{Price: float64(byMass.Price), Per: units.CostPerWeight, Surcharge: byMass.Surcharge, Dated: byMass.Dated}
 	if way == shop.CutToLength {
 		best.Extra = c.Buying.Extra
 	}
