@@ -179,7 +179,7 @@ func (m *Production) auto() map[string]message.Amount {
 	return out
 }
 
-// notices remarks on every rule that is not kept, and on the price of a tube that is refused. The rules
+// notices remarks on every rule that is not kept, on every question to the customer, for which the price is provisional, and on the price of a tube that is refused. The rules
 // of shape are remarked on with it already.
 func (m *Production) notices() []Notice {
 	var out []Notice
@@ -187,7 +187,9 @@ func (m *Production) notices() []Notice {
 		out = append(out, Notice{State: figure.Watch, Field: "line", Message: m.NoLine})
 	}
 	for _, v := range m.Verdicts {
-		if v.State == figure.No || v.State == figure.Watch && !v.Rule.Shape {
+		if v.Asks {
+			out = append(out, Notice{State: v.State, Field: v.Rule.Field, Figure: "price_tube", Message: message.New("making.ask", "rule", message.Key("shop.rule."+v.Rule.ID), "why", v.Why)})
+		} else if v.State == figure.No || v.State == figure.Watch && !v.Rule.Shape {
 			out = append(out, Notice{State: v.State, Field: v.Rule.Field, Figure: v.Rule.Figure, Message: message.New("making.rule", "rule", message.Key("shop.rule."+v.Rule.ID), "why", v.Why)})
 		}
 	}

@@ -183,7 +183,12 @@ func (w Writer) verdicts(m *design.Production) []ShownVerdict {
 		if o, ok := m.Offers[v.Rule.ID]; ok {
 			row.Change = w.offer(o)
 		}
-		if v.State == figure.Plain {
+		switch {
+		case v.Asks:
+			row.Mark = w.Texts.Text("making.question")
+		case v.Moot:
+			row.Mark = w.Texts.Text("making.moot")
+		case v.State == figure.Plain:
 			row.Mark = w.Texts.Text("making.not_judged")
 		}
 		if m := v.Measure; m != nil {

@@ -69,7 +69,8 @@ type Line struct {
 	RunUp      units.Duration // from rest to the type's spindle speed
 	RunDown    units.Duration // and back
 	Jog        units.Speed    // of the tube where it stays bare
-	Coils      []Coil         // in order of preference
+	Groover    Groover
+	Coils      []Coil // in order of preference
 	Racks      Racks
 	Times      Times
 	ChangeOver ChangeOver
@@ -113,6 +114,13 @@ type Joints struct {
 	Long  int // on a longer tube
 	Until units.Length
 	Apart units.Length // along the tube
+	Clear units.Length // of the tube's ends and supports; 0: the shop does not care
+}
+
+// Groover is the tool of a line that rolls groove or knurl into the tube.
+type Groover struct {
+	Lifts  bool         // where the tube is to stay bare
+	RunOut units.Length // that is still rolled behind the last fin of a zone
 }
 
 // CoilForm is how strip is wound into a coil.
@@ -179,6 +187,7 @@ type Placing struct {
 	Tolerance   units.Length // of a zone's edge
 	LeastFinned units.Length
 	LeastBare   units.Length // of a span
+	RolledEnd   units.Length // of a plain end, that is rolled or expanded into a tubesheet; 0: the shop does not care
 	ToolHeight  units.Length // by which a tool's height may differ
 	ToolStrip   units.Length
 	Mismatch    float64 // of expansions, welded fins

@@ -61,6 +61,7 @@ func (l *Line) keys(o *object) {
 	amount(o, "run_up", &l.RunUp, units.Time, 0.001, 10*hour)
 	amount(o, "run_down", &l.RunDown, units.Time, 0.001, 10*hour)
 	amount(o, "jog", &l.Jog, units.Feed, 0.001/minute, 10000/minute)
+	o.inner("groover", &l.Groover)
 	list(o, "coils", &l.Coils, 20)
 	o.inner("racks", &l.Racks)
 	o.inner("times", &l.Times)
@@ -122,6 +123,12 @@ func (j *Joints) keys(o *object) {
 	o.whole("long", &j.Long, 0, 50)
 	amount(o, "until", &j.Until, units.Distance, mm, 1000)
 	amount(o, "apart", &j.Apart, units.Distance, 0, 1000)
+	amount(o, "joint_clear", &j.Clear, units.Distance, 0, 100)
+}
+
+func (g *Groover) keys(o *object) {
+	o.yesNo("lifts", &g.Lifts)
+	amount(o, "run_out", &g.RunOut, units.Distance, 0, 100)
 }
 
 func (c *Coil) keys(o *object) {
@@ -166,6 +173,7 @@ func (p *Placing) keys(o *object) {
 	amount(o, "tolerance", &p.Tolerance, units.Distance, 0.001*mm, 100)
 	amount(o, "least_finned", &p.LeastFinned, units.Distance, 0.001*mm, 100)
 	amount(o, "least_bare", &p.LeastBare, units.Distance, 0.001*mm, 100)
+	amount(o, "rolled_end", &p.RolledEnd, units.Distance, 0, 100)
 	amount(o, "tool_height", &p.ToolHeight, units.Height, 1e-6*mm, 1)
 	amount(o, "tool_strip", &p.ToolStrip, units.Thickness, 1e-6*mm, 100*mm)
 	amount(o, "mismatch", &p.Mismatch, units.Percent, 0.001*percent, 1000*percent)

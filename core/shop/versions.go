@@ -63,6 +63,7 @@ func toThird(tree map[string]any) {
 	addRoom(tree)
 	addSteps(tree)
 	addDays(tree)
+	addRules(tree)
 }
 
 // addRoom gives a file of version 2 the rule of thumb by which it cut strip for feet, what it does not use of the other being
@@ -109,6 +110,33 @@ func addDays(tree map[string]any) {
 				m["surcharge"] = "0 /kg"
 				undated(m)
 			})
+		}
+	}
+}
+
+// addRules gives a file the limits of the rules that version 3 adds, each off.
+func addRules(tree map[string]any) {
+	under(tree, "placing", func(placing map[string]any) { placing["rolled_end"] = "0 mm" })
+	each(tree, "lines", func(line map[string]any) {
+		line["groover"] = map[string]any{"lifts": true, "run_out": "0 mm"}
+		each(line, "types", func(way map[string]any) {
+			under(way, "joints", func(joints map[string]any) { joints["joint_clear"] = "0 mm" })
+		})
+	})
+}
+
+// under calls f with the object that a key leads to, each with each object of the list that it leads to, if they are there.
+func under(tree map[string]any, key string, f func(map[string]any)) {
+	if inner, ok := tree[key].(map[string]any); ok {
+		f(inner)
+	}
+}
+
+func each(tree map[string]any, key string, f func(map[string]any)) {
+	list, _ := tree[key].([]any)
+	for _, item := range list {
+		if inner, ok := item.(map[string]any); ok {
+			f(inner)
 		}
 	}
 }

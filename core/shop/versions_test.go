@@ -89,6 +89,34 @@ func TestFaultsOfFirstVersion(t *testing.T) {
 	}
 }
 
+// What version 3 adds is off in a file of an earlier version.
+func TestEarlierVersionsHaveTheNewRulesOff(t *testing.T) {
+	for _, name := range []string{"shop-1-edited", "shop-2"} {
+		text, err := os.ReadFile("../../testdata/samples/" + name + ".json")
+		if err != nil {
+			t.Fatal(err)
+		}
+		c, faults := Open(text)
+		if faults != nil {
+			t.Fatal(faults)
+		}
+		if c.Placing.RolledEnd != 0 {
+			t.Errorf("%s: placing %+v", name, c.Placing)
+		}
+		for i := range c.Lines {
+			l := &c.Lines[i]
+			if l.Groover != (Groover{Lifts: true}) {
+				t.Errorf("%s: %+v", name, l.Groover)
+			}
+			for j := range l.Types {
+				if l.Types[j].Joints.Clear != 0 {
+					t.Errorf("%s: joints %+v", name, l.Types[j].Joints)
+				}
+			}
+		}
+	}
+}
+
 // A price is by mass, by length or each, as its unit says; a bare number is by mass.
 func TestQuotedPrices(t *testing.T) {
 	c, faults := House().More("buying/quotes")

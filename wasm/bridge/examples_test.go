@@ -12,8 +12,8 @@ func TestExamplesRemarkWhatTheyAreToShow(t *testing.T) {
 	wanted := map[string][]string{
 		"1-oil-cooler": {},
 		// Grooves lengthen the tube: bare spans end up elsewhere by more than they may. And tubes supplied by the customer must
-		// cover first-off and rejects.
-		"2-gas-cooler": {"watch position_tolerance", "watch spares"},
+		// cover first-off and rejects. What pressure needs below the groove, the customer has not said.
+		"2-gas-cooler": {"watch least_wall", "watch position_tolerance", "watch spares"},
 		// Hot flue gas asks for a welded fin. Its tall fin has the efficiency that such fins have.
 		"3-heat-recovery": {"watch fin_height"},
 	}

@@ -74,7 +74,7 @@ var widthRule = &Rule{ID: "strip_width", Field: "fin_height", Figure: "slit_widt
 // and width go together for every type.
 func judgeWidth(p *Pair) Verdict {
 	if !p.Order.Tube.Fin.Type.Wound() {
-		return unknown("shop.why.not_wound")
+		return moot("shop.why.not_wound")
 	}
 	w := p.Order.Tube.StripWidth()
 	v := between("fin_height", units.Width, w, p.Line.StripWidth)

@@ -21,7 +21,7 @@ var toolRule = &Rule{ID: "tool", Field: "fin_height", Changes: []string{"fin_hei
 func judgeTool(p *Pair) Verdict {
 	f := &p.Order.Tube.Fin
 	if !f.Type.Tapers() {
-		return unknown("shop.why.no_rolls")
+		return moot("shop.why.no_rolls")
 	}
 	v := Verdict{State: figure.Watch, Why: message.New("shop.why.no_tool")}
 	least := math.Inf(1)
@@ -93,7 +93,7 @@ func judgeTip(p *Pair) Verdict {
 	switch {
 	case v.State == figure.Good:
 	case t.TipThickness() >= (f.Tip-tipMargin)*(1-shop.Slack):
-		v.State = figure.Good
+		v.State, v.Measure.Margin = figure.Good, 0 // it reads as the limit
 	default:
 		v.State = figure.Watch
 		v.Why = message.New("shop.why.tip", "tip", message.Of(units.Thickness, t.TipThickness()), "limit", message.Of(units.Thickness, f.Tip), "metal", p.Order.FinMetal.Name())
@@ -146,7 +146,7 @@ func judgeExpansion(p *Pair) Verdict {
 	case held.Section == tube.WeldSection:
 		compare = p.mismatch
 	case !held.Tension:
-		return unknown("shop.why.keyed")
+		return moot("shop.why.keyed")
 	}
 	v := compare(p.Order.FinMetal)
 	if v.State != figure.Watch {

@@ -55,15 +55,14 @@ var sparesRule = &Rule{ID: "spares", Field: "spares", Changes: []string{"spares"
 // Source: common practice, no source.
 func judgeSpares(p *Pair) Verdict {
 	if !p.Order.FreeIssue {
-		return unknown("shop.why.our_tubes")
+		return moot("shop.why.our_tubes")
 	}
 	firstOff, rejected := making.Expected(p.Shop, p.Line, p.Order.Quantity)
 	need := float64(firstOff + rejected)
-	v := Verdict{State: figure.Good}
 	if need == 0 {
-		return v
+		return moot("shop.why.no_spares")
 	}
-	v = atLeast(units.Count, float64(p.Order.Spares), need)
+	v := atLeast(units.Count, float64(p.Order.Spares), need)
 	if v.State == figure.No {
 		v.State = figure.Watch
 		v.Why = message.New("shop.why.spares", "spares", p.Order.Spares, "need", int(need))

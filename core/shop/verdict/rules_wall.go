@@ -63,10 +63,16 @@ func wallLeft(m *shop.Practice, t *tube.Tube) units.Length {
 var wallLeftRule = &Rule{ID: "wall_left", Field: "least_wall", Changes: []string{"tube_wall"}, Judge: judgeWallLeft}
 
 // judgeWallLeft holds what is left of the wall to the least that the user
-// enters; the wall for pressure is not designed here.
+// enters; the wall for pressure is not designed here. It is judged at the deepest groove or knurl, as if that ran along the whole
+// tube: it stays where turns are stripped. Under a groove the least wall decides which tube is bought, so it is asked for.
+//
+// Source: a groove stays when its turns are stripped: common practice, no source.
 func judgeWallLeft(p *Pair) Verdict {
 	least := p.Order.LeastWall
-	if least <= 0 {
+	switch {
+	case least <= 0 && p.Order.Tube.Fin.Type.Grooved():
+		return ask("shop.why.ask_least_wall", "left", message.Of(units.Wall, wallLeft(p.Practice, &p.Order.Tube)))
+	case least <= 0:
 		return unknown("shop.why.no_least_wall")
 	}
 	left := wallLeft(p.Practice, &p.Order.Tube)
@@ -78,6 +84,8 @@ func judgeWallLeft(p *Pair) Verdict {
 		}
 		v.Why = message.New("shop.why.wall_left", "left", message.Of(units.Wall, left), "least", message.Least(message.Of(units.Wall, least)))
 		v.Change = []Setting{{Field: "tube_wall", Kind: units.Wall, SI: float64(wallAtLeast(wall))}}
+	} else if deepest := taken(p.Practice, &p.Order.Tube); deepest > 0 {
+		v.Why = message.New("shop.why.wall_deepest", "deepest", message.Of(units.Height, deepest))
 	}
 	return v
 }

@@ -20,7 +20,10 @@ func judgePlace(p *Pair) Verdict {
 	least := p.Shop.Placing.LeastFinned
 	shortest := making.ShortestFinned(p.Shop, p.Order)
 	v := atLeast(units.Distance, shortest, least)
-	if v.State == figure.Good {
+	switch {
+	case v.State == figure.Good && len(t.Spans) == 0:
+		return moot("shop.why.no_spans")
+	case v.State == figure.Good:
 		return v
 	}
 	v.Why = message.New("shop.why.place", "shortest", message.Of(units.Distance, shortest), "least", message.Least(message.Of(units.Distance, least)))
@@ -85,7 +88,7 @@ var spansRule = &Rule{ID: "span_width", Field: "tube_length", Changes: []string{
 func judgeSpans(p *Pair) Verdict {
 	t := &p.Order.Tube
 	if len(t.Spans) == 0 {
-		return unknown("shop.why.no_spans")
+		return moot("shop.why.no_spans")
 	}
 	v := Verdict{State: figure.Good}
 	for i, s := range t.Spans {
@@ -135,6 +138,9 @@ var positionRule = &Rule{ID: "position", Field: "position_tolerance", Figure: "g
 func judgePosition(p *Pair) Verdict {
 	t := &p.Order.Tube
 	g := making.LearnGrowth(p.Shop, p.Practice)
+	if g.Share == 0 && g.Scatter == 0 {
+		return moot("shop.why.no_growth")
+	}
 	reach := t.Length - t.PlainB
 	v := atMost(units.Gap, making.EdgeOff(g.Scatter, reach), p.Shop.Placing.Tolerance)
 	if v.State == figure.No {
@@ -152,7 +158,7 @@ var growthRule = &Rule{ID: "growth", Field: "fin_type", Judge: judgeGrowth}
 // Source: GrowthBound.
 func judgeGrowth(p *Pair) Verdict {
 	if !p.Order.Tube.Fin.Type.Grooved() {
-		return unknown("shop.why.no_bound")
+		return moot("shop.why.no_bound")
 	}
 	g, bound := making.LearnGrowth(p.Shop, p.Practice), making.GrowthBound(&p.Order.Tube)
 	v := atMost(units.Percent, g.Share, bound)
@@ -168,10 +174,10 @@ var stockRule = &Rule{ID: "stock", Field: "tube_length", Changes: []string{"tube
 // judgeStock asks for a tube from the mill that is long enough to cut from.
 func judgeStock(p *Pair) Verdict {
 	if p.Order.FreeIssue {
-		return unknown("shop.why.free_issue")
+		return moot("shop.why.free_issue")
 	}
 	if p.Shop.Buying.Tubes == shop.CutToLength {
-		return unknown("shop.why.cut_to_length")
+		return moot("shop.why.cut_to_length")
 	}
 	programme, ok := p.Programme()
 	if !ok || len(p.Shop.Cutting.Stock) == 0 {

@@ -13,10 +13,13 @@ import (
 )
 
 // Verdict is what one rule says of an order on a line: good, watch or no, or
-// none where it has nothing to hold the order against; Why then says what is missing.
+// none where it has nothing to hold the order against; Why then says what is missing. Moot is a rule whose object the order has
+// not; Asks one that waits for a word of the customer's, which is a watch.
 type Verdict struct {
 	Rule    *Rule
 	State   figure.State
+	Moot    bool
+	Asks    bool
 	Measure *Measure // nil where the rule is not about a number
 	Why     message.Message
 	Change  []Setting   // the nearest change that makes this rule good, nil if there is none
@@ -103,7 +106,8 @@ func JudgeShape(c *shop.Capability, o *making.Order) []Verdict {
 		if !r.Shape {
 			continue
 		}
-		v := Verdict{Rule: r, State: figure.Plain, Why: message.New("shop.why.not_wound")}
+		v := moot("shop.why.not_wound")
+		v.Rule = r
 		if o.Tube.Fin.Type.Wound() {
 			v = r.hold(&Pair{Shop: c, Order: o})
 		}
@@ -154,7 +158,7 @@ var LineRules = []*Rule{madeRule, odRule, sizeRule, lengthRule, widthRule, crate
 // TypeRules lists the others.
 var TypeRules = []*Rule{
 	tubeMetalRule, wallRule, wallLeftRule, heightRule, countRule, stripRule, finMetalRule, toolRule, stretchRule, tipRule,
-	expansionRule, placeRule, spansRule, endRule, growthRule, positionRule, stockRule, coilRule, sparesRule,
+	expansionRule, placeRule, spansRule, endRule, grooveEndRule, grooveSpanRule, growthRule, positionRule, stockRule, coilRule, jointsRule, sparesRule,
 }
 
 // atMost holds a value to a high limit, atLeast to a low one. Both answer No when it is passed.
@@ -199,6 +203,16 @@ func nearer[T ~float64](value T, r shop.Range[T]) (limit T, margin float64) {
 // unknown is the verdict of a rule that has nothing to hold the order against.
 func unknown(key string, pairs ...any) Verdict {
 	return Verdict{State: figure.Plain, Why: message.New(key, pairs...)}
+}
+
+// moot is the verdict of a rule whose object the order has not.
+func moot(key string, pairs ...any) Verdict {
+	return Verdict{State: figure.Plain, Moot: true, Why: message.New(key, pairs...)}
+}
+
+// ask is the verdict of a rule that cannot be held before the customer answers.
+func ask(key string, pairs ...any) Verdict {
+	return Verdict{State: figure.Watch, Asks: true, Why: message.New(key, pairs...)}
 }
 
 // grid is the step to which a proposed size is rounded, on the safe side.

@@ -72,6 +72,14 @@ func (k *ruleCase) given() *given {
 	return g
 }
 
+// widened are the settings that make so many bare spans as wide.
+func widened(spans int, width float64) (list []Setting) {
+	for i := range spans {
+		list = append(list, Setting{"span_width", i, units.Distance, width, ""})
+	}
+	return list
+}
+
 func celsius(t units.Temperature) *units.Temperature { return &t }
 
 // ruleCases holds one case of each rule at least.
@@ -90,7 +98,31 @@ var ruleCases = []ruleCase{
 	// 12 BWG is practice so that 0.083 in is left below the groove (from memory): by 0.9 x 2.769 - 0.30 = 2.192 mm it is.
 	{"12 BWG under a groove", embedded, func(o *given) { o.LeastWall = 0.083 * units.Inch }, "wall_left", figure.Good, 2.1921/2.1082 - 1, nil},
 	{"14 BWG under a groove", embedded, func(o *given) { o.LeastWall, o.Tube.Wall = 0.083*units.Inch, 0.083*units.Inch }, "wall_left", figure.No, (0.9*2.1082-0.3)/2.1082 - 1, []Setting{{"tube_wall", 0, units.Wall, 0.109 * 0.0254, ""}}},
-	{"no least wall", embedded, func(*given) {}, "wall_left", figure.Plain, 0, nil},
+	{"no least wall under a groove", embedded, func(*given) {}, "wall_left", figure.Watch, 0, nil},
+	{"no least wall", footed, func(*given) {}, "wall_left", figure.Plain, 0, nil},
+	// The tool runs out over 20 of the 38 mm of end B, and 26 mm are rolled; as shipped it runs out over 9 mm.
+	{"long run-out", embedded, func(o *given) { o.line.Groover.RunOut = 0.020 }, "groove_end", figure.No, 18.0/26 - 1, []Setting{{"plain_end_b", 0, units.Distance, 0.046, ""}}},
+	{"short run-out", embedded, func(*given) {}, "groove_end", figure.Good, 29.0/26 - 1, nil},
+	{"groove through the ends", embedded, func(o *given) { o.line.Groover.Lifts = false }, "groove_end", figure.No, 0, nil},
+	{"run-out untold", embedded, func(o *given) { o.shop.Placing.RolledEnd = 0 }, "groove_end", figure.Plain, 0, nil},
+	{"no groove", footed, func(o *given) { o.line.Groover.Lifts = false }, "groove_end", figure.Plain, 0, nil},
+	// Of 60 mm the tool runs out over 25, and a support needs 40; as shipped it runs out over 9 mm.
+	{"run-out in the spans", supported, func(o *given) { o.line.Groover.RunOut = 0.025 }, "groove_span", figure.Watch, 35.0/40 - 1, widened(6, 0.065)},
+	{"clean spans", supported, func(*given) {}, "groove_span", figure.Good, 51.0/40 - 1, nil},
+	{"groove through the spans", supported, func(o *given) { o.line.Groover.Lifts = false }, "groove_span", figure.Watch, 0, nil},
+	// Half of 6.02 m finned is nearer than 3.2 m; 6.4 m finned are enough.
+	{"joints too near", footed, func(o *given) { o.line.Types[0].Joints.Clear = 3.2 }, "joints_place", figure.No, 3.01/3.2 - 1, []Setting{{"tube_length", 0, units.Distance, 6.476, ""}}},
+	{"joints far off", footed, func(o *given) { o.line.Types[0].Joints.Clear = 0.0001 }, "joints_place", figure.Good, 0, nil},
+	{"joints cut back", footed, func(o *given) { o.line.Types[0].Joints.Clear = 1.5 }, "joints_place", figure.Good, 3.01/1.5 - 1, nil},
+	{"joints anywhere", footed, func(o *given) { o.line.Types[0].Joints.Clear = 0 }, "joints_place", figure.Plain, 0, nil},
+	{"one tube", footed, func(o *given) { o.Quantity = 1 }, "joints_place", figure.Plain, 0, nil},
+	// Two coils of 98.5 m are hardly more than the tube takes, and meet where the support is.
+	{"joint at the support", footed, func(o *given) {
+		o.Tube.Spans, o.line.Types[0].Joints.Long = []tube.Span{{Centre: 3.05, Width: 0.06}}, 1
+		for i := range o.line.Coils {
+			o.line.Coils[i].Mass = 1.897
+		}
+	}, "joints_place", figure.Watch, 0, nil},
 	{"no rolls", footed, func(o *given) { o.Tube.Fin.Height = 0.0135 }, "tool", figure.Watch, 0, []Setting{{"fin_height", 0, units.Height, 0.014, ""}}},
 	{"stretched", footed, func(o *given) { o.Tube.OD = 0.0254 - 0.0004 }, "stretch", figure.Watch, 1 - (25+31.75)/25/2.25, []Setting{{"fin_height", 0, units.Height, 0.014, ""}}},
 	{"thin tip, strip can be thicker", footed, func(o *given) { o.Tube.Fin.Strip = 0.0003 }, "tip", figure.Watch, 0.3/2.25/0.15 - 1, []Setting{{"strip_thickness", 0, units.Thickness, 0.0004, ""}}},
@@ -190,6 +222,75 @@ func TestCoilLostAtItsEnds(t *testing.T) {
 	if p := making.PlanOf(&c, &c.Lines[0], &o, nil); p.Ledger != nil || p.Absent[making.TheStrip].Key != "shop.why.coil_lost" {
 		t.Errorf("strip from coils that are lost at their ends: %v", p.Absent[making.TheStrip])
 	}
+}
+
+// What an order has not is no rule's to pass: each of these has nothing of what the rule is about.
+func TestRuleWithoutObjectIsNotGood(t *testing.T) {
+	for _, k := range []struct {
+		rule   string
+		start  func() making.Order
+		change func(*given)
+	}{
+		{"span_place", footed, func(*given) {}},
+		{"span_width", footed, func(*given) {}},
+		{"groove_end", footed, func(*given) {}},
+		{"groove_span", footed, func(*given) {}},
+		{"groove_span", embedded, func(*given) {}},
+		{"growth", footed, func(*given) {}},
+		{"position", footed, func(*given) {}},
+		{"expansion", embedded, func(*given) {}},
+		{"stock", footed, func(*given) {}},
+		{"spares", footed, func(*given) {}},
+		{"spares", footed, func(g *given) { g.FreeIssue, g.line.FirstOff, g.shop.Losses.Rejects = true, 0, 0 }},
+		{"joints_place", footed, func(g *given) { g.Quantity = 1 }},
+	} {
+		c := ruleCase{start: k.start, change: k.change}
+		g := c.given()
+		if v := verdict(t, Judge(&g.shop, g.line, &g.Order), k.rule); v.State != figure.Plain || !v.Moot || v.Why.None() {
+			t.Errorf("%s: %+v", k.rule, v)
+		}
+	}
+	for _, v := range JudgeShape(&shop.Capability{}, &making.Order{Tube: tube.Tube{Fin: tube.Fin{Type: tube.Extruded}}}) {
+		if !v.Moot {
+			t.Errorf("%s of an extruded fin: %+v", v.Rule.ID, v)
+		}
+	}
+}
+
+// A number that is its limit to the last digits has no margin to either side, whatever it is of.
+func TestMarginAtTheLimitIsNone(t *testing.T) {
+	for rule, change := range map[string]func(*given){
+		"tube_od":     func(g *given) { g.Tube.OD = g.line.TubeOD.High },
+		"tube_length": func(g *given) { g.Tube.Length = g.line.TubeLength.High },
+		"fin_height":  func(g *given) { g.Tube.Fin.Height = 0.015875 },
+		"fin_count":   func(g *given) { g.Tube.Fin.Count = 11 * fpi },
+		"strip":       func(g *given) { g.Tube.Fin.Strip = g.line.Types[0].Strip.High },
+		"strip_width": func(g *given) { g.line.StripWidth.High = g.Tube.StripWidth() },
+		"wall":        func(g *given) { g.Tube.Wall = g.line.Types[0].LeastWall },
+		"wall_left":   func(g *given) { g.LeastWall = g.Tube.Wall * (1 - averageUnder) },
+		"stretch":     func(g *given) { g.shop.Forming[0].Stretch = g.Tube.Stretch() },
+		"tip":         func(g *given) { g.shop.Forming[0].Tip = g.Tube.TipThickness() + tipMargin/2 },
+		"span_width":  func(g *given) { g.Tube.Spans = []tube.Span{{Centre: 3, Width: g.shop.Placing.LeastBare}} },
+		"span_place":  func(g *given) { g.Tube.Spans = []tube.Span{{Centre: 0.038 + 0.1 + 0.03, Width: 0.06}} },
+		"plain_end_b": func(g *given) { g.line.RunDown, g.Tube.PlainB = 5, 0.112 },
+		"groove_end": func(g *given) {
+			g.Tube.Fin.Type, g.shop.Placing.RolledEnd = tube.KnurledFooted, g.Tube.PlainB-g.line.Groover.RunOut
+		},
+		"spares": func(g *given) { g.FreeIssue, g.Spares = true, 3 },
+		"crate":  func(g *given) { g.shop.Crate.Mass = crated(g) },
+	} {
+		c := ruleCase{start: footed, change: change}
+		g := c.given()
+		if v := verdict(t, Judge(&g.shop, g.line, &g.Order), rule); v.State != figure.Good || v.Measure == nil || math.Abs(v.Measure.Margin) > shop.Slack {
+			t.Errorf("%s at its limit: %s, %+v", rule, v.State, v.Measure)
+		}
+	}
+}
+
+// crated is what a full crate weighs.
+func crated(g *given) units.Mass {
+	packing, _ := making.Pack(&g.shop.Crate, &g.Tube, g.Quantity)
+	return packing.Gross
 }
 
 // The plan gives the rule's reason: what coils give with the joints that are allowed.
