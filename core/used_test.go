@@ -106,10 +106,10 @@ func answers(t *testing.T, d document.Document, house *shop.Capability, whole bo
 }
 
 // basesOfUse are designs that are changed until they ask for a field: a new one, one that says what a new one leaves open and others
-// hang on (sulphur and the water of a dry flue gas, the pressure of an own fluid), and the examples.
+// hang on (sulphur and the water of a dry flue gas, the pressure of an own fluid, how far a tube is bowed), and the examples.
 func basesOfUse() []document.Document {
 	open := document.New()
-	for id, text := range map[string]string{"flue_basis": "dry", "share_n2": "88.2 %", "share_so2": "0.4 %", "flue_water": "15 %", "own_fluid_pressure": "1000 kPa"} {
+	for id, text := range map[string]string{"flue_basis": "dry", "share_n2": "88.2 %", "share_so2": "0.4 %", "flue_water": "15 %", "own_fluid_pressure": "1000 kPa", "tube_bow": "2 mm"} {
 		open = said(open, id, text)
 	}
 	bases := []document.Document{document.New(), open}

@@ -173,6 +173,11 @@ func (m *Production) auto() map[string]message.Amount {
 		"position_tolerance": of(units.Distance, m.Shop.Placing.Tolerance),
 		"margin":             {Kind: units.Percent, SI: m.Shop.Rates.MarkUp},
 	}
+	for id, l := range map[string]units.Length{"support_spacing": m.Shop.Placing.Supports, "rolled_length": m.Shop.Placing.RolledEnd} {
+		if l > 0 {
+			out[id] = of(units.Distance, l)
+		}
+	}
 	if k := m.Plan.Practice; k != nil {
 		out["joints_allowed"] = message.Amount{Kind: units.Count, SI: float64(making.JointsAllowed(&k.Joints, m.Order.Tube.Length))}
 	}

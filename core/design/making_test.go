@@ -2,11 +2,13 @@ package design
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"finwright/core/document"
 	"finwright/core/field"
 	"finwright/core/figure"
+	"finwright/core/message"
 	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/testdata/cases"
@@ -166,6 +168,28 @@ func TestEveryTypeIsJudged(t *testing.T) {
 					}
 				}
 			}
+		}
+	}
+}
+
+// What the customer has not answered makes the price provisional, and refuses nothing; once answered it does not.
+func TestPriceIsProvisionalUntilTheCustomerAnswers(t *testing.T) {
+	for _, c := range []struct {
+		pairs []string
+		asked bool
+	}{
+		{[]string{"fin_type", "embedded", "tube_wall", "12 BWG"}, true},
+		{[]string{"fin_type", "embedded", "tube_wall", "12 BWG", "least_wall", "1.5 mm"}, false},
+		{[]string{"least_wall", ""}, false}, // nothing is cut into the wall
+		{[]string{"supply", "free_issue", "spares", "9"}, true},
+		{[]string{"supply", "free_issue", "spares", "9", "tube_bow", "1 mm", "od_tolerance", "0.1 mm"}, false},
+		{[]string{"support_spacing", "1.5 m"}, true},
+	} {
+		r, _ := planned(t, document.New(), c.pairs...)
+		price, _ := r.Find("price_tube")
+		asked := slices.ContainsFunc(price.Why, func(m message.Message) bool { return m.Key == "making.ask" })
+		if asked != c.asked || asked && price.State != figure.Watch || price.SI <= 0 || r.Verdict().State == figure.No {
+			t.Errorf("%v: price %v, %s, asked %v, verdict %s", c.pairs, price.SI, price.State, asked, r.Verdict().State)
 		}
 	}
 }

@@ -67,6 +67,7 @@ func TestSamplesOfAWorkingCopyOpen(t *testing.T) {
 		{"working-copy-3.json", "Second of two, changed", "", 2, 1},
 		{"working-copy-4.json", "Second of two, changed", "E-101 A", 2, 1},
 		{"working-copy-5.json", "Second of two, changed", "E-101 A", 2, 1},
+		{"working-copy-6.json", "Second of two, changed", "E-101 A", 2, 1},
 	} {
 		f, err := OpenFile(sample(t, c.file))
 		if err != nil || len(f.Job.Items) != c.items || f.Hand != c.hand {

@@ -4,6 +4,7 @@ import (
 	"finwright/core/airside"
 	"finwright/core/material"
 	"finwright/core/rating"
+	"finwright/core/shop"
 	"finwright/core/tube"
 )
 
@@ -26,6 +27,15 @@ func finTypes() []string {
 	var list []string
 	for _, t := range tube.FinTypes() {
 		list = append(list, string(t))
+	}
+	return list
+}
+
+// endSecurities lists the ways to hold the ends of the fins, after the shop's own.
+func endSecurities() []string {
+	list := []string{"shop"}
+	for _, w := range shop.SecuringWays {
+		list = append(list, string(w))
 	}
 	return list
 }

@@ -68,6 +68,19 @@ type Limits struct {
 	TubeMetal      rating.Optional // the most that the tube's metal may reach
 }
 
+// Asked is what the customer asks of the tubes beyond their sizes, and says of tubes that are bare.
+type Asked struct {
+	Supports rating.Optional // [m] longest length between two supports
+	Rolled   rating.Optional // [m] of a plain end, rolled or expanded; 0: it is only cleaned
+	Bow      rating.Optional // [m] by which a bare tube may be out of straight
+	BowOver  rating.Optional // [m] in which length
+	ODOut    rating.Optional // [m] by which its outside diameter may be out
+	Hardness rating.Optional // [HV] of the tube
+	BeadOut  rating.Optional // [m] height of the tube's weld bead outside; 0: there is none
+	BeadIn   rating.Optional // [m] and inside
+	Security string          // how the ends of the fins are held; empty: as the shop does
+}
+
 // Wish is what the order states of its making, over what the shop does otherwise.
 type Wish struct {
 	Line      string          // by its name; empty: the one that suits best
@@ -75,4 +88,5 @@ type Wish struct {
 	Tolerance rating.Optional // [m] of a zone's edge
 	Joints    rating.Optional // of the strip, on one tube
 	Margin    rating.Optional // on cost [-]
+	Asked     Asked
 }

@@ -18,7 +18,7 @@ const (
 
 // Version is the version of the documents that is written now: the newest since which there is a field, or in which one changed
 // its meaning (see core/document/versions.go).
-const Version = 5
+const Version = 6
 
 // Fields lists every field in the order of the form.
 var Fields = []Field{
@@ -724,5 +724,54 @@ var Fields = []Field{
 		ID: "margin", Group: "making", Since: 3, Used: always,
 		Kind: units.Percent, Low: 0, High: 9,
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Margin },
+	},
+	{
+		ID: "support_spacing", Group: "making", Since: 6, Used: always,
+		Kind: units.Distance, Low: 0.1, High: 30,
+		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.Supports },
+	},
+	{
+		ID: "rolled_length", Group: "making", Since: 6, Used: cutInto,
+		Kind: units.Distance, Low: 0, High: 5,
+		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.Rolled },
+	},
+	{
+		ID: "end_security", Group: "making", Since: 6, Used: always, House: "shop", Before: "shop",
+		Choices: endSecurities,
+		Choice: func(in *Input, c string) {
+			if in.Wish.Asked.Security = c; c == "shop" {
+				in.Wish.Asked.Security = ""
+			}
+		},
+	},
+	{
+		ID: "tube_bow", Group: "making", Since: 6, Used: always,
+		Kind: units.Gap, Low: 0, High: 0.5,
+		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.Bow },
+	},
+	{
+		ID: "tube_bow_over", Group: "making", Since: 6, Used: always,
+		Kind: units.Distance, Low: 0.1, High: 30,
+		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.BowOver },
+	},
+	{
+		ID: "od_tolerance", Group: "making", Since: 6, Used: always,
+		Kind: units.Gap, Low: 0, High: 0.02,
+		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.ODOut },
+	},
+	{
+		ID: "tube_hardness", Group: "making", Since: 6, Used: cutInto,
+		Kind: units.Hardness, Low: 20, High: 1000,
+		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.Hardness },
+	},
+	{
+		ID: "bead_outside", Group: "making", Since: 6, Used: cutInto,
+		Kind: units.Gap, Low: 0, High: 0.01,
+		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.BeadOut },
+	},
+	{
+		ID: "bead_inside", Group: "making", Since: 6, Used: cutInto,
+		Kind: units.Gap, Low: 0, High: 0.01,
+		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.BeadIn },
 	},
 }

@@ -83,6 +83,7 @@ func finType(text func(string) string) tube.FinType { return tube.FinType(text("
 
 func linear(text func(string) string) bool  { return text("fin_profile") == string(tube.Linear) }
 func grooved(text func(string) string) bool { return finType(text).Grooved() }
+func cutInto(text func(string) string) bool { return finType(text).CutInto() }
 func footed(text func(string) string) bool  { return finType(text).FootLayers() > 0 }
 func lapped(text func(string) string) bool  { return finType(text).Lapped() }
 func sleeved(text func(string) string) bool { return !finType(text).Wound() }

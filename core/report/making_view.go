@@ -262,6 +262,14 @@ func (w Writer) plansRemarks(m *design.Production) []string {
 	for _, part := range []making.Part{making.TheProgramme, making.TheStrip, making.ThePacking, making.TheBundle, making.TheCost} {
 		add(p.Absent[part])
 	}
+	if k := p.Practice; k != nil {
+		for _, demand := range k.Demands {
+			add(message.New("making.demand", "demand", message.Key("shop.demand."+demand)))
+		}
+		if k.Burr > 0 {
+			add(message.New("making.demand_burr", "burr", message.Most(message.Of(units.Gap, k.Burr))))
+		}
+	}
 	slices.Sort(out)
 	return slices.Compact(out)
 }

@@ -70,7 +70,10 @@ type Line struct {
 	RunDown    units.Duration // and back
 	Jog        units.Speed    // of the tube where it stays bare
 	Groover    Groover
-	Coils      []Coil // in order of preference
+	Straight   Straightness // that the line takes
+	ODOut      units.Length // by which a tube's diameter may be out; 0: the shop does not care
+	Securing   []Securing   // ways to hold the ends of the fins beside the line's own; none: the shop does not say
+	Coils      []Coil       // in order of preference
 	Racks      Racks
 	Times      Times
 	ChangeOver ChangeOver
@@ -98,6 +101,11 @@ type Practice struct {
 	StripRatio float64        // strip used over n pi d
 	Joints     Joints
 	Tools      []Tool
+	Hardest    float64      // [HV] tube that takes groove or knurl; 0: the shop does not care
+	BeadOut    units.Length // highest weld bead of the tube outside; 0: the shop does not care
+	BeadIn     units.Length // and inside
+	Burr       units.Length // highest of the strip; 0: the shop does not care
+	Demands    []StripDemand
 	Weld       Weld // of welded fins
 }
 
@@ -187,6 +195,7 @@ type Placing struct {
 	Tolerance   units.Length // of a zone's edge
 	LeastFinned units.Length
 	LeastBare   units.Length // of a span
+	Supports    units.Length // longest length between two supports; 0: the shop does not care
 	RolledEnd   units.Length // of a plain end, that is rolled or expanded into a tubesheet; 0: the shop does not care
 	ToolHeight  units.Length // by which a tool's height may differ
 	ToolStrip   units.Length

@@ -119,12 +119,18 @@ func checkLine(l *Line, at string, k *checker) {
 		k.unless(coil.ID < coil.OD, p+"/id", "shop.file.coil_id")
 		k.unless(coil.Form != Traverse || coil.Width > 0, p+"/width", "shop.file.coil_width")
 	}
+	for i, s := range l.Securing {
+		k.unless(slices.Contains(SecuringWays, s.Way), at+"/securing/"+strconv.Itoa(i)+"/way", "shop.file.securing")
+	}
 	k.unless(l.Idle < l.Drive, at+"/idle", "shop.file.idle")
 	o := l.ChangeOver
 	k.unless(o.Type >= o.OD && o.OD >= o.Tooling && o.Tooling >= o.Pitch, at+"/change_over", "shop.file.change_over")
 	for i := range l.Types {
 		m, p := &l.Types[i], at+"/types/"+strconv.Itoa(i)
 		k.unless(m.Type.Wound() && slices.Contains(tube.FinTypes(), m.Type), p+"/type", "shop.file.fin_type")
+		for j, d := range m.Demands {
+			k.unless(slices.Contains(StripDemands, d), p+"/strip_demands/"+strconv.Itoa(j), "shop.file.demand")
+		}
 		for j, id := range m.FinMetals {
 			_, known := material.FinMetal(id)
 			k.unless(known, p+"/fin_metals/"+strconv.Itoa(j), "shop.file.metal")

@@ -16,6 +16,12 @@ func houseValues() Capability {
 				TubeLength: Range[units.Length]{Low: 1, High: 15},
 				StripWidth: Range[units.Length]{Low: 0.006, High: 0.026000000000000002},
 				StripSpeed: 2.5, Drive: 11000, Idle: 1500, RunUp: 2, RunDown: 0.5, Jog: 0.1, Groover: Groover{Lifts: true, RunOut: 0.006},
+				Straight: Straightness{Bow: 0.0025, Over: 2},
+				ODOut:    0.0002, Securing: []Securing{
+					{Way: "staple", Time: 12},
+					{Way: "band", Time: 18},
+					{Way: "adhesive", Time: 25},
+				},
 				Coils: []Coil{
 					{Form: "pancake", OD: 0.86, ID: 0.28, Width: 0, Mass: 110, Fill: 0.98, Change: 300},
 					{Form: "traverse", OD: 0.86, ID: 0.28, Width: 0.35000000000000003, Mass: 420, Fill: 0.93, Change: 900},
@@ -51,6 +57,7 @@ func houseValues() Capability {
 							{Height: 0.015875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004064, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 						},
+						Hardest: 260, BeadOut: 0.0001, BeadIn: 0.0005, Burr: 3e-05, Demands: []StripDemand{"soft", "certificate"},
 						Weld: Weld{Power: 0, Heat: 0, Edge: []EdgeSpeed(nil)},
 					},
 					{
@@ -79,6 +86,7 @@ func houseValues() Capability {
 							{Height: 0.015875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004064, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 						},
+						Hardest: 260, BeadOut: 0.0001, BeadIn: 0.0005, Burr: 3e-05, Demands: []StripDemand{"soft", "certificate"},
 						Weld: Weld{Power: 0, Heat: 0, Edge: []EdgeSpeed(nil)},
 					},
 					{
@@ -107,6 +115,7 @@ func houseValues() Capability {
 							{Height: 0.015875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004064, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 						},
+						Hardest: 180, BeadOut: 5e-05, BeadIn: 0.0003, Burr: 3e-05, Demands: []StripDemand{"soft", "certificate"},
 						Weld: Weld{Power: 0, Heat: 0, Edge: []EdgeSpeed(nil)},
 					},
 					{
@@ -135,6 +144,7 @@ func houseValues() Capability {
 							{Height: 0.015875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004064, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 						},
+						Hardest: 180, BeadOut: 5e-05, BeadIn: 0.0003, Burr: 3e-05, Demands: []StripDemand{"soft", "certificate"},
 						Weld: Weld{Power: 0, Heat: 0, Edge: []EdgeSpeed(nil)},
 					},
 					{
@@ -156,6 +166,7 @@ func houseValues() Capability {
 							{Height: 0.015875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 							{Height: 0.015875, Strip: 0.0004064, Count: Range[units.PerLength]{Low: 275.59055118110234, High: 433.07086614173227}},
 						},
+						Hardest: 260, BeadOut: 0.0001, BeadIn: 0.0005, Burr: 3e-05, Demands: []StripDemand{"soft", "certificate"},
 						Weld: Weld{Power: 0, Heat: 0, Edge: []EdgeSpeed(nil)},
 					},
 				},
@@ -166,6 +177,11 @@ func houseValues() Capability {
 				TubeLength: Range[units.Length]{Low: 1.5, High: 17.5},
 				StripWidth: Range[units.Length]{Low: 0.006, High: 0.026000000000000002},
 				StripSpeed: 1.6, Drive: 15000, Idle: 2000, RunUp: 2.5, RunDown: 0.5, Jog: 0.1, Groover: Groover{Lifts: true, RunOut: 0.009000000000000001},
+				Straight: Straightness{Bow: 0.002, Over: 2},
+				ODOut:    0.00015, Securing: []Securing{
+					{Way: "peening", Time: 12},
+					{Way: "band", Time: 18},
+				},
 				Coils: []Coil{
 					{Form: "traverse", OD: 0.86, ID: 0.28, Width: 0.35000000000000003, Mass: 420, Fill: 0.93, Change: 900},
 					{Form: "pancake", OD: 0.86, ID: 0.28, Width: 0, Mass: 110, Fill: 0.98, Change: 300},
@@ -196,6 +212,7 @@ func houseValues() Capability {
 						{Height: 0.015875, Strip: 0.0004, Count: Range[units.PerLength]{Low: 196.8503937007874, High: 433.07086614173227}},
 						{Height: 0.009524999999999999, Strip: 0.0005, Count: Range[units.PerLength]{Low: 196.8503937007874, High: 354.33070866141736}},
 					},
+					Hardest: 210, BeadOut: 5e-05, BeadIn: 0.00025, Burr: 3e-05, Demands: []StripDemand{"soft", "certificate"},
 					Weld: Weld{Power: 0, Heat: 0, Edge: []EdgeSpeed(nil)},
 				}},
 			},
@@ -205,6 +222,8 @@ func houseValues() Capability {
 				TubeLength: Range[units.Length]{Low: 1.5, High: 17},
 				StripWidth: Range[units.Length]{Low: 0.008, High: 0.032},
 				StripSpeed: 2.6, Drive: 18500, Idle: 3000, RunUp: 3, RunDown: 0.4, Jog: 0.08333333333333333, Groover: Groover{Lifts: true, RunOut: 0},
+				Straight: Straightness{Bow: 0.0035, Over: 2.5},
+				ODOut:    0.0006, Securing: []Securing{},
 				Coils: []Coil{
 					{Form: "pancake", OD: 1.1500000000000001, ID: 0.42, Width: 0, Mass: 135, Fill: 0.96, Change: 540},
 					{Form: "traverse", OD: 1.1500000000000001, ID: 0.42, Width: 0.31, Mass: 900, Fill: 0.92, Change: 1320},
@@ -220,7 +239,8 @@ func houseValues() Capability {
 					FinMetals:  []string{"cs1010", "ss409", "ss304"},
 					TubeMetals: []string{"cs", "t11", "t22", "t5", "t9", "tp304", "tp316"},
 					LeastWall:  0.0026000000000000003, Knurl: 0, Spindle: 10.666666666666666, Oiler: false, Growth: 0, Scatter: 0.0001, StripRatio: 1, Joints: Joints{Short: 1, Long: 3, Until: 5, Apart: 2, Clear: 0.19},
-					Tools: []Tool{},
+					Tools:   []Tool{},
+					Hardest: 0, BeadOut: 0, BeadIn: 0, Burr: 5e-05, Demands: []StripDemand{"degreased", "certificate"},
 					Weld: Weld{Power: 95000, Heat: 5.2e+07, Edge: []EdgeSpeed{
 						{Metal: "cs1010", Strip: 0.0009000000000000001, Speed: 2},
 						{Metal: "cs1010", Strip: 0.0013000000000000002, Speed: 1.6},
@@ -239,7 +259,7 @@ func houseValues() Capability {
 			{Metal: "carbon_steel", Stretch: 2, Tip: 0.00015, SpeedShare: 0.5, Work: 9e+08},
 			{Metal: "stainless", Stretch: 2, Tip: 0.00015, SpeedShare: 0.4, Work: 1.2e+09},
 		},
-		Placing: Placing{Tolerance: 0.005, LeastFinned: 0.1, LeastBare: 0.04, RolledEnd: 0.026000000000000002, ToolHeight: 0.0001, ToolStrip: 1.5e-05, Mismatch: 0.2, Strain: 0.001},
+		Placing: Placing{Tolerance: 0.005, LeastFinned: 0.1, LeastBare: 0.04, Supports: 1.8, RolledEnd: 0.026000000000000002, ToolHeight: 0.0001, ToolStrip: 1.5e-05, Mismatch: 0.2, Strain: 0.001},
 		Foot:    tube.Foot{By: "neutral_fibre", Bend: 0.45, Knurl: 0.00026000000000000003, Lap: 0.0003},
 		Cutting: Cutting{
 			Stock: []units.Length{6.5, 9.5, 13, 18},

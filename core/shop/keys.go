@@ -62,6 +62,9 @@ func (l *Line) keys(o *object) {
 	amount(o, "run_down", &l.RunDown, units.Time, 0.001, 10*hour)
 	amount(o, "jog", &l.Jog, units.Feed, 0.001/minute, 10000/minute)
 	o.inner("groover", &l.Groover)
+	o.inner("straightness", &l.Straight)
+	amount(o, "od_out", &l.ODOut, units.Gap, 0, 100*mm)
+	list(o, "securing", &l.Securing, 20)
 	list(o, "coils", &l.Coils, 20)
 	o.inner("racks", &l.Racks)
 	o.inner("times", &l.Times)
@@ -82,8 +85,8 @@ func (p *Practice) keys(o *object) {
 		byOD(o, "fin_count_by_od", &p.CountByOD, 200, units.FinCount, 1, 20000)
 	}
 	span(o, "strip", &p.Strip, units.Thickness, 0.01*mm, 100*mm)
-	o.texts("fin_metals", &p.FinMetals, 100)
-	o.texts("tube_metals", &p.TubeMetals, 100)
+	texts(o, "fin_metals", &p.FinMetals, 100)
+	texts(o, "tube_metals", &p.TubeMetals, 100)
 	amount(o, "least_wall", &p.LeastWall, units.Wall, 0.01*mm, 200*mm)
 	if o.has("knurl") {
 		amount(o, "knurl", &p.Knurl, units.Height, 0, 20*mm)
@@ -95,6 +98,11 @@ func (p *Practice) keys(o *object) {
 	amount(o, "strip_ratio", &p.StripRatio, units.Factor, 0.9, 1.2)
 	o.inner("joints", &p.Joints)
 	list(o, "tools", &p.Tools, 300)
+	amount(o, "tube_hardest", &p.Hardest, units.Hardness, 0, 2000)
+	amount(o, "weld_outside", &p.BeadOut, units.Gap, 0, 20*mm)
+	amount(o, "weld_inside", &p.BeadIn, units.Gap, 0, 20*mm)
+	amount(o, "strip_burr", &p.Burr, units.Gap, 0, 20*mm)
+	texts(o, "strip_demands", &p.Demands, 20)
 	if o.has("weld") {
 		o.inner("weld", &p.Weld)
 	}
@@ -124,6 +132,16 @@ func (j *Joints) keys(o *object) {
 	amount(o, "until", &j.Until, units.Distance, mm, 1000)
 	amount(o, "apart", &j.Apart, units.Distance, 0, 1000)
 	amount(o, "joint_clear", &j.Clear, units.Distance, 0, 100)
+}
+
+func (s *Straightness) keys(o *object) {
+	amount(o, "bow", &s.Bow, units.Gap, 0, 1)
+	amount(o, "bow_over", &s.Over, units.Distance, 10*mm, 200)
+}
+
+func (s *Securing) keys(o *object) {
+	text(o, "way", &s.Way, longestText)
+	amount(o, "secure_time", &s.Time, units.Time, 0, 1000*hour)
 }
 
 func (g *Groover) keys(o *object) {
@@ -173,6 +191,7 @@ func (p *Placing) keys(o *object) {
 	amount(o, "tolerance", &p.Tolerance, units.Distance, 0.001*mm, 100)
 	amount(o, "least_finned", &p.LeastFinned, units.Distance, 0.001*mm, 100)
 	amount(o, "least_bare", &p.LeastBare, units.Distance, 0.001*mm, 100)
+	amount(o, "supports_apart", &p.Supports, units.Distance, 0, 100)
 	amount(o, "rolled_end", &p.RolledEnd, units.Distance, 0, 100)
 	amount(o, "tool_height", &p.ToolHeight, units.Height, 1e-6*mm, 1)
 	amount(o, "tool_strip", &p.ToolStrip, units.Thickness, 1e-6*mm, 100*mm)
@@ -298,9 +317,9 @@ func (t *Tooling) keys(o *object) {
 }
 
 func (c *Calendar) keys(o *object) {
-	o.texts("work_days", &c.WorkDays, 7)
+	texts(o, "work_days", &c.WorkDays, 7)
 	o.whole("shifts_a_day", &c.Shifts, 1, 20)
-	o.texts("holidays", &c.Holidays, 200)
+	texts(o, "holidays", &c.Holidays, 200)
 	o.whole("approval_days", &c.Approval, 0, 1000)
 	o.whole("queue_days", &c.Queue, 0, 1000)
 	list(o, "tube_leads", &c.TubeLeads, 200)
@@ -331,8 +350,8 @@ func (s *Step) keys(o *object) {
 	text(o, "kind", &s.Kind, longestText)
 	o.yesNo("used", &s.Used)
 	text(o, "when", &s.When, longestText)
-	o.texts("fin_types", &s.FinTypes, 20)
-	o.texts("tube_families", &s.Families, 20)
+	texts(o, "fin_types", &s.FinTypes, 20)
+	texts(o, "tube_families", &s.Families, 20)
 	text(o, "of_tubes", &s.Of, longestText)
 	text(o, "who", &s.Who, longestText)
 	amount(o, "time_tube", &s.PerTube, units.Time, 0, 1000*hour)
@@ -345,7 +364,7 @@ func (s *Step) keys(o *object) {
 
 func (k *Check) keys(o *object) {
 	text(o, "looked_at", &k.Kind, longestText)
-	o.texts("fin_types", &k.FinTypes, 20)
+	texts(o, "fin_types", &k.FinTypes, 20)
 	if o.has("fins_out") {
 		amount(o, "fins_out", &k.Fins, units.Factor, 0, 1000)
 	}

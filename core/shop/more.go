@@ -41,6 +41,10 @@ func blank(key string) string {
 		return `"footed"`
 	case "tube_families":
 		return `"carbon_steel"`
+	case "securing":
+		return `{"way": "band", "secure_time": "15 s"}`
+	case "strip_demands":
+		return `"soft"`
 	case "breaks":
 		return "100"
 	case "tube_sizes":

@@ -36,11 +36,11 @@ func amounts[T ~float64](o *object, key string, to *[]T, most int, k units.Kind,
 }
 
 // texts reads a list of texts.
-func (o *object) texts(key string, to *[]string, most int) {
+func texts[T ~string](o *object, key string, to *[]T, most int) {
 	items, path := o.items(key, most)
-	*to = make([]string, len(items))
+	*to = make([]T, len(items))
 	for i, item := range items {
-		(*to)[i] = o.words(item, key, nth(path, i), longestText)
+		(*to)[i] = T(o.words(item, key, nth(path, i), longestText))
 	}
 }
 

@@ -87,26 +87,18 @@ func addDays(tree map[string]any) {
 	tree["calendar"] = map[string]any{
 		"work_days": []any{"mon", "tue", "wed", "thu", "fri"}, "shifts_a_day": 1.0, "holidays": []any{}, "approval_days": 0.0, "queue_days": 0.0, "tube_leads": []any{}, "strip_leads": []any{},
 	}
-	each := func(list any, put func(map[string]any)) {
-		items, _ := list.([]any)
-		for _, item := range items {
-			if m, ok := item.(map[string]any); ok {
-				put(m)
-			}
-		}
-	}
 	undated := func(m map[string]any) { m["dated"] = Undated }
-	each(tree["lines"], func(l map[string]any) {
+	each(tree, "lines", func(l map[string]any) {
 		l["new_tools"] = map[string]any{"rolls_cost": "0", "rolls_days": 0.0, "size_cost": "0", "size_days": 0.0}
 	})
 	if buying, ok := tree["buying"].(map[string]any); ok {
 		buying["price_days"] = 0.0
-		each(buying["quotes"], undated)
+		each(buying, "quotes", undated)
 	}
 	if rates, ok := tree["rates"].(map[string]any); ok {
 		rates["budget_band"], rates["budget_days"] = "0 %", 0.0
 		for _, list := range []string{"tube_metals", "fin_metals"} {
-			each(rates[list], func(m map[string]any) {
+			each(rates, list, func(m map[string]any) {
 				m["surcharge"] = "0 /kg"
 				undated(m)
 			})
@@ -116,10 +108,13 @@ func addDays(tree map[string]any) {
 
 // addRules gives a file the limits of the rules that version 3 adds, each off.
 func addRules(tree map[string]any) {
-	under(tree, "placing", func(placing map[string]any) { placing["rolled_end"] = "0 mm" })
+	under(tree, "placing", func(placing map[string]any) { placing["rolled_end"], placing["supports_apart"] = "0 mm", "0 mm" })
 	each(tree, "lines", func(line map[string]any) {
 		line["groover"] = map[string]any{"lifts": true, "run_out": "0 mm"}
+		line["straightness"] = map[string]any{"bow": "0 mm", "bow_over": "1 m"}
+		line["od_out"], line["securing"] = "0 mm", []any{}
 		each(line, "types", func(way map[string]any) {
+			way["tube_hardest"], way["weld_outside"], way["weld_inside"], way["strip_burr"], way["strip_demands"] = "0 HV", "0 mm", "0 mm", "0 mm", []any{}
 			under(way, "joints", func(joints map[string]any) { joints["joint_clear"] = "0 mm" })
 		})
 	})

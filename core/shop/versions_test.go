@@ -100,17 +100,17 @@ func TestEarlierVersionsHaveTheNewRulesOff(t *testing.T) {
 		if faults != nil {
 			t.Fatal(faults)
 		}
-		if c.Placing.RolledEnd != 0 {
+		if c.Placing.RolledEnd != 0 || c.Placing.Supports != 0 {
 			t.Errorf("%s: placing %+v", name, c.Placing)
 		}
 		for i := range c.Lines {
 			l := &c.Lines[i]
-			if l.Groover != (Groover{Lifts: true}) {
-				t.Errorf("%s: %+v", name, l.Groover)
+			if l.Groover != (Groover{Lifts: true}) || l.Straight.Bow != 0 || l.ODOut != 0 || len(l.Securing) != 0 {
+				t.Errorf("%s: %+v, %+v, %v, %v", name, l.Groover, l.Straight, l.ODOut, l.Securing)
 			}
 			for j := range l.Types {
-				if l.Types[j].Joints.Clear != 0 {
-					t.Errorf("%s: joints %+v", name, l.Types[j].Joints)
+				if k := &l.Types[j]; k.Joints.Clear != 0 || k.Hardest != 0 || k.BeadOut != 0 || k.BeadIn != 0 || k.Burr != 0 || len(k.Demands) != 0 {
+					t.Errorf("%s: %+v", name, k)
 				}
 			}
 		}

@@ -84,5 +84,8 @@ func (t FinType) Lapped() bool { return t.Fixing().Layers > 1 }
 // Knurled reports whether foot and tube are knurled together.
 func (t FinType) Knurled() bool { return t.Fixing().Knurled }
 
+// CutInto reports whether groove or knurl is rolled into the tube.
+func (t FinType) CutInto() bool { return t.Grooved() || t.Knurled() }
+
 // Grooved reports whether the fin is let into the tube.
 func (t FinType) Grooved() bool { return t.Fixing().Section == GrooveSection }

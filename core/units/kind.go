@@ -54,6 +54,7 @@ const (
 	Hours           Kind = "hours"     // of an order
 	Drive           Kind = "drive"     // power of a machine
 	Work            Kind = "work"      // stress, or work per volume
+	Hardness        Kind = "hardness"  // Vickers
 	WeldHeat        Kind = "weld_heat" // taken by a welded edge, by area
 	Pull            Kind = "pull"      // force
 	Cost            Kind = "cost"      // money; the shop names its currency
@@ -102,6 +103,7 @@ const (
 	dimTime       dimension = "time"
 	dimPower      dimension = "power"
 	dimStress     dimension = "stress"
+	dimHardness   dimension = "hardness"
 	dimWeldHeat   dimension = "heat_per_area"
 	dimForce      dimension = "force"
 	dimCostTime   dimension = "cost_per_time"
@@ -185,6 +187,7 @@ var kinds = []struct {
 	{Hours, spec{dimTime, sig("h", 4), sig("h", 4)}},
 	{Drive, spec{dimPower, sig("kW", 3), sig("hp", 3)}},
 	{Work, spec{dimStress, sig("MPa", 3), sig("ksi", 3)}},
+	{Hardness, spec{dimHardness, fixed("HV", 0), fixed("HV", 0)}},
 	{WeldHeat, spec{dimWeldHeat, sig("J/mm²", 3), sig("Btu/in²", 3)}},
 	{Pull, spec{dimForce, sig("N", 3), sig("lbf", 3)}},
 	{Cost, spec{dimNone, fixed("", 2), fixed("", 2)}},

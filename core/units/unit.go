@@ -116,6 +116,7 @@ var table = []struct {
 	{unit{dimGauge, poundForce / (0.0254 * 0.0254), 0}, "psig"},
 	{unit{dimStress, 1e6, 0}, "MPa, N/mm2"},
 	{unit{dimStress, 1e3 * poundForce / (0.0254 * 0.0254), 0}, "ksi"},
+	{unit{dimHardness, 1, 0}, "HV, Vickers"},
 	{unit{dimWeldHeat, 1e6, 0}, "J/mm2"},
 	{unit{dimWeldHeat, btu / (0.0254 * 0.0254), 0}, "Btu/in2"},
 	{unit{dimForce, 1, 0}, "N"},

@@ -16,9 +16,10 @@ type Order struct {
 	TubeMetal material.Metal
 	FinMetal  material.Metal
 	Quantity  int
-	FreeIssue bool               // the customer supplies the tubes
-	Spares    int                // further tubes that the customer supplies
-	LeastWall units.Length       // below groove or knurl, for pressure and corrosion; 0 if not stated
+	FreeIssue bool         // the customer supplies the tubes
+	Spares    int          // further tubes that the customer supplies
+	LeastWall units.Length // below groove or knurl, for pressure and corrosion; 0 if not stated
+	Asked     field.Asked
 	Hottest   *units.Temperature // of the metal in any case, nil if not stated
 }
 
@@ -26,7 +27,7 @@ type Order struct {
 func OrderOf(in *field.Input, hottest *units.Temperature) *Order {
 	return &Order{
 		Tube: in.Tube, TubeMetal: in.TubeMetal, FinMetal: in.FinMetal, Quantity: in.Job.Quantity,
-		FreeIssue: in.Job.FreeIssue, Spares: in.Job.Spares, LeastWall: in.Wish.LeastWall, Hottest: hottest,
+		FreeIssue: in.Job.FreeIssue, Spares: in.Job.Spares, LeastWall: in.Wish.LeastWall, Asked: in.Wish.Asked, Hottest: hottest,
 	}
 }
 
@@ -35,6 +36,6 @@ func (o *Order) Input() field.Input {
 	return field.Input{
 		Input: rating.Input{Tube: o.Tube, TubeMetal: o.TubeMetal, FinMetal: o.FinMetal},
 		Job:   field.Job{Quantity: o.Quantity, FreeIssue: o.FreeIssue, Spares: o.Spares},
-		Wish:  field.Wish{LeastWall: o.LeastWall},
+		Wish:  field.Wish{LeastWall: o.LeastWall, Asked: o.Asked},
 	}
 }

@@ -187,7 +187,7 @@ func (p *Plan) time(c *shop.Capability, w *Winding, changes int) OrderTime {
 	if c.Buying.Tubes == shop.StockLengths {
 		cuts += w.Made()
 	}
-	o := TimeOrder(c, p.Line, w, TimeTube(p.Line, p.Programme), p.SetUp, changes, cuts, crates)
+	o := TimeOrder(c, p.Line, w, TimeTube(p.Line, p.Programme, shop.SecuringWay(p.Order.Asked.Security)), p.SetUp, changes, cuts, crates)
 	o.Steps = p.StepSums().Time
 	o.Person += o.Steps / units.Duration(c.Crew.Efficiency)
 	return o

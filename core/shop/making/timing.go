@@ -20,17 +20,18 @@ type TubeTime struct {
 // Source: addition.
 func (t TubeTime) Total() units.Duration { return t.Wind + t.Jog + t.Secure + t.Load }
 
-// TimeTube adds up the time [s] of one tube's programme.
+// TimeTube adds up the time [s] of one tube's programme, with the ends of its fins held in a way.
 //
 // Valid: any programme.
 // Source: engineering judgement, editable: 20 to 40 s to load and unload, 10 to 20 s to secure an end.
-func TimeTube(l *shop.Line, p *Programme) TubeTime {
+func TimeTube(l *shop.Line, p *Programme, way shop.SecuringWay) TubeTime {
+	secure := l.SecureTime(way)
 	t := TubeTime{Load: l.Times.Load}
 	var bare units.Length
 	for _, z := range p.Zones {
 		if z.Kind == Finned {
 			t.Wind += z.Run.Time
-			t.Secure += 2 * l.Times.Secure
+			t.Secure += 2 * secure
 		} else {
 			bare += z.Cut.Length()
 		}

@@ -18,7 +18,7 @@ func TestTubeTimeByHand(t *testing.T) {
 	c.Lines[0].Types[0].Spindle = 1000.0 / 60
 	o.Tube.PlainA, o.Tube.PlainB = 0.098, 0.098
 	p := zones(t, &c, &o)
-	got := TimeTube(&c.Lines[0], &p)
+	got := TimeTube(&c.Lines[0], &p, "")
 	near(t, "winding", float64(got.Wind)/60, 2.32+(1+0.5)/60, 0.005/2.32)
 	near(t, "secure", float64(got.Secure), 24, 1e-12)
 	near(t, "jog", float64(got.Jog), (0.196+0.025)/0.1, 1e-9)
@@ -44,7 +44,11 @@ func TestTimePerCoilAndShift(t *testing.T) {
 func TestSpansAddTwoSecuredEndsEach(t *testing.T) {
 	c, o := shop.House(), supported()
 	p := zones(t, &c, &o)
-	near(t, "secure", float64(TimeTube(&c.Lines[1], &p).Secure), 7*2*12, 1e-12)
+	near(t, "secure", float64(TimeTube(&c.Lines[1], &p, "").Secure), 7*2*12, 1e-12)
+	near(t, "by a band", float64(TimeTube(&c.Lines[1], &p, shop.Band).Secure), 7*2*18, 1e-12)
+	near(t, "as the line cannot", float64(TimeTube(&c.Lines[1], &p, shop.Staple).Secure), 7*2*12, 1e-12)
+	o.Asked.Security = string(shop.Band)
+	near(t, "in the plan", float64(PlanOf(&c, &c.Lines[1], &o, nil).Time.Tube.Secure), 7*2*18, 1e-12)
 }
 
 // randomWork returns a possible winding of some tubes on the first line.

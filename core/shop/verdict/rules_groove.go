@@ -3,29 +3,35 @@ package verdict
 import (
 	"finwright/core/figure"
 	"finwright/core/message"
-	"finwright/core/tube"
 	"finwright/core/units"
 )
-
-// cutInto reports whether groove or knurl is rolled into the tube under the fins.
-func cutInto(t *tube.Tube) bool { return t.Fin.Type.Grooved() || t.Fin.Type.Knurled() }
 
 var grooveEndRule = &Rule{ID: "groove_end", Field: "plain_end_b", Changes: []string{"plain_end_b"}, Judge: judgeGrooveEnd}
 
 // judgeGrooveEnd keeps groove and knurl out of what is rolled or expanded into a tubesheet: they stay when the turns are stripped,
 // and are a way out for the stream. A tool that lifts goes on over its run-out behind the last fin, towards end B; one that
-// does not lift goes through both ends.
+// does not lift goes through both ends. An end that is only cleaned bears a groove. How much is rolled is the customer's to say,
+// else the shop's.
 //
 // Source: common practice, no source.
 func judgeGrooveEnd(p *Pair) Verdict {
 	t := &p.Order.Tube
-	if !cutInto(t) {
+	if !t.Fin.Type.CutInto() {
 		return moot("shop.why.no_groove")
 	}
-	if !p.Line.Groover.Lifts {
+	rolled := p.Order.Asked.Rolled
+	switch {
+	case rolled.Stated && rolled.SI == 0 && !p.Line.Groover.Lifts:
+		return Verdict{State: figure.Good, Why: message.New("shop.why.groove_cleaned")}
+	case rolled.Stated && rolled.SI == 0:
+		return moot("shop.why.no_rolling")
+	case !p.Line.Groover.Lifts:
 		return Verdict{State: figure.No, Why: message.New("shop.why.groove_through", "line", p.Line.Name)}
 	}
 	out, need := p.Line.Groover.RunOut, p.Shop.Placing.RolledEnd
+	if rolled.Stated {
+		need = units.Length(rolled.SI)
+	}
 	if need <= 0 {
 		return unknown("shop.why.no_rolled")
 	}
@@ -46,7 +52,7 @@ var grooveSpanRule = &Rule{ID: "groove_span", Field: "tube_length", Changes: []s
 func judgeGrooveSpan(p *Pair) Verdict {
 	t := &p.Order.Tube
 	switch {
-	case !cutInto(t):
+	case !t.Fin.Type.CutInto():
 		return moot("shop.why.no_groove")
 	case len(t.Spans) == 0:
 		return moot("shop.why.no_spans")

@@ -158,7 +158,8 @@ var LineRules = []*Rule{madeRule, odRule, sizeRule, lengthRule, widthRule, crate
 // TypeRules lists the others.
 var TypeRules = []*Rule{
 	tubeMetalRule, wallRule, wallLeftRule, heightRule, countRule, stripRule, finMetalRule, toolRule, stretchRule, tipRule,
-	expansionRule, placeRule, spansRule, endRule, grooveEndRule, grooveSpanRule, growthRule, positionRule, stockRule, coilRule, jointsRule, sparesRule,
+	expansionRule, placeRule, spansRule, supportsRule, endRule, grooveEndRule, grooveSpanRule, hardRule, beadOutRule, beadInRule,
+	straightRule, roundRule, securityRule, growthRule, positionRule, stockRule, coilRule, jointsRule, sparesRule,
 }
 
 // atMost holds a value to a high limit, atLeast to a low one. Both answer No when it is passed.

@@ -15,6 +15,7 @@ import (
 	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/proof"
+	"finwright/core/rating"
 	"finwright/core/shop"
 	"finwright/core/shop/making"
 	"finwright/core/tube"
@@ -80,6 +81,8 @@ func widened(spans int, width float64) (list []Setting) {
 	return list
 }
 
+func told(si float64) rating.Optional { return rating.Optional{SI: si, Stated: true} }
+
 func celsius(t units.Temperature) *units.Temperature { return &t }
 
 // ruleCases holds one case of each rule at least.
@@ -110,6 +113,35 @@ var ruleCases = []ruleCase{
 	{"run-out in the spans", supported, func(o *given) { o.line.Groover.RunOut = 0.025 }, "groove_span", figure.Watch, 35.0/40 - 1, widened(6, 0.065)},
 	{"clean spans", supported, func(*given) {}, "groove_span", figure.Good, 51.0/40 - 1, nil},
 	{"groove through the spans", supported, func(o *given) { o.line.Groover.Lifts = false }, "groove_span", figure.Watch, 0, nil},
+	{"ends that are only cleaned", embedded, func(o *given) { o.Asked.Rolled, o.line.Groover.Lifts = told(0), false }, "groove_end", figure.Good, 0, nil},
+	{"long rolling", embedded, func(o *given) { o.Asked.Rolled = told(0.035) }, "groove_end", figure.No, 29.0/35 - 1, []Setting{{"plain_end_b", 0, units.Distance, 0.044, ""}}},
+	// Six supports 1.74 m apart, and 1.752 m to the last end.
+	{"supports far apart", supported, func(o *given) { o.Asked.Supports = told(1.75) }, "support_spacing", figure.No, 1 - 1.752/1.75, []Setting{{"span_centre", 5, units.Distance, 10.442, ""}}},
+	{"supports near enough", supported, func(o *given) { o.Asked.Supports = told(1.76) }, "support_spacing", figure.Good, 1 - 1.752/1.76, nil},
+	{"too few supports", supported, func(o *given) { o.Asked.Supports = told(1.7) }, "support_spacing", figure.No, 1 - 1.752/1.7, nil},
+	{"farther than the house has them", supported, func(o *given) { o.shop.Placing.Supports = 1.7 }, "support_spacing", figure.Watch, 1 - 1.752/1.7, nil},
+	{"supports that nobody asks for", supported, func(o *given) { o.shop.Placing.Supports = 0 }, "support_spacing", figure.Plain, 0, nil},
+	{"supports without bare spans", footed, func(o *given) { o.Asked.Supports = told(1.8) }, "support_spacing", figure.Watch, 0, nil},
+	{"a tube that needs no support", footed, func(o *given) { o.Asked.Supports = told(6.5) }, "support_spacing", figure.Good, 1 - 6.096/6.5, nil},
+	// An even bow of 1 mm in 1 m is 4 mm in 2 m, of which line 1 takes 2.5 mm.
+	{"bowed tubes", footed, func(o *given) { o.Asked.Bow, o.Asked.BowOver = told(0.001), told(1) }, "straightness", figure.No, 1 - 4/2.5, []Setting{{"tube_bow", 0, units.Gap, 0.62e-3, ""}}},
+	{"straight tubes", footed, func(o *given) { o.Asked.Bow = told(0.002) }, "straightness", figure.Good, 1 - 2/2.5, nil},
+	{"tubes to order straight", footed, func(*given) {}, "straightness", figure.Plain, 0, nil},
+	{"the customer's tubes, straight or not", footed, func(o *given) { o.FreeIssue = true }, "straightness", figure.Watch, 0, nil},
+	{"thick and thin tubes", footed, func(o *given) { o.Asked.ODOut = told(0.25e-3) }, "od_tolerance", figure.No, 1 - 0.25/0.2, []Setting{{"od_tolerance", 0, units.Gap, 0.2e-3, ""}}},
+	{"round tubes", footed, func(o *given) { o.Asked.ODOut = told(0.1e-3) }, "od_tolerance", figure.Good, 0.5, nil},
+	{"hard tube", embedded, func(o *given) { o.Asked.Hardness = told(230) }, "tube_hardness", figure.No, 1 - 230.0/210, []Setting{{"tube_hardness", 0, units.Hardness, 210, ""}}},
+	{"soft tube", embedded, func(o *given) { o.Asked.Hardness = told(140) }, "tube_hardness", figure.Good, 1 - 140.0/210, nil},
+	{"the customer's tubes, hard or not", embedded, func(o *given) { o.FreeIssue = true }, "tube_hardness", figure.Watch, 0, nil},
+	{"hard tube under a foot", footed, func(o *given) { o.Asked.Hardness = told(900) }, "tube_hardness", figure.Plain, 0, nil},
+	{"bead under the tool", embedded, func(o *given) { o.Asked.BeadOut = told(0.1e-3) }, "bead_outside", figure.No, -1, []Setting{{"bead_outside", 0, units.Gap, 0.05e-3, ""}}},
+	{"seamless tube", embedded, func(o *given) { o.Asked.BeadOut = told(0) }, "bead_outside", figure.Good, 1, nil},
+	{"bead in the bore", embedded, func(o *given) { o.Asked.BeadIn = told(0.3e-3) }, "bead_inside", figure.No, 1 - 0.3/0.25, []Setting{{"bead_inside", 0, units.Gap, 0.25e-3, ""}}},
+	{"low bead in the bore", embedded, func(o *given) { o.Asked.BeadIn = told(0.2e-3) }, "bead_inside", figure.Good, 0.2, nil},
+	{"ends held as the line cannot", embedded, func(o *given) { o.Asked.Security = string(shop.Staple) }, "end_security", figure.No, 0, []Setting{{Field: "end_security", Choice: string(shop.Peening)}}},
+	{"ends held as the line can", embedded, func(o *given) { o.Asked.Security = string(shop.Band) }, "end_security", figure.Good, 0, nil},
+	{"ends held as the shop does", embedded, func(*given) {}, "end_security", figure.Plain, 0, nil},
+	{"a line that does not say", embedded, func(o *given) { o.Asked.Security, o.line.Securing = string(shop.Band), nil }, "end_security", figure.Plain, 0, nil},
 	// Half of 6.02 m finned is nearer than 3.2 m; 6.4 m finned are enough.
 	{"joints too near", footed, func(o *given) { o.line.Types[0].Joints.Clear = 3.2 }, "joints_place", figure.No, 3.01/3.2 - 1, []Setting{{"tube_length", 0, units.Distance, 6.476, ""}}},
 	{"joints far off", footed, func(o *given) { o.line.Types[0].Joints.Clear = 0.0001 }, "joints_place", figure.Good, 0, nil},
@@ -384,6 +416,12 @@ func random(r *rand.Rand) making.Order {
 	}
 	o.FreeIssue, o.Spares = r.IntN(3) == 0, r.IntN(5)
 	o.LeastWall = units.Length(between(-0.001, 0.003))
+	a := &o.Asked
+	for i, to := range []*rating.Optional{&a.Supports, &a.Rolled, &a.Bow, &a.BowOver, &a.ODOut, &a.Hardness, &a.BeadOut, &a.BeadIn} {
+		far := []float64{8, 0.2, 0.01, 5, 0.5e-3, 400, 0.2e-3, 0.6e-3}[i]
+		*to = rating.Optional{SI: between(far/100, far), Stated: r.IntN(2) == 0}
+	}
+	o.Asked.Security = []string{"", string(shop.Band), string(shop.Staple), string(shop.SpotWeld)}[r.IntN(4)]
 	if r.IntN(2) == 0 {
 		hot := units.Temperature(between(20, 400))
 		o.Hottest = &hot
