@@ -24,12 +24,15 @@ type Result struct {
 	Surface rating.Surface
 	Heat    Heat
 	Auto    map[string]message.Amount // what stands in for empty entries
-	Line    string                    // and for that of the line; empty till AddMaking
-	Groups  []FigureGroup
-	Pairs   []Asked // found and wanted
-	Notices []Notice
-	Making  []Notice // of them, those of the making
-	Parts   []Part   // what surface, heat and making say; making only where AddMaking has been
+
+	Supports  int          // bare spans that make sense, evenly spaced; 0: not known
+	SpanWidth units.Length // of each
+	Line      string       // and for that of the line; empty till AddMaking
+	Groups    []FigureGroup
+	Pairs     []Asked // found and wanted
+	Notices   []Notice
+	Making    []Notice // of them, those of the making
+	Parts     []Part   // what surface, heat and making say; making only where AddMaking has been
 }
 
 // Notice is a remark on the design, tied to the field that causes it and the figure that shows it.

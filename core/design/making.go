@@ -2,8 +2,10 @@ package design
 
 import (
 	"maps"
+	"math"
 	"slices"
 
+	"finwright/core/document"
 	"finwright/core/exchanger"
 	"finwright/core/field"
 	"finwright/core/figure"
@@ -159,12 +161,30 @@ func (r *Result) AddMaking(m *Production) {
 	}
 	maps.Copy(r.Auto, m.auto())
 	r.Line = m.Line.Name
+	r.Supports, r.SpanWidth = m.sensibleSpans()
 	for _, g := range m.groups() {
 		for i := range g.Figures {
 			mark(&g.Figures[i], found)
 		}
 		r.Groups = append(r.Groups, g)
 	}
+}
+
+// sensibleSpans returns how many bare spans keep supports as near as they are asked for, evenly spaced, and the width [m] that
+// the house gives one, a tool's run-out added.
+func (m *Production) sensibleSpans() (count int, width units.Length) {
+	limit := m.Shop.Placing.Supports
+	if asked := m.Order.Asked.Supports; asked.Stated {
+		limit = units.Length(asked.SI)
+	}
+	count, width = 1, document.DefaultSpan
+	if limit > 0 {
+		count = min(max(1, int(math.Ceil(float64(m.Order.Tube.Length/limit)-shop.Slack))-1), document.MostSpans)
+	}
+	if m.Order.Tube.Fin.Type.CutInto() {
+		width = max(width, m.Shop.Placing.LeastBare+m.Line.Groover.RunOut)
+	}
+	return count, width
 }
 
 // auto returns the shop's figures that stand in for empty entries.

@@ -11,6 +11,7 @@ import (
 	"finwright/core/message"
 	"finwright/core/shop"
 	"finwright/core/tube"
+	"finwright/core/units"
 	"finwright/testdata/cases"
 )
 
@@ -191,5 +192,28 @@ func TestPriceIsProvisionalUntilTheCustomerAnswers(t *testing.T) {
 		if asked != c.asked || asked && price.State != figure.Watch || price.SI <= 0 || r.Verdict().State == figure.No {
 			t.Errorf("%v: price %v, %s, asked %v, verdict %s", c.pairs, price.SI, price.State, asked, r.Verdict().State)
 		}
+	}
+}
+
+// Bare spans that make sense keep supports as near as they are asked for, and hold the tool's run-out.
+func TestSensibleBareSpans(t *testing.T) {
+	for _, c := range []struct {
+		pairs []string
+		count int
+		width units.Length
+	}{
+		{[]string{"tube_length", "5.4 m"}, 2, 0.06}, // three lengths of 1.8 m, as the house has them
+		{[]string{"tube_length", "5.5 m"}, 3, 0.06},
+		{[]string{"tube_length", "5.5 m", "support_spacing", "1 m"}, 5, 0.06},
+		{[]string{"tube_length", "1.5 m"}, 1, 0.06},
+	} {
+		if r, _ := planned(t, document.New(), c.pairs...); r.Supports != c.count || r.SpanWidth != c.width {
+			t.Errorf("%v: %d of %v m, want %d of %v m", c.pairs, r.Supports, r.SpanWidth, c.count, c.width)
+		}
+	}
+	_, m := planned(t, document.New(), "fin_type", "embedded")
+	m.Line.Groover.RunOut = 0.03
+	if _, width := m.sensibleSpans(); math.Abs(float64(width)-0.07) > 1e-12 {
+		t.Errorf("with a run-out of 30 mm beside the 40 mm that a support needs: %v m", width)
 	}
 }

@@ -78,6 +78,41 @@ func TestNumbersFromGripsAndPlots(t *testing.T) {
 	}
 }
 
+// So many supports of a width are ordinary bare spans, as far from one another as from the tube's ends.
+func TestEvenSpans(t *testing.T) {
+	d := edited(t, New(), Command{Op: "set", Values: []Value{{Field: "tube_length", Text: text("6000 mm")}}})
+	d = edited(t, d, Command{Op: "add_span"})
+	for _, c := range []struct {
+		typed  string
+		width  Entry
+		centre []string
+	}{
+		{"2 x 80 mm", Entry{"80 mm", Assumed}, []string{"2000 mm", "4000 mm"}},
+		{" 3×2.5 in ", Entry{"2.5 in", Assumed}, []string{"1500 mm", "3000 mm", "4500 mm"}},
+		{"1", Entry{"60 mm", House}, []string{"3000 mm"}},
+		{"1 * 75", Entry{"75 mm", Assumed}, []string{"3000 mm"}},
+	} {
+		got := edited(t, d, Command{Op: "even_spans", Text: c.typed})
+		var want []Span
+		for _, centre := range c.centre {
+			want = append(want, Span{Centre: Entry{centre, Assumed}, Width: c.width})
+		}
+		if !reflect.DeepEqual(got.Spans, want) {
+			t.Errorf("%q: %v, want %v", c.typed, got.Spans, want)
+		}
+	}
+	if got := edited(t, d, Command{Op: "even_spans", Text: " "}); !reflect.DeepEqual(got, d) {
+		t.Error("an empty text changes something")
+	}
+	for _, typed := range []string{"0", "41", "x 60 mm", "-2", "60 mm", "3 x wide", "3 x 60 kg", strings.Repeat("9", 400), "2 x 1,234"} {
+		got, err := Edit(d, Command{Op: "even_spans", Text: typed})
+		var refused *OpenError
+		if !errors.As(err, &refused) || refused.Key != "error.even_spans" || len(got.Spans) != len(d.Spans) {
+			t.Errorf("%q: %v, %d spans", typed, err, len(got.Spans))
+		}
+	}
+}
+
 func TestEditRefusesNonsense(t *testing.T) {
 	for _, c := range []Command{
 		{Op: "explode"},

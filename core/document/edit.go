@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strings"
 	"unicode/utf8"
 
 	"finwright/core/field"
@@ -18,6 +19,7 @@ import (
 //	title        Text
 //	mark         Text
 //	add_span     (none)
+//	even_spans   Text, such as "6 x 60 mm": so many bare spans, evenly spaced, in place of all; an empty one changes nothing
 //	remove_span  Index
 //	span         Index, Part, Text
 //	all          Commands, one after the other, which may not hold another "all"
@@ -46,7 +48,7 @@ type Value struct {
 
 // Write changes every text of a number in the command by write: a reader's language has its own decimal sign.
 func (c *Command) Write(write func(text string) string) {
-	if c.Op == "span" {
+	if c.Op == "span" || c.Op == "even_spans" {
 		c.Text = write(c.Text)
 	}
 	for _, v := range c.Values {
@@ -69,8 +71,8 @@ const (
 func MaxEntries() int { return len(field.Fields) + 2*maxSpans }
 
 // Edit returns d changed by c. An error means that the command makes no sense
-// (a programmer's mistake or a hostile file); a wrong text is no error: it is
-// kept as typed and found by validation.
+// (a programmer's mistake or a hostile file); a wrong text of an entry is no error: it is
+// kept as typed and found by validation. One that stands for several entries is refused by an OpenError.
 func Edit(d Document, c Command) (Document, error) {
 	d = d.clone()
 	switch c.Op {
@@ -96,6 +98,15 @@ func Edit(d Document, c Command) (Document, error) {
 			return d, fmt.Errorf("document: more than %d spans", maxSpans)
 		}
 		d.Spans = append(d.Spans, nextSpan(d))
+	case "even_spans":
+		if strings.TrimSpace(c.Text) == "" {
+			return d, nil
+		}
+		spans, err := evenSpans(d, cut(c.Text))
+		if err != nil {
+			return d, err
+		}
+		d.Spans = spans
 	case "remove_span":
 		if c.Index < 0 || c.Index >= len(d.Spans) {
 			return d, fmt.Errorf("document: span %d", c.Index)
@@ -195,12 +206,9 @@ func nextSpan(d Document) Span {
 	}
 	return Span{
 		Centre: Entry{units.Echo(units.Distance, (from+length.SI)/2, d.Units), Assumed},
-		Width:  Entry{units.Echo(units.Distance, defaultSpan, d.Units), House},
+		Width:  Entry{units.Echo(units.Distance, DefaultSpan, d.Units), House},
 	}
 }
-
-// defaultSpan is the bare width at a support [m]. Engineering judgement, editable.
-const defaultSpan = 0.060
 
 func setSpan(d Document, c Command) error {
 	if c.Index < 0 || c.Index >= len(d.Spans) {

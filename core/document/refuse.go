@@ -7,7 +7,7 @@ import (
 	"finwright/core/message"
 )
 
-// OpenError says why a text is not a design file.
+// OpenError says why a text is not a design file, or not what a command reads.
 type OpenError struct{ message.Message }
 
 func (e *OpenError) Error() string { return "document: " + e.Key }

@@ -24,6 +24,7 @@ type View struct {
 	Valid     bool            `json:"valid"`
 	Fields    []FormField     `json:"fields"`
 	Spans     []FormSpan      `json:"spans"`
+	Even      string          `json:"even"` // so many bare spans and so wide, as what makes sense evenly spaced
 	Headline  []ShownFigure   `json:"headline,omitzero"`
 	Groups    []ShownGroup    `json:"groups,omitzero"`
 	Methods   []ShownMethod   `json:"methods,omitzero"`
@@ -117,13 +118,16 @@ func (w Writer) say(m message.Message) string { return w.Texts.Render(m, w.Syste
 func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 	var wrong design.FieldErrors
 	errors.As(errs, &wrong)
-	v := View{Title: d.Title, Units: d.Units, Valid: errs == nil, Spans: w.spans(d, wrong)}
+	v := View{Title: d.Title, Units: d.Units, Valid: errs == nil, Spans: w.spans(d, wrong), Even: w.even(1, document.DefaultSpan)}
 	watch := map[string][]string{}
 	if res != nil {
 		for _, n := range numeric.Sorted(res.Notices, byGravity) { // what hinders stands first
 			text := w.say(n.Message)
 			watch[n.Field] = append(watch[n.Field], text)
 			v.Notices = append(v.Notices, ShownNotice{n.State, w.mark(n.State), text, n.Field, n.Figure, w.offered(n)})
+		}
+		if res.Supports > 0 {
+			v.Even = w.even(res.Supports, float64(res.SpanWidth))
 		}
 		v.Headline, v.Ruling = w.headline(res), w.ruling(res)
 		for _, g := range res.Groups {
@@ -210,6 +214,11 @@ func (w Writer) spans(d document.Document, errs design.FieldErrors) []FormSpan {
 		}
 	}
 	return out
+}
+
+// even writes so many bare spans of a width [m] as they may be typed.
+func (w Writer) even(count int, width float64) string {
+	return strconv.Itoa(count) + " × " + w.Texts.Numbers.Echo(units.Distance, width, w.System)
 }
 
 func (w Writer) mark(s figure.State) string {

@@ -133,3 +133,26 @@ func TestShotsOfMaking(t *testing.T) {
 		})
 	}
 }
+
+// One entry spaces bare spans evenly: what makes sense by a press, what is typed by Enter; what cannot be read stays, with its reason.
+func TestBareSpansAreSpacedEvenly(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	page.Wait(element(id("even-spans")) + `.placeholder !== ""`)
+	page.Click(id("space-evenly"))
+	page.Wait(`document.querySelectorAll("#spans .span").length > 1`)
+	waitState(page, "answered")
+	page.Type(id("even-spans"), "two")
+	page.Wait(element("#even-spans-error") + `.textContent !== ""`)
+	if got := page.Value(id("even-spans")); got != "two" {
+		t.Errorf("the text became %q", got)
+	}
+	page.Type(id("even-spans"), "3 x 70 mm")
+	page.Wait(`document.querySelectorAll("#spans .span").length === 3 && ` + element(id("span-2-width")) + `.value === "70 mm"`)
+	waitState(page, "answered")
+	if got := page.Value(id("even-spans")) + page.Text("#even-spans-error"); got != "" {
+		t.Errorf("%q stays in the entry", got)
+	}
+	page.Click(id("undo"))
+	page.Wait(element(id("span-0-width")) + `.value !== "70 mm"`)
+	quiet(t, page)
+}

@@ -274,6 +274,7 @@ export interface Page {
   valid: boolean;
   fields: FormField[];
   spans: FormSpan[];
+  even: string;
   headline?: ShownFigure[];
   groups?: ShownGroup[];
   methods?: ShownMethod[];

@@ -145,6 +145,13 @@ export function createDesign(engine, area, page) {
     page.aside(asides);
   }
 
+  /** What was set aside at bare spans goes with them. */
+  function spansReplaced() {
+    const gone = [...asides].filter(([, { command }]) => command.op === "span");
+    for (const [key] of gone) asides.delete(key);
+    if (gone.length) page.aside(asides);
+  }
+
   /** A command for a bare span by its place in sight, for the place that it has once the removals that wait are done; null: it goes itself. @param {Command} command */
   function placed(command) {
     if (command.op !== "span" && command.op !== "remove_span") return command;
@@ -207,7 +214,10 @@ export function createDesign(engine, area, page) {
         if (!same(document, history.current)) history.push(document);
       }
       job.commands = []; // done: a page that goes on from here must not do them twice
-      for (const { op, index = 0 } of commands) if (op === "remove_span") spanRemoved(index);
+      for (const { op, index = 0 } of commands) {
+        if (op === "remove_span") spanRemoved(index);
+        if (op === "even_spans") spansReplaced();
+      }
       keep();
       show(reply, { settled: true, since });
     } catch (error) {

@@ -26,7 +26,7 @@ import { placePopovers } from "./popovers.js";
 import { createRows } from "./rows.js";
 import { createSections } from "./sections.js";
 import { createSheet } from "./sheet.js";
-import { createSpans } from "./spans.js";
+import { createEvenSpans, createSpans } from "./spans.js";
 import { createStatus } from "./status.js";
 import { createSurvivors } from "./survivors.js";
 import { createTheme } from "./theme.js";
@@ -75,6 +75,7 @@ const spans = createSpans(at("spans"), {
   remove: (index) => design.commit({ op: "remove_span", index }),
 });
 at("add-span").addEventListener("click", () => design.commit({ op: "add_span" }));
+const even = createEvenSpans(at("even-spans"), at("even-spans-error"), at("space-evenly"), (text) => design.commit({ op: "even_spans", text }));
 
 const working = createWorking(
   at("working"),
@@ -180,6 +181,7 @@ function show({ document, view }, { settled, since, arrived = false }) {
   form.show(view.fields);
   spans.show(view.spans);
   spans.aside(asides); // also beside a span that came back
+  even.show(view.even);
   if (view.valid) measured(view);
   follow(document, view);
   status.show(view, asides, arrived);
@@ -232,6 +234,7 @@ function aside(now) {
   asides = now;
   form.aside(now);
   spans.aside(now);
+  even.aside(now.get("even_spans"));
   tools.aside(now);
   items.aside(now);
   if (design.view) status.show(design.view, now);

@@ -42,6 +42,27 @@ export function createSpans(root, change) {
 }
 
 /**
+ * The one entry that puts so many bare spans in place of all. It is empty once it is done; what it would do by itself stands in it in grey.
+ * @param {HTMLInputElement} input
+ * @param {HTMLElement} error
+ * @param {HTMLElement} press
+ * @param {(text: string) => void} commit
+ */
+export function createEvenSpans(input, error, press, commit) {
+  const entry = asideable(input, error);
+  typed(input, { live: () => {}, commit });
+  press.addEventListener("click", () => commit(input.value || input.placeholder));
+  return {
+    /** @param {string} sensible */
+    show(sensible) {
+      entry.show("", "");
+      if (input.placeholder !== sensible) input.placeholder = sensible;
+    },
+    aside: entry.aside,
+  };
+}
+
+/**
  * @param {number} index
  * @param {Parameters<typeof createSpans>[1]} change
  */

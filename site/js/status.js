@@ -90,6 +90,8 @@ export function createStatus(root, form, onTake) {
         if (label) faults.push({ label, focus: () => /** @type {HTMLElement} */ (document.querySelector(`[data-testid="span-${index}-${part}"]`)).focus() });
       }
     });
+    const even = asides.get("even_spans");
+    if (even) faults.push({ label: even.reason, focus: () => document.getElementById("even-spans")?.focus() });
     return faults;
   }
 

@@ -364,6 +364,8 @@ func encodePage(e *encoder, v *page) {
 		encodeFormSpan(e, &v.Spans[i])
 	}
 	e.close(']')
+	e.key("even")
+	e.string(v.Even)
 	if v.Headline != nil {
 		e.key("headline")
 		e.open('[')

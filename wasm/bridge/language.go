@@ -1,6 +1,7 @@
 package bridge
 
 import (
+	"errors"
 	"sync/atomic"
 
 	"finwright/core/document"
@@ -35,5 +36,9 @@ func writerIn(s units.System) report.Writer { return report.Writer{Texts: texts(
 // entered is a document changed by a command of the page, whose numbers are written in its language.
 func entered(d document.Document, c document.Command) (document.Document, error) {
 	c.Write(texts().Numbers.Typed)
-	return document.Edit(d, c)
+	d, err := document.Edit(d, c)
+	if refused := (*document.OpenError)(nil); errors.As(err, &refused) {
+		return d, told{Message: refused.Message}
+	}
+	return d, err
 }
