@@ -28,6 +28,7 @@ type Result struct {
 	Supports  int          // bare spans that make sense, evenly spaced; 0: not known
 	SpanWidth units.Length // of each
 	Line      string       // and for that of the line; empty till AddMaking
+	BoughtIn  bool         // finned: no line winds it
 	Groups    []FigureGroup
 	Pairs     []Asked // found and wanted
 	Notices   []Notice

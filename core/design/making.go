@@ -160,7 +160,7 @@ func (r *Result) AddMaking(m *Production) {
 		}
 	}
 	maps.Copy(r.Auto, m.auto())
-	r.Line = m.Line.Name
+	r.Line, r.BoughtIn = m.Line.Name, m.Plan.BoughtIn != nil
 	r.Supports, r.SpanWidth = m.sensibleSpans()
 	for _, g := range m.groups() {
 		for i := range g.Figures {

@@ -41,13 +41,22 @@ func (k maker) cost() []figure.Figure {
 		k.markUp(),
 		fig("price_margin", units.Percent, c.Margin, figure.WholeOrder, "price_margin", money("P_o", c.Price), total))
 	list = append(append(list, k.budget()...), parts...)
-	list = append(list,
-		fig("cost_fixed", units.Cost, float64(c.Fixed), figure.WholeOrder, "cost_fixed", money("K_u", k.amount("set_up")), money("K_0", c.Once), number("N_f", k.p.Winding.FirstOff), total, k.made()),
+	list = append(list, k.fixed(),
 		fig("cost_variable", units.Cost, float64(c.Variable), figure.PerTube, "cost_variable", total, money("K_x", c.Fixed), k.asked()))
 	if c.BreakEven == 0 {
 		return append(list, absent("break_even", units.Count, "", "making.never_even"))
 	}
 	return append(list, fig("break_even", units.Count, float64(c.BreakEven), "", "break_even", money("K_x", c.Fixed), money("P_t", c.PerTube), money("K_v", c.Variable)))
+}
+
+// fixed is what is the same for any quantity; of what is bought in nothing is set up.
+func (k maker) fixed() figure.Figure {
+	c := k.p.Cost
+	if k.p.BoughtIn != nil {
+		return fig("cost_fixed", units.Cost, float64(c.Fixed), figure.WholeOrder, "cost_fixed_bought", money("K_0", c.Once))
+	}
+	return fig("cost_fixed", units.Cost, float64(c.Fixed), figure.WholeOrder, "cost_fixed", money("K_u", k.amount("set_up")), money("K_0", c.Once), number("N_f", k.p.Winding.FirstOff),
+		money("K", c.Total), k.made())
 }
 
 // budget is the price with the shop's band, for one who asks early: it is no offer.
@@ -83,7 +92,7 @@ func (k maker) amount(id string) units.Money {
 
 // costSymbol names each part of the cost in the formula of the total.
 var costSymbol = map[string]string{
-	"tube": "K_t", "offcut": "K_b", "spoilt": "K_q", "overhead": "K_o", "freight": "K_h", "strip": "K_s", "scrap": "K_w", "set_up": "K_u", "finning": "K_n", "saw": "K_c", "surcharge": "K_f", "steps": "K_g", "sub_let": "K_j", "tooling": "K_d", "packing": "K_p",
+	"bought_in": "K_i", "tube": "K_t", "offcut": "K_b", "spoilt": "K_q", "overhead": "K_o", "freight": "K_h", "strip": "K_s", "scrap": "K_w", "set_up": "K_u", "finning": "K_n", "saw": "K_c", "surcharge": "K_f", "steps": "K_g", "sub_let": "K_j", "tooling": "K_d", "packing": "K_p",
 }
 
 // totalArgs gives every part that a total may have; what this one lacks is nought.
@@ -96,7 +105,7 @@ func (k maker) totalArgs() []figure.Arg {
 }
 
 // costParts lists the parts in the order of that formula.
-var costParts = []string{"tube", "offcut", "spoilt", "strip", "scrap", "surcharge", "set_up", "finning", "saw", "steps", "sub_let", "tooling", "packing", "overhead", "freight"}
+var costParts = []string{"bought_in", "tube", "offcut", "spoilt", "strip", "scrap", "surcharge", "set_up", "finning", "saw", "steps", "sub_let", "tooling", "packing", "overhead", "freight"}
 
 // costOf makes the figure of one part.
 func (k maker) costOf(item making.CostItem) figure.Figure {
@@ -153,6 +162,8 @@ func (k maker) costArgs(id string) []figure.Arg {
 		return append(rates, took("τ_R", o.Productive()-o.OnLine[making.SettingUp]-o.OnLine[making.Checking]))
 	case "saw":
 		return append(alone, took("τ_saw", o.Saw))
+	case "bought_in":
+		return []figure.Arg{k.asked(), along("L", k.Order.Tube.Length), arg("p_i", units.CostPerRun, float64(k.p.BoughtIn.PerMetre))}
 	case "surcharge":
 		var bought units.Length
 		var over units.MoneyPerMass

@@ -20,7 +20,7 @@ func (m *Production) groups() []FigureGroup {
 	k := maker{m, p}
 	if m.Lines == nil { // Brief
 		return []FigureGroup{
-			{"hours", makingSection, k.part(making.TheStrip, p.Time != nil, "line_hours", units.Hours, func() []figure.Figure { return []figure.Figure{k.lineHours()} })},
+			{"hours", makingSection, k.part(making.TheStrip, p.Winding != nil, "line_hours", units.Hours, func() []figure.Figure { return []figure.Figure{k.lineHours()} })},
 			{"cost", makingSection, k.part(making.TheCost, p.Cost != nil, "price_tube", units.Cost, k.prices)},
 		}
 	}
@@ -30,7 +30,7 @@ func (m *Production) groups() []FigureGroup {
 		{"cutting", makingSection, k.part(making.TheProgramme, p.Programme != nil, "cut_length", units.Distance, k.cutting)},
 		{"tubes", makingSection, k.part(making.TheStrip, p.Ledger != nil, "mill_tubes", units.Count, k.tubes)},
 		{"speeds", makingSection, k.part(making.TheProgramme, p.Speeds != nil, "spindle", units.Spin, k.speeds)},
-		{"hours", makingSection, k.part(making.TheStrip, p.Time != nil, "line_hours", units.Hours, k.hours)},
+		{"hours", makingSection, k.part(making.TheStrip, p.Winding != nil, "line_hours", units.Hours, k.hours)},
 		{"packing", makingSection, append(k.part(making.TheBundle, p.Bundle != nil, "bundle_tubes", units.Count, k.bundle),
 			k.part(making.ThePacking, p.Packing != nil, "per_crate", units.Count, k.packing)...)},
 		{"cost", makingSection, k.part(making.TheCost, p.Cost != nil, "price_tube", units.Cost, k.cost)},
@@ -83,8 +83,16 @@ func (k maker) perTube() figure.Arg { return run("ℓ_T", k.p.Winding.Strip.PerT
 func (k maker) coilRun() figure.Arg { return run("L_c", k.p.Winding.Coil.Length) }
 func (k maker) starts() figure.Arg  { return run("a_s", k.p.Winding.Losses.CoilStart) }
 func (k maker) ends() figure.Arg    { return run("a_e", k.p.Winding.Losses.CoilEnd) }
-func (k maker) made() figure.Arg    { return number("N_m", k.p.Winding.Made()) }
-func (k maker) asked() figure.Arg   { return number("q", k.Order.Quantity) }
+
+// made are the tubes that are made; of what is bought in, those that ship.
+func (k maker) made() figure.Arg {
+	if k.p.Winding == nil {
+		return number("N_m", k.Order.Quantity)
+	}
+	return number("N_m", k.p.Winding.Made())
+}
+
+func (k maker) asked() figure.Arg { return number("q", k.Order.Quantity) }
 
 func (k maker) turn() figure.Arg {
 	return arg("d_n", units.Diameter, float64(k.Order.Tube.TurnOD()))

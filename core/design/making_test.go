@@ -217,3 +217,28 @@ func TestSensibleBareSpans(t *testing.T) {
 		t.Errorf("with a run-out of 30 mm beside the 40 mm that a support needs: %v m", width)
 	}
 }
+
+// Extruded tubes are bought in: the shop's price by length, and nothing is wound. No line has a say in them, and none is to quote
+// where surface or heat refuse.
+func TestExtrudedIsBoughtIn(t *testing.T) {
+	r, m := planned(t, document.New(), "fin_type", "extruded", "quantity", "60")
+	if m.Plan.BoughtIn == nil || !r.BoughtIn {
+		t.Fatalf("%v", m.Plan.Absent)
+	}
+	if got, want := value(t, r, "cost_bought_in"), 60*float64(m.Order.Tube.Length)*29; math.Abs(got-want) > 1e-6 {
+		t.Errorf("tubes cost %v, want %v", got, want)
+	}
+	sum := 0.0
+	for _, item := range m.Plan.Cost.Items {
+		sum += value(t, r, "cost_"+item.ID)
+	}
+	if math.Abs(sum-value(t, r, "cost_total")) > 1e-9*sum || value(t, r, "cost_fixed") != float64(m.Plan.Cost.Once) {
+		t.Errorf("parts add up to %v of %v", sum, value(t, r, "cost_total"))
+	}
+	if f, _ := r.Find("line_hours"); f.Absent.None() {
+		t.Errorf("the line takes %v s", f.SI)
+	}
+	if len(m.Breaks) < 5 || m.Schedule != nil || len(m.Swings) > 0 {
+		t.Errorf("%d breaks, %v, %v", len(m.Breaks), m.Schedule, m.Swings)
+	}
+}

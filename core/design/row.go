@@ -104,7 +104,7 @@ func needs(part making.Part) func(*sources) message.Message {
 		switch {
 		case s.Production == nil:
 			return message.New("making.not_planned")
-		case s.Plan.Ledger == nil, part == making.TheCost && s.Plan.Cost == nil:
+		case part != making.TheCost && s.Plan.Ledger == nil, part == making.TheCost && s.Plan.Cost == nil:
 			return maker{s.Production, &s.Plan}.why(part)
 		}
 		return message.Message{}

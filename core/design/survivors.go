@@ -23,6 +23,7 @@ type Survivor struct {
 	Outcome  Outcome
 	Line     string
 	State    figure.State // of the line
+	BoughtIn bool         // finned: no line winds it
 }
 
 // Survivors lists the fin types that no limit of temperature refuses, in the order of a page and those for which the customer must
@@ -50,6 +51,7 @@ func (m *Production) Survivors(d document.Document) []Survivor {
 			continue
 		}
 		s.Fixed, s.Outcome, s.Line, s.State = fixedIn(d, s.Settings), made.outcome(), made.Line.Name, verdict.Worst(made.Verdicts)
+		s.BoughtIn = made.Plan.BoughtIn != nil
 		if s.State == figure.No {
 			s.Outcome.Price = rating.Optional{} // of a tube that is refused there is none to quote
 		}

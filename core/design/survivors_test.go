@@ -36,7 +36,7 @@ func TestSurvivorsAreNamed(t *testing.T) {
 			t.Errorf("%s: %+v by a line that says %s", s.Type, s.Outcome, s.State)
 		}
 	}
-	if len(got) != 3 || got[tube.Embedded].State == figure.No || got[tube.Welded].Metal.None() || got[tube.Extruded].State != figure.No {
+	if len(got) != 3 || got[tube.Embedded].State == figure.No || got[tube.Welded].Metal.None() || got[tube.Extruded].State == figure.No || !got[tube.Extruded].BoughtIn || got[tube.Embedded].BoughtIn {
 		t.Errorf("%+v", got)
 	}
 	// What is said of one is what comes of it.

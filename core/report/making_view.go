@@ -156,6 +156,9 @@ func (w Writer) breaks(m *design.Production) MakingBreaks {
 // answerOf says whether the line in use can make the tube, and beside it what refuses the tube elsewhere.
 func (w Writer) answerOf(m *design.Production, l design.LineVerdict) string {
 	said := w.say(message.New("making.answer."+string(l.State), "line", l.Name, "refused", l.Refused, "watched", l.Watched))
+	if m.Plan.BoughtIn != nil {
+		said = w.say(m.Plan.Absent[making.TheProgramme])
+	}
 	if m.Refused != nil {
 		said += " " + w.say(message.New("making.answer.elsewhere", "part", message.Key("part."+m.Refused.Section)))
 	}

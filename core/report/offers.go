@@ -32,7 +32,11 @@ func (w Writer) Survivors(list []design.Survivor) []ShownSurvivor {
 		if !s.Metal.None() {
 			change.Text += ", " + w.say(s.Metal)
 		}
-		out[i] = ShownSurvivor{ID: string(s.Type), Text: strings.Join(append(text, s.Line), ", "), State: s.State, Mark: w.mark(s.State), Change: *change}
+		line := s.Line
+		if s.BoughtIn {
+			line = w.Texts.Text("making.bought_in")
+		}
+		out[i] = ShownSurvivor{ID: string(s.Type), Text: strings.Join(append(text, line), ", "), State: s.State, Mark: w.mark(s.State), Change: *change}
 	}
 	return out
 }

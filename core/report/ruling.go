@@ -49,7 +49,11 @@ func (w Writer) line(res *design.Result) ShownFigure {
 		out.Absent = w.say(notYet)
 		return out
 	}
-	out.Value, out.Full, out.State, out.Mark = res.Line, res.Line, making.State, w.mark(making.State)
+	line := res.Line
+	if res.BoughtIn {
+		line = w.Texts.Text("making.bought_in")
+	}
+	out.Value, out.Full, out.State, out.Mark = line, line, making.State, w.mark(making.State)
 	return out
 }
 

@@ -112,7 +112,7 @@ func (w Writer) name(items []*ShopItem) {
 
 func carriesName(path string) bool {
 	switch path[strings.LastIndex(path, "/")+1:] {
-	case "name", "type", "metal", "form", "looked_at":
+	case "name", "type", "metal", "form", "looked_at", "finned_type":
 		return true
 	}
 	return false
@@ -131,6 +131,12 @@ func (w Writer) shopChoices(f shop.Leaf) []Choice {
 	case f.Key == "type":
 		for _, t := range tube.FinTypes() {
 			if t.Wound() {
+				add(string(t), "choice.fin_type."+string(t))
+			}
+		}
+	case f.Key == "finned_type":
+		for _, t := range tube.FinTypes() {
+			if !t.Wound() {
 				add(string(t), "choice.fin_type."+string(t))
 			}
 		}

@@ -38,6 +38,7 @@ type Capability struct {
 	Steps    []Step
 	Checks   []Check
 	Calendar Calendar
+	BoughtIn []BoughtIn
 
 	tree map[string]any // the file as typed; nil: the one that ships
 	from int            // the earlier version that it was saved by; 0: this one
@@ -273,6 +274,26 @@ const (
 
 // Bearers lists them.
 var Bearers = []Bearer{CustomerBears, ShopBears}
+
+// BoughtIn is at what a shop buys tubes that no line of its winds, finned as they are.
+type BoughtIn struct {
+	Type     tube.FinType
+	OD       Range[units.Length]
+	PerMetre units.MoneyPerLength // of the overall length
+	Days     int                  // in which they come
+	Dated    string               // the supplier's day, or Undated
+}
+
+// BoughtInFor returns how a tube is bought in finned; ok is false where its fins are wound, or the shop does not say.
+func (c *Capability) BoughtInFor(t *tube.Tube) (price *BoughtIn, ok bool) {
+	for i := range c.BoughtIn {
+		b := &c.BoughtIn[i]
+		if b.Type == t.Fin.Type && !t.Fin.Type.Wound() && t.OD >= b.OD.Low*(1-Slack) && t.OD <= b.OD.High*(1+Slack) {
+			return b, true
+		}
+	}
+	return nil, false
+}
 
 // Quote is a mill's price for tubes of one size. It goes before the metal's price by mass.
 type Quote struct {

@@ -61,6 +61,11 @@ func check(c *Capability) []Fault {
 		k.dated(p.Dated, "rates/fin_metals/"+strconv.Itoa(i))
 	}
 	checkCalendar(&c.Calendar, &k)
+	for i, b := range c.BoughtIn {
+		at := "bought_in/" + strconv.Itoa(i)
+		k.unless(slices.Contains(tube.FinTypes(), b.Type) && !b.Type.Wound(), at+"/finned_type", "shop.file.bought_in")
+		k.dated(b.Dated, at)
+	}
 	return k
 }
 

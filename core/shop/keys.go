@@ -47,6 +47,7 @@ func (c *Capability) keys(o *object) {
 	list(o, "steps", &c.Steps, 60)
 	list(o, "checks", &c.Checks, 40)
 	o.inner("calendar", &c.Calendar)
+	list(o, "bought_in", &c.BoughtIn, 100)
 }
 
 func (l *Line) keys(o *object) {
@@ -324,6 +325,14 @@ func (c *Calendar) keys(o *object) {
 	o.whole("queue_days", &c.Queue, 0, 1000)
 	list(o, "tube_leads", &c.TubeLeads, 200)
 	list(o, "strip_leads", &c.StripLeads, 200)
+}
+
+func (b *BoughtIn) keys(o *object) {
+	text(o, "finned_type", &b.Type, longestText)
+	span(o, "lead_od", &b.OD, units.Diameter, mm, 2)
+	amount(o, "per_metre", &b.PerMetre, units.CostPerRun, 1e-6, 1e9)
+	o.whole("days", &b.Days, 0, 2000)
+	text(o, "dated", &b.Dated, longestText)
 }
 
 func (t *TubeLead) keys(o *object) {

@@ -31,6 +31,8 @@ func blank(key string) string {
 		return `{"name": "Step", "kind": "other_step", "used": true, "when": "after", "fin_types": [], "tube_families": [], "of_tubes": "any_tubes", "who": "crew_does", "time_tube": "1 min", "time_order": "10 min", "cost_tube": "0", "cost_order": "0", "lead_days": 0, "step_mark_up": "0 %"}`
 	case "checks":
 		return `{"looked_at": "count_short", "fin_types": [], "fins_out": "1"}`
+	case "bought_in":
+		return `{"finned_type": "extruded", "lead_od": {"low": "16 mm", "high": "32 mm"}, "per_metre": "30 per m", "days": 40, "dated": "undated"}`
 	case "holidays":
 		return `"2026-12-24"`
 	case "tube_leads":

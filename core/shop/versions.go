@@ -64,6 +64,7 @@ func toThird(tree map[string]any) {
 	addSteps(tree)
 	addDays(tree)
 	addRules(tree)
+	tree["bought_in"] = []any{}
 }
 
 // addRoom gives a file of version 2 the rule of thumb by which it cut strip for feet, what it does not use of the other being

@@ -67,6 +67,10 @@ func (p *Plan) rise(fewer *Plan) message.Message {
 	}
 	from := fewer.Order.Quantity
 	switch {
+	case p.BoughtIn != nil && part == "packing":
+		return message.New("making.rise.crate", "from", from, "crates", p.Packing.Crates)
+	case p.BoughtIn != nil:
+		return message.New("making.rise.other", "from", from, "part", message.Key("shop.cost."+part))
 	case p.Winding.Coil.Form != fewer.Winding.Coil.Form && part != "tube" && part != "packing":
 		return message.New("making.rise.coil", "from", from, "form", message.Key("shop.coil."+string(p.Winding.Coil.Form)))
 	case part == "tube" && p.Supply.Stock != fewer.Supply.Stock:

@@ -33,7 +33,7 @@ func TestCautionsComeWhereTheyApply(t *testing.T) {
 		},
 	} {
 		house, o := shop.House(), footed()
-		house.Buying.Coils = shop.FirstCoil
+		house.Buying.Coils, house.BoughtIn = shop.FirstCoil, nil
 		if c.order != nil {
 			c.order(&o)
 		}

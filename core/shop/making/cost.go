@@ -1,8 +1,6 @@
 package making
 
 import (
-	"math"
-
 	"finwright/core/message"
 	"finwright/core/shop"
 	"finwright/core/units"
@@ -140,20 +138,10 @@ func (p *Plan) addTubes(c *shop.Capability, add func(id string, amount float64))
 
 // finish derives prices and the break-even quantity from the total.
 func (k *Cost) finish(p *Plan, setUp units.Money, r *shop.Rates) {
-	good := units.Money(p.Order.Quantity)
-	k.Raised = max(0, r.Least-k.Total-k.MarkUp)
-	k.Price = k.Total + k.MarkUp + k.Raised
-	if k.Price > 0 {
-		k.Margin = float64((k.Price - k.Total) / k.Price)
-	}
-	k.PerTube = k.Price / good
-	k.PerMetre = units.MoneyPerLength(float64(k.PerTube) / float64(p.Order.Tube.Length))
+	k.sell(p.Order, r)
 	once := setUp + k.Once
 	k.Fixed = once + units.Money(p.Winding.FirstOff)*(k.Total-once)/units.Money(p.Winding.Made())
-	k.Variable = (k.Total - k.Fixed) / good
-	if gain := k.PerTube - k.Variable; gain > 0 {
-		k.BreakEven = max(1, int(math.Ceil(float64(k.Fixed/gain)-shop.Slack)))
-	}
+	k.even(p.Order)
 }
 
 // stripPrice returns the price of a metal's strip.

@@ -24,8 +24,9 @@ type Plan struct {
 	Supply    *Supply      // the shop's own way to buy the tubes
 	Other     *Supply      // the other way; nil where it cannot be
 	SetUp     units.Duration
-	ToBuy     ToBuy      // tooling that the line lacks
-	Steps     []StepWork // beside finning, sawing and packing
+	ToBuy     ToBuy          // tooling that the line lacks
+	BoughtIn  *shop.BoughtIn // where it is bought in finned; then no line winds it
+	Steps     []StepWork     // beside finning, sawing and packing
 	Time      *OrderTime
 	Bundle    *HexBundle // of the plain tubes as they come
 	Packing   *Packing
@@ -53,6 +54,10 @@ const (
 // Source: the functions of this package.
 func PlanOf(c *shop.Capability, l *shop.Line, o *Order, now *Setup) Plan {
 	p := Plan{Order: o, Line: l, Absent: map[Part]message.Message{}}
+	if bought, ok := c.BoughtInFor(&o.Tube); ok {
+		p.buyIn(c, bought)
+		return p
+	}
 	p.bundle(c, o.Quantity)
 	m, ok := l.Practice(o.Tube.Fin.Type)
 	if !ok {

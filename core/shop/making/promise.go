@@ -50,7 +50,7 @@ func (o *OrderTime) WorkHours(efficiency float64) units.Duration {
 // Valid: a planned order.
 // Source: the shop's calendar; counting.
 func (p *Plan) Promise(c *shop.Capability, order shop.Day) (out Promise, why message.Message) {
-	if p.Winding == nil {
+	if p.Cost == nil {
 		return out, p.WhyNoCost()
 	}
 	if why = p.gates(c, &out); !why.None() {
@@ -88,6 +88,11 @@ func (p *Plan) Promise(c *shop.Capability, order shop.Day) (out Promise, why mes
 func (p *Plan) gates(c *shop.Capability, out *Promise) message.Message {
 	cal, o := &c.Calendar, p.Order
 	add := func(id string, days int) { out.Gates = append(out.Gates, Gate{id, days}) }
+	if p.BoughtIn != nil {
+		add("tubes", p.BoughtIn.Days)
+		add("drawing", cal.Approval)
+		return message.Message{}
+	}
 	if !o.FreeIssue {
 		if p.Supply == nil {
 			return p.Absent[TheSupply]
@@ -142,6 +147,10 @@ func (p *Plan) OldPrices(c *shop.Capability, day shop.Day) (out []message.Messag
 		if d, ok := shop.ParseDay(dated); ok && int(day-d) > c.Buying.PriceDays {
 			out = append(out, message.New("making.old_price", "metal", metal, "dated", dated, "age", int(day-d), "days", c.Buying.PriceDays))
 		}
+	}
+	if p.BoughtIn != nil {
+		look(message.New("choice.fin_type."+string(p.BoughtIn.Type)), p.BoughtIn.Dated)
+		return out
 	}
 	if p.Supply != nil {
 		look(p.Order.TubeMetal.Name(), p.Supply.Price.Dated)

@@ -80,8 +80,13 @@ func Judge(c *shop.Capability, l *shop.Line, o *making.Order) []Verdict {
 	m, _ := l.Practice(o.Tube.Fin.Type)
 	p := &Pair{Shop: c, Line: l, Practice: m, Order: o}
 	out := make([]Verdict, 0, len(LineRules)+len(TypeRules))
+	_, boughtIn := c.BoughtInFor(&o.Tube)
 	for _, r := range LineRules {
-		out = append(out, r.hold(p))
+		v := unknown("shop.why.bought_in", "type", message.Key("choice.fin_type."+string(o.Tube.Fin.Type)))
+		if v.Rule = r; !boughtIn || r == crateRule { // what is bought in finned is no matter of the line
+			v = r.hold(p)
+		}
+		out = append(out, v)
 	}
 	if m == nil {
 		return out

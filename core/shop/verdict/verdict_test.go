@@ -65,6 +65,7 @@ type ruleCase struct {
 // given sets up the case in the shop that ships.
 func (k *ruleCase) given() *given {
 	g := &given{Order: k.start(), shop: shop.House()}
+	g.shop.BoughtIn = nil
 	g.line = &g.shop.Lines[0]
 	if g.Tube.Fin.Type == tube.Embedded {
 		g.line = &g.shop.Lines[1]
@@ -440,6 +441,7 @@ func TestNearestChangesPass(t *testing.T) {
 		}
 	}
 	c := shop.House()
+	c.BoughtIn = nil                  // what is bought in is judged by no line
 	for i := range c.Lines[0].Coils { // small coils, so that the joint rule has work
 		c.Lines[0].Coils[i].OD, c.Lines[0].Coils[i].Width = 0.4, 0.03
 	}
@@ -665,5 +667,24 @@ func TestLimitBeyondUseIsAbsent(t *testing.T) {
 	v := verdict(t, Judge(&g.shop, g.line, &g.Order), "expansion")
 	if v.State != figure.Good || v.Measure != nil || v.Why.Key != "shop.why.never_loosens" {
 		t.Errorf("%+v", v)
+	}
+}
+
+// A line has no say in tubes that are bought in finned, but for the crate that takes them; without a price the type is refused.
+func TestBoughtInIsNoMatterOfTheLine(t *testing.T) {
+	c, o := shop.House(), footed()
+	o.Tube.Fin.Type, o.Tube.Fin.Sleeve, o.Tube.Length = tube.Extruded, 0.0005, 15.5
+	l, list := Choose(&c, &o)
+	if l == nil || len(list) != len(LineRules) || Worst(list) != figure.Watch {
+		t.Fatalf("%+v", list)
+	}
+	for _, v := range list {
+		if v.Rule == crateRule && v.State != figure.Watch || v.Rule != crateRule && (v.State != figure.Plain || v.Why.Key != "shop.why.bought_in") {
+			t.Errorf("%s is %s: %v", v.Rule.ID, v.State, v.Why)
+		}
+	}
+	c.BoughtIn = nil
+	if _, list = Choose(&c, &o); Worst(list) != figure.No {
+		t.Errorf("without a price: %+v", list)
 	}
 }
