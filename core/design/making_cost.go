@@ -92,7 +92,7 @@ func (k maker) amount(id string) units.Money {
 
 // costSymbol names each part of the cost in the formula of the total.
 var costSymbol = map[string]string{
-	"bought_in": "K_i", "tube": "K_t", "offcut": "K_b", "spoilt": "K_q", "overhead": "K_o", "freight": "K_h", "strip": "K_s", "scrap": "K_w", "set_up": "K_u", "finning": "K_n", "saw": "K_c", "surcharge": "K_f", "steps": "K_g", "sub_let": "K_j", "tooling": "K_d", "packing": "K_p",
+	"bought_in": "K_i", "tube": "K_t", "on_hand": "K_k", "offcut": "K_b", "spoilt": "K_q", "overhead": "K_o", "freight": "K_h", "strip": "K_s", "scrap": "K_w", "set_up": "K_u", "finning": "K_n", "saw": "K_c", "surcharge": "K_f", "steps": "K_g", "sub_let": "K_j", "tooling": "K_d", "packing": "K_p",
 }
 
 // totalArgs gives every part that a total may have; what this one lacks is nought.
@@ -105,7 +105,7 @@ func (k maker) totalArgs() []figure.Arg {
 }
 
 // costParts lists the parts in the order of that formula.
-var costParts = []string{"bought_in", "tube", "offcut", "spoilt", "strip", "scrap", "surcharge", "set_up", "finning", "saw", "steps", "sub_let", "tooling", "packing", "overhead", "freight"}
+var costParts = []string{"bought_in", "tube", "on_hand", "offcut", "spoilt", "strip", "scrap", "surcharge", "set_up", "finning", "saw", "steps", "sub_let", "tooling", "packing", "overhead", "freight"}
 
 // costOf makes the figure of one part.
 func (k maker) costOf(item making.CostItem) figure.Figure {
@@ -162,6 +162,9 @@ func (k maker) costArgs(id string) []figure.Arg {
 		return append(rates, took("τ_R", o.Productive()-o.OnLine[making.SettingUp]-o.OnLine[making.Checking]))
 	case "saw":
 		return append(alone, took("τ_saw", o.Saw))
+	case "on_hand":
+		s := k.p.DrawnSums()
+		return []figure.Arg{number("N_h", s.Tubes), money("p_u", s.Worth/units.Money(s.Tubes))}
 	case "bought_in":
 		return []figure.Arg{k.asked(), along("L", k.Order.Tube.Length), arg("p_i", units.CostPerRun, float64(k.p.BoughtIn.PerMetre))}
 	case "surcharge":

@@ -226,23 +226,28 @@ func (k maker) tubes() []figure.Figure {
 	if s == nil {
 		return []figure.Figure{{ID: "mill_tubes", Kind: units.Count, State: figure.Plain, Absent: k.why(making.TheSupply)}}
 	}
+	drawn := k.p.DrawnSums()
+	cutFrom := number("N_g", s.Pieces)
 	cut, allowed := along("L_cut", s.Cut), along("δ_L", s.Allowed)
 	bought, each, kerf := number("N_b", s.Tubes), along("L_st", s.Stock), run("k_f", s.Kerf)
-	length := fig("mill_length", units.Distance, float64(s.Stock), "", "mill_length", cut, k.made())
+	length := fig("mill_length", units.Distance, float64(s.Stock), "", "mill_length", cut, cutFrom)
 	if s.Way == shop.CutToLength {
 		length = fig("mill_length", units.Distance, float64(s.Stock), "", "ordered_length", cut, allowed)
 	}
 	ends := []figure.Arg{along("b_A", g.TrimA), along("b_B", g.TrimB)}
 	list := []figure.Figure{
 		length,
-		fig("mill_tubes", units.Count, float64(s.Tubes), figure.WholeOrder, "mill_tubes", k.made(), number("n_p", s.PerTube)),
+		fig("mill_tubes", units.Count, float64(s.Tubes), figure.WholeOrder, "mill_tubes", cutFrom, number("n_p", s.PerTube)),
 		fig("tube_bought", units.Run, float64(s.Bought()), figure.WholeOrder, "tube_bought", bought, each),
 		fig("tube_used", units.Run, float64(s.Used), figure.WholeOrder, "tube_used", append(ends, k.asked(), cut)...),
-		fig("tube_trim", units.Run, float64(s.Trim), figure.WholeOrder, "tube_trim", append(ends, k.asked(), kerf, k.made(), allowed)...),
+		fig("tube_trim", units.Run, float64(s.Trim), figure.WholeOrder, "tube_trim", append(ends, k.asked(), run("k_f", s.Kerf+drawn.Kerf), cutFrom, allowed)...),
 		fig("tube_spoilt", units.Run, float64(s.Spoilt), figure.WholeOrder, "tube_spoilt", firstOff, rejected, cut),
 	}
 	if s.Way == shop.StockLengths {
-		list = append(list, fig("offcut", units.Run, float64(s.Offcut), figure.WholeOrder, "offcut", bought, each, k.made(), cut, kerf))
+		list = append(list, fig("offcut", units.Run, float64(s.Offcut), figure.WholeOrder, "offcut", bought, each, cutFrom, cut, kerf))
+	}
+	if drawn.Pieces > 0 {
+		list = append(list, fig("tubes_drawn", units.Count, float64(drawn.Pieces), figure.WholeOrder, "tubes_drawn", k.made(), cutFrom))
 	}
 	return append(list, k.otherWay()...)
 }

@@ -259,6 +259,10 @@ func (w Writer) plansRemarks(m *design.Production) []string {
 	if s, o := p.Supply, p.Other; s != nil && o != nil && s.Priced && o.Priced && o.Cost() < s.Cost() {
 		add(message.New("making.buy."+string(o.Way), "by", w.amount(float64(s.Cost()-o.Cost()))))
 	}
+	for i := range p.Drawn {
+		d := &p.Drawn[i]
+		add(message.New("making.drawn", "tubes", d.Tubes, "length", message.Of(units.Distance, d.Stock), "heat", d.From.Heat, "pieces", d.Pieces))
+	}
 	if m.Day > 0 {
 		add(p.OldPrices(m.Shop, m.Day)...)
 	}

@@ -147,7 +147,7 @@ func (w Writer) shopChoices(f shop.Leaf) []Choice {
 		metals(material.FinMetals)
 	case f.Key == "tube_metals", strings.HasPrefix(f.Path, "rates/tube_metals"):
 		metals(material.TubeMetals)
-	case f.Key == "metal" && strings.HasPrefix(f.Path, "buying/quotes"):
+	case f.Key == "metal" && strings.HasPrefix(f.Path, "buying/"):
 		metals(material.TubeMetals)
 	case f.Key == "metal" && strings.Contains(f.Path, "/weld/"):
 		metals(material.FinMetals)

@@ -221,6 +221,7 @@ type Buying struct {
 	Extra     float64      // of the price by mass, for tubes cut to length
 	Offcuts   float64      // of the price, for what is left of stock lengths
 	Quotes    []Quote
+	OnHand    []TubesOnHand
 	PriceDays int // for which a price holds; 0: the shop does not say
 	Coils     CoilChoice
 	StripLeft StripUse
@@ -274,6 +275,17 @@ const (
 
 // Bearers lists them.
 var Bearers = []Bearer{CustomerBears, ShopBears}
+
+// TubesOnHand are tubes that lie in the shop: an order for their size takes them before any are bought.
+type TubesOnHand struct {
+	Metal  string
+	OD     units.Length
+	Wall   units.Length
+	Length units.Length
+	Pieces int
+	Heat   string      // number
+	Worth  units.Money // each
+}
 
 // BoughtIn is at what a shop buys tubes that no line of its winds, finned as they are.
 type BoughtIn struct {

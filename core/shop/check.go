@@ -61,6 +61,12 @@ func check(c *Capability) []Fault {
 		k.dated(p.Dated, "rates/fin_metals/"+strconv.Itoa(i))
 	}
 	checkCalendar(&c.Calendar, &k)
+	for i, h := range c.Buying.OnHand {
+		at := "buying/tubes_on_hand/" + strconv.Itoa(i)
+		_, known := material.TubeMetal(h.Metal)
+		k.unless(known, at+"/metal", "shop.file.metal")
+		k.unless(2*h.Wall < h.OD, at+"/wall", "shop.file.quote_wall")
+	}
 	for i, b := range c.BoughtIn {
 		at := "bought_in/" + strconv.Itoa(i)
 		k.unless(slices.Contains(tube.FinTypes(), b.Type) && !b.Type.Wound(), at+"/finned_type", "shop.file.bought_in")

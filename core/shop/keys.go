@@ -222,6 +222,7 @@ func (b *Buying) keys(o *object) {
 	amount(o, "length_extra", &b.Extra, units.Percent, 0, 1000*percent)
 	amount(o, "offcut_share", &b.Offcuts, units.Percent, 0, 100*percent)
 	list(o, "quotes", &b.Quotes, 200)
+	list(o, "tubes_on_hand", &b.OnHand, 500)
 	o.whole("price_days", &b.PriceDays, 0, 1000)
 	text(o, "coil_used", &b.Coils, longestText)
 	text(o, "strip_left", &b.StripLeft, longestText)
@@ -325,6 +326,16 @@ func (c *Calendar) keys(o *object) {
 	o.whole("queue_days", &c.Queue, 0, 1000)
 	list(o, "tube_leads", &c.TubeLeads, 200)
 	list(o, "strip_leads", &c.StripLeads, 200)
+}
+
+func (t *TubesOnHand) keys(o *object) {
+	text(o, "metal", &t.Metal, longestText)
+	amount(o, "od", &t.OD, units.Diameter, mm, 2)
+	amount(o, "wall", &t.Wall, units.Wall, 0.01*mm, 200*mm)
+	amount(o, "each_long", &t.Length, units.Distance, 10*mm, 200)
+	o.whole("pieces", &t.Pieces, 1, 1e6)
+	text(o, "heat_number", &t.Heat, longestText)
+	amount(o, "worth", &t.Worth, units.CostEach, 0, 1e9)
 }
 
 func (b *BoughtIn) keys(o *object) {

@@ -31,6 +31,8 @@ func blank(key string) string {
 		return `{"name": "Step", "kind": "other_step", "used": true, "when": "after", "fin_types": [], "tube_families": [], "of_tubes": "any_tubes", "who": "crew_does", "time_tube": "1 min", "time_order": "10 min", "cost_tube": "0", "cost_order": "0", "lead_days": 0, "step_mark_up": "0 %"}`
 	case "checks":
 		return `{"looked_at": "count_short", "fin_types": [], "fins_out": "1"}`
+	case "tubes_on_hand":
+		return `{"metal": "cs", "od": "25.4 mm", "wall": "2.11 mm", "each_long": "6.4 m", "pieces": 12, "heat_number": "H1", "worth": "15 each"}`
 	case "bought_in":
 		return `{"finned_type": "extruded", "lead_od": {"low": "16 mm", "high": "32 mm"}, "per_metre": "30 per m", "days": 40, "dated": "undated"}`
 	case "holidays":

@@ -29,7 +29,7 @@ func complete(t testing.TB) Capability {
 		"power": "60 kW", "heat": "45 J/mm2", "edge": []any{map[string]any{"metal": "cs1010", "strip": "1.1 mm", "speed": "1.3 m/s"}},
 	}
 	set("checks/0", "size_out", "2 mm")
-	for _, list := range []string{"measured", "buying/quotes", "steps/0/fin_types", "checks/0/fin_types"} {
+	for _, list := range []string{"measured", "buying/quotes", "buying/tubes_on_hand", "steps/0/fin_types", "checks/0/fin_types"} {
 		if c, faults = c.More(list); faults != nil {
 			t.Fatal(faults)
 		}

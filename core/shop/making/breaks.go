@@ -73,6 +73,8 @@ func (p *Plan) rise(fewer *Plan) message.Message {
 		return message.New("making.rise.other", "from", from, "part", message.Key("shop.cost."+part))
 	case p.Winding.Coil.Form != fewer.Winding.Coil.Form && part != "tube" && part != "packing":
 		return message.New("making.rise.coil", "from", from, "form", message.Key("shop.coil."+string(p.Winding.Coil.Form)))
+	case part == "tube" && p.DrawnSums().Pieces < p.Winding.Made() && len(p.Drawn) > 0:
+		return message.New("making.rise.on_hand", "from", from)
 	case part == "tube" && p.Supply.Stock != fewer.Supply.Stock:
 		return message.New("making.rise.stock", "from", from, "length", along(p.Supply.Stock))
 	case part == "strip", part == "scrap":

@@ -31,7 +31,7 @@ type Cost struct {
 
 // cost adds up the plan at the shop's rates.
 //
-//	total    = tubes less credit + strip less scrap's worth + set-up + surcharge + finning + saw + steps + sub-let steps + tooling + packing + overhead + freight
+//	total    = tubes less credit + tubes on hand + strip less scrap's worth + set-up + surcharge + finning + saw + steps + sub-let steps + tooling + packing + overhead + freight
 //	price    = (total - sub-let) (1 + mark-up) + sub-let with its own mark-up, at least the least charge
 //	variable = (total - fixed)/good, fixed = set-up + once + first-off x variable
 //	break-even = fixed/(price per tube - variable per good tube)
@@ -130,6 +130,9 @@ func (p *Plan) addTubes(c *shop.Capability, add func(id string, amount float64))
 		return false
 	}
 	add("tube", float64(s.Paid))
+	if worth := p.DrawnSums().Worth; worth > 0 {
+		add("on_hand", float64(worth))
+	}
 	if s.Credit > 0 {
 		add("offcut", -float64(s.Credit))
 	}

@@ -21,6 +21,7 @@ type Plan struct {
 	Winding   *Winding // with the coil in use
 	Ledger    *Ledger
 	Coils     []CoilOption // every coil that the line takes, in its order
+	Drawn     []Drawn      // tubes on hand that are taken first
 	Supply    *Supply      // the shop's own way to buy the tubes
 	Other     *Supply      // the other way; nil where it cannot be
 	SetUp     units.Duration
@@ -81,6 +82,7 @@ func PlanOf(c *shop.Capability, l *shop.Line, o *Order, now *Setup) Plan {
 	firstOff, rejected := p.spoilt(c)
 	p.ToBuy = toolingOf(c, l, m, o)
 	p.Steps = stepsOf(c, o, o.Quantity+firstOff+rejected)
+	p.Drawn = p.draw(c, o.Quantity+firstOff+rejected)
 	if p.wind(c); p.Ledger == nil {
 		return p
 	}
@@ -189,8 +191,9 @@ func (p *Plan) time(c *shop.Capability, w *Winding, changes int) OrderTime {
 		crates = p.Packing.Crates
 	}
 	cuts := 2 * w.Good // both trims of what ships
-	if c.Buying.Tubes == shop.StockLengths {
-		cuts += w.Made()
+	drawn := p.DrawnSums().Pieces
+	if cuts += drawn; c.Buying.Tubes == shop.StockLengths {
+		cuts += w.Made() - drawn
 	}
 	o := TimeOrder(c, p.Line, w, TimeTube(p.Line, p.Programme, shop.SecuringWay(p.Order.Asked.Security)), p.SetUp, changes, cuts, crates)
 	o.Steps = p.StepSums().Time

@@ -101,7 +101,9 @@ func (p *Plan) gates(c *shop.Capability, out *Promise) message.Message {
 		if !ok {
 			return message.New("making.no_lead", "metal", o.TubeMetal.Name())
 		}
-		add("tubes", days)
+		if p.Supply.Tubes > 0 { // else all are on hand
+			add("tubes", days)
+		}
 	}
 	days, ok := stripLead(cal, o.FinMetal.ID, p.Winding.Coil.Form)
 	if !ok {

@@ -7,7 +7,7 @@ import (
 
 // Supply is how the tubes of an order are bought, and where what is bought goes [m]:
 //
-//	bought = used + trim + offcut + spoilt
+//	bought + drawn from stock less what goes back there = used + trim + offcut + spoilt
 type Supply struct {
 	Way shop.TubeWay
 	Sawing
@@ -41,7 +41,7 @@ func (p *Plan) supplies(c *shop.Capability) (used, other *Supply) {
 
 // cutToLength buys each tube as long as it is to be cut, and longer by the tolerance: nothing is sawn before it is finned.
 func (p *Plan) cutToLength(c *shop.Capability) *Supply {
-	pieces, cut := p.Winding.Made(), p.Programme.CutLength
+	pieces, cut := p.Winding.Made()-p.DrawnSums().Pieces, p.Programme.CutLength
 	s := Supply{Way: shop.CutToLength, Allowed: c.Buying.Tolerance, Sawing: Sawing{
 		Stock: cut + c.Buying.Tolerance, Tubes: pieces, PerTube: 1, Pieces: pieces, Cut: cut, OnTubes: units.Length(pieces) * cut,
 	}}
@@ -53,7 +53,7 @@ func (p *Plan) cutToLength(c *shop.Capability) *Supply {
 // bought; nil if none is long enough.
 func (p *Plan) fromStock(c *shop.Capability) (best *Supply) {
 	for _, stock := range c.Cutting.Stock {
-		sawing, ok := Saw(stock, c.Cutting.Kerf, p.Programme.CutLength, p.Winding.Made())
+		sawing, ok := Saw(stock, c.Cutting.Kerf, p.Programme.CutLength, p.Winding.Made()-p.DrawnSums().Pieces)
 		if !ok {
 			continue
 		}
@@ -80,7 +80,7 @@ func (p *Plan) account(c *shop.Capability, s *Supply) {
 	good := units.Length(w.Good)
 	s.Spoilt = units.Length(w.FirstOff+w.Rejected) * s.Cut
 	s.Used = good * (s.Cut - g.TrimA - g.TrimB)
-	s.Trim = good*(g.TrimA+g.TrimB) + s.Kerf + units.Length(s.Pieces)*s.Allowed
+	s.Trim = good*(g.TrimA+g.TrimB) + s.Kerf + p.DrawnSums().Kerf + units.Length(s.Pieces)*s.Allowed
 	if s.Way == shop.StockLengths {
 		s.Work = oneWorks(c, units.Duration(s.Pieces)*c.Cutting.Time)
 	}
