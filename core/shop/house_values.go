@@ -275,6 +275,8 @@ func houseValues() Capability {
 			Check{Kind: "end_security", FinTypes: []string{"footed", "overlap_footed", "knurled_footed", "knurled_overlap", "embedded", "edge_wound"},
 				Fins: 0, Off: 0},
 			Check{Kind: "growth_check", FinTypes: []string{"knurled_footed", "knurled_overlap", "embedded"},
+				Fins: 0, Off: 0},
+			Check{Kind: "weld_section", FinTypes: []string{"welded"},
 				Fins: 0, Off: 0}},
 		Calendar: Calendar{WorkDays: []string{"mon", "tue", "wed", "thu", "fri"},
 			Shifts: 1, Holidays: []string{"2026-12-24", "2026-12-25", "2027-01-01", "2027-12-24"},

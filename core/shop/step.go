@@ -114,12 +114,13 @@ const (
 	PlainEnds   CheckKind = "plain_ends"
 	TurnByHand  CheckKind = "turn_by_hand" // a foot that turns is loose
 	PullTest    CheckKind = "pull_test"    // of a fin in its groove
+	WeldSection CheckKind = "weld_section" // cut through the first turns, or a fin pulled
 	EndSecurity CheckKind = "end_security"
 	GrowthCheck CheckKind = "growth_check"
 )
 
 // CheckKinds lists them.
-var CheckKinds = []CheckKind{CountShort, CountLong, FinODCheck, PlainEnds, TurnByHand, PullTest, EndSecurity, GrowthCheck}
+var CheckKinds = []CheckKind{CountShort, CountLong, FinODCheck, PlainEnds, TurnByHand, PullTest, WeldSection, EndSecurity, GrowthCheck}
 
 // holdsType reports whether a list of fin types takes one; an empty list takes all.
 func holdsType(list []string, t tube.FinType) bool { return holds(list, string(t)) }

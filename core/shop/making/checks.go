@@ -19,6 +19,14 @@ type FirstOffCheck struct {
 // it reduces the force "by a factor of 1/3", which may be read either way.
 const PullPerOD = 2160
 
+// What a weld must come to: its width as a share of the strip [-], or the pull that it bears on its section [Pa].
+//
+// Source: agreed industry standard for welded fins, 1990, as read in a public text.
+const (
+	weldWidth              = 0.9
+	weldPull  units.Stress = 170e6
+)
+
 // Lengths over which fins are counted.
 const (
 	countShort = 0.1 * units.Metre
@@ -62,6 +70,8 @@ func (p *Plan) find(c *shop.Capability, k *shop.Check) message.Message {
 			return message.New("find.pull_stainless", "pull", pull)
 		}
 		return message.New("find.pull", "pull", pull)
+	case shop.WeldSection:
+		return message.New("find.weld_section", "width", message.Least(message.Of(units.Thickness, weldWidth*t.Fin.Strip)), "pull", message.Least(message.Of(units.Work, weldPull)))
 	case shop.EndSecurity:
 		return message.New("find.end_security", "ends", 2*g.FinnedZones())
 	case shop.GrowthCheck:

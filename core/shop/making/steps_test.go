@@ -196,3 +196,18 @@ func TestFirstOffChecks(t *testing.T) {
 		t.Error("a tube that cannot be laid out is checked")
 	}
 }
+
+// By hand: 90 % of strip of 1.2 mm are 1.08 mm.
+func TestWeldIsCutThrough(t *testing.T) {
+	c, o := shop.House(), welded()
+	p := PlanOf(&c, &c.Lines[2], &o, nil)
+	for _, k := range p.Checks(&c) {
+		if k.Check.Kind == shop.WeldSection {
+			if text := message.English().Render(k.Find, units.SI); !strings.Contains(text, "1.08 mm wide") || !strings.Contains(text, "170 MPa") {
+				t.Errorf("a weld: %q", text)
+			}
+			return
+		}
+	}
+	t.Error("a weld is not cut through")
+}
