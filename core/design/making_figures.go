@@ -51,6 +51,9 @@ func (k maker) part(part making.Part, there bool, main string, kind units.Kind, 
 	return []figure.Figure{{ID: main, Kind: kind, State: figure.Plain, Absent: k.why(part)}}
 }
 
+// Why says why a part of the plan is absent.
+func (m *Production) Why(part making.Part) message.Message { return maker{m, &m.Plan}.why(part) }
+
 // why says why a part is absent: by its own reason, or by that of the part it waits for.
 func (k maker) why(part making.Part) message.Message {
 	for _, p := range []making.Part{part, making.TheProgramme, making.TheStrip} {

@@ -192,40 +192,6 @@ func TestMoneyNamesItsCurrency(t *testing.T) {
 	}
 }
 
-// The form of a capability file shows each of its values once, and every list, empty ones too.
-func TestShopFormShowsEveryValue(t *testing.T) {
-	c := shop.House()
-	seen := map[string]bool{}
-	lists := 0
-	var walk func(items []*ShopItem)
-	walk = func(items []*ShopItem) {
-		for _, i := range items {
-			if seen[i.Path] {
-				t.Errorf("%s is shown twice", i.Path)
-			}
-			seen[i.Path] = true
-			if i.Label == "" {
-				t.Errorf("%s has no label", i.Path)
-			}
-			if i.List {
-				lists++
-			}
-			walk(i.Items)
-		}
-	}
-	form := Writer{Texts: message.English(), System: units.SI}.ShopForm(c)
-	walk(form.Items)
-	leaves, _ := c.Contents()
-	for _, f := range leaves {
-		if !seen[f.Path] {
-			t.Errorf("%s is not shown", f.Path)
-		}
-	}
-	if !seen["measured"] || lists < 20 {
-		t.Errorf("%d lists, measured tubes shown: %v", lists, seen["measured"])
-	}
-}
-
 // An order that names no line shows in the entry the one that was chosen.
 func TestEmptyLineShowsTheChosenOne(t *testing.T) {
 	_, res, m := made(t, document.New())

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -10,75 +11,10 @@ import (
 	"finwright/core/tube"
 )
 
-// ShopForm is a capability file to be read and edited.
-type ShopForm struct {
-	Name  string      `json:"name"`
-	Items []*ShopItem `json:"items"`
-}
-
-// ShopItem is a value, a group of items, or a list that can grow and shrink.
-type ShopItem struct {
-	Path    string      `json:"path"`
-	Label   string      `json:"label"`
-	Value   bool        `json:"value"` // it is a value: Text, and what may be typed
-	Text    string      `json:"text"`
-	Hint    string      `json:"hint"`
-	Choices []Choice    `json:"choices,omitzero"` // of a value that is chosen
-	List    bool        `json:"list"`
-	Items   []*ShopItem `json:"items,omitzero"`
-}
-
 // Choice is one of a list.
 type Choice struct {
 	ID   string `json:"id"`
 	Text string `json:"text"`
-}
-
-// ShopForm lays a capability file open, each value under its path.
-func (w Writer) ShopForm(c shop.Capability) ShopForm {
-	f := form{w, map[string]*ShopItem{"": {}}}
-	leaves, empty := c.Contents()
-	for _, field := range leaves {
-		steps := strings.Split(field.Path, "/")
-		item := &ShopItem{Path: field.Path, Label: w.itemLabel(steps), Value: true, Text: field.Text, Choices: w.shopChoices(field)}
-		if field.Kind != "" {
-			item.Text = w.Texts.Numbers.Typed(field.Text)
-			item.Hint = w.Texts.Text(string(message.Accepts(field.Kind)))
-		}
-		f.put(steps, item)
-	}
-	for _, path := range empty {
-		f.group(strings.Split(path, "/")).List = true
-	}
-	root := f.items[""]
-	w.name(root.Items)
-	return ShopForm{Name: c.Name, Items: root.Items}
-}
-
-// form grows item by item; items are found by their path.
-type form struct {
-	Writer
-	items map[string]*ShopItem
-}
-
-// put hangs an item under its group.
-func (f form) put(steps []string, item *ShopItem) {
-	last := len(steps) - 1
-	parent := f.group(steps[:last])
-	parent.List = parent.List || isIndex(steps[last])
-	parent.Items = append(parent.Items, item)
-	f.items[item.Path] = item
-}
-
-// group returns the item that a path leads to, made if need be.
-func (f form) group(steps []string) *ShopItem {
-	path := strings.Join(steps, "/")
-	if item, ok := f.items[path]; ok {
-		return item
-	}
-	item := &ShopItem{Path: path, Label: f.itemLabel(steps)}
-	f.put(steps, item)
-	return item
 }
 
 func isIndex(step string) bool { _, err := strconv.Atoi(step); return err == nil }
@@ -90,24 +26,6 @@ func (w Writer) itemLabel(steps []string) string {
 		return w.say(message.New("making.count", "count", n+1))
 	}
 	return w.Texts.Text("shop.field." + last)
-}
-
-// name gives items of a list the name that they carry within.
-func (w Writer) name(items []*ShopItem) {
-	for _, i := range items {
-		for _, inner := range i.Items {
-			if !i.List && inner.Value && carriesName(inner.Path) && isIndex(i.Path[strings.LastIndex(i.Path, "/")+1:]) {
-				i.Label = inner.Text
-				for _, c := range inner.Choices {
-					if c.ID == inner.Text {
-						i.Label = c.Text
-					}
-				}
-				break
-			}
-		}
-		w.name(i.Items)
-	}
 }
 
 func carriesName(path string) bool {
@@ -128,6 +46,9 @@ func (w Writer) shopChoices(f shop.Leaf) []Choice {
 	}
 	switch {
 	case f.Kind != "":
+	case f.YesNo:
+		add("true", "making.yes")
+		add("false", "making.no")
 	case f.Key == "type":
 		for _, t := range tube.FinTypes() {
 			if t.Wound() {
@@ -153,6 +74,12 @@ func (w Writer) shopChoices(f shop.Leaf) []Choice {
 		metals(material.FinMetals)
 	case f.Key == "cut_by":
 		chosen(add, tube.FootRules)
+	case f.Key == "metal" && strings.HasPrefix(f.Path, "forming"):
+		for _, m := range material.FinMetals {
+			if id := string(m.Family); !slices.ContainsFunc(out, func(c Choice) bool { return c.ID == id }) {
+				add(id, "family."+id)
+			}
+		}
 	case f.Key == "tubes_bought", f.Key == "bought":
 		chosen(add, shop.TubeWays)
 	case f.Key == "work_days":
@@ -185,9 +112,6 @@ func (w Writer) shopChoices(f shop.Leaf) []Choice {
 		chosen(add, shop.StripUses)
 	case f.Key == "spoilt":
 		chosen(add, shop.Bearers)
-	case f.Text == "true", f.Text == "false":
-		add("true", "making.yes")
-		add("false", "making.no")
 	}
 	return out
 }
@@ -215,7 +139,12 @@ func (w Writer) Faults(list []shop.Fault) []ShopFault {
 		if f.System != "" {
 			w.System = f.System
 		}
-		out[i] = ShopFault{f.Path, w.say(f.Why)}
+		why := f.Why
+		if f.Of != "" && f.Of != f.Path && !strings.Contains(f.Path, "/"+shop.Member) {
+			steps := strings.Split(f.Of, "/")
+			why = message.New("shop.file.of", "place", w.itemLabel(steps), "why", f.Why)
+		}
+		out[i] = ShopFault{f.Path, w.Place(f.Path), w.say(why)}
 	}
 	return out
 }
@@ -236,5 +165,6 @@ func (w Writer) Place(path string) string {
 // ShopFault is one thing wrong, at its path.
 type ShopFault struct {
 	Field   string `json:"field"`
+	Place   string `json:"place"` // in words
 	Message string `json:"message"`
 }

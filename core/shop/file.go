@@ -15,6 +15,7 @@ import (
 // top, as in "lines/0/types/1/spindle".
 type Fault struct {
 	Path   string
+	Of     string // of an entry that is refused: where what is wrong stands
 	Why    message.Message
 	System units.System // in which the value was typed; empty: no matter
 }
@@ -22,10 +23,12 @@ type Fault struct {
 // Leaf is one value of a capability file, for a page to show and edit. Its
 // label is the text "shop.field.<Key>".
 type Leaf struct {
-	Path string
-	Key  string
-	Kind units.Kind // of a quantity; empty for names, Count for whole numbers
-	Text string     // as typed
+	Path    string
+	Key     string
+	Kind    units.Kind // of a quantity; empty for names, Count for whole numbers
+	YesNo   bool       // it is "true" or "false"
+	Text    string     // as typed
+	Missing bool       // it is not there and could be: a value that may be left out, or of another item of a list
 }
 
 // Open reads a capability file strictly and returns every fault in it.
@@ -83,4 +86,12 @@ func (c Capability) Contents() (leaves []Leaf, emptyLists []string) {
 	r.read(c.file(), "", &Capability{}, "format", "version")
 	slices.Sort(r.empty)
 	return r.leaves, r.empty
+}
+
+// Places lists every value that there is or could be, in the order of the structs: of a list of values the one behind its last,
+// of a list of objects that holds none those of its first.
+func (c Capability) Places() []Leaf {
+	r := reader{lists: true, offers: true}
+	r.read(c.file(), "", &Capability{}, "format", "version")
+	return r.leaves
 }

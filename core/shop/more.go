@@ -3,6 +3,7 @@ package shop
 import (
 	"encoding/json"
 	"slices"
+	"strconv"
 	"strings"
 
 	"finwright/core/message"
@@ -10,55 +11,27 @@ import (
 	"finwright/core/units"
 )
 
-// blank returns, as JSON, the first item of a list that was empty, by the list's key.
+// blank returns, as JSON, the first item of a list that the shipped shop has nothing in, by the list's key.
 //
 // Source: engineering judgement, to be replaced by the reader's own.
 func blank(key string) string {
 	switch key {
 	case "measured":
 		return `{"type": "embedded", "cut": "6000 mm", "finned": "5900 mm", "finished": "6006 mm"}`
-	case "fin_height_by_od":
-		return `{"od": "25.4 mm", "low": "6.35 mm", "high": "15.875 mm"}`
-	case "fin_count_by_od":
-		return `{"od": "25.4 mm", "low": "5 fpi", "high": "11 fpi"}`
-	case "tools":
-		return `{"height": "5/8 in", "strip": "0.4 mm", "count": {"low": "7 fpi", "high": "11 fpi"}}`
 	case "quotes":
 		return `{"metal": "cs", "bought": "cut", "od": "25.4 mm", "wall": "2.11 mm", "up_to": "6.5 m", "quoted": "2.75 per m", "dated": "undated"}`
 	case "edge":
 		return `{"metal": "cs1010", "strip": "1.2 mm", "speed": "1.6 m/s"}`
-	case "steps":
-		return `{"name": "Step", "kind": "other_step", "used": true, "when": "after", "fin_types": [], "tube_families": [], "of_tubes": "any_tubes", "who": "crew_does", "time_tube": "1 min", "time_order": "10 min", "cost_tube": "0", "cost_order": "0", "lead_days": 0, "step_mark_up": "0 %"}`
-	case "checks":
-		return `{"looked_at": "count_short", "fin_types": [], "fins_out": "1"}`
 	case "tubes_on_hand":
 		return `{"metal": "cs", "od": "25.4 mm", "wall": "2.11 mm", "each_long": "6.4 m", "pieces": 12, "heat_number": "H1", "worth": "15 each"}`
 	case "bought_in":
 		return `{"finned_type": "extruded", "lead_od": {"low": "16 mm", "high": "32 mm"}, "per_metre": "30 per m", "days": 40, "dated": "undated"}`
 	case "holidays":
 		return `"2026-12-24"`
-	case "tube_leads":
-		return `{"metal": "cs", "bought": "cut", "lead_od": {"low": "16 mm", "high": "50.8 mm"}, "days": 28}`
-	case "strip_leads":
-		return `{"metal": "al1060", "form": "pancake", "days": 14}`
 	case "fin_types":
 		return `"footed"`
 	case "tube_families":
 		return `"carbon_steel"`
-	case "securing":
-		return `{"way": "band", "secure_time": "15 s"}`
-	case "strip_demands":
-		return `"soft"`
-	case "breaks":
-		return "100"
-	case "tube_sizes":
-		return `"25.4 mm"`
-	case "stock":
-		return `"6.5 m"`
-	case "fin_metals":
-		return `"al1060"`
-	case "tube_metals":
-		return `"cs"`
 	}
 	return ""
 }
@@ -68,22 +41,87 @@ func blank(key string) string {
 // is of a type that the line does not make yet, as is usual of it.
 func (c Capability) More(path string) (Capability, []Fault) {
 	steps := strings.Split(path, "/")
-	item := blank(steps[len(steps)-1])
-	if list, ok := c.at(steps).([]any); ok && len(list) > 0 {
-		next := cloned(list[len(list)-1])
-		if way, ok := next.(map[string]any); ok && steps[len(steps)-1] == "types" {
-			asUsual(way, list)
-		}
-		last, err := json.Marshal(next)
-		if err != nil {
-			panic("shop: " + err.Error())
-		}
-		item = string(last)
-	}
-	if item == "" {
+	list, _ := c.at(steps).([]any)
+	item, ok := another(list, steps)
+	if !ok {
 		return c, []Fault{{Path: path, Why: message.New("shop.file.no_such")}}
 	}
-	return c.Add(path, item)
+	text, err := json.Marshal(item)
+	if err != nil {
+		panic("shop: " + err.Error())
+	}
+	return c.Add(path, string(text))
+}
+
+// Copy returns the capability with the n-th item of the list at path once more, behind it.
+func (c Capability) Copy(path string, n int) (Capability, []Fault) {
+	return c.relist(path, func(list []any) ([]any, bool) {
+		if n < 0 || n >= len(list) {
+			return nil, false
+		}
+		return slices.Insert(list, n+1, cloned(list[n])), true
+	})
+}
+
+// another returns one more item of a list: a copy of its last, or its first.
+func another(list []any, steps []string) (item any, ok bool) {
+	if len(list) == 0 {
+		return first(steps)
+	}
+	item = cloned(list[len(list)-1])
+	if way, isWay := item.(map[string]any); isWay && steps[len(steps)-1] == "types" {
+		asUsual(way, list)
+	}
+	return item, true
+}
+
+// first returns the first item of an empty list: as the shipped shop has it, with nothing in the lists of its own.
+func first(steps []string) (item any, ok bool) {
+	var node any = House().file()
+	for _, step := range steps {
+		if _, err := strconv.Atoi(step); err == nil {
+			step = "0"
+		}
+		node = child(node, step)
+	}
+	if list, _ := node.([]any); len(list) > 0 {
+		return emptied(cloned(list[0])), true
+	}
+	return item, json.Unmarshal([]byte(blank(steps[len(steps)-1])), &item) == nil
+}
+
+// emptied takes all out of the lists in a tree, but for the first of what a shop cannot be without, and all remarks.
+func emptied(node any) any {
+	m, ok := node.(map[string]any)
+	if !ok {
+		return node
+	}
+	delete(m, "note")
+	for key, value := range m {
+		list, ok := value.([]any)
+		switch {
+		case !ok:
+			m[key] = emptied(value)
+		case key == "lines" || key == "coils":
+			m[key] = []any{emptied(list[0])}
+		case key == "work_days": // as anywhere
+		default:
+			m[key] = []any{}
+		}
+	}
+	return node
+}
+
+// Begin returns a shop to be described from scratch, under a name: one line, with the least that it needs. Its figures are the
+// invented ones of the shop that ships, until they are replaced.
+func Begin(name string) Capability {
+	tree := emptied(cloned(House().file())).(map[string]any)
+	tree["name"] = name
+	c, faults := Open(Capability{tree: tree}.Save())
+	if faults != nil {
+		panic("shop: " + faults[0].Path)
+	}
+	return c
 }
 
 // asUsual makes a copied way of making that of the first type which none of the others is of, as

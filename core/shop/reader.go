@@ -12,6 +12,8 @@ import (
 // gathers what is wrong. What cannot be read stays zero or empty.
 type reader struct {
 	lists  bool // the leaves are wanted
+	offers bool // and what may be put besides
+	ghost  bool // in hand is an item that could begin a list
 	faults []Fault
 	leaves []Leaf
 	empty  []string // paths of the lists that hold nothing
@@ -53,10 +55,33 @@ func (r *reader) read(node any, path string, into keyed, others ...string) {
 	}
 }
 
-// has reports whether a key is there that may be missing.
+// has reports whether a key is there that may be missing, or whether it could be put.
 func (o *object) has(key string) bool {
 	_, ok := o.values[key]
-	return ok
+	return ok || o.offers
+}
+
+// offer lists a value that is not there and could be.
+func (o *object) offer(path, key string, k units.Kind, yesNo bool) {
+	if o.offers {
+		o.leaves = append(o.leaves, Leaf{Path: path, Key: key, Kind: k, YesNo: yesNo, Missing: true})
+	}
+}
+
+// next lists the place behind the last value of a list, where another could be put.
+func (o *object) next(path, key string, items int, k units.Kind) {
+	if !o.ghost {
+		o.offer(nth(path, items), key, k, false)
+	}
+}
+
+// begins lists what an item of a list that holds none would have, but for the lists in it.
+func (o *object) begins(path string, item keyed) {
+	if o.offers && !o.ghost {
+		o.ghost = true
+		item.keys(&object{o.reader, nil, nth(path, 0)})
+		o.ghost = false
+	}
 }
 
 // take returns the value of a key and its path; ok is false if it is missing.
@@ -71,7 +96,11 @@ func (o *object) take(key string) (node any, path string, ok bool) {
 
 // inner reads an object within an object.
 func (o *object) inner(key string, into keyed) {
-	if node, path, ok := o.take(key); ok {
+	node, path, ok := o.take(key)
+	if !ok && o.offers {
+		node, ok = map[string]any{}, true
+	}
+	if ok {
 		o.read(node, path, into)
 	}
 }
@@ -105,11 +134,14 @@ func list[T any, P interface {
 	for i, item := range items {
 		o.read(item, nth(path, i), P(&(*to)[i]))
 	}
+	if len(items) == 0 {
+		o.begins(path, P(new(T)))
+	}
 }
 
 func (r *reader) leaf(path, key string, k units.Kind, text string) {
 	if r.lists {
-		r.leaves = append(r.leaves, Leaf{path, key, k, text})
+		r.leaves = append(r.leaves, Leaf{Path: path, Key: key, Kind: k, Text: text})
 	}
 }
 

@@ -33,6 +33,7 @@ func amounts[T ~float64](o *object, key string, to *[]T, most int, k units.Kind,
 	for i, item := range items {
 		(*to)[i] = T(o.quantity(item, key, nth(path, i), limits{k, low, high, false}))
 	}
+	o.next(path, key, len(items), k)
 }
 
 // texts reads a list of texts.
@@ -42,6 +43,7 @@ func texts[T ~string](o *object, key string, to *[]T, most int) {
 	for i, item := range items {
 		(*to)[i] = T(o.words(item, key, nth(path, i), longestText))
 	}
+	o.next(path, key, len(items), "")
 }
 
 // amount reads a quantity.
@@ -52,6 +54,8 @@ func amount[T ~float64](o *object, key string, to *T, k units.Kind, low, high fl
 func bounded[T ~float64](o *object, key string, to *T, l limits) {
 	if node, path, ok := o.take(key); ok {
 		*to = T(o.quantity(node, key, path, l))
+	} else {
+		o.offer(path, key, l.kind, false)
 	}
 }
 
@@ -64,12 +68,17 @@ func span[T ~float64](o *object, key string, to *Range[T], k units.Kind, low, hi
 func byOD[T ~float64](o *object, key string, to *[]ByOD[T], most int, k units.Kind, low, high float64) {
 	items, path := o.items(key, most)
 	*to = make([]ByOD[T], len(items))
-	for i, item := range items {
-		row := &(*to)[i]
-		o.read(item, nth(path, i), keysOf(func(o *object) {
+	keys := func(row *ByOD[T]) keyed {
+		return keysOf(func(o *object) {
 			amount(o, "od", &row.OD, units.Diameter, mm, 2)
 			ends(o, &row.Low, &row.High, k, low, high)
-		}))
+		})
+	}
+	for i, item := range items {
+		o.read(item, nth(path, i), keys(&(*to)[i]))
+	}
+	if len(items) == 0 {
+		o.begins(path, keys(new(ByOD[T])))
 	}
 }
 
@@ -85,6 +94,8 @@ func ends[T ~float64](o *object, from, to *T, k units.Kind, low, high float64) {
 func text[T ~string](o *object, key string, to *T, most int) {
 	if node, path, ok := o.take(key); ok {
 		*to = T(o.words(node, key, path, most))
+	} else {
+		o.offer(path, key, "", false)
 	}
 }
 
@@ -92,6 +103,8 @@ func text[T ~string](o *object, key string, to *T, most int) {
 func (o *object) whole(key string, to *int, low, high float64) {
 	if node, path, ok := o.take(key); ok {
 		*to = o.count(node, key, path, limits{units.Count, low, high, false})
+	} else {
+		o.offer(path, key, units.Count, false)
 	}
 }
 
@@ -102,12 +115,14 @@ func (o *object) wholes(key string, to *[]int, most int, low, high float64) {
 	for i, item := range items {
 		(*to)[i] = o.count(item, key, nth(path, i), limits{units.Count, low, high, false})
 	}
+	o.next(path, key, len(items), units.Count)
 }
 
 // priced reads a price by mass, by length or of a piece, as its unit says.
 func (o *object) priced(key string, to *float64, per *units.Kind, low, high float64) {
 	node, path, ok := o.take(key)
 	if !ok {
+		o.offer(path, key, units.CostPerWeight, false)
 		return
 	}
 	text, _ := node.(string)
@@ -124,6 +139,7 @@ func (o *object) priced(key string, to *float64, per *units.Kind, low, high floa
 func (o *object) yesNo(key string, to *bool) {
 	node, path, ok := o.take(key)
 	if !ok {
+		o.offer(path, key, "", true)
 		return
 	}
 	if *to, ok = node.(bool); !ok {
@@ -131,6 +147,9 @@ func (o *object) yesNo(key string, to *bool) {
 		return
 	}
 	o.leaf(path, key, "", strconv.FormatBool(*to))
+	if o.lists {
+		o.leaves[len(o.leaves)-1].YesNo = true
+	}
 }
 
 // count returns a whole number, zero if it cannot be read.
@@ -181,7 +200,7 @@ func (r *reader) quantity(node any, key, path string, l limits) float64 {
 		r.faults = append(r.faults, Fault{Path: path, Why: message.Unread(bad)})
 		return 0
 	case !l.hold(p.SI):
-		r.faults = append(r.faults, Fault{path, l.outside(text), typedIn(l.kind, text)})
+		r.faults = append(r.faults, Fault{Path: path, Why: l.outside(text), System: typedIn(l.kind, text)})
 		return 0
 	}
 	r.leaf(path, key, l.kind, text)

@@ -309,11 +309,10 @@ func unansweredOnPaper(page *browser.Page) bool {
 func TestWhatStopsTheEngineStopsNoReload(t *testing.T) {
 	page := faulty(t)
 	enter(page, "fin_height", "11 mm")
-	page.Click(id("section-making"))
-	page.Click(id("shop-open"))
-	page.Wait(`document.querySelector("#shop").open && (() => { const c = document.querySelector('[data-testid="shop-rates/line"]'); c.value = "917.31 /h"; return c.dispatchEvent(new Event("change")); })()`)
+	openShop(page)
+	enterInShop(page, "rates/line", "917.31 /h")
 	page.Wait(`Object.values(localStorage).some((text) => text.includes("917.31"))`)
-	page.Press(kb.Escape)
+	page.Click(id("shop-close"))
 	page.Click(id("section-surface"))
 	enter(page, "tube_od", "30 mm")
 

@@ -127,8 +127,8 @@ func TestTwoTabsKeepTheirShops(t *testing.T) {
 	other.WaitMark("finwright:drawn")
 	other.Click(id("section-making"))
 	for tab, rate := range map[*browser.Page]string{page: "900 /h", other: "800 /h"} {
-		tab.Click(id("shop-open"))
-		tab.Wait(`document.querySelector("#shop").open && (() => { const c = document.querySelector('[data-testid="shop-rates/line"]'); c.value = ` + js(rate) + `; return c.dispatchEvent(new Event("change")); })()`)
+		openRoom(tab)
+		enterInShop(tab, "rates/line", rate)
 		tab.Wait(fmt.Sprintf(`[localStorage.getItem("finwright.shop"), ...Object.keys(localStorage).filter((key) => key.startsWith("finwright.left.")).map((key) => localStorage.getItem(key))].some((text) => text?.includes(%s))`, js(rate)))
 	}
 	for _, rate := range []string{"900 /h", "800 /h"} {
@@ -235,10 +235,9 @@ const fill = `(() => {
 // A store that is full is told, for the design and for the shop, and the page goes on.
 func TestFullStorageIsTold(t *testing.T) {
 	page := making(t, browser.Desk, "")
-	page.Click(id("shop-open"))
-	page.Wait(`document.querySelector("#shop").open`)
+	openRoom(page)
 	browser.Eval[bool](page, fill)
-	page.Wait(`(() => { const c = document.querySelector('[data-testid="shop-rates/line"]'); c.value = "900 /h"; return c.dispatchEvent(new Event("change")); })()`)
+	enterInShop(page, "rates/line", "900 /h")
 	page.Wait(`document.querySelector("#notes").textContent.includes("full")`)
 	page.Click(id("shop-close"))
 	page.Wait(`!document.querySelector("#shop").open`)

@@ -229,7 +229,6 @@
       }),
       verdicts: all("#verdicts tbody").filter((body) => body.checkVisibility()).map(({ rows: [row] }) => [...row.cells].slice(0, 4).map(text)),
       grips: all(".grip").map((node) => ({ id: node.dataset.testid.slice(5), value: node.getAttribute("aria-valuetext") })),
-      shopFields: all("#shop-form [data-testid]").map((control) => ({ path: control.dataset.path, value: control.value, error: text(document.getElementById(`shop-error-${control.dataset.path}`)) })),
       shop: day.shop, saved: day.saved, said: day.said, refused: day.refused,
     };
   };

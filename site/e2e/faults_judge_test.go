@@ -25,7 +25,6 @@ type sight struct {
 	Spans                                           []struct{ Centre, Width entryInSight }
 	Verdicts                                        [][]string
 	Grips                                           []struct{ ID, Value string }
-	ShopFields                                      []struct{ Path, Value, Error string }
 	Shop, Saved                                     string
 	Said, Notes, Refused                            []string
 }

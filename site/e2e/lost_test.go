@@ -123,21 +123,6 @@ func TestAnswerThatIsNoneIsNoticed(t *testing.T) {
 	waitState(page, "answered")
 }
 
-// setInShop changes values of the open shop without waiting between them.
-func setInShop(page *browser.Page, script string) {
-	browser.Eval[bool](page, `(() => {
-		const set = (path, text) => { const field = document.querySelector('[data-testid="shop-' + path + '"]'); field.value = text; field.dispatchEvent(new Event("change")); };
-		`+script+`
-		return true;
-	})()`)
-}
-
-func openShop(page *browser.Page) {
-	page.Click(id("section-making"))
-	page.Click(id("shop-open"))
-	page.Wait(element(id("shop-rates/line")) + " !== null")
-}
-
 // Two changes of the shop, the second before the first is answered, are both taken.
 func TestChangesOfTheShopTakeTurns(t *testing.T) {
 	page := faulty(t)
@@ -153,8 +138,8 @@ func TestChangeOfTheShopThatStopsTheEngineIsTold(t *testing.T) {
 	openShop(page)
 	deafTo(page, "917.31")
 	setInShop(page, `set("rates/line", "917.31 /h");`)
-	page.Wait(`document.getElementById("shop-error-rates/line").textContent !== ""`)
-	page.Press(kb.Escape)
+	page.Wait(shopRefuses("rates/line", "917.31 /h"))
+	page.Click(id("shop-close"))
 	page.Click(id("section-surface"))
 	enter(page, "fin_height", "11 mm")
 	page.WaitText(figureOf("fin_od"), "47.40")

@@ -14,9 +14,8 @@ func TestMakingIsAccessible(t *testing.T) {
 	for _, v := range page.Audit(site) {
 		t.Errorf("section: %+v", v)
 	}
-	page.Click(`[data-testid="shop-open"]`)
-	page.Wait(`document.querySelector("#shop").open`)
-	page.Wait(`[...document.querySelectorAll("#shop details")].map((d) => (d.open = true)).length > 20`)
+	openRoom(page)
+	page.Wait(`document.querySelectorAll("#shop-tabs [role=tab]").length > 20`)
 	for _, v := range page.Audit(site) {
 		t.Errorf("shop: %+v", v)
 	}
@@ -58,30 +57,26 @@ func TestNearestChangeIsApplied(t *testing.T) {
 func TestShopIsEditedAndKept(t *testing.T) {
 	page := making(t, browser.Desk, "")
 	price := page.Text(`[data-testid="figure-price_tube-value"]`)
-	change := func(path, text string) {
-		page.Wait(`(() => { const c = document.querySelector('[data-testid="shop-` + path + `"]'); c.value = "` + text + `"; return c.dispatchEvent(new Event("change")); })()`)
-	}
-	page.Click(`[data-testid="shop-open"]`)
-	page.Wait(`document.querySelector("#shop").open`)
-	change("rates/line", "cheap")
-	page.Wait(`document.getElementById("shop-error-rates/line").textContent !== ""`)
-	change("rates/line", "900 /h")
-	page.Wait(`document.getElementById("shop-error-rates/line").textContent === "" && localStorage.getItem("finwright.shop").includes("900 /h")`)
+	openRoom(page)
+	enterInShop(page, "rates/line", "cheap")
+	page.Wait(shopRefuses("rates/line", "cheap"))
+	enterInShop(page, "rates/line", "900 /h")
+	page.Wait(shopIs("rates/line", "900 /h") + ` && localStorage.getItem("finwright.shop").includes("900 /h")`)
 	page.Wait(`document.querySelector('[data-testid="figure-price_tube-value"]').textContent !== "` + price + `"`)
 	page.Reload()
 	page.WaitMark("finwright:drawn")
 	page.Click(`[data-testid="section-making"]`)
 	page.Wait(`(document.querySelector('[data-testid="figure-price_tube-value"]')?.textContent ?? "` + price + `") !== "` + price + `"`)
-	page.Click(`[data-testid="shop-open"]`)
+	openRoom(page)
 	page.Click(`[data-testid="shop-reset"]`)
 	page.WaitText(`[data-testid="figure-price_tube-value"]`, price)
 	page.Click(`[data-testid="shop-undo"]`)
 	page.Wait(`localStorage.getItem("finwright.shop").includes("900 /h")`)
-	change("rates/line", "cheap")
-	page.Wait(`document.getElementById("shop-error-rates/line").textContent !== ""`)
+	enterInShop(page, "rates/line", "cheap")
+	page.Wait(shopRefuses("rates/line", "cheap"))
 	page.Click(`[data-testid="shop-close"]`)
-	page.Click(`[data-testid="shop-open"]`)
-	if got := browser.Eval[string](page, `document.querySelector('[data-testid="shop-rates/line"]').value`); got != "cheap" {
+	openRoom(page)
+	if got := browser.Eval[string](page, inRoom(`room.value("rates/line")`)); got != "cheap" {
 		t.Errorf("what could not be read has become %q", got)
 	}
 	quiet(t, page)

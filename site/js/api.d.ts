@@ -11,6 +11,7 @@ export interface Methods {
   save: { args: SaveArgs; reply: Saved };
   shop: { args: ShopArgs; reply: ShopReply };
   shop_edit: { args: EditShopArgs; reply: ShopReply };
+  shop_effect: { args: ShopEffectArgs; reply: ShopEffect };
   start: { args: StartArgs; reply: Started };
   svg: { args: SvgArgs; reply: Drawn };
   working: { args: WorkingArgs; reply: Working };
@@ -142,13 +143,27 @@ export interface ShopArgs {
 
 export interface ShopReply {
   shop: string;
-  form: ShopForm;
+  form: ShopTables;
   lifted: string[];
+  refused: ShopFault[];
 }
 
 export interface EditShopArgs {
   shop: string;
   command: ShopCommand;
+}
+
+export interface ShopEffectArgs {
+  document: Document;
+  shop: string;
+  before: string | null;
+  path: string;
+}
+
+export interface ShopEffect {
+  columns: string[];
+  rows: ShopEffectRow[];
+  note: string;
 }
 
 export interface StartArgs {
@@ -328,16 +343,28 @@ export interface Shown {
   cells: number[];
 }
 
-export interface ShopForm {
+export interface ShopTables {
   name: string;
-  items: ShopItem[];
+  tables: ShopTable[];
+}
+
+export interface ShopFault {
+  field: string;
+  place: string;
+  message: string;
 }
 
 export interface ShopCommand {
   op: string;
-  path: string;
-  text?: string;
+  path?: string;
   index?: number;
+  entries?: Entered[];
+}
+
+export interface ShopEffectRow {
+  label: string;
+  unit: string;
+  cells: ShopEffectCell[];
 }
 
 export interface Where {
@@ -345,11 +372,6 @@ export interface Where {
   name: string;
   value: string;
   si: string;
-}
-
-export interface ShopFault {
-  field: string;
-  message: string;
 }
 
 export interface Entry {
@@ -556,15 +578,25 @@ export interface ShownCell {
   absent: string;
 }
 
-export interface ShopItem {
-  path: string;
+export interface ShopTable {
+  id: string;
   label: string;
-  value: boolean;
+  of: string;
+  across: boolean;
+  columns: ShopColumn[];
+  rows: ShopRow[];
+  sorts: ShopSort[];
+}
+
+export interface Entered {
+  path: string;
   text: string;
-  hint: string;
-  choices?: Choice[];
-  list: boolean;
-  items?: ShopItem[];
+}
+
+export interface ShopEffectCell {
+  text: string;
+  state: string;
+  moved: boolean;
 }
 
 export interface SpanEntry {
@@ -689,9 +721,22 @@ export interface Custom {
   customValues: number[];
 }
 
-export interface Choice {
-  id: string;
-  text: string;
+export interface ShopColumn {
+  parts: string[];
+  record: ShopRecord | null;
+}
+
+export interface ShopRow {
+  parts: string[];
+  record: ShopRecord | null;
+  cells: ShopCell[];
+}
+
+export interface ShopSort {
+  kind: string;
+  unit: string;
+  hint: string;
+  choices: Choice[];
 }
 
 export interface MakingBreak {
@@ -709,4 +754,21 @@ export interface PromisePart {
   days: string;
   day: string;
   note: string;
+}
+
+export interface ShopRecord {
+  list: string;
+  index: number;
+  new: boolean;
+}
+
+export interface ShopCell {
+  path: string;
+  text: string;
+  sort: number;
+}
+
+export interface Choice {
+  id: string;
+  text: string;
 }

@@ -33,13 +33,13 @@ function download(text, filename) {
 /**
  * @param {HTMLButtonElement} button
  * @param {HTMLInputElement} input
- * @param {(text: string) => void} onText
+ * @param {(text: string, name: string) => void} onText
  */
 export function chooseFile(button, input, onText) {
   button.addEventListener("click", () => input.click());
   input.addEventListener("change", async () => {
     const [file] = input.files ?? [];
     input.value = ""; // so that the same file can be chosen again
-    if (file) onText(await file.text());
+    if (file) onText(await file.text(), file.name);
   });
 }

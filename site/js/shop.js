@@ -1,46 +1,76 @@
 // @ts-check
-// The shop: its capability file, kept by the browser, edited value by value, saved and opened. Empty text is the shop that ships.
+// The shop: its capability file, kept by the browser, edited, saved and opened. Empty text is the shop that ships. This is the file and
+// what was done to it; how it is shown is shop/room.js.
 
 import { EngineError } from "./engine.js";
 import { chooseFile, saveFile } from "./files.js";
 import { LoadFailure } from "./loader.js";
+import { withOneMore, without } from "./shop/paths.js";
+import { createRoom } from "./shop/room.js";
 import { keepShop, savedShop } from "./store/shop.js";
 import { quarantine } from "./store/slot.js";
 
 const MOST = 500; // steps of undo
+const FAULTS = 20; // of a file that are listed
 
 /**
- * @typedef {import("./api.js").ShopItem} Item
  * @typedef {import("./api.js").ShopReply} Reply
+ * @typedef {Map<string, import("./shop/tables.js").Aside>} Asides
+ * @typedef {{text: string, asides: Asides, whole: boolean}} Step  whole: a file that took the place of the one before
  */
 
 /**
  * @param {HTMLDialogElement} dialog
  * @param {HTMLButtonElement} opener
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
+ * @param {() => import("./api.js").Document | null | undefined} order in hand
  * @param {() => void} onChange
  * @param {(name: string, why?: string) => void} tell what became of what is kept
  * @param {(error: Error) => string} reason why there is no answer
  */
-export function createShop(dialog, opener, engine, onChange, tell, reason) {
+export function createShop(dialog, opener, engine, order, onChange, tell, reason) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
-  const [form, said, undo, lifted] = ["shop-form", "shop-said", "shop-undo", "shop-lifted"].map(at);
-  /** @type {string} */ let text = savedShop();
-  const texts = [text]; // apart from the design's history: an undo here concerns the shop alone
-  /** @type {Reply | null} */ let shown = null;
-  /** @type {Set<string>} paths laid open */
-  const open = new Set();
+  const [said, undo, redo, lifted] = ["shop-said", "shop-undo", "shop-redo", "shop-lifted"].map(at);
+  /** @type {Step[]} apart from the design's history: an undo here concerns the shop alone */ const steps = [{ text: savedShop(), asides: new Map(), whole: false }];
+  let place = 0;
+  /** @type {Reply | null} of the step in use */ let shown = null;
+  /** @type {import("./shop/paths.js").Move[]} where paths led after each item that came or went */ const moves = [];
+  /** @type {Promise<unknown>} */ let turn = Promise.resolve();
 
-  /** @param {Reply} reply @param {{own: boolean, whole: boolean}} how own: not the shop that ships; whole: not the one before, changed */
-  function take(reply, { own, whole }) {
+  const now = () => steps[place];
+  const words = (/** @type {any} */ error) => (error instanceof EngineError ? (error.fields?.[0]?.message ?? error.message) : reason(error));
+  const since = (/** @type {string} */ path, /** @type {number} */ then) => moves.slice(then).reduce((path, move) => path && move(path), path);
+  const mapped = (/** @type {Asides} */ asides, /** @type {import("./shop/paths.js").Move} */ move) =>
+    new Map([...asides].map(([path, aside]) => /** @type {const} */ ([move(path), aside])).filter(([path]) => path));
+
+  /** What is done to the shop is done one after another, each on what the last one left. @template T @param {() => Promise<T>} act */
+  function inTurn(act) {
+    const done = turn.then(act);
+    turn = done.catch(() => {});
+    return done;
+  }
+
+  /** Another state of the shop. @param {Reply} reply @param {Step} step */
+  function take(reply, step) {
+    const same = step.text === now().text && ![...step.asides, ...now().asides].length;
     shown = reply;
-    text = own ? reply.shop : "";
-    tell(keepShop(text, whole));
-    if (texts.at(-1) !== text) texts.push(text);
-    if (texts.length > MOST) texts.shift();
-    undo.disabled = texts.length === 1;
-    opener.textContent = reply.form.name;
-    if (whole) toConfirm(reply);
+    if (!same) {
+      steps.length = place + 1;
+      steps.push(step);
+      if (steps.length > MOST) steps.shift();
+      place = steps.length - 1;
+    }
+    told(step.whole);
+  }
+
+  /** @param {boolean} whole */
+  function told(whole) {
+    tell(keepShop(now().text, whole));
+    undo.disabled = place === 0;
+    redo.disabled = place === steps.length - 1;
+    opener.textContent = shown?.form.name ?? "";
+    if (whole) toConfirm(shown);
+    room.show(shown, now().asides, moves.length);
     onChange();
   }
 
@@ -52,221 +82,147 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
     if (list.length) tell("shopLifted");
   }
 
-  /** @type {Promise<unknown>} */ let turn = Promise.resolve();
-  /** @type {((path: string) => string)[]} where a path led after each item that was taken out of a list; empty: nowhere */
-  const moves = [];
-
-  /** What is done to the shop is done one after another, each on what the last one left. @template T @param {() => Promise<T>} act */
-  function inTurn(act) {
-    const done = turn.then(act);
-    turn = done.catch(() => {});
-    return done;
+  /**
+   * Enters texts at once. What was refused before is tried again with them, since together they may hold; what is refused stays where it was typed.
+   * @param {{path: string, text: string}[]} typed
+   * @param {number} then what had been moved when they were typed
+   */
+  function enter(typed, then) {
+    said.textContent = "";
+    /** @type {Asides} */ const waiting = new Map(now().asides);
+    for (const { path, text } of typed) waiting.set(since(path, then), { text, why: "" });
+    room.show(shown, waiting, moves.length); // at once, as it was typed
+    return inTurn(async () => {
+      const fresh = typed.map(({ path, text }) => ({ path: since(path, then), text })).filter(({ path }) => path);
+      const paths = new Set(fresh.map(({ path }) => path));
+      const again = [...now().asides].filter(([path, { lost }]) => !lost && !paths.has(path)).map(([path, { text }]) => ({ path, text }));
+      const lost = [...now().asides].filter(([path, aside]) => aside.lost && !paths.has(path));
+      const entries = [...again, ...fresh];
+      const { text } = now();
+      try {
+        const reply = await engine.call("shop_edit", { shop: text, command: { op: "enter", entries } });
+        const typedAt = new Map(entries.map(({ path, text }) => [path, text]));
+        const refused = reply.refused.map(({ field, message }) => /** @type {const} */ ([field, { text: typedAt.get(field) ?? "", why: message }]));
+        take(reply, { text: reply.shop === shown?.shop ? text : reply.shop, asides: new Map([...lost, ...refused]), whole: false });
+      } catch (error) {
+        for (const { path, text } of fresh) now().asides.set(path, { text, why: words(error), lost: true });
+        room.show(shown, now().asides, moves.length);
+      }
+    });
   }
 
   /**
-   * Asks for a change; what is not taken is said where it belongs.
-   * @param {import("./api.js").ShopCommand} command
-   * @returns {Promise<boolean>}
+   * Puts an item into a list or takes it out.
+   * @param {"add" | "copy" | "remove"} op
+   * @param {{list: string, index: number}} record
+   * @param {number} then what had been moved when it was asked for
    */
-  function change({ path: from, ...command }) {
+  function change(op, { list, index }, then) {
     said.textContent = "";
-    const since = moves.length;
     return inTurn(async () => {
-      const path = moves.slice(since).reduce((path, move) => path && move(path), from);
-      if (!path) return false; // its row has been taken out
-      const control = command.op === "set" ? find(path) : null;
+      const [path, , last] = [since(list, then), 0, since(`${list}/${index}`, then)];
+      if (!path || (op !== "add" && !last)) return false; // it has been taken out
+      const n = op === "add" ? 0 : Number(last.split("/").pop());
       try {
-        take(await engine.call("shop_edit", { shop: text, command: { ...command, path } }), { own: true, whole: false });
-        if (control) control.dataset.taken = command.text;
-        mark(control, "");
+        const reply = await engine.call("shop_edit", { shop: now().text, command: { op, path, index: n } });
+        const move = op === "remove" ? without(path, n) : op === "copy" ? withOneMore(path, n) : (/** @type {string} */ path) => path;
+        moves.push(move);
+        take(reply, { text: reply.shop, asides: mapped(now().asides, move), whole: false });
         return true;
       } catch (error) {
-        if (control) mark(control, words(error));
-        else said.textContent = words(error);
+        said.textContent = words(error);
         return false;
       }
     });
   }
 
-  /** @param {string} path @returns {HTMLInputElement | HTMLSelectElement | null} */
-  const find = (path) => form.querySelector(`[data-path="${path}"]`);
-
-  /** Says why a text is not taken. @param {HTMLElement | null} control @param {string} reason empty: it is */
-  function mark(control, reason) {
-    if (!control) return;
-    at(`shop-error-${control.dataset.path}`).textContent = reason;
-    if (reason) control.setAttribute("aria-invalid", "true");
-    else control.removeAttribute("aria-invalid");
-  }
-
-  /** @param {any} error */
-  const words = (error) => (error instanceof EngineError ? (error.fields?.[0]?.message ?? error.message) : reason(error));
-
-  /** Makes the rows anew; a text that was typed and not taken stays, with the reason. @param {(path: string) => string} [moved] */
-  function render(moved = (path) => path) {
-    const active = /** @type {HTMLElement | null} */ (document.activeElement)?.dataset?.path;
-    const controls = /** @type {HTMLInputElement[]} */ ([...form.querySelectorAll("[data-taken]")]);
-    const left = controls.filter(({ value, dataset }) => value !== dataset.taken).map(({ value, dataset: { path = "", tried } }) => ({
-      ...{ path: moved(path), value, tried, reason: at(`shop-error-${path}`).textContent, focused: path === active },
-    }));
-    const laidOpen = [...open].map(moved);
-    open.clear();
-    for (const path of laidOpen) open.add(path);
-    form.replaceChildren(...(shown?.form.items ?? []).map((item) => element(item, null, 0)));
-    if (active) find(active)?.focus();
-    for (const { path, value, tried, reason, focused } of left) {
-      const control = path && find(path);
-      if (!control) continue;
-      control.value = value;
-      control.dataset.tried = tried;
-      mark(control, reason);
-      if (focused) control.focus();
-    }
-  }
-
-  /** Takes an item out of a list; those behind it move up. @param {string} list @param {number} index */
-  async function remove(list, index) {
-    /** @param {string} path */
-    const moved = (path) => {
-      if (!path.startsWith(`${list}/`)) return path;
-      const [place, ...rest] = path.slice(list.length + 1).split("/");
-      if (Number(place) === index) return "";
-      return [list, Number(place) > index ? Number(place) - 1 : place, ...rest].join("/");
-    };
-    if (!(await change({ op: "remove", path: list, index }))) return;
-    render(moved);
-    moves.push(moved);
-  }
-
-  /** @param {Item} item @param {Item | null} list that it is an item of @param {number} index @returns {HTMLElement} */
-  function element(item, list, index) {
-    const made = item.value ? value(item) : group(item);
-    if (list) {
-      const press = button(form.dataset.remove, `${list.path}/-${index}`);
-      press.setAttribute("aria-label", (form.dataset.removeFrom ?? "").replace("{list}", list.label).replace("{item}", item.label));
-      press.className = "remove small";
-      press.addEventListener("click", () => remove(list.path, index));
-      (made instanceof HTMLDetailsElement ? made.lastElementChild : made)?.append(press);
-    }
-    return made;
-  }
-
-  /** @param {string} label @param {string} path */
-  function button(label, path) {
-    const made = document.createElement("button");
-    made.type = "button";
-    made.textContent = label;
-    made.dataset.path = path;
-    return made;
-  }
-
-  /** @param {Item} item */
-  function group(item) {
-    const details = document.createElement("details");
-    details.open = open.has(item.path);
-    details.addEventListener("toggle", () => (details.open ? open.add(item.path) : open.delete(item.path)));
-    const summary = document.createElement("summary");
-    summary.textContent = item.label;
-    summary.dataset.path = item.path;
-    const body = document.createElement("div");
-    body.append(...(item.items ?? []).map((inner, i) => element(inner, item.list ? item : null, i)));
-    if (item.list) {
-      const add = button(form.dataset.add, `${item.path}/+`);
-      add.setAttribute("aria-label", (form.dataset.addTo ?? "").replace("{list}", item.label));
-      add.addEventListener("click", async () => (await change({ op: "add", path: item.path })) && render());
-      body.append(add);
-    }
-    details.append(summary, body);
-    return details;
-  }
-
-  /** @param {Item} item */
-  function value(item) {
-    const row = document.createElement("div");
-    row.className = "value";
-    const label = document.createElement("label");
-    label.append(item.label, " ");
-    const control = document.createElement(item.choices ? "select" : "input");
-    control.className = "moves";
-    control.dataset.path = item.path;
-    control.dataset.testid = `shop-${item.path}`;
-    control.title = item.hint;
-    for (const { id, text: name } of item.choices ?? []) /** @type {HTMLSelectElement} */ (control).add(new Option(name, id));
-    if (control instanceof HTMLInputElement) {
-      control.autocomplete = "off";
-      control.spellcheck = false;
-    }
-    control.value = control.dataset.taken = control.dataset.tried = item.text;
-    const error = document.createElement("p");
-    error.className = "error";
-    error.id = `shop-error-${item.path}`;
-    error.setAttribute("role", "alert");
-    control.setAttribute("aria-describedby", error.id);
-    const hand = () => {
-      if (control.value === control.dataset.tried) return;
-      control.dataset.tried = control.value;
-      error.textContent = "";
-      change({ op: "set", path: item.path, text: control.value });
-    };
-    control.addEventListener("change", hand);
-    control.addEventListener("blur", hand); // of a row that was made anew under the cursor nothing is heard of a change
-    label.append(control);
-    row.append(label, error);
-    return row;
-  }
-
   /** Takes another file into use. @param {string} file from the browser, from a file, or empty: the one that ships */
   async function use(file) {
-    take(await engine.call("shop", { shop: file }), { own: file !== "", whole: true });
-    form.replaceChildren();
-    render();
+    const reply = await engine.call("shop", { shop: file });
+    take(reply, { text: file && reply.shop, asides: new Map(), whole: true });
   }
 
-  /** Reads a whole file, and says what is wrong with it. @param {string} file */
-  async function load(file) {
+  /** Reads a whole file, and says what is wrong with it and where. @param {() => Promise<void>} act @param {string} [name] of the file */
+  async function load(act, name = "") {
     said.textContent = "";
     try {
-      await use(file);
+      await act();
     } catch (error) {
-      said.textContent = words(error);
+      const fields = (error instanceof EngineError && error.fields) || [];
+      const lines = fields.slice(0, FAULTS).map(({ place, message }) => (place ? `${place}: ${message}` : message));
+      if (fields.length > FAULTS) lines.push("…");
+      const why = (lines.length > 1 ? lines : [words(error)]).map((text) => Object.assign(document.createElement("li"), { textContent: text }));
+      const list = document.createElement("ul");
+      list.append(...why);
+      said.replaceChildren(name ? said.dataset.file.replace("{file}", name) : "", lines.length > 1 ? list : ` ${error instanceof EngineError ? error.message : words(error)}`);
     }
   }
 
-  opener.addEventListener("click", async () => {
-    shown ??= await engine.call("shop", { shop: text });
-    if (!form.childElementCount) render(); // once: what could not be read stays with its error
-    dialog.showModal();
+  /** @param {() => number} to a step, when its turn has come */
+  const goTo = (to) =>
+    inTurn(() =>
+      load(async () => {
+        const next = to();
+        if (next < 0 || next >= steps.length) return;
+        const whole = steps[Math.max(place, next)].whole;
+        const reply = await engine.call("shop", { shop: steps[next].text });
+        place = next;
+        shown = reply;
+        told(whole);
+      }),
+    );
+  const back = () => goTo(() => place - 1);
+  const forth = () => goTo(() => place + 1);
+
+  const room = createRoom(dialog, engine, {
+    enter, change, undo: back, redo: forth,
+    effect: () => {
+      const document = order();
+      const before = place > 0 && steps[place - 1].text !== now().text ? steps[place - 1].text : null;
+      return document ? { document, shop: now().text, before } : null;
+    },
   });
-  at("shop-close").addEventListener("click", () => dialog.close());
+
+  opener.addEventListener("click", async () => {
+    shown ??= await engine.call("shop", { shop: now().text });
+    room.show(shown, now().asides, moves.length);
+    room.open();
+  });
   at("shop-confirm").addEventListener("click", () =>
     inTurn(async () => {
       toConfirm(null);
-      if (!text || !shown) return;
-      text = shown.shop; // of this version, so that it is not listed again
-      tell(keepShop(text, false));
+      if (!now().text || !shown) return;
+      now().text = shown.shop; // of this version, so that it is not listed again
+      tell(keepShop(now().text, false));
     }),
   );
-  at("shop-reset").addEventListener("click", () => inTurn(() => load("")));
-  undo.addEventListener("click", () =>
-    inTurn(async () => {
-      if (texts.length === 1) return;
-      texts.pop();
-      await load(texts[texts.length - 1]);
-    }),
+  at("shop-reset").addEventListener("click", () => inTurn(() => load(() => use(""))));
+  at("shop-begin").addEventListener("click", () =>
+    inTurn(() =>
+      load(async () => {
+        const reply = await engine.call("shop_edit", { shop: "", command: { op: "begin", path: "" } });
+        take(reply, { text: reply.shop, asides: new Map(), whole: true });
+        room.first();
+      }),
+    ),
   );
+  undo.addEventListener("click", back);
+  redo.addEventListener("click", forth);
   at("shop-save").addEventListener("click", async () => {
+    room.finish();
+    await turn;
     if (shown) await saveFile(engine, "shop", shown.form.name, shown.shop);
   });
-  chooseFile(at("shop-file"), at("shop-input"), (file) => inTurn(() => load(file)));
+  chooseFile(at("shop-file"), at("shop-input"), (file, name) => inTurn(() => load(() => use(file), name)));
 
   /** A file that stops the engine is put aside for the shop that ships. @param {string} [why] @returns {boolean} whether there was one */
   function giveWay(why = "") {
+    const { text } = now();
     if (!text) return false;
     const note = quarantine("shop", text);
-    text = "";
+    steps[place] = { text: "", asides: new Map(), whole: false };
     shown = null;
     toConfirm(null);
-    form.replaceChildren();
     if (note === "setAside") keepShop("", false);
     tell(note === "setAside" ? "shopAside" : note, why);
     return true;
@@ -274,13 +230,13 @@ export function createShop(dialog, opener, engine, onChange, tell, reason) {
 
   return {
     get text() {
-      return text;
+      return now().text;
     },
     use: (/** @type {string} */ file) => inTurn(() => use(file)),
     /** A kept file that cannot be used gives way to the shop that ships, and is put aside. */
     async start() {
       try {
-        if (text) toConfirm((shown = await engine.call("shop", { shop: text })));
+        if (now().text) toConfirm((shown = await engine.call("shop", { shop: now().text })));
       } catch (error) {
         if (error instanceof LoadFailure) throw error;
         giveWay(error instanceof EngineError ? error.message : "");

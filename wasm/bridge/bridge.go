@@ -37,6 +37,8 @@ var methods = map[string]method{
 
 	"shop":      with[shopArgs, shopReply](shopForm),
 	"shop_edit": with[editShopArgs, shopReply](editShop),
+
+	"shop_effect": with[shopEffectArgs, report.ShopEffect](shopEffect),
 }
 
 // Call answers method name for JSON args. It always returns JSON, {"data":…}

@@ -241,7 +241,7 @@ func TestNestingIsRefused(t *testing.T) {
 		"start":     map[string]any{"saved": deep, "link": `{"format":` + deep},
 		"shop":      map[string]any{"shop": `{"format":` + deep},
 		"edit":      json.RawMessage(`{"document":` + deep + strings.Repeat("]", 9000) + `}`),
-		"shop_edit": map[string]any{"shop": "", "command": map[string]any{"op": "set", "path": "lines", "text": deep}},
+		"shop_edit": map[string]any{"shop": `{"format":` + deep, "command": entering("name", deep)},
 	} {
 		text, err := json.Marshal(args)
 		if err != nil {

@@ -32,6 +32,8 @@ func encode(e *encoder, answer any) {
 		encodeSaved(e, &v)
 	case shopReply:
 		encodeShopReply(e, &v)
+	case report.ShopEffect:
+		encodeShopEffect(e, &v)
 	case started:
 		encodeStarted(e, &v)
 	case drawn:
@@ -187,13 +189,38 @@ func encodeShopReply(e *encoder, v *shopReply) {
 	e.key("shop")
 	e.string(v.Shop)
 	e.key("form")
-	encodeShopForm(e, &v.Form)
+	encodeShopTables(e, &v.Form)
 	e.key("lifted")
 	e.open('[')
 	for _, v0 := range v.Lifted {
 		e.string(v0)
 	}
 	e.close(']')
+	e.key("refused")
+	e.open('[')
+	for i := range v.Refused {
+		encodeShopFault(e, &v.Refused[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShopEffect(e *encoder, v *report.ShopEffect) {
+	e.open('{')
+	e.key("columns")
+	e.open('[')
+	for _, v0 := range v.Columns {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("rows")
+	e.open('[')
+	for i := range v.Rows {
+		encodeShopEffectRow(e, &v.Rows[i])
+	}
+	e.close(']')
+	e.key("note")
+	e.string(v.Note)
 	e.close('}')
 }
 
@@ -578,18 +605,40 @@ func encodeShown(e *encoder, v *document.Shown) {
 	e.close('}')
 }
 
-func encodeShopForm(e *encoder, v *report.ShopForm) {
+func encodeShopTables(e *encoder, v *report.ShopTables) {
 	e.open('{')
 	e.key("name")
 	e.string(v.Name)
-	e.key("items")
+	e.key("tables")
 	e.open('[')
-	for _, v0 := range v.Items {
-		if v0 == nil {
-			e.null()
-		} else {
-			encodeShopItem(e, v0)
-		}
+	for i := range v.Tables {
+		encodeShopTable(e, &v.Tables[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShopFault(e *encoder, v *report.ShopFault) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	e.key("place")
+	e.string(v.Place)
+	e.key("message")
+	e.string(v.Message)
+	e.close('}')
+}
+
+func encodeShopEffectRow(e *encoder, v *report.ShopEffectRow) {
+	e.open('{')
+	e.key("label")
+	e.string(v.Label)
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("cells")
+	e.open('[')
+	for i := range v.Cells {
+		encodeShopEffectCell(e, &v.Cells[i])
 	}
 	e.close(']')
 	e.close('}')
@@ -605,15 +654,6 @@ func encodeWhere(e *encoder, v *report.Where) {
 	e.string(v.Value)
 	e.key("si")
 	e.string(v.SI)
-	e.close('}')
-}
-
-func encodeShopFault(e *encoder, v *report.ShopFault) {
-	e.open('{')
-	e.key("field")
-	e.string(v.Field)
-	e.key("message")
-	e.string(v.Message)
 	e.close('}')
 }
 
@@ -1047,40 +1087,45 @@ func encodeShownCell(e *encoder, v *report.ShownCell) {
 	e.close('}')
 }
 
-func encodeShopItem(e *encoder, v *report.ShopItem) {
+func encodeShopTable(e *encoder, v *report.ShopTable) {
 	e.open('{')
-	e.key("path")
-	e.string(v.Path)
+	e.key("id")
+	e.string(v.ID)
 	e.key("label")
 	e.string(v.Label)
-	e.key("value")
-	e.flag(v.Value)
+	e.key("of")
+	e.string(v.Of)
+	e.key("across")
+	e.flag(v.Across)
+	e.key("columns")
+	e.open('[')
+	for i := range v.Columns {
+		encodeShopColumn(e, &v.Columns[i])
+	}
+	e.close(']')
+	e.key("rows")
+	e.open('[')
+	for i := range v.Rows {
+		encodeShopRow(e, &v.Rows[i])
+	}
+	e.close(']')
+	e.key("sorts")
+	e.open('[')
+	for i := range v.Sorts {
+		encodeShopSort(e, &v.Sorts[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShopEffectCell(e *encoder, v *report.ShopEffectCell) {
+	e.open('{')
 	e.key("text")
 	e.string(v.Text)
-	e.key("hint")
-	e.string(v.Hint)
-	if v.Choices != nil {
-		e.key("choices")
-		e.open('[')
-		for i := range v.Choices {
-			encodeChoice(e, &v.Choices[i])
-		}
-		e.close(']')
-	}
-	e.key("list")
-	e.flag(v.List)
-	if v.Items != nil {
-		e.key("items")
-		e.open('[')
-		for _, v0 := range v.Items {
-			if v0 == nil {
-				e.null()
-			} else {
-				encodeShopItem(e, v0)
-			}
-		}
-		e.close(']')
-	}
+	e.key("state")
+	e.string(string(v.State))
+	e.key("moved")
+	e.flag(v.Moved)
 	e.close('}')
 }
 
@@ -1388,12 +1433,60 @@ func encodeKept(e *encoder, v *document.Kept) {
 	e.close('}')
 }
 
-func encodeChoice(e *encoder, v *report.Choice) {
+func encodeShopColumn(e *encoder, v *report.ShopColumn) {
 	e.open('{')
-	e.key("id")
-	e.string(v.ID)
-	e.key("text")
-	e.string(v.Text)
+	e.key("parts")
+	e.open('[')
+	for _, v0 := range v.Parts {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("record")
+	if v.Record == nil {
+		e.null()
+	} else {
+		encodeShopRecord(e, v.Record)
+	}
+	e.close('}')
+}
+
+func encodeShopRow(e *encoder, v *report.ShopRow) {
+	e.open('{')
+	e.key("parts")
+	e.open('[')
+	for _, v0 := range v.Parts {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("record")
+	if v.Record == nil {
+		e.null()
+	} else {
+		encodeShopRecord(e, v.Record)
+	}
+	e.key("cells")
+	e.open('[')
+	for i := range v.Cells {
+		encodeShopCell(e, &v.Cells[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShopSort(e *encoder, v *report.ShopSort) {
+	e.open('{')
+	e.key("kind")
+	e.string(string(v.Kind))
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("hint")
+	e.string(v.Hint)
+	e.key("choices")
+	e.open('[')
+	for i := range v.Choices {
+		encodeChoice(e, &v.Choices[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -1473,6 +1566,37 @@ func encodePromisePart(e *encoder, v *report.PromisePart) {
 	e.string(v.Day)
 	e.key("note")
 	e.string(v.Note)
+	e.close('}')
+}
+
+func encodeShopRecord(e *encoder, v *report.ShopRecord) {
+	e.open('{')
+	e.key("list")
+	e.string(v.List)
+	e.key("index")
+	e.whole(v.Index)
+	e.key("new")
+	e.flag(v.New)
+	e.close('}')
+}
+
+func encodeShopCell(e *encoder, v *report.ShopCell) {
+	e.open('{')
+	e.key("path")
+	e.string(v.Path)
+	e.key("text")
+	e.string(v.Text)
+	e.key("sort")
+	e.whole(v.Sort)
+	e.close('}')
+}
+
+func encodeChoice(e *encoder, v *report.Choice) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("text")
+	e.string(v.Text)
 	e.close('}')
 }
 

@@ -93,9 +93,10 @@ type shopArgs struct {
 }
 
 type shopReply struct {
-	Shop   string          `json:"shop"`
-	Form   report.ShopForm `json:"form"`
-	Lifted []string        `json:"lifted"` // what its owner is to confirm of a file that an earlier version saved
+	Shop    string             `json:"shop"`
+	Form    report.ShopTables  `json:"form"`
+	Lifted  []string           `json:"lifted"`  // what its owner is to confirm of a file that an earlier version saved
+	Refused []report.ShopFault `json:"refused"` // of what was entered
 }
 
 // shopForm lays a capability file open for editing.
@@ -104,24 +105,24 @@ func shopForm(a shopArgs) (shopReply, error) {
 	if err != nil {
 		return shopReply{}, err
 	}
-	return answerShop(c), nil
+	return answerShop(c, nil), nil
 }
 
 // answerShop gives a capability to the page, which is about to send it again.
-func answerShop(c shop.Capability) shopReply {
+func answerShop(c shop.Capability, refused []shop.Fault) shopReply {
 	text := string(c.Save())
 	lately.Store(&openedShop{text, c})
 	w := writerIn(units.SI)
-	return shopReply{text, w.ShopForm(c), w.Lifted(c)}
+	return shopReply{text, w.ShopTables(c), w.Lifted(c), w.Faults(refused)}
 }
 
 // shopCommand is one change of a capability file. Op says which members count:
-// set Path Text, add Path, remove Path Index.
+// enter Entries, add Path, copy and remove Path Index, begin none.
 type shopCommand struct {
-	Op    string `json:"op"`
-	Path  string `json:"path"`
-	Text  string `json:"text,omitempty"`
-	Index int    `json:"index,omitempty"`
+	Op      string         `json:"op"`
+	Path    string         `json:"path,omitempty"`
+	Index   int            `json:"index,omitempty"`
+	Entries []shop.Entered `json:"entries,omitempty"`
 }
 
 type editShopArgs struct {
@@ -129,36 +130,105 @@ type editShopArgs struct {
 	Command shopCommand `json:"command"`
 }
 
-// editShop changes a capability file, or refuses and says at which path and why.
+// editShop changes a capability file, or refuses and says at which path and why. Of many texts that are entered at once those
+// that hold are taken, and the others are told.
 func editShop(a editShopArgs) (shopReply, error) {
 	c, err := openShop(a.Shop)
 	if err != nil {
 		return shopReply{}, err
 	}
+	w := writerIn(units.SI)
 	var faults []shop.Fault
-	switch a.Command.Op {
-	case "set":
-		c, faults = c.With(a.Command.Path, typedAt(c, a.Command.Path, a.Command.Text))
+	switch command := a.Command; command.Op {
+	case "enter":
+		c, faults = c.Enter(w.ShopEntries(c, command.Entries))
+		return answerShop(c, faults), nil
 	case "add":
-		c, faults = c.More(a.Command.Path)
+		c, faults = c.More(command.Path)
+	case "copy":
+		c, faults = c.Copy(command.Path, command.Index)
 	case "remove":
-		c, faults = c.Remove(a.Command.Path, a.Command.Index)
+		c, faults = c.Remove(command.Path, command.Index)
+	case "begin":
+		c = shop.Begin(texts().Text("shop.begun"))
 	default:
-		return shopReply{}, fmt.Errorf("bridge: shop command %q", a.Command.Op)
+		return shopReply{}, fmt.Errorf("bridge: shop command %q", command.Op)
 	}
 	if err := refused(faults); err != nil {
 		return shopReply{}, err
 	}
-	return answerShop(c), nil
+	return answerShop(c, nil), nil
 }
 
-// typedAt is a text as the file holds it, which was typed at path in the page's language.
-func typedAt(c shop.Capability, path, text string) string {
-	leaves, _ := c.Contents()
-	for _, f := range leaves {
-		if f.Path == path && f.Kind != "" {
-			return texts().Numbers.Typed(text)
+type shopEffectArgs struct {
+	Document document.Document `json:"document"`
+	Shop     string            `json:"shop"`
+	Before   *string           `json:"before"` // the shop before what was last entered; null: nothing was
+	Path     string            `json:"path"`   // of the entry in focus
+}
+
+// shopEffect says what was last entered does to an order, and what the number in focus would do if it were a tenth less or more.
+func shopEffect(a shopEffectArgs) (report.ShopEffect, error) {
+	if err := document.Check(a.Document); err != nil {
+		return report.ShopEffect{}, err
+	}
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return report.ShopEffect{}, err
+	}
+	w := writer(a.Document)
+	w.Currency = c.Currency
+	var list []report.ShopMade
+	made := func(column string, c shop.Capability) error {
+		in, h, err := design.ReadAndRate(a.Document, &c)
+		if err == nil {
+			list = append(list, report.ShopMade{Column: column, Made: design.Brief(in, h)})
+		}
+		return err
+	}
+	if a.Before != nil {
+		before := house()
+		faults := []shop.Fault(nil)
+		if *a.Before != "" {
+			before, faults = shop.Open([]byte(*a.Before))
+		}
+		if faults == nil {
+			if err := made("shop.effect.before", before); err != nil {
+				return report.ShopEffect{}, err
+			}
 		}
 	}
-	return text
+	inUse := len(list)
+	if err := made("shop.effect.now", c); err != nil {
+		return report.ShopEffect{}, err
+	}
+	less, more, number := report.Trials(c, a.Path)
+	if number {
+		for _, trial := range [][2]string{{"shop.effect.less", less}, {"shop.effect.more", more}} {
+			next, faults := c.With(a.Path, trial[1])
+			if faults != nil {
+				continue // out of its range, or it would not go with the rest
+			}
+			if err := made(trial[0], next); err != nil {
+				return report.ShopEffect{}, err
+			}
+		}
+	}
+	out := w.ShopEffect(list, inUse)
+	if len(list) > inUse+1 && !moved(out, inUse+1) {
+		out.Note = texts().Text("shop.effect.stays")
+	}
+	return out, nil
+}
+
+// moved reports whether anything in the columns from one on is other than by the shop in use.
+func moved(e report.ShopEffect, from int) bool {
+	for _, r := range e.Rows {
+		for _, c := range r.Cells[from:] {
+			if c.Moved {
+				return true
+			}
+		}
+	}
+	return false
 }

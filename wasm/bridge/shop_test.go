@@ -93,7 +93,7 @@ func TestShopComesWithTheCall(t *testing.T) {
 	var edited struct{ Shop string }
 	change := func(path, text string) {
 		t.Helper()
-		if e := ask(t, "shop_edit", map[string]any{"shop": edited.Shop, "command": map[string]any{"op": "set", "path": path, "text": text}}, &edited); e != "" {
+		if e := ask(t, "shop_edit", map[string]any{"shop": edited.Shop, "command": entering(path, text)}, &edited); e != "" {
 			t.Fatal(e)
 		}
 	}
@@ -127,6 +127,11 @@ func TestShopComesWithTheCall(t *testing.T) {
 	}
 }
 
+// entering is the command that enters one text.
+func entering(path, text string) map[string]any {
+	return map[string]any{"op": "enter", "path": "", "entries": []any{map[string]any{"path": path, "text": text}}}
+}
+
 func TestShopListsGrowAndShrink(t *testing.T) {
 	var got shopReply
 	command := func(op, path string, index int) {
@@ -154,8 +159,6 @@ func TestShopListsGrowAndShrink(t *testing.T) {
 // What is wrong with a file is said at its path.
 func TestFaultsOfAShopNameTheirPath(t *testing.T) {
 	for name, c := range map[string]struct{ method, args, path string }{
-		"value":       {"shop_edit", `{"shop":"","command":{"op":"set","path":"rates/line","text":"cheap"}}`, "rates/line"},
-		"no such":     {"shop_edit", `{"shop":"","command":{"op":"set","path":"rates/luck","text":"1 /h"}}`, "rates/luck"},
 		"last line":   {"shop_edit", `{"shop":"","command":{"op":"remove","path":"crate","index":0}}`, "crate"},
 		"not a shop":  {"shop", `{"shop":"{}"}`, "format"},
 		"no JSON":     {"shop", `{"shop":"od;wall"}`, ""},
@@ -181,6 +184,72 @@ func TestFaultsOfAShopNameTheirPath(t *testing.T) {
 		if reply.Error == nil || len(reply.Error.Fields) == 0 || reply.Error.Fields[0].Field != c.path || reply.Error.Fields[0].Message == "" {
 			t.Errorf("%s: %+v", name, reply.Error)
 		}
+	}
+}
+
+// Of what is entered at once, what does not hold is refused at its path, and the rest is taken as one change.
+func TestRefusedEntriesNameTheirPath(t *testing.T) {
+	var got shopReply
+	command := map[string]any{"op": "enter", "path": "", "entries": []any{
+		map[string]any{"path": "rates/line", "text": "cheap"},
+		map[string]any{"path": "rates/luck", "text": "1 /h"},
+		map[string]any{"path": "currency", "text": "CHF"},
+		map[string]any{"path": "lines/0/types/0/oiler", "text": "no"},
+	}}
+	if e := ask(t, "shop_edit", map[string]any{"shop": "", "command": command}, &got); e != "" {
+		t.Fatal(e)
+	}
+	if !strings.Contains(got.Shop, `"CHF"`) || !strings.Contains(got.Shop, `"oiler": false`) {
+		t.Error("what holds is not taken")
+	}
+	if len(got.Refused) != 2 || got.Refused[0].Field != "rates/luck" || got.Refused[1].Field != "rates/line" || got.Refused[1].Place != "Rates, Line per hour" || got.Refused[1].Message == "" {
+		t.Errorf("refused %+v", got.Refused)
+	}
+}
+
+// What the last entry does to the order, and what the number in focus would do, is the order's own price by each shop.
+func TestEffectOfAnEntry(t *testing.T) {
+	var edited shopReply
+	if e := ask(t, "shop_edit", map[string]any{"shop": "", "command": entering("rates/line", "130 /h")}, &edited); e != "" {
+		t.Fatal(e)
+	}
+	effect := func(path string) (got report.ShopEffect) {
+		t.Helper()
+		if e := ask(t, "shop_effect", map[string]any{"document": cases.First(), "shop": edited.Shop, "before": "", "path": path}, &got); e != "" {
+			t.Fatal(e)
+		}
+		return got
+	}
+	price := func(shop string) string {
+		for _, g := range askMaking(t, cases.First(), shop).View.Groups {
+			for _, f := range g.Figures {
+				if f.ID == "price_tube" {
+					return f.Value
+				}
+			}
+		}
+		return ""
+	}
+	got := effect("rates/line")
+	if want := []string{"Before", "Now", "10 % less", "10 % more"}; !slices.Equal(got.Columns, want) || len(got.Rows) != 3 {
+		t.Fatalf("%+v", got)
+	}
+	cells := got.Rows[0].Cells
+	more, faults := house().With("rates/line", "143 /h")
+	if faults != nil {
+		t.Fatal(faults)
+	}
+	if cells[0].Text != price("") || cells[1].Text != price(edited.Shop) || cells[3].Text != price(string(more.Save())) || !cells[0].Moved || cells[1].Moved || !cells[2].Moved {
+		t.Errorf("prices %+v", cells)
+	}
+	if hours := got.Rows[1].Cells; hours[0].Moved || hours[3].Moved {
+		t.Errorf("hours %+v", hours)
+	}
+	if got = effect("forming/3/work"); got.Note == "" || len(got.Columns) != 4 {
+		t.Errorf("what moves nothing: %+v", got)
+	}
+	if got = effect("name"); got.Note != "" || len(got.Columns) != 2 {
+		t.Errorf("a name: %+v", got)
 	}
 }
 
@@ -283,7 +352,7 @@ func TestLargestFileIsBounded(t *testing.T) {
 	}{
 		{"edit", map[string]any{"document": cases.First(), "commands": nil, "sheet": area, "section": "making", "shop": text, "room": map[string]any{"wide": 1100, "card": 270}}, mostAllocated},
 		{"shop", map[string]any{"shop": text}, 3 * mostAllocated},
-		{"shop_edit", map[string]any{"shop": text, "command": map[string]any{"op": "set", "path": "name", "text": "Other"}}, 3 * mostAllocated},
+		{"shop_edit", map[string]any{"shop": text, "command": entering("name", "Other")}, 3 * mostAllocated},
 	} {
 		asked := mustMarshal(t, c.args)
 		if got := allocated(func() { Call(c.method, asked) }); got > c.most {

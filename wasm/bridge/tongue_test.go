@@ -17,7 +17,7 @@ var unread = map[string]bool{
 	"document": true, "steps": true, "id": true, "section": true, "state": true, "field": true, "figure": true, "origin": true, "rule": true,
 	"command": true, "unit": true, "units": true, "symbols": true, "numbers": true, "result": true, "symbol": true, "shop": true, "path": true,
 	"hatch": true, "class": true, "ink": true, "anchor": true, "colours": true, "bands": true, "quantity": true, "key": true, "fields": true,
-	"svg": true, "kind": true, "grips": true, "at": true,
+	"svg": true, "kind": true, "grips": true, "at": true, "list": true,
 }
 
 // point is a number with a decimal point: in this language the point parts thousands.
@@ -37,6 +37,9 @@ func read(node any, visit func(string)) {
 		if f, ok := field.Find(id); ok && !f.IsNumber() {
 			delete(node, "text") // a choice, or a name that was given
 			delete(node, "typed")
+		}
+		if text, _ := node["text"].(string); node["sort"] != nil && !point.MatchString(text) {
+			delete(node, "text") // of a cell: as typed, or the ID of a choice; of a number the decimal sign is the language's
 		}
 		for key, one := range node {
 			if !unread[key] || key == "fields" && one != nil {
@@ -61,6 +64,7 @@ func TestEveryAnswerIsInTheLanguage(t *testing.T) {
 	house := shop.House()
 	names(house.Name)
 	names(house.Currency)
+	names("fast") // is entered below
 	for _, l := range house.Lines {
 		names(l.Name)
 	}
@@ -110,5 +114,5 @@ func TestEveryAnswerIsInTheLanguage(t *testing.T) {
 	}
 	held("map", map[string]any{"document": cases.First(), "quantity": rating.AreaRatio})
 	held("open", map[string]any{"text": "?", "sheet": area})
-	held("shop_edit", map[string]any{"shop": "", "command": map[string]any{"op": "set", "path": "lines", "text": "fast"}})
+	held("shop_edit", map[string]any{"shop": "", "command": entering("rates/line", "fast")})
 }
