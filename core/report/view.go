@@ -216,8 +216,9 @@ func (w Writer) spans(d document.Document, errs design.FieldErrors) []FormSpan {
 	return out
 }
 
-// even writes so many bare spans of a width [m] as they may be typed.
+// even writes so many bare spans of a width [m] as they may be typed, a round one of the system where that is no narrower.
 func (w Writer) even(count int, width float64) string {
+	width = max(width, units.Snap(units.Distance, width, w.System))
 	return strconv.Itoa(count) + " × " + w.Texts.Numbers.Echo(units.Distance, width, w.System)
 }
 
