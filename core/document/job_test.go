@@ -23,7 +23,7 @@ func full(t *testing.T) Job {
 	job.Head = Head{"Enquiry 7", "B", "2026-11-27", "2026-12-01"}
 	job.Items[1].ID = "a1b2"
 	duty := 812e3
-	job.By = []Basis{{"engine.a1", "5f", []string{"duty", "price"}}}
+	job.By = []Basis{{"engine.a1", "5f", "Quillhaven", "2026-10-05", []string{"duty", "price"}}}
 	job.Items[1].Shown = &Shown{0, "2026-11-27", []*float64{&duty, nil}}
 	job.Items[1].Kept = []Kept{{"lower", third.From(base)}}
 	return job

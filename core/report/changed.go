@@ -65,9 +65,20 @@ func (w Writer) Cause(was, now document.Basis) string {
 	case was.Shop == now.Shop:
 		return w.say(message.New("changed.by_program"))
 	case was.Build == now.Build:
-		return w.say(message.New("changed.by_shop"))
+		return w.say(message.New("changed.by_shop")) + w.whosePrices(was, now)
 	}
-	return w.say(message.New("changed.by_both"))
+	return w.say(message.New("changed.by_both")) + w.whosePrices(was, now)
+}
+
+// whosePrices says of which shop and day the prices were that were saved, and whose stand here now; nothing where an earlier version saved them, or both say the same of themselves.
+func (w Writer) whosePrices(was, now document.Basis) string {
+	switch {
+	case was.Named == "", was.Named == now.Named && was.Dated == now.Dated:
+		return ""
+	case was.Dated == "":
+		return " " + w.say(message.New("changed.whose", "was", was.Named, "now", now.Named))
+	}
+	return " " + w.say(message.New("changed.whose_dated", "was", was.Named, "dated", was.Dated, "now", now.Named))
 }
 
 // ItemName is what an item is called in a list: its mark and its name.

@@ -70,4 +70,14 @@ func TestCauses(t *testing.T) {
 			t.Errorf("%q does not say %q", said, want)
 		}
 	}
+	named := document.Basis{Build: "a", Shop: "x", Named: "Theirs"}
+	for want, dated := range map[string]string{
+		"The shop is another. Prices were those of Theirs; here stand those of Ours.":                "",
+		"The shop is another. Prices were those of Theirs, of 2026-10-05; here stand those of Ours.": "2026-10-05",
+	} {
+		named.Dated = dated
+		if said := w.Cause(named, document.Basis{Build: "a", Shop: "y", Named: "Ours"}); said != want {
+			t.Errorf("%q, want %q", said, want)
+		}
+	}
 }

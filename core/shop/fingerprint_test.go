@@ -17,3 +17,19 @@ func TestFingerprintFollowsTheFile(t *testing.T) {
 		}
 	}
 }
+
+// The day of a shop's prices is the newest that one of them bears.
+func TestDayOfPrices(t *testing.T) {
+	c := House()
+	if got := c.PricesOf(); got != "2026-10-19" {
+		t.Errorf("prices of %q", got)
+	}
+	c.BoughtIn = []BoughtIn{{Dated: "2026-11-02"}}
+	if got := c.PricesOf(); got != "2026-11-02" {
+		t.Errorf("prices of %q", got)
+	}
+	bare := Capability{BoughtIn: []BoughtIn{{Dated: Undated}}}
+	if got := bare.PricesOf(); got != "" {
+		t.Errorf("prices of %q", got)
+	}
+}

@@ -242,6 +242,8 @@ export interface Document {
 export interface Basis {
   build: string;
   shop: string;
+  named?: string;
+  dated?: string;
   figures: string[];
 }
 

@@ -50,8 +50,12 @@ export function plain({ at, ...item }) {
   return item;
 }
 
-/** A design alone, as a job. @param {Document} document */
-export const alone = (document) => saveable(jobOf({ document }, ""));
+/** A design alone, as a job, with what it answered and whose prices these were. @param {Document} document @param {Item} [item] @param {Job["by"]} [by] */
+export function alone(document, item, by = []) {
+  const shown = item?.shown;
+  const items = [{ id: "1", design: {}, ...(shown && { shown: { ...shown, by: 0 } }) }];
+  return saveable(jobOf({ document, job: { head: NO_HEAD, base: document, items, by: shown ? [by[shown.by]] : [] } }, ""));
+}
 
 /** Puts an item in the place of the one of its ID, or into the list, or takes it out. @param {Job} job @param {string} id @param {Item | null} item */
 export function put(job, id, item) {

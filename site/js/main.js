@@ -111,7 +111,7 @@ const tools = createTools(design, answer, {
   },
   async link() {
     await design.rest();
-    const { text } = await engine.call("save", { job: alone(design.history.entry.document) });
+    const { text } = await engine.call("save", { job: alone(design.history.entry.document, design.history.job?.items.get(design.history.hand), design.history.job?.by) });
     return copyLink(await pack(text));
   },
   async print() {

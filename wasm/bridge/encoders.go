@@ -335,6 +335,14 @@ func encodeBasis(e *encoder, v *document.Basis) {
 	e.string(v.Build)
 	e.key("shop")
 	e.string(v.Shop)
+	if v.Named != "" {
+		e.key("named")
+		e.string(v.Named)
+	}
+	if v.Dated != "" {
+		e.key("dated")
+		e.string(v.Dated)
+	}
 	e.key("figures")
 	e.open('[')
 	for _, v0 := range v.Figures {

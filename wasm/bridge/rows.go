@@ -67,7 +67,7 @@ func rowIn(d document.Document, c *shop.Capability) (design.Row, design.FieldErr
 
 // basisOf is what rows of this program and a shop are found by.
 func basisOf(build string, c shop.Capability) document.Basis {
-	b := document.Basis{Build: build, Shop: c.Fingerprint(), Figures: make([]string, len(design.RowFigures))}
+	b := document.Basis{Build: build, Shop: c.Fingerprint(), Named: c.Name, Dated: c.PricesOf(), Figures: make([]string, len(design.RowFigures))}
 	for i, f := range design.RowFigures {
 		b.Figures[i] = f.ID
 	}
