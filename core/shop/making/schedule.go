@@ -77,13 +77,18 @@ func ScheduleOf(c *shop.Capability, l *shop.Line, w *Winding, tubeTime TubeTime,
 	length := c.Crew.Shift
 	var at units.Duration
 	n := 0
+order:
 	for e := range events(l, w, tubeTime, setUp) {
-		if n++; n > mostEvents || len(s.Blocks) > mostBlocks {
+		if n++; n > mostEvents {
 			s.More = true
 			break
 		}
 		left := e.time / units.Duration(c.Crew.Efficiency)
 		for left > 0 {
+			if len(s.Blocks) > mostBlocks {
+				s.More = true
+				break order
+			}
 			if at >= length*(1-shop.Slack) {
 				s.Shifts, at = s.Shifts+1, 0
 			}

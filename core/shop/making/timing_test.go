@@ -128,3 +128,22 @@ func TestDeepestChangeGoverns(t *testing.T) {
 		}
 	}
 }
+
+// A schedule ends after 1,001 blocks, also where the last event goes on in the next shift: one tube a rack, each taking as long as the
+// change of the rack, in shifts that end in the midst of one.
+func TestScheduleEndsAtItsBlocks(t *testing.T) {
+	c, o := shop.House(), footed()
+	c.Crew.Efficiency = 1
+	l := &c.Lines[0]
+	l.Racks = shop.Racks{Tubes: 1, Change: 60}
+	o.Quantity = 2000
+	w := *PlanOf(&c, l, &o, nil).Winding
+	w.FirstOff, w.Rejected = 0, 0
+	w.Coil.Change = 1e-9
+	for events := units.Duration(900.5); events < 1002; events++ { // changes of the coil are blocks too
+		c.Crew.Shift = 60 * events
+		if s := ScheduleOf(&c, l, &w, TubeTime{Load: 60}, 0, 12); len(s.Blocks) > mostBlocks+1 || !s.More {
+			t.Errorf("shifts of %g events: %d blocks, more %v", float64(events), len(s.Blocks), s.More)
+		}
+	}
+}
