@@ -88,6 +88,9 @@ func answerable(t testing.TB, method string, args any) {
 		}
 	}
 	for _, none := range []string{"NaN", "Inf"} {
+		if bytes.Contains(text, []byte(none)) {
+			continue // what was typed is shown as it was typed
+		}
 		if i := bytes.Index(reply, []byte(none)); i >= 0 {
 			t.Fatalf("%s: …%s…\n%s", method, reply[max(0, i-80):min(len(reply), i+20)], text)
 		}

@@ -60,7 +60,7 @@ func rowIsTheAnswer(t testing.TB, d document.Document) {
 	worst := figure.Good
 	why := ""
 	for _, n := range full.Notices {
-		if n.State == figure.No && worst != figure.No || n.State == figure.Watch && worst == figure.Good {
+		if n.State.Graver(worst) {
 			worst, why = n.State, w.Texts.Render(n.Message, d.Units)
 		}
 	}

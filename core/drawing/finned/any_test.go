@@ -88,3 +88,21 @@ func TestAnyTubeIsDrawn(t *testing.T) {
 		}
 	})
 }
+
+// On the smallest sheets, about the shape from which views are stacked, there is room for a detail, with the temperatures' scale and without.
+func TestSmallSheetsHaveRoom(t *testing.T) {
+	for _, legend := range []bool{false, true} {
+		least := leastHeightPx
+		if legend {
+			least += legendRow * ink.PxPerMM
+		}
+		for h := least; h < 800; h++ {
+			for w := float64(leastWidthPx); w < 900; w += 3 {
+				l := arrange(w/ink.PxPerMM, h/ink.PxPerMM, legend)
+				if l.detail.h-l.head-detailTop-detailBottom <= 0 || l.disc <= 0 {
+					t.Fatalf("%g x %g, scale of temperatures %v: %+v", w, h, legend, l)
+				}
+			}
+		}
+	}
+}

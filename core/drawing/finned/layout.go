@@ -37,10 +37,11 @@ func arrange(w, h float64, legend bool) layout {
 	inner := w - 2*margin
 	bottom := h - margin - footHeight
 	top := 0.48 * (bottom - margin) // where stacked
+	views := h
 	if legend {
-		bottom -= legendRow
+		bottom, views = bottom-legendRow, h-legendRow
 	}
-	if w/h < stackBelow {
+	if w/views < stackBelow {
 		l.head, l.stacked = headLine, true
 		l.across = box{margin, margin, 0.475 * inner, top}
 		l.along = box{margin + 0.475*inner, margin, 0.525 * inner, top}
