@@ -80,6 +80,9 @@ func TestPageInAnotherLanguage(t *testing.T) {
 	for _, l := range house.Lines {
 		given(l.Name)
 	}
+	for _, one := range house.Steps { // the shop's own words
+		given(one.Name)
+	}
 	look := func(where string) {
 		t.Helper()
 		for _, text := range browser.Eval[[]string](page, toldInSight) {
