@@ -17,7 +17,7 @@ func TestLinkSaysWhosePricesItBears(t *testing.T) {
 		t.Fatal(err)
 	}
 	page := atDesk(t)
-	page.Wait(`Object.values(localStorage).some((text) => text.includes('"shown"'))`)
+	page.Wait(`((all) => all.includes('"named":') && all.includes('"shown":{'))(Object.values(localStorage).join())`) // what it answered, and by whose prices
 	link := linkOf(t, page)
 	page = opened(t, browser.Desk, "")
 	browser.Eval[bool](page, `(localStorage.setItem("finwright.shop", `+js(string(text))+`), true)`)
