@@ -17,7 +17,6 @@ func TestLinkSaysWhosePricesItBears(t *testing.T) {
 		t.Fatal(err)
 	}
 	page := atDesk(t)
-	page.Wait(`((all) => all.includes('"named":') && all.includes('"shown":{'))(Object.values(localStorage).join())`) // what it answered, and by whose prices
 	link := linkOf(t, page)
 	page = opened(t, browser.Desk, "")
 	browser.Eval[bool](page, `(localStorage.setItem("finwright.shop", `+js(string(text))+`), true)`)

@@ -104,6 +104,7 @@ const tools = createTools(design, answer, {
   example: (id) => design.replace(async () => ({ reply: await engine.call("example", { id, ...sheet.area() }), looked: true })),
   async save() {
     await design.rest();
+    await rows.noted(); // what leaves the page bears what it answered, and by whose prices
     const { job, document } = design.history.entry;
     const { text } = await engine.call("save", { job: saveable(job) });
     await saveFile(engine, "design", job.head.reference || document.title, text);
@@ -111,6 +112,7 @@ const tools = createTools(design, answer, {
   },
   async link() {
     await design.rest();
+    await rows.noted();
     const { text } = await engine.call("save", { job: alone(design.history.entry.document, design.history.job?.items.get(design.history.hand), design.history.job?.by) });
     return copyLink(await pack(text));
   },

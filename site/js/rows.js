@@ -81,7 +81,15 @@ export function createRows(engine, design, shop, place) {
     comparing.done.catch(() => {}); // it was cancelled, or there is no engine, which is told elsewhere
   }
 
+  /** The item in hand has its row, or there is none to have: without an engine, or where it is in hand no more. */
+  function noted() {
+    clearTimeout(timer);
+    return note().catch(() => {});
+  }
+
   return {
+    noted,
+
     /** What is in the history has been answered. */
     settled() {
       if (history.job !== job) {
@@ -89,7 +97,7 @@ export function createRows(engine, design, shop, place) {
         compare();
       }
       clearTimeout(timer);
-      timer = window.setTimeout(() => note().catch(() => {}), REST); // without an engine there is no row
+      timer = window.setTimeout(noted, REST);
     },
   };
 }
