@@ -150,7 +150,7 @@ func of(pairs []string) document.Document {
 // TestNothingStepsAtAnEdge places designs at each edge and a billionth to either side.
 func TestNothingStepsAtAnEdge(t *testing.T) {
 	all := edges()
-	proof.Proof{Share: 10, Full: len(all), Seed: 21}.Run(t, func(c *proof.Case) {
+	proof.Proof{Share: 8, Full: len(all), Seed: 21}.Run(t, func(c *proof.Case) {
 		e := all[(c.Index*53+7)%len(all)]
 		c.In(e.name)
 		f := field.Must(e.field)
