@@ -31,7 +31,7 @@ export function createDrawing(root, page) {
   /** @type {import("./api.js").Scene | null} */ let scene = null;
   /** @type {ReturnType<typeof createPicture> | null} */ let picture = createPicture(root, page.requestSVG);
   const showWords = createWords(words);
-  const grips = createGrips(handles, { ...page, onChange: placeOverlay });
+  const grips = createGrips(handles, { ...page, onChange: placeOverlay, onHold });
   const painter = createPainter(root);
   const pan = createPan(overlay, (transform) => {
     placeOverlay();
@@ -46,6 +46,12 @@ export function createDrawing(root, page) {
     picture = createPicture(root, page.requestSVG);
     if (scene) picture.show(scene, pan.transform()).catch(page.onFailure);
   });
+
+  /** Its room keeps its size under the hand, whatever the lines above it come to say. @param {boolean} held */
+  function onHold(held) {
+    const { width, height } = root.getBoundingClientRect();
+    Object.assign(root.style, held ? { width: `${width}px`, height: `${height}px` } : { width: "", height: "" });
+  }
 
   /** Places what lies over the sheet. */
   function placeOverlay() {

@@ -19,7 +19,7 @@ const KEYS = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 
 /**
  * @param {Element} parent
  * @param {{onPull: (values: Value[], event: Event) => void, onRelease: (values: Value[], event: Event) => void,
- *   onCancel: () => void, onChange: () => void}} page
+ *   onCancel: () => void, onChange: () => void, onHold: (held: boolean) => void}} page
  */
 export function createGrips(parent, page) {
   /** @type {Scene} */ let scene; // before it there are no grips
@@ -37,6 +37,7 @@ export function createGrips(parent, page) {
   function letGo() {
     const ended = pull;
     pull = null;
+    page.onHold(false);
     page.onChange();
     return ended;
   }
@@ -61,6 +62,7 @@ export function createGrips(parent, page) {
       node.focus({ focusVisible: false });
       event.stopPropagation();
       event.preventDefault();
+      page.onHold(true);
       page.onChange();
     });
     // A finger on a grip does not scroll the page; of touch-action within a drawing browsers take no notice.
