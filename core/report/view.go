@@ -39,6 +39,7 @@ type View struct {
 	Summary   string          `json:"summary"`
 	Pairs     []ShownAsked    `json:"pairs,omitzero"`
 	Followed  string          `json:"followed"` // what the last commands took along beside what they entered
+	Glimpse   bool            `json:"glimpse"`  // only what moves while something is pulled: Fields are those that were set, and what is absent stands
 }
 
 // FormField is one entry of the form. Text is what to show in the units in force,
@@ -129,12 +130,7 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 		if res.Supports > 0 {
 			v.Even = w.even(res.Supports, float64(res.SpanWidth))
 		}
-		v.Headline, v.Ruling = w.headline(res), w.ruling(res)
-		for _, g := range res.Groups {
-			if w.Section.holds(g) {
-				v.Groups = append(v.Groups, w.group(g))
-			}
-		}
+		v.Headline, v.Ruling, v.Groups = w.headline(res), w.ruling(res), w.groups(res)
 		if w.Section.ID == "" || w.Section.Methods {
 			v.Methods, v.Bars, v.Pairs = w.methods(res.Heat), w.bars(res.Heat), w.pairs(res)
 			v.ByMethods = methodsUsed(v.Methods)
@@ -146,30 +142,58 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 	return v
 }
 
+// Glimpse renders of document d what moves while something of the design before is pulled: the entries that were set, the figures
+// in sight, and what holds the heat back. The rest of a View is absent.
+func (w Writer) Glimpse(before, d document.Document, res *design.Result) View {
+	v := View{Glimpse: true, Title: d.Title, Units: d.Units, Valid: true, Headline: w.headline(res), Groups: w.groups(res)}
+	if w.Section.Methods {
+		v.Bars = w.bars(res.Heat)
+	}
+	for i := range field.Fields {
+		if f := &field.Fields[i]; d.Fields[f.ID] != before.Fields[f.ID] {
+			v.Fields = append(v.Fields, w.field(f, d, nil, nil, res))
+		}
+	}
+	return v
+}
+
+func (w Writer) groups(res *design.Result) []ShownGroup {
+	var out []ShownGroup
+	for _, g := range res.Groups {
+		if w.Section.holds(g) {
+			out = append(out, w.group(g))
+		}
+	}
+	return out
+}
+
 func byGravity(a, b *design.Notice) int { return figure.ByGravity(a.State, b.State) }
 
 func (w Writer) fields(d document.Document, wrong design.FieldErrors, watch map[string][]string, res *design.Result) []FormField {
-	text := d.Text
-	out := make([]FormField, 0, len(field.Fields))
+	out := make([]FormField, len(field.Fields))
 	for i := range field.Fields {
-		f := &field.Fields[i]
-		entry := d.Fields[f.ID]
-		kind := f.KindOf(entry.Text)
-		shown := FormField{
-			ID: f.ID, Typed: w.typed(kind, entry.Text), Text: w.shown(kind, entry.Text), Origin: entry.Origin,
-			Used: f.Used(text), Watch: strings.Join(watch[f.ID], " "), Error: w.wrong(wrong, f.ID),
-		}
-		if res != nil {
-			if q, ok := res.Auto[f.ID]; ok {
-				shown.Auto = w.Texts.Numbers.Echo(q.Kind, q.SI, w.System)
-			}
-			if f.ID == "line" {
-				shown.Auto = res.Line
-			}
-		}
-		out = append(out, shown)
+		out[i] = w.field(&field.Fields[i], d, wrong, watch, res)
 	}
 	return out
+}
+
+func (w Writer) field(f *field.Field, d document.Document, wrong design.FieldErrors, watch map[string][]string, res *design.Result) FormField {
+	entry := d.Fields[f.ID]
+	kind := f.KindOf(entry.Text)
+	shown := FormField{
+		ID: f.ID, Typed: w.typed(kind, entry.Text), Text: w.shown(kind, entry.Text), Origin: entry.Origin,
+		Used: f.Used(d.Text), Watch: strings.Join(watch[f.ID], " "), Error: w.wrong(wrong, f.ID),
+	}
+	if res == nil {
+		return shown
+	}
+	if q, ok := res.Auto[f.ID]; ok {
+		shown.Auto = w.Texts.Numbers.Echo(q.Kind, q.SI, w.System)
+	}
+	if f.ID == "line" {
+		shown.Auto = res.Line
+	}
+	return shown
 }
 
 // shown is the text as typed if it is written in the system in force, else the

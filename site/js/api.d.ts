@@ -42,6 +42,7 @@ export interface EditArgs {
   day?: string;
   first?: boolean;
   headline?: string[];
+  glimpse?: boolean;
 }
 
 export interface Reply {
@@ -60,6 +61,7 @@ export interface ExampleArgs {
   day?: string;
   first?: boolean;
   headline?: string[];
+  glimpse?: boolean;
 }
 
 export interface FilenameArgs {
@@ -106,6 +108,7 @@ export interface OpenArgs {
   day?: string;
   first?: boolean;
   headline?: string[];
+  glimpse?: boolean;
 }
 
 export interface Opened {
@@ -177,6 +180,7 @@ export interface StartArgs {
   day?: string;
   first?: boolean;
   headline?: string[];
+  glimpse?: boolean;
 }
 
 export interface Started {
@@ -209,6 +213,7 @@ export interface WorkingArgs {
   day?: string;
   first?: boolean;
   headline?: string[];
+  glimpse?: boolean;
 }
 
 export interface Working {
@@ -278,6 +283,7 @@ export interface DrawingArea {
   width: number;
   height: number;
   hold?: Scales;
+  traced?: TracedOn;
 }
 
 export interface Room {
@@ -306,6 +312,7 @@ export interface Page {
   summary: string;
   pairs?: ShownAsked[];
   followed: string;
+  glimpse: boolean;
   scene: Scene | null;
   plots?: Update[];
 }
@@ -410,6 +417,14 @@ export interface Value {
 export interface Scales {
   main: number;
   detail: number;
+}
+
+export interface TracedOn {
+  k: number;
+  x: number;
+  y: number;
+  ratio: number;
+  dark: boolean;
 }
 
 export interface FormField {
@@ -532,10 +547,11 @@ export interface Scene {
   width: number;
   height: number;
   views: View[];
-  ink: string;
+  ink?: string;
   texts: Text[];
   grips: Grip[];
   scales: Scales;
+  traces?: Trace[];
 }
 
 export interface Update {
@@ -717,6 +733,13 @@ export interface Grip {
   steps: number;
   label: string;
   value_text: string;
+}
+
+export interface Trace {
+  tone: string;
+  fill: boolean;
+  width: number;
+  path: string;
 }
 
 export interface Custom {

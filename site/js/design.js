@@ -4,12 +4,18 @@
 // commit() changes the history; live() only shows what a command would give, always starting from the history's current
 // document, so that a pull or a typed word makes one step of undo however many answers it takes.
 //
+// While something is pulled most answers are glimpses: what moves under the hand, and nothing of what hangs on it. A whole one
+// comes between them several times a second, and when the hand rests.
+//
 // What the engine cannot take is set aside: it stays where it was typed, with its reason, and the rest goes on without it.
 
 import { EngineError, EngineLost } from "./engine.js";
 import { createHistory } from "./history.js";
 import { after, differences } from "./job.js";
 import { LoadFailure } from "./loader.js";
+
+const REST = 100; // ms without a move until all is shown of what is pulled
+const WHOLE = 250; // ms from one whole answer to the next while it is moved on: less than what counts as late
 
 /**
  * @typedef {import("./api.js").Reply & Partial<Pick<import("./api.js").Opened, "job" | "item">>} Reply
@@ -26,8 +32,8 @@ import { LoadFailure } from "./loader.js";
  */
 
 /**
- * @typedef {{key: string, seen: Command, command: Command, shown: boolean, asked: boolean, sent: boolean, committed: boolean, accept: (view: import("./api.js").Page) => boolean, answer: Promise<void>}} Glimpse
- *   seen: the command as it was given, command: as it is asked (see placed); asked: it waits for its answer, sent to the engine or not yet; committed: it is to be a step of the history as well
+ * @typedef {{key: string, seen: Command, command: Command, pulled: boolean, shown: boolean, asked: boolean, sent: boolean, committed: boolean, accept: (view: import("./api.js").Page) => boolean, answer: Promise<void>}} Glimpse
+ *   seen: the command as it was given, command: as it is asked (see placed); pulled: by a hand that moves on; asked: it waits for its answer, sent to the engine or not yet; committed: it is to be a step of the history as well
  */
 
 /**
@@ -56,6 +62,8 @@ export function createDesign(engine, area, page) {
   /** @type {Map<string, Aside>} */ const asides = new Map();
   /** @type {Map<string, [string, Aside][]>} what is set aside in items that are not in hand */ const elsewhere = new Map();
   /** @type {Reply | null} */ let shown = null;
+  let wholeAt = 0; // when all was last shown
+  let resting = 0; // timer of a hand that does not move
 
   function publish() {
     const lost = broken || [...asides.values()].some((aside) => aside.lost);
@@ -68,7 +76,8 @@ export function createDesign(engine, area, page) {
 
   /** @param {Reply} reply @param {How} how */
   function show(reply, how) {
-    shown = reply;
+    if (reply.view.glimpse) shown = { document: reply.document, view: { .../** @type {Reply} */ (shown).view, ...moved(reply.view) } };
+    else [shown, wholeAt] = [reply, performance.now()];
     try {
       page.show(reply, how);
       broken = false;
@@ -294,21 +303,24 @@ export function createDesign(engine, area, page) {
   /**
    * @param {Glimpse} mine
    * @param {number} [since]
+   * @param {boolean} [whole]
    */
-  async function look(mine, since) {
+  async function look(mine, since, whole = !mine.pulled || performance.now() - wholeAt > WHOLE) {
     const began = era;
+    clearTimeout(resting);
     if (!running && waiting.length) drained = drain(); // there was no engine
     await drained;
     if (glimpse !== mine || !history.current) return;
     mine.sent = true;
     try {
-      const reply = await engine.callLatest("live", "edit", { document: history.current, commands: [mine.command], ...area(true) });
+      const reply = await engine.callLatest("live", "edit", { document: history.current, commands: [mine.command], ...area(true), ...(!whole && { glimpse: true }) });
       mine.asked = false;
       if (began !== era) return;
       if (!reply) return;
       mine.shown = mine.accept(reply.view);
-      if (mine.shown) show(reply, { settled: false, since });
-      else publish();
+      if (!mine.shown) return publish();
+      show(reply, { settled: false, since });
+      if (reply.view.glimpse) resting = window.setTimeout(() => glimpse === mine && look(mine, undefined, true), REST);
     } catch (error) {
       mine.asked = false;
       if (glimpse !== mine && !mine.committed) return;
@@ -463,17 +475,18 @@ export function createDesign(engine, area, page) {
 
     /**
      * @param {Command} seen of another key than the last: commits first what is pending
-     * @param {{since?: number, accept?: (view: import("./api.js").Page) => boolean}} [more]
+     * @param {{since?: number, pulled?: boolean, accept?: (view: import("./api.js").Page) => boolean}} [more]
      */
-    async live(seen, { since, accept = () => true } = {}) {
+    async live(seen, { since, pulled = false, accept = () => true } = {}) {
       const key = keyOf(seen);
       if (typing === key) typing = "";
       if (glimpse && glimpse.key !== key) this.commit(glimpse.seen);
       const command = placed(seen);
       if (!command || isAside(key, seen)) return publish();
       takeBack(key);
+      if (!glimpse) wholeAt = performance.now(); // what is in sight is of where it was taken hold of
       /** @type {Glimpse} */
-      const mine = { key, seen, command, shown: false, asked: true, sent: false, committed: false, accept, answer: Promise.resolve() };
+      const mine = { key, seen, command, pulled, shown: false, asked: true, sent: false, committed: false, accept, answer: Promise.resolve() };
       glimpse = mine;
       if (textOf(command) !== null) keep();
       publish();
@@ -519,6 +532,9 @@ export function createDesign(engine, area, page) {
     keep,
   };
 }
+
+/** What a glimpse says anew of a view. @param {import("./api.js").Page} view @returns {Partial<import("./api.js").Page>} */
+const moved = ({ title, headline, groups, bars, scene }) => ({ title, headline, groups, ...(bars && { bars }), scene });
 
 /** Whether it was the engine that answered so, and not its absence. @param {unknown} error */
 const answers = (error) => error instanceof EngineError || error instanceof EngineLost;

@@ -7,6 +7,7 @@ import { createWords, element } from "./overlay.js";
 import { createPainter } from "./painter.js";
 import { createPan } from "./pan.js";
 import { createPicture } from "./picture.js";
+import { createTraced } from "./traced.js";
 
 /**
  * @param {HTMLElement} root
@@ -32,13 +33,17 @@ export function createDrawing(root, page) {
   /** @type {ReturnType<typeof createPicture> | null} */ let picture = createPicture(root, page.requestSVG);
   const showWords = createWords(words);
   const grips = createGrips(handles, { ...page, onChange: placeOverlay, onHold });
+  const traced = createTraced(root);
   const painter = createPainter(root);
   const pan = createPan(overlay, (transform) => {
     placeOverlay();
+    traced.hide(); // it lies as the sheet lay
     painter.send({ transform });
     if (scene) picture?.zoomTo(scene, transform);
     page.onTransform?.(transform);
   });
+
+  root.addEventListener("painted", traced.hide);
 
   // The painter has died: the picture takes its place again.
   root.addEventListener("unpainted", () => {
@@ -65,8 +70,11 @@ export function createDrawing(root, page) {
     show(next) {
       const resized = scene && (scene.width !== next.width || scene.height !== next.height);
       scene = next;
-      painter.send({ ink: scene.ink });
-      picture?.show(scene, pan.transform()).catch(page.onFailure);
+      if (scene.traces) traced.show(scene.traces, devicePixelRatio);
+      else {
+        painter.send({ ink: scene.ink });
+        picture?.show(scene, pan.transform()).catch(page.onFailure);
+      }
       if (resized) pan.keep();
       else placeOverlay();
     },
@@ -79,8 +87,11 @@ export function createDrawing(root, page) {
     },
     /** Colours have changed. */
     setTheme: painter.repaint,
-    /** Scales to draw at while a grip is held; goes to the engine with the size of the sheet. */
-    hold: grips.hold,
+    /** The sheet as the engine is to draw on it; while a grip is held, its scales stay and what is painted waits. @param {{width: number, height: number}} size @param {boolean} dark */
+    area(size, dark) {
+      const hold = grips.hold();
+      return { ...size, ...(hold && { hold, traced: { ...pan.transform(), ratio: devicePixelRatio, dark } }) };
+    },
     zoomIn: pan.zoomIn,
     zoomOut: pan.zoomOut,
     fit: pan.fit,

@@ -122,10 +122,11 @@ function make(id, name) {
       value.classList.toggle("absent", figure.absent !== "");
       amount.dataset.full = figure.full;
       write(rests, figure.beside);
-      rests.hidden = !figure.beside || name === "listed"; // what stands in the headline says it there
-      root.title = figure.basis;
+      const silent = !figure.beside || name === "listed"; // what stands in the headline says it there
+      if (rests.hidden !== silent) rests.hidden = silent;
+      if (root.title !== figure.basis) root.title = figure.basis;
       setMark(mark, figure.state, figure.mark);
-      mark.title = figure.tests;
+      if (mark.title !== figure.tests) mark.title = figure.tests;
     },
   };
 }

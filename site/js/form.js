@@ -24,6 +24,10 @@ export function createForm(form, change) {
     show(fields) {
       for (const field of fields) rows.get(field.id)?.show(field);
     },
+    /** What is pulled; what hangs on it follows when the hand rests. @param {import("./api.js").FormField[]} fields */
+    pulled(fields) {
+      for (const field of fields) rows.get(field.id)?.pulled(field);
+    },
     /** What was set aside stays as it was typed. @param {Asides} asides */
     aside(asides) {
       for (const [id, row] of rows) row.aside(asides.get(id));
@@ -73,6 +77,8 @@ function row(root, change) {
     control,
     label: label.textContent,
     aside: entry.aside,
+    /** @param {import("./api.js").FormField} field */
+    pulled: ({ text, error }) => entry.show(text, error),
     /** @param {import("./api.js").FormField} field */
     show(field) {
       root.hidden = !field.used;

@@ -2,8 +2,8 @@
 // Grips: what can be pulled in the drawing, by pointer, touch and key. A grip says itself how many units of its field a
 // millimetre of sheet is worth; the engine rounds what comes of it.
 
-import { keyed } from "./keyed.js";
-import { element, onScreen, PX_PER_MM } from "./overlay.js";
+import { keyed, write } from "./keyed.js";
+import { element, onScreen, PX_PER_MM, set } from "./overlay.js";
 
 const LEAP = 10; // steps with Shift or by page
 /** @type {Record<string, number>} */
@@ -120,17 +120,15 @@ export function createGrips(parent, page) {
         const at = mine ? mine.grip : grip;
         const along = mine ? (mine.number - at.value) / at.per_mm : 0;
         const { x, y } = onScreen(t, at.x + at.axis[0] * along, at.y + at.axis[1] * along);
-        node.setAttribute("transform", `translate(${x} ${y})`);
         node.classList.toggle("pulled", mine !== null);
         const [, handle, value] = node.children;
         const [right, down] = at.axis;
-        handle.setAttribute("transform", `matrix(${right} ${down} ${-down} ${right} 0 0)`);
-        value.textContent = grip.value_text;
-        node.setAttribute("aria-label", grip.label);
-        node.setAttribute("aria-valuemin", grip.min);
-        node.setAttribute("aria-valuemax", grip.max);
-        node.setAttribute("aria-valuenow", grip.value);
-        node.setAttribute("aria-valuetext", grip.value_text);
+        set(handle, { transform: `matrix(${right} ${down} ${-down} ${right} 0 0)` });
+        write(value, grip.value_text);
+        set(node, {
+          transform: `translate(${x} ${y})`, "aria-label": grip.label,
+          "aria-valuemin": grip.min, "aria-valuemax": grip.max, "aria-valuenow": grip.value, "aria-valuetext": grip.value_text,
+        });
       });
     },
   };

@@ -99,11 +99,15 @@ export function createHeat(bars, table, compared, used, onOpen, onTake) {
     setMark(/** @type {Element} */ (cells[4].firstElementChild), state, mark);
   }
 
+  /** @param {Bar[]} layers */
+  const bar = (layers) => showBars(layers.filter(({ share }) => share > 0).map((layer) => ({ ...layer, id: layer.figure })), fillBar);
+
   return {
+    bars: bar,
     /** @param {{bars: Bar[], methods: Method[], by_methods: string, pairs: Pair[]}} view */
     show({ bars: layers, methods, by_methods: named, pairs }) {
       showPairs(pairs, fillPair);
-      showBars(layers.filter(({ share }) => share > 0).map((layer) => ({ ...layer, id: layer.figure })), fillBar);
+      bar(layers);
       showMethods(methods, fillMethod);
       write(used, named);
     },

@@ -27,7 +27,10 @@ export function keyed(parent, make, ordered = true) {
   };
 }
 
-/** Leaves the text alone when it is the same, and a selection in it too. @param {Element} element @param {string} text */
+/** Leaves the text alone when it is the same, and a selection in it too; a text in place of another is laid out sooner than a new one. @param {Element} element @param {string} text */
 export function write(element, text) {
-  if (element.textContent !== text) element.textContent = text;
+  const [first, second] = element.childNodes;
+  if (first instanceof Text && !second && text) {
+    if (first.data !== text) first.data = text;
+  } else if (element.textContent !== text) element.textContent = text;
 }

@@ -179,6 +179,7 @@ watchKeys(design);
  * @param {import("./design.js").How} how
  */
 function show({ document, view }, { settled, since, arrived = false }) {
+  if (view.glimpse) return glimpsed(document, view, since);
   pictured(() => sheet.show(document, view, { settled, since })); // first: the painter asks for sizes, which is cheap until something changes
   form.show(view.fields);
   spans.show(view.spans);
@@ -192,6 +193,19 @@ function show({ document, view }, { settled, since, arrived = false }) {
   if (settled) rows.settled();
   pictured(() => making.draw(view.making));
   working.refresh();
+}
+
+/**
+ * What moves under a hand that pulls; the rest is a few frames behind.
+ * @param {import("./api.js").Document} document
+ * @param {import("./api.js").Page} view
+ * @param {number} [since]
+ */
+function glimpsed(document, view, since) {
+  pictured(() => sheet.show(document, view, { settled: false, since }));
+  form.pulled(view.fields);
+  figures.show(view);
+  if (view.bars) heat.bars(view.bars);
 }
 
 /**

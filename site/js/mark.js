@@ -1,6 +1,8 @@
 // @ts-check
 // Good, watch and no: a shape and a word.
 
+import { write } from "./keyed.js";
+
 /**
  * @param {Element} element with an svg use and a .word
  * @param {string} state
@@ -8,12 +10,13 @@
  */
 export function setMark(element, state, word) {
   const plain = state === "none" || !word;
-  element.toggleAttribute("hidden", plain);
-  element.setAttribute("data-state", state);
+  if (element.hasAttribute("hidden") !== plain) element.toggleAttribute("hidden", plain);
+  if (element.getAttribute("data-state") !== state) element.setAttribute("data-state", state);
   if (plain) return;
-  element.querySelector("use")?.setAttribute("href", `#mark-${state}`);
-  const place = element.querySelector(".word");
-  if (place && place.textContent !== word) place.textContent = word;
+  const [use, place] = [element.querySelector("use"), element.querySelector(".word")];
+  const href = `#mark-${state}`;
+  if (use && use.getAttribute("href") !== href) use.setAttribute("href", href); // what it uses is copied each time
+  if (place) write(place, word);
 }
 
 /**

@@ -18,6 +18,13 @@ export function element(name, attributes = {}) {
   return made;
 }
 
+/** Sets what is not so already: the browser lays out anew what is set, changed or not. @param {Element} node @param {Record<string, string | number>} attributes */
+export function set(node, attributes) {
+  for (const [name, value] of Object.entries(attributes)) {
+    if (node.getAttribute(name) !== String(value)) node.setAttribute(name, String(value));
+  }
+}
+
 /**
  * Sheet millimetres to CSS pixels.
  * @param {Transform} t
@@ -34,9 +41,11 @@ export function createWords(parent) {
   return (/** @type {import("./api.js").Scene} */ scene, /** @type {Transform} */ t, /** @type {string} */ pulled) =>
     place(scene.texts, (node, text) => {
       const { x, y } = onScreen(t, text.x, text.y);
-      node.setAttribute("class", text.field && text.field === pulled ? `${text.class} pulled` : text.class);
-      node.setAttribute("text-anchor", text.anchor);
-      node.setAttribute("transform", `translate(${x} ${y}) rotate(${text.rotate})`);
+      set(node, {
+        class: text.field && text.field === pulled ? `${text.class} pulled` : text.class,
+        "text-anchor": text.anchor,
+        transform: `translate(${x} ${y}) rotate(${text.rotate})`,
+      });
       if (node.textContent !== text.text) node.textContent = text.text;
     });
 }

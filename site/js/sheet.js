@@ -29,16 +29,16 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   let paperOf = ""; // what the printer's drawing shows
 
   let [width, height] = [0, 0]; // measured when there is something to draw: the first question does not wait for a layout
-  const size = () => ({ width: Math.round(width), height: Math.round(height), hold: drawing?.hold() });
   const dark = () => matchMedia("(prefers-color-scheme: dark)").matches;
   const theme = () => document.documentElement.dataset.theme ?? (dark() ? "dark" : "light");
+  const size = () => ({ width: Math.round(width), height: Math.round(height) });
 
   const painted = () => new Promise((resolve) => drawingRoot.addEventListener("painted", resolve, { once: true }));
 
   /** When the next frame has been drawn, plots and all. */
   const framed = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
 
-  /** From a pointer event until all is redrawn: the plots paint in the next frame. @param {number} start @param {Promise<unknown>} drawn */
+  /** From a pointer event until all is redrawn: the plots paint in the next frame. @param {number} start @param {Promise<unknown> | undefined} drawn */
   async function time(start, drawn) {
     timing = true;
     await Promise.all([drawn, framed()]);
@@ -98,7 +98,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   }).observe(drawingRoot);
 
   return {
-    area: (live = false) => ({ sheet: plots ? size() : null, section: sections.current, quantity: mapQuantity.value, ...more(live) }),
+    area: (live = false) => ({ sheet: (plots && drawing?.area(size(), theme() === "dark")) ?? null, section: sections.current, quantity: mapQuantity.value, ...more(live) }),
     lastGood: () => good?.document,
     ready,
 
@@ -110,11 +110,13 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     show(document, view, { settled, since }) {
       if (view.valid) good = { document, view };
       if (!view.valid || !view.scene || !drawing || !plots) return; // an answer from before there was a sheet has no scene
-      const drawn = painted();
-      if (unitsOf !== view.units) mapOf = ""; // charts of other units come empty
-      unitsOf = view.units;
+      const drawn = view.scene.traces ? undefined : painted();
       drawing.show(view.scene);
-      plots.patch(view.plots ?? [], view.units);
+      if (!view.glimpse) {
+        if (unitsOf !== view.units) mapOf = ""; // charts of other units come empty
+        unitsOf = view.units;
+        plots.patch(view.plots ?? [], view.units);
+      }
       if (since !== undefined && !timing) time(since, drawn);
       if (JSON.stringify(document) !== paperOf) paper.replaceChildren(); // no drawing is better than another tube's
       if (settled) plotted = loadMap();
@@ -126,7 +128,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       const [{ createDrawing }, { createPlots }] = await scripts;
       const set = (/** @type {import("./api.js").Value[]} */ values) => ({ op: "set", values });
       drawing = createDrawing(drawingRoot, {
-        onPull: (values, event) => design.live(set(values), { since: event.timeStamp }),
+        onPull: (values, event) => design.live(set(values), { since: event.timeStamp, pulled: true }),
         onRelease: (values, event) => design.commit(set(values), event.timeStamp),
         onCancel: design.cancel,
         requestSVG: () => picture("screen", size()),

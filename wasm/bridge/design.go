@@ -8,6 +8,7 @@ import (
 	"finwright/core/design"
 	"finwright/core/document"
 	"finwright/core/drawing/finned"
+	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
 	"finwright/core/drawing/svg"
 	"finwright/core/field"
@@ -26,6 +27,31 @@ type drawingArea struct {
 	Width  float64       `json:"width"`
 	Height float64       `json:"height"`
 	Hold   *sheet.Scales `json:"hold,omitempty"`
+	Traced *tracedOn     `json:"traced,omitempty"` // it is pulled: shown as a few paths and painted when it rests
+}
+
+// tracedOn is what a pulled drawing is shown on: how it is zoomed and panned, as in ink.Transform, the screen's pixels to a CSS pixel, and whether paper is dark.
+type tracedOn struct {
+	K     float64 `json:"k"`
+	X     float64 `json:"x"`
+	Y     float64 `json:"y"`
+	Ratio float64 `json:"ratio"`
+	Dark  bool    `json:"dark"`
+}
+
+// Zoom, pixels and shift [CSS px] that a screen could have.
+const (
+	mostZoom  = 20
+	mostRatio = 8
+	mostShift = 1e5
+)
+
+func (t tracedOn) screen(width, height float64) *ink.Screen {
+	s := ink.Screen{Ratio: min(max(t.Ratio, 0.1), mostRatio)}
+	s.Transform = ink.Transform{K: min(max(t.K, 1), mostZoom), X: min(max(t.X, -mostShift), mostShift), Y: min(max(t.Y, -mostShift), mostShift)}
+	s.Width, s.Height = min(width, mostShift)*s.Ratio, min(height, mostShift)*s.Ratio
+	s.Theme.Warm(t.Dark)
+	return &s
 }
 
 // page is what the page shows of one document.
@@ -52,6 +78,7 @@ type wanted struct {
 	Day      string          `json:"day,omitempty"`      // the page's, as 2026-11-27, for what is promised and how old prices are
 	First    bool            `json:"first,omitempty"`    // another question follows at once: this answer comes sooner without the line
 	Headline []string        `json:"headline,omitempty"` // the figures that the user chose to decide by; empty: the house's
+	Glimpse  bool            `json:"glimpse,omitempty"`  // something is pulled: this answer has only what moves under the hand
 }
 
 // show evaluates d, with the contents of one section.
@@ -126,6 +153,9 @@ func compose(in field.Input, h design.Heat, s units.System, area drawingArea, me
 	if area.Hold != nil {
 		o.Hold = *area.Hold
 	}
+	if area.Traced != nil {
+		o.Traced = area.Traced.screen(area.Width, area.Height)
+	}
 	if metal != nil {
 		o.Heat = metalHeat(metal)
 	}
@@ -164,6 +194,9 @@ func edit(a editArgs) (reply, error) {
 		if d, err = entered(d, c); err != nil {
 			return reply{}, err
 		}
+	}
+	if a.Glimpse && a.Sheet != nil {
+		return glimpse(a.Document, d, *a.Sheet, a.wanted)
 	}
 	out, err := show(d, a.Sheet, a.wanted)
 	out.Steps = steps

@@ -8,6 +8,7 @@ import (
 	"fmt"
 
 	"finwright/core/document"
+	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
 	"finwright/core/report"
 	"finwright/wasm/plots"
@@ -485,6 +486,8 @@ func encodePage(e *encoder, v *page) {
 	}
 	e.key("followed")
 	e.string(v.Followed)
+	e.key("glimpse")
+	e.flag(v.Glimpse)
 	e.key("scene")
 	if v.Scene == nil {
 		e.null()
@@ -959,8 +962,10 @@ func encodeScene(e *encoder, v *sheet.Scene) {
 		encodeView(e, &v.Views[i])
 	}
 	e.close(']')
-	e.key("ink")
-	e.bytes(v.Ink)
+	if len(v.Ink) > 0 {
+		e.key("ink")
+		e.bytes(v.Ink)
+	}
 	e.key("texts")
 	e.open('[')
 	for i := range v.Texts {
@@ -975,6 +980,14 @@ func encodeScene(e *encoder, v *sheet.Scene) {
 	e.close(']')
 	e.key("scales")
 	encodeScales(e, &v.Scales)
+	if len(v.Traces) > 0 {
+		e.key("traces")
+		e.open('[')
+		for i := range v.Traces {
+			encodeTrace(e, &v.Traces[i])
+		}
+		e.close(']')
+	}
 	e.close('}')
 }
 
@@ -1383,6 +1396,19 @@ func encodeScales(e *encoder, v *sheet.Scales) {
 	e.number(v.Main)
 	e.key("detail")
 	e.number(v.Detail)
+	e.close('}')
+}
+
+func encodeTrace(e *encoder, v *ink.Trace) {
+	e.open('{')
+	e.key("tone")
+	e.string(v.Tone)
+	e.key("fill")
+	e.flag(v.Fill)
+	e.key("width")
+	e.number(v.Width)
+	e.key("path")
+	e.string(v.Path)
 	e.close('}')
 }
 

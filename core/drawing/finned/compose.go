@@ -23,6 +23,7 @@ type Options struct {
 	Heat     *Temperatures // colours the cut metal by its temperature; nil: hatched
 	Alarm    string        // a warning to set on the sheet; Valid: about 24 letters
 	Hold     sheet.Scales  // scales to keep as long as the drawing fits; zero: choose
+	Traced   *ink.Screen   // what it is traced for, in place of being packed
 }
 
 // Sheets [CSS px] on which three views find room, and that a screen could have.
@@ -70,7 +71,11 @@ func Compose(t tube.Tube, o Options) sheet.Scene {
 	}
 	s := c.Sheet.Scene
 	s.Scales = c.scales
-	s.Ink = ink.Pack(s.Artwork)
+	if o.Traced != nil {
+		s.Traces = ink.Traces(s.Artwork, *o.Traced)
+	} else {
+		s.Ink = ink.Pack(s.Artwork)
+	}
 	return s
 }
 

@@ -41,15 +41,24 @@ type Screen struct {
 
 // painter turns shapes and lines into a mesh.
 type painter struct {
-	Screen
+	view
 	*Mesh
+}
+
+// view places a sheet on a screen.
+type view struct {
+	Screen
 	scale, unit float64 // device pixels per sheet millimetre, and per millimetre as seen
+}
+
+func viewOn(s Screen) view {
+	return view{s, s.Transform.K * PxPerMM * s.Ratio, PxPerMM * s.Ratio}
 }
 
 // Paint rebuilds a mesh. Line widths, dashes and hatching keep their size on screen at any zoom.
 func (m *Mesh) Paint(a Artwork, s Screen) {
 	m.Corners, m.Triangles, m.Batches = m.Corners[:0], m.Triangles[:0], append(m.Batches[:0], Batch{})
-	p := painter{Screen: s, Mesh: m, scale: s.Transform.K * PxPerMM * s.Ratio, unit: PxPerMM * s.Ratio}
+	p := painter{viewOn(s), m}
 	for _, t := range a.Tints {
 		p.tint(t)
 	}
@@ -61,12 +70,34 @@ func (m *Mesh) Paint(a Artwork, s Screen) {
 	}
 }
 
-func (p painter) place(path []Point) []Point {
+func (v view) place(path []Point) []Point {
 	out := make([]Point, len(path))
 	for i, q := range path {
-		out[i] = Point{q.X*p.scale + p.Transform.X*p.Ratio, q.Y*p.scale + p.Transform.Y*p.Ratio}
+		out[i] = Point{q.X*v.scale + v.Transform.X*v.Ratio, q.Y*v.scale + v.Transform.Y*v.Ratio}
 	}
 	return out
+}
+
+// hatching returns the section lines of a shape's loops as they lie on the screen.
+func (v view) hatching(s Shape, loops [][]Point) []Segment {
+	origin := v.place([]Point{{}})[0]
+	return Hatch(loops, Hatching{s.Hatch.Angle, s.Hatch.Spacing * v.unit}, origin, Point{}, Point{v.Width, v.Height})
+}
+
+// strokes returns a line as it lies on the screen, in its dashes, with its heads and the pen [device pixels].
+func (v view) strokes(l Polyline) (parts, heads [][]Point, pen Pen) {
+	pen = l.Stroke.Pen()
+	width := pen.Width * v.unit
+	path := snap(v.place(l.Points), width)
+	parts = [][]Point{path}
+	if dash := pen.Dashes(Length(path) / v.unit); dash != nil {
+		for i := range dash {
+			dash[i] *= v.unit
+		}
+		parts = Dash(path, dash...)
+	}
+	pen.Width = width
+	return parts, l.Arrows.Heads(path, v.unit), pen
 }
 
 // tint paints flat pieces. The outline covers their rim, save where the metal is too thin to have one.
@@ -108,11 +139,8 @@ func (p painter) metal(s Shape) {
 		return
 	}
 	if !tinted {
-		pen := ThinWidth * p.unit
-		origin := p.place([]Point{{}})[0]
-		h := Hatching{s.Hatch.Angle, s.Hatch.Spacing * p.unit}
-		for _, l := range Hatch(loops, h, origin, Point{}, Point{p.Width, p.Height}) {
-			p.stroke(l[:], pen, p.Theme[FaintTone])
+		for _, l := range p.hatching(s, loops) {
+			p.stroke(l[:], ThinWidth*p.unit, p.Theme[FaintTone])
 		}
 	}
 	for _, e := range s.Edges {
@@ -170,20 +198,12 @@ func ramp(a, b Point) float64 {
 }
 
 func (p painter) draw(l Polyline) {
-	pen := l.Stroke.Pen()
-	colour, width := p.Theme[pen.Tone], pen.Width*p.unit
-	path := snap(p.place(l.Points), width)
-	if dash := pen.Dashes(Length(path) / p.unit); dash == nil {
-		p.stroke(path, width, colour)
-	} else {
-		for i := range dash {
-			dash[i] *= p.unit
-		}
-		for _, d := range Dash(path, dash...) {
-			p.stroke(d, width, colour)
-		}
+	parts, heads, pen := p.strokes(l)
+	colour := p.Theme[pen.Tone]
+	for _, d := range parts {
+		p.stroke(d, pen.Width, colour)
 	}
-	for _, h := range l.Arrows.Heads(path, p.unit) {
+	for _, h := range heads {
 		p.reserve(3)
 		a, b, c := p.corner(h[0], colour), p.corner(h[1], colour), p.corner(h[2], colour)
 		p.Triangles = append(p.Triangles, a, b, c)

@@ -44,7 +44,12 @@ func (t *Theme) Complete() {
 		faint[i] = t[PaperTone][i] + share*(t[GreyTone][i]-t[PaperTone][i])
 	}
 	t[FaintTone] = faint
+	t.Warm(t[PaperTone][1] < t[InkTone][1])
+}
+
+// Warm sets the tones of temperatures.
+func (t *Theme) Warm(dark bool) {
 	for step := range HeatSteps {
-		t[HeatTone(step)] = HeatColour(step, t[PaperTone][1] < t[InkTone][1])
+		t[HeatTone(step)] = HeatColour(step, dark)
 	}
 }

@@ -66,17 +66,19 @@ type Scales struct {
 	Detail float64 `json:"detail"`
 }
 
-// Scene is a sheet. Its artwork travels packed as Ink, see ink.Pack.
+// Scene is a sheet. Its artwork travels packed as Ink, see ink.Pack, or while something is pulled as Traces.
 type Scene struct {
 	ink.Artwork `json:"-"`
 
 	Width  float64 `json:"width"`
 	Height float64 `json:"height"`
 	Views  []View  `json:"views"`
-	Ink    []byte  `json:"ink"`
+	Ink    []byte  `json:"ink,omitempty"`
 	Texts  []Text  `json:"texts"`
 	Grips  []Grip  `json:"grips"`
 	Scales Scales  `json:"scales"`
+
+	Traces []ink.Trace `json:"traces,omitempty"`
 }
 
 // TextHeight is the height of letters on paper and screen [mm], the same at any zoom.

@@ -1,0 +1,35 @@
+// @ts-check
+// The drawing while something in it is pulled: some ten paths over the resting painting, which follows when the hand rests.
+// They cost a tenth of a painting.
+
+import { element, set } from "./overlay.js";
+
+const TONES = ["ink", "grey", "faint"]; // the page's own; any other is a colour
+
+/** @param {HTMLElement} root */
+export function createTraced(root) {
+  const sheet = element("svg", { class: "traced", "aria-hidden": "true" });
+  const group = element("g");
+  sheet.append(group);
+  root.prepend(sheet);
+  /** @type {SVGElement[]} */ const paths = [];
+
+  return {
+    /** @param {import("./api.js").Trace[]} traces @param {number} ratio pixels of theirs to one of the page */
+    show(traces, ratio) {
+      set(group, { transform: `scale(${1 / ratio})` });
+      while (paths.length < traces.length) {
+        const path = element("path");
+        group.append(path);
+        paths.push(path);
+      }
+      paths.forEach((node, i) => {
+        const { tone, fill, width, path } = traces[i] ?? { tone: "", fill: false, width: 0, path: "" };
+        const colour = TONES.includes(tone) ? `var(--${tone})` : tone;
+        set(node, { d: path, fill: fill ? colour : "none", stroke: width ? colour : "none", "stroke-width": width });
+      });
+      root.classList.add("pulled");
+    },
+    hide: () => root.classList.remove("pulled"),
+  };
+}

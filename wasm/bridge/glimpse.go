@@ -1,0 +1,38 @@
+package bridge
+
+import (
+	"finwright/core/design"
+	"finwright/core/document"
+	"finwright/core/fin/temperature"
+	"finwright/core/report"
+)
+
+// glimpse shows of d what moves under a hand that pulls: figures, the drawing, and where the design stands in the plots. Where
+// an entry is wrong it is a whole answer. before is the design that is pulled.
+func glimpse(before, d document.Document, area drawingArea, want wanted) (reply, error) {
+	section, err := report.SectionOf(want.Section)
+	if err != nil {
+		return reply{}, err
+	}
+	in, h, err := rated(d, section, want.Shop)
+	if err != nil {
+		return show(d, &area, want)
+	}
+	w := writer(d)
+	w.Section, w.Headline = section, want.Headline
+	res := design.Evaluate(in, h)
+	res.AddCarried(d)
+	var metal *temperature.Distribution
+	if section.Heated {
+		metal = res.AddField(&in)
+	}
+	if section.Making {
+		w.Currency = in.Shop.Currency
+		m := design.Make(in, h)
+		res.AddMaking(&m)
+	} else if in.Shop != nil {
+		addMaking(&w, in, &res)
+	}
+	scene := compose(in, h, d.Units, area, metal)
+	return reply{Document: d, View: page{View: w.Glimpse(before, d, &res), Scene: &scene}}, nil
+}
