@@ -67,6 +67,29 @@ func (w Writer) span(a axis, at, hair float64) SampledAxis {
 // hair lets a curve start where there is no fin at all.
 const hair = 1e-3
 
+// Marks returns the plots of Curves, and the map where there is one, with the design's place alone.
+func (w Writer) Marks(in field.Input, h design.Heat) []Curves {
+	solved := in.Surface(&h.Thermal)
+	var out []Curves
+	for _, a := range []axis{heightAxis, pitchAxis} {
+		out = append(out, Curves{ID: a.id, Panels: w.panels(&in, &solved, a)})
+	}
+	ring := Point{units.In(units.Height, heightAxis.at(&in), w.System), units.In(units.FinCount, pitchAxis.at(&in), w.System)}
+	return append(out, Curves{ID: "map", Panels: []Panel{{Mark: &ring}}})
+}
+
+// panels are those of a plot against an axis, with the design's place.
+func (w Writer) panels(in *field.Input, solved *rating.Surface, a axis) []Panel {
+	out := make([]Panel, len(panels))
+	for i, q := range panels {
+		out[i] = Panel{
+			Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
+			Mark: &Point{units.In(a.kind(), a.at(in), w.System), q.Of(solved)},
+		}
+	}
+	return out
+}
+
 func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
 	at := a.at(&in)
 	span := w.span(a, at, a.hair)
@@ -78,14 +101,8 @@ func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
 	for i, x := range shown {
 		si[i] = units.Out(a.kind(), x, w.System)
 	}
-	out := Curves{ID: a.id, X: span.Axis, Numbers: w.Texts.Numbers}
 	solved, kept := in.Surface(&h.Thermal), in.Keep(&h.Thermal)
-	for _, q := range panels {
-		out.Panels = append(out.Panels, Panel{
-			Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
-			Mark: &Point{units.In(a.kind(), at, w.System), q.Of(&solved)},
-		})
-	}
+	out := Curves{ID: a.id, X: span.Axis, Numbers: w.Texts.Numbers, Panels: w.panels(&in, &solved, a)}
 	for _, times := range thicknesses {
 		strip := float64(in.Tube.Fin.Strip) * times
 		family, _ := design.Vary(in, "strip_thickness", strip)

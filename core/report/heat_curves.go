@@ -49,6 +49,33 @@ func (w Writer) HeatCurves(in field.Input, h design.Heat) []Curves {
 	return out
 }
 
+// HeatMarks returns the plots of HeatCurves with the design's place alone.
+func (w Writer) HeatMarks(in field.Input, h design.Heat) []Curves {
+	if !h.Absent.None() {
+		return nil
+	}
+	now := rating.Answers(&in.Input, &h.Thermal)
+	var out []Curves
+	for _, s := range heatSweeps {
+		for _, p := range s.plots {
+			out = append(out, Curves{ID: p.id, Panels: w.heatPanels(&in, now, s.axis, p)})
+		}
+	}
+	return out
+}
+
+// heatPanels are those of a plot against an axis, with the design's place where it has such a quantity.
+func (w Writer) heatPanels(in *field.Input, now map[rating.Quantity]rating.Answer, a axis, p heatPlot) []Panel {
+	out := make([]Panel, len(p.panels))
+	for i, q := range p.panels {
+		out[i] = Panel{Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q))}
+		if !math.IsNaN(now[q].Value) {
+			out[i].Mark = &Point{units.In(a.kind(), a.at(in), w.System), units.In(q.Kind(), now[q].Value, w.System)}
+		}
+	}
+	return out
+}
+
 func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves {
 	at := s.axis.at(&in)
 	span := w.span(s.axis, at, 1) // a bank of tubes without fins is no bank of ours
@@ -56,16 +83,9 @@ func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves 
 	now := rating.Answers(&in.Input, &h.Thermal)
 	out := make([]Curves, len(s.plots))
 	for i, p := range s.plots {
-		out[i] = Curves{ID: p.id, X: span.Axis, Numbers: w.Texts.Numbers}
-		for _, q := range p.panels {
-			panel := Panel{
-				Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
-				Lines: []Curve{{Main: true, X: shown}},
-			}
-			if !math.IsNaN(now[q].Value) {
-				panel.Mark = &Point{units.In(s.axis.kind(), at, w.System), units.In(q.Kind(), now[q].Value, w.System)}
-			}
-			out[i].Panels = append(out[i].Panels, panel)
+		out[i] = Curves{ID: p.id, X: span.Axis, Numbers: w.Texts.Numbers, Panels: w.heatPanels(&in, now, s.axis, p)}
+		for j := range out[i].Panels {
+			out[i].Panels[j].Lines = []Curve{{Main: true, X: shown}}
 		}
 	}
 	si := make([]float64, len(shown))

@@ -13,6 +13,7 @@ import (
 type Section struct {
 	ID      string
 	Curves  func(Writer, field.Input, design.Heat) []Curves // nil: it has no plots
+	Marks   func(Writer, field.Input, design.Heat) []Curves // its plots with the design's place alone
 	Map     bool                                            // the field of a quantity that the user chooses
 	Cases   bool                                            // the bank in every state of the plant, each rated anew
 	Methods bool                                            // the correlations, and what holds the heat back
@@ -22,13 +23,13 @@ type Section struct {
 
 // Sections are the page's, in its order: it opens with the first.
 var Sections = []Section{
-	{ID: "surface", Curves: Writer.Curves, Map: true},
-	{ID: "heat", Curves: Writer.HeatCurves, Cases: true, Methods: true, Heated: true},
+	{ID: "surface", Curves: Writer.Curves, Marks: Writer.Marks, Map: true},
+	{ID: "heat", Curves: Writer.HeatCurves, Marks: Writer.HeatMarks, Cases: true, Methods: true, Heated: true},
 	{ID: "making", Making: true},
 }
 
 // noSection is a design shown by itself, with all its figures but those of the plan.
-var noSection = Section{Curves: Writer.Curves, Map: true, Methods: true}
+var noSection = Section{Curves: Writer.Curves, Marks: Writer.Marks, Map: true, Methods: true}
 
 // SectionOf finds a section by its ID; without one, all figures are asked for.
 func SectionOf(id string) (Section, error) {

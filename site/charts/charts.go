@@ -22,10 +22,10 @@ func JSON(texts message.Catalogue) ([]byte, error) {
 	for _, system := range []units.System{units.SI, units.US} {
 		w := report.Writer{Texts: texts, System: system}
 		for _, c := range append(w.Curves(in, h), w.HeatCurves(in, h)...) {
-			all[system] = append(all[system], Plot{c.ID, curveOption(c, plots.Light), curveOption(c, plots.Dark)})
+			all[system] = append(all[system], Plot{c.ID, curveOption(c, plots.Light), curveOption(c, plots.Dark), printed})
 		}
 		f := w.MapFrame(in, h, rating.AreaRatio)
-		all[system] = append(all[system], Plot{f.ID, fieldOption(f, plots.Light), fieldOption(f, plots.Dark)})
+		all[system] = append(all[system], Plot{f.ID, fieldOption(f, plots.Light), fieldOption(f, plots.Dark), printed})
 	}
 	return json.Marshal(all)
 }

@@ -102,12 +102,6 @@ func style(id string, p report.Panel, t plots.Theme) series {
 		s := line(t.Paper, 2.75, "dotted") // over the own line, which so reads as dashed
 		s.Z = 4
 		return s
-	case "guide":
-		s := line(t.Accent, 1, "dashed")
-		s.LineStyle.Opacity = opts.Float(0.7)
-		return s
-	case "ring":
-		return ring(t)
 	case "names":
 		open := false
 		return series{
@@ -124,16 +118,6 @@ func style(id string, p report.Panel, t plots.Theme) series {
 		}
 	}
 	return line(t.Grey, 1, "solid")
-}
-
-// ring marks the design.
-func ring(t plots.Theme) series {
-	s := series{
-		SingleSeries: charts.SingleSeries{Type: "scatter", Symbol: "circle", SymbolSize: 11, ItemStyle: solid()},
-		Z:            6, Tooltip: &show{},
-	}
-	s.ItemStyle.Color, s.ItemStyle.BorderColor, s.ItemStyle.BorderWidth = t.Paper, t.Accent, 2.5
-	return s
 }
 
 // solid undoes the chart library's habit of letting the ground show through marks and their labels.

@@ -14,7 +14,7 @@ import (
 func fieldOption(f report.Map, t plots.Theme) json.RawMessage {
 	done := completion{theme: t, names: []string{t.Ink}, ticks: ticks(t)}
 	for _, id := range plots.MapSeries() {
-		one := fieldStyle(id, t)
+		one := fieldStyle(id)
 		one.Id, one.Silent, one.Tooltip = id, true, &show{}
 		done.series = append(done.series, one)
 	}
@@ -33,25 +33,22 @@ func fieldOption(f report.Map, t plots.Theme) json.RawMessage {
 }
 
 // fieldStyle is how one series of a map looks. The bands are the same on any paper, and so is what is written on them.
-func fieldStyle(id string, t plots.Theme) series {
-	switch id {
-	case "contours":
+func fieldStyle(id string) series {
+	if id == "contours" {
 		return series{SingleSeries: charts.SingleSeries{
 			Type: "line", ShowSymbol: opts.Bool(false), Color: plots.Light.Ink,
 			LineStyle: &opts.LineStyle{Color: plots.Light.Ink, Width: 1},
 		}}
-	case "levels":
-		return series{
-			SingleSeries: charts.SingleSeries{Type: "scatter", SymbolSize: 0, ItemStyle: solid()},
-			Z:            4,
-			Label: &label{
-				Label: opts.Label{
-					Show: opts.Bool(true), Position: "inside", Formatter: "{b}", Color: plots.Light.Ink,
-					FontFamily: family, FontSize: fontTick, BackgroundColor: plots.Light.Paper, BorderRadius: 2,
-				},
-				Padding: []int{3, 5, 2, 5},
-			},
-		}
 	}
-	return ring(t)
+	return series{
+		SingleSeries: charts.SingleSeries{Type: "scatter", SymbolSize: 0, ItemStyle: solid()},
+		Z:            4,
+		Label: &label{
+			Label: opts.Label{
+				Show: opts.Bool(true), Position: "inside", Formatter: "{b}", Color: plots.Light.Ink,
+				FontFamily: family, FontSize: fontTick, BackgroundColor: plots.Light.Paper, BorderRadius: 2,
+			},
+			Padding: []int{3, 5, 2, 5},
+		},
+	}
 }

@@ -18,7 +18,16 @@ type Plot struct {
 	ID     string          `json:"id"`
 	Option json.RawMessage `json:"option"` // on light paper
 	Dark   json.RawMessage `json:"dark"`
+	Ring   Ring            `json:"ring"`
 }
+
+// Ring is what marks the design on a printed chart; on the screen the page's style does.
+type Ring struct {
+	Accent string `json:"accent"`
+	Paper  string `json:"paper"`
+}
+
+var printed = Ring{plots.Light.Accent, plots.Light.Paper}
 
 const (
 	family   = "Barlow Semi Condensed"

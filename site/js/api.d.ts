@@ -92,6 +92,7 @@ export interface Map {
   x: Place | null;
   y: Place | null;
   label: string;
+  rings: Spot[];
   held: string;
   readings?: string[];
 }
@@ -315,6 +316,7 @@ export interface Page {
   glimpse: boolean;
   scene: Scene | null;
   plots?: Update[];
+  rings?: Rings[];
 }
 
 export interface Option {
@@ -328,6 +330,11 @@ export interface Place {
   field: string;
   unit: string;
   steps: [number, number] | null;
+}
+
+export interface Spot {
+  x: number;
+  y: number;
 }
 
 export interface Job {
@@ -560,8 +567,14 @@ export interface Update {
   x: Place | null;
   y: Place | null;
   label: string;
+  rings: Spot[];
   held: string;
   readings?: string[];
+}
+
+export interface Rings {
+  id: string;
+  rings: Spot[];
 }
 
 export interface Heading {

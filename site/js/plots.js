@@ -8,6 +8,7 @@ import { init, setPlatformAPI, use } from "echarts/core";
 import { CanvasRenderer } from "echarts/renderers";
 import { asset } from "./assets.js";
 import { Bands } from "./bands.js";
+import { Rings } from "./rings.js";
 
 use([LineChart, ScatterChart, GridComponent, AxisPointerComponent, CanvasRenderer]);
 
@@ -22,7 +23,7 @@ setPlatformAPI({
 });
 
 /**
- * @typedef {{id: string, option: any, dark: any}} Plot a chart's option without data, for light and for dark paper
+ * @typedef {{id: string, option: any, dark: any, ring: {accent: string, paper: string}}} Plot a chart's option without data, for light and for dark paper, and what its ring is printed in
  * @typedef {import("./api.js").Update} Update
  * @typedef {Omit<Update["patch"], "title">} Change
  * @typedef {import("./api.js").Map} FieldMap
@@ -54,6 +55,7 @@ class Chart {
     this.held.className = "held";
     this.area.after(this.held);
     this.bands = new Bands(this.area);
+    this.rings = new Rings(this.area, plot.id !== "map");
     const chart = document.createElement("div");
     this.reading = document.createElement("p");
     this.reading.className = "reading";
@@ -64,7 +66,7 @@ class Chart {
     this.shown = false; // whether the chart has the plot's option, and axes
     /** @type {Update | null} */ this.update = null;
     /** @type {HTMLCanvasElement | undefined} */ this.paper;
-    /** @type {FieldMap | null} the whole map, while updates move only its ring */ this.map = null;
+    /** @type {FieldMap | null} the whole map, while updates say only where its ring is */ this.map = null;
     this.dark = false;
     /** @type {Record<"xAxis" | "yAxis", string[][]>} the ticks of each axis as the engine printed them */
     this.ticks = { xAxis: [], yAxis: [] };
@@ -96,6 +98,7 @@ class Chart {
       const values = this.valuesAt(offsetX, offsetY);
       if (values) this.onPlace(values);
     });
+    chart.on("rendered", () => this.rings.place(chart));
     chart.on("updateAxisPointer", (/** @type {any} */ { axesInfo, dataIndex }) => this.read(axesInfo.length ? dataIndex : undefined));
     return chart;
   }
@@ -197,6 +200,7 @@ class Chart {
       this.show();
     }
     this.note(title, option);
+    this.rings.show(update.rings, this.chart, option.yAxis);
     const undrawn = this.undrawn(option);
     if (undrawn || !lazyUpdate) this.chart.setOption(undrawn ?? {}, { lazyUpdate, silent: true });
   }
@@ -232,6 +236,11 @@ class Chart {
     }
   }
 
+  /** Moves the ring alone. @param {import("./api.js").Update["rings"]} rings */
+  move(rings) {
+    if (this.shown) this.rings.show(rings, this.chart);
+  }
+
   /** @param {FieldMap} map */
   showMap(map) {
     this.map = map;
@@ -257,6 +266,7 @@ class Chart {
     const pen = /** @type {CanvasRenderingContext2D} */ (this.paper.getContext("2d"));
     if (this.map) pen.drawImage(this.bands.sheet, 0, 0);
     pen.drawImage(this.chart.getRenderedCanvas({ pixelRatio: PAPER.ratio }), 0, 0);
+    this.rings.paint(pen, this.chart, PAPER.ratio, this.plot.ring);
     this.area.append(this.paper);
     this.resize();
   }
@@ -264,6 +274,7 @@ class Chart {
   resize() {
     this.chart.resize();
     this.bands.paint(this.chart);
+    this.rings.place(this.chart);
   }
 }
 
@@ -328,6 +339,11 @@ export async function createPlots(root, { onPlace }) {
         for (const [id, figure] of figures) figure.setPlot(optionOf(id));
       }
       for (const update of updates) figure(update.id).patch(update);
+    },
+
+    /** While something is pulled. @param {import("./api.js").Rings[]} moved */
+    move(moved) {
+      for (const { id, rings } of moved) figures.get(id)?.move(rings);
     },
 
     /** @param {string} name "light" or "dark" */

@@ -116,7 +116,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
         if (unitsOf !== view.units) mapOf = ""; // charts of other units come empty
         unitsOf = view.units;
         plots.patch(view.plots ?? [], view.units);
-      }
+      } else plots.move(view.rings ?? []);
       if (since !== undefined && !timing) time(since, drawn);
       if (JSON.stringify(document) !== paperOf) paper.replaceChildren(); // no drawing is better than another tube's
       if (settled) plotted = loadMap();

@@ -59,6 +59,7 @@ type page struct {
 	report.View
 	Scene *sheet.Scene   `json:"scene"`
 	Plots []plots.Update `json:"plots,omitzero"`
+	Rings []plots.Rings  `json:"rings,omitzero"` // of a glimpse: where the design stands in the plots
 }
 
 // reply pairs a document with its view.

@@ -125,6 +125,16 @@ func encodeMap(e *encoder, v *plots.Map) {
 	}
 	e.key("label")
 	e.string(v.Label)
+	e.key("rings")
+	e.open('[')
+	for _, v0 := range v.Rings {
+		if v0 == nil {
+			e.null()
+		} else {
+			encodeSpot(e, v0)
+		}
+	}
+	e.close(']')
 	e.key("held")
 	e.string(v.Held)
 	if len(v.Readings) > 0 {
@@ -502,6 +512,14 @@ func encodePage(e *encoder, v *page) {
 		}
 		e.close(']')
 	}
+	if v.Rings != nil {
+		e.key("rings")
+		e.open('[')
+		for i := range v.Rings {
+			encodeRings(e, &v.Rings[i])
+		}
+		e.close(']')
+	}
 	e.close('}')
 }
 
@@ -550,6 +568,15 @@ func encodePlace(e *encoder, v *plots.Place) {
 		}
 		e.close(']')
 	}
+	e.close('}')
+}
+
+func encodeSpot(e *encoder, v *plots.Spot) {
+	e.open('{')
+	e.key("x")
+	e.number(v.X)
+	e.key("y")
+	e.number(v.Y)
 	e.close('}')
 }
 
@@ -1011,6 +1038,16 @@ func encodeUpdate(e *encoder, v *plots.Update) {
 	}
 	e.key("label")
 	e.string(v.Label)
+	e.key("rings")
+	e.open('[')
+	for _, v0 := range v.Rings {
+		if v0 == nil {
+			e.null()
+		} else {
+			encodeSpot(e, v0)
+		}
+	}
+	e.close(']')
 	e.key("held")
 	e.string(v.Held)
 	if len(v.Readings) > 0 {
@@ -1021,6 +1058,23 @@ func encodeUpdate(e *encoder, v *plots.Update) {
 		}
 		e.close(']')
 	}
+	e.close('}')
+}
+
+func encodeRings(e *encoder, v *plots.Rings) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("rings")
+	e.open('[')
+	for _, v0 := range v.Rings {
+		if v0 == nil {
+			e.null()
+		} else {
+			encodeSpot(e, v0)
+		}
+	}
+	e.close(']')
 	e.close('}')
 }
 

@@ -5,6 +5,7 @@ import (
 	"finwright/core/document"
 	"finwright/core/fin/temperature"
 	"finwright/core/report"
+	"finwright/wasm/plots"
 )
 
 // glimpse shows of d what moves under a hand that pulls: figures, the drawing, and where the design stands in the plots. Where
@@ -34,5 +35,11 @@ func glimpse(before, d document.Document, area drawingArea, want wanted) (reply,
 		addMaking(&w, in, &res)
 	}
 	scene := compose(in, h, d.Units, area, metal)
-	return reply{Document: d, View: page{View: w.Glimpse(before, d, &res), Scene: &scene}}, nil
+	out := page{View: w.Glimpse(before, d, &res), Scene: &scene}
+	if section.Marks != nil {
+		for _, c := range section.Marks(w, in, h) {
+			out.Rings = append(out.Rings, plots.Move(c))
+		}
+	}
+	return reply{Document: d, View: out}, nil
 }

@@ -55,6 +55,22 @@ func TestGlimpseIsAPartOfTheAnswer(t *testing.T) {
 		if section == "heat" && !reflect.DeepEqual(whole.Data.View["bars"], part.Data.View["bars"]) {
 			t.Error("other bars")
 		}
+		places := map[string]any{}
+		plots, _ := whole.Data.View["plots"].([]any)
+		for _, p := range plots {
+			plot := p.(map[string]any)
+			places[plot["id"].(string)] = plot["rings"]
+		}
+		rings, _ := part.Data.View["rings"].([]any)
+		for _, r := range rings {
+			ring := r.(map[string]any)
+			if !reflect.DeepEqual(ring["rings"], places[ring["id"].(string)]) {
+				t.Errorf("%s: the rings of %v", section, ring["id"])
+			}
+		}
+		if len(rings) != len(plots) {
+			t.Errorf("%s: rings in %d of %d plots", section, len(rings), len(plots))
+		}
 		fields, _ := part.Data.View["fields"].([]any)
 		if len(fields) != 1 || fields[0].(map[string]any)["text"] != "14.2 mm" {
 			t.Errorf("%s: the entries %v", section, fields)

@@ -19,7 +19,7 @@ func Patch(c report.Curves) Update {
 			patch.Series = append(patch.Series, SeriesPatch{SeriesID(i, d.id), d.data})
 		}
 	}
-	u := Update{ID: c.ID, Patch: patch, X: place(c.X), Label: c.Alt, Held: c.Held, Readings: readings(c)}
+	u := Update{ID: c.ID, Patch: patch, X: place(c.X), Label: c.Alt, Rings: rings(c), Held: c.Held, Readings: readings(c)}
 	if len(c.Panels) > 0 && c.Panels[0].Mark != nil {
 		u.X.from(c.Panels[0].Mark.X, c.X.Nudge)
 	}
@@ -65,7 +65,7 @@ type part struct {
 	data raw
 }
 
-// panelData lists a panel's series from back to front: other lines, upright, own line and where it is out of range, ring, labels.
+// panelData lists a panel's series from back to front: other lines, own line and where it is out of range, labels. The page sets the design's ring.
 func panelData(p report.Panel, x, y scale) []part {
 	parts := make([]part, 0, len(p.Lines)+3)
 	own := -1
@@ -80,14 +80,13 @@ func panelData(p report.Panel, x, y scale) []part {
 		x := p.Lines[0].X
 		parts = append(parts, part{"floor", lineData(report.Curve{X: x, Y: p.Low})}, part{"band", lineData(report.Curve{X: x, Y: differences(p.High, p.Low)})})
 	}
-	parts = append(parts, part{"guide", guideData(p.Mark, y)})
 	if own >= 0 {
 		parts = append(parts, part{"own", lineData(p.Lines[own])})
 		if p.Lines[own].Beyond != nil {
 			parts = append(parts, part{"beyond", lineData(beyond(p.Lines[own]))})
 		}
 	}
-	return append(parts, part{"ring", markData(p.Mark)}, part{"names", names(p.Lines, x.high, y)})
+	return append(parts, part{"names", names(p.Lines, x.high, y)})
 }
 
 // beyond returns the part of a line where its correlation is out of its range.

@@ -32,11 +32,11 @@ func NewMap(f report.Map) Map {
 
 // MoveRing returns what changes in a map while the design is dragged: its ring. The map itself follows on release.
 func MoveRing(f report.Map) Update {
-	return fieldUpdate(f, Option{Title: Heading{f.Title}, Series: []SeriesPatch{{"ring", markData(&f.Ring)}}})
+	return fieldUpdate(f, Option{Title: Heading{f.Title}, Series: []SeriesPatch{}})
 }
 
 func fieldUpdate(f report.Map, p Option) Update {
-	return Update{ID: f.ID, Patch: p, X: place(f.X.Axis).from(f.Ring.X, f.X.Nudge), Y: place(f.Y.Axis).from(f.Ring.Y, f.Y.Nudge), Label: f.Alt, Held: f.Held}
+	return Update{ID: f.ID, Patch: p, X: place(f.X.Axis).from(f.Ring.X, f.X.Nudge), Y: place(f.Y.Axis).from(f.Ring.Y, f.Y.Nudge), Label: f.Alt, Rings: []*Spot{{f.Ring.X, f.Ring.Y}}, Held: f.Held}
 }
 
 func fieldScales(f report.Map) (x, y scale) {
@@ -44,7 +44,7 @@ func fieldScales(f report.Map) (x, y scale) {
 }
 
 func fieldData(f report.Map) []part {
-	return []part{{"contours", contourData(f.Contours)}, {"levels", levelData(f.Contours)}, {"ring", markData(&f.Ring)}}
+	return []part{{"contours", contourData(f.Contours)}, {"levels", levelData(f.Contours)}}
 }
 
 // levelData writes the levels on their lines.

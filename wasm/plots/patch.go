@@ -4,21 +4,49 @@
 package plots
 
 import (
+	"math"
+
 	"finwright/core/report"
 	"finwright/core/units"
 )
 
 // Update is what a change of the design changes in a chart that is there.
 type Update struct {
-	ID    string `json:"id"`
-	Patch Option `json:"patch"` // for setOption
-	X     *Place `json:"x"`
-	Y     *Place `json:"y"`     // nil where the plot's height is no input
-	Label string `json:"label"` // what the plot shows, said
-	Held  string `json:"held"`  // what stands still along it; empty where nothing hangs on that
+	ID    string  `json:"id"`
+	Patch Option  `json:"patch"` // for setOption
+	X     *Place  `json:"x"`
+	Y     *Place  `json:"y"`     // nil where the plot's height is no input
+	Label string  `json:"label"` // what the plot shows, said
+	Rings []*Spot `json:"rings"` // where the design stands in each panel; nil where it lies outside the plot or has no such quantity
+	Held  string  `json:"held"`  // what stands still along it; empty where nothing hangs on that
 
 	// Readings are what the design's own curves say at each of their samples; empty where they have a gap. A map has none.
 	Readings []string `json:"readings,omitempty"`
+}
+
+// Spot is a place in a panel, in the units of its axes.
+type Spot struct {
+	X float64 `json:"x"`
+	Y float64 `json:"y"`
+}
+
+// Rings says where the design stands in a plot that is there.
+type Rings struct {
+	ID    string  `json:"id"`
+	Rings []*Spot `json:"rings"`
+}
+
+// Move returns where the design stands in a plot.
+func Move(c report.Curves) Rings { return Rings{c.ID, rings(c)} }
+
+func rings(c report.Curves) []*Spot {
+	out := make([]*Spot, len(c.Panels))
+	for i, p := range c.Panels {
+		if p.Mark != nil && !math.IsNaN(p.Mark.Y) && !math.IsInf(p.Mark.Y, 0) {
+			out[i] = &Spot{p.Mark.X, p.Mark.Y}
+		}
+	}
+	return out
 }
 
 // Place says what a click along an axis sets.

@@ -175,8 +175,12 @@ func TestPatchFillsItsSeries(t *testing.T) {
 	if got := ids(all["map_patch"]); !slices.Equal(got, MapSeries()) {
 		t.Errorf("map: series %v, want %v", got, MapSeries())
 	}
-	if got := ids(all["map_ring"]); !slices.Equal(got, []string{"ring"}) {
+	if got := ids(all["map_ring"]); len(got) > 0 {
 		t.Errorf("moving the ring changes %v", got)
+	}
+	f := sampleField()
+	if got := MoveRing(f).Rings; len(got) != 1 || *got[0] != (Spot{f.Ring.X, f.Ring.Y}) {
+		t.Errorf("the ring is at %v", got)
 	}
 }
 
@@ -203,11 +207,10 @@ func TestGapsAndAbsentMarks(t *testing.T) {
 			if point := s.Data[3].([]any); point[1] != nil {
 				t.Errorf("a gap is drawn at %v", point)
 			}
-		case "0ring", "0guide":
-			if len(s.Data) != 0 {
-				t.Errorf("%s is drawn at %v", s.ID, s.Data)
-			}
 		}
+	}
+	if u.Rings[0] != nil || u.Rings[1] == nil || *u.Rings[1] != Spot(*c.Panels[1].Mark) {
+		t.Errorf("rings at %v", u.Rings)
 	}
 }
 

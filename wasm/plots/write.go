@@ -10,7 +10,7 @@ import (
 // shownDigits are those of a heat figure; a line drawn with them is off by less than a tenth of a pixel.
 const shownDigits = 4
 
-// markDigits place the design where its field says.
+// markDigits place the names of lines.
 const markDigits = 6
 
 // appendNumber appends v with n significant digits. What is not finite has no place and leaves a gap.
@@ -37,24 +37,6 @@ func lineData(l report.Curve) raw {
 		}
 		b = appendPair(b, l.X[i], l.Y[i], shownDigits)
 	}
-	return append(b, ']')
-}
-
-// markData is the design's place, or nothing.
-func markData(p *report.Point) raw {
-	if p == nil {
-		return raw("[]")
-	}
-	return append(appendPair(raw("["), p.X, p.Y, markDigits), ']')
-}
-
-// guideData is the upright through the design, from bottom to top of its panel.
-func guideData(p *report.Point, y scale) raw {
-	if p == nil {
-		return raw("[]")
-	}
-	b := appendPair(raw("["), p.X, y.low, markDigits)
-	b = appendPair(append(b, ','), p.X, y.high, markDigits)
 	return append(b, ']')
 }
 

@@ -1,0 +1,84 @@
+// @ts-check
+// Where the design stands in a chart: a ring in each panel, and an upright through it. They lie over the chart, since it takes
+// the chart library many times as long to move them.
+
+/**
+ * @typedef {import("./api.js").Spot} Spot
+ * @typedef {import("echarts/core").EChartsType} Chart
+ */
+
+const RADIUS = 5.5; // px, as in the style sheet
+
+export class Rings {
+  /** @param {HTMLElement} parent @param {boolean} upright whether the panels have uprights */
+  constructor(parent, upright) {
+    this.parent = parent;
+    this.upright = upright;
+    /** @type {(Spot | null)[]} */ this.spots = [];
+    /** @type {{min: number, max: number}[]} */ this.heights = [];
+    /** @type {[HTMLElement, HTMLElement][]} of each panel: the ring and its upright */ this.made = [];
+  }
+
+  /** @param {(Spot | null)[]} spots @param {Chart} chart @param {{min: number, max: number}[]} [heights] what the axes of the panels span, where that has changed */
+  show(spots, chart, heights = this.heights) {
+    this.spots = spots;
+    this.heights = heights;
+    while (this.made.length < spots.length) {
+      const [ring, upright] = ["ring", "upright"].map((name) => {
+        const part = document.createElement("i");
+        part.className = name;
+        part.setAttribute("aria-hidden", "true"); // the figures say where the design stands
+        return part;
+      });
+      this.parent.append(upright, ring);
+      this.made.push([ring, upright]);
+    }
+    this.place(chart);
+  }
+
+  /** Puts them where the chart's axes are now. @param {Chart} chart */
+  place(chart) {
+    this.made.forEach(([ring, upright], gridIndex) => {
+      const at = this.at(chart, gridIndex);
+      ring.hidden = !at;
+      upright.hidden = !at || !this.upright;
+      if (!at) return;
+      ring.style.transform = `translate(${at.x}px, ${at.y}px)`;
+      upright.style.transform = `translate(${at.x}px, ${at.top}px)`;
+      upright.style.height = `${at.bottom - at.top}px`;
+    });
+  }
+
+  /** The place of a panel's ring, and where its panel begins and ends [px]; null where it is outside. @param {Chart} chart @param {number} gridIndex */
+  at(chart, gridIndex) {
+    const spot = this.spots[gridIndex];
+    const [x, y] = (spot && chart.convertToPixel({ gridIndex }, [spot.x, spot.y])) || [NaN, NaN];
+    if (!chart.containPixel({ gridIndex }, [x, y])) return null;
+    const { min, max } = this.heights[gridIndex];
+    return { x, y, top: chart.convertToPixel({ yAxisIndex: gridIndex }, max), bottom: chart.convertToPixel({ yAxisIndex: gridIndex }, min) };
+  }
+
+  /** For the printer. @param {CanvasRenderingContext2D} pen @param {Chart} chart @param {number} ratio @param {{accent: string, paper: string}} colours */
+  paint(pen, chart, ratio, { accent, paper }) {
+    pen.save();
+    pen.scale(ratio, ratio);
+    pen.strokeStyle = accent;
+    pen.fillStyle = paper;
+    this.spots.forEach((_, gridIndex) => {
+      const at = this.at(chart, gridIndex);
+      if (!at) return;
+      if (this.upright) {
+        pen.lineWidth = 1;
+        pen.setLineDash([4, 4]);
+        pen.stroke(new Path2D(`M${at.x} ${at.top}V${at.bottom}`));
+        pen.setLineDash([]);
+      }
+      const ring = new Path2D();
+      ring.arc(at.x, at.y, RADIUS, 0, 2 * Math.PI);
+      pen.fill(ring);
+      pen.lineWidth = 2.5;
+      pen.stroke(ring);
+    });
+    pen.restore();
+  }
+}
