@@ -22,7 +22,6 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   /** @type {Awaited<ReturnType<typeof import("./plots.js").createPlots>> | null} */ let plots = null;
   /** @type {{document: import("./api.js").Document, view: import("./api.js").Page} | null} */ let good = null; // the last document that could be measured, with its view
   let idle = 0;
-  let timing = false;
   /** @type {Promise<void> | null} */ let plotted = null;
   let mapOf = ""; // what the map's bands show
   let unitsOf = "";
@@ -40,10 +39,8 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   /** From a pointer event until all is redrawn: the plots paint in the next frame. @param {number} start @param {Promise<unknown> | undefined} drawn */
   async function time(start, drawn) {
-    timing = true;
     await Promise.all([drawn, framed()]);
     performance.measure("finwright:drag", { start, end: performance.now() });
-    timing = false;
   }
 
   /** The bands cost more than one frame: they follow when a pull has ended. */
@@ -117,7 +114,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
         unitsOf = view.units;
         plots.patch(view.plots ?? [], view.units);
       } else plots.move(view.rings ?? []);
-      if (since !== undefined && !timing) time(since, drawn);
+      if (since !== undefined) time(since, drawn);
       if (JSON.stringify(document) !== paperOf) paper.replaceChildren(); // no drawing is better than another tube's
       if (settled) plotted = loadMap();
       if (settled || since === undefined) prepare(); // what is pulled is not at rest
