@@ -2,6 +2,7 @@ package report
 
 import (
 	"math"
+	"slices"
 
 	"finwright/core/design"
 	"finwright/core/field"
@@ -64,6 +65,13 @@ func (w Writer) span(a axis, at, hair float64) SampledAxis {
 	return SampledAxis{w.axisOf(a), math.Max(s.Low, hair*s.Step), s.High}
 }
 
+// fromFins is a side of the map: it begins where fins begin, or with a design that has less.
+func (w Writer) fromFins(a axis, at float64) SampledAxis {
+	s := w.span(a, at, hair)
+	s.From = units.In(a.kind(), min(a.floor, at), w.System)
+	return s
+}
+
 // hair lets a curve start where there is no fin at all.
 const hair = 1e-3
 
@@ -121,7 +129,7 @@ func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
 		}
 		for p := range panels {
 			out.Panels[p].Lines = append(out.Panels[p].Lines, Curve{
-				Label: w.Texts.Numbers.Figure(units.Thickness, strip, w.System).String(), Main: times == 1, X: shown, Y: ys[p],
+				Label: w.say(message.New("plot.strip", "thickness", message.Amount{Kind: units.Thickness, SI: strip})), Main: times == 1, X: shown, Y: ys[p],
 			})
 		}
 	}
@@ -131,17 +139,39 @@ func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
 
 // answer says in words what the plot shows of this design.
 func (w Writer) answer(in field.Input, h design.Heat, s *rating.Surface, a axis, c Curves) (title, alt string) {
-	drop := message.Message{}
-	if a == heightAxis { // whose title alone names it
-		drop = w.crossing(in, h, a, c)
+	finding := message.Message{}
+	if a == heightAxis {
+		finding = w.crossing(in, h, a, c)
+	} else {
+		finding = usedAsCloser(c)
 	}
-	title = w.say(message.New("plot."+a.id+".title",
-		"eta", message.Amount{Kind: units.Factor, SI: s.Fin.Efficiency},
-		"ratio", message.Amount{Kind: units.Factor, SI: s.Areas.Ratio()},
-		"drop", drop))
+	title = w.say(message.New("plot."+a.id+".title", "finding", finding))
 	return title, w.say(message.New("plot."+a.id+".alt",
 		"eta", message.Amount{Kind: units.Factor, SI: s.Fin.Efficiency},
 		"ratio", message.Amount{Kind: units.Factor, SI: s.Areas.Ratio()}))
+}
+
+// alike is how far an efficiency may change along a plot and still be called the same.
+const alike = 0.005
+
+// usedAsCloser says how the surface is used as fins stand closer: of one fin alone the film changes that.
+func usedAsCloser(c Curves) message.Message {
+	for _, line := range c.Panels[len(c.Panels)-1].Lines {
+		if !line.Main {
+			continue
+		}
+		y := slices.DeleteFunc(slices.Clone(line.Y), math.IsNaN)
+		if len(y) == 0 {
+			break
+		}
+		switch by := y[len(y)-1] - y[0]; {
+		case by > alike:
+			return message.New("plot.used_better")
+		case by < -alike:
+			return message.New("plot.used_worse")
+		}
+	}
+	return message.New("plot.used_alike")
 }
 
 // crossing says where the design's own efficiency falls below design.GoodEfficiency: at the least number on the grid of steps at which the
@@ -210,14 +240,14 @@ func (w Writer) MapFrame(in field.Input, h design.Heat, q rating.Quantity) Map {
 	height, count := heightAxis.at(&in), pitchAxis.at(&in)
 	solved := in.Surface(&h.Thermal)
 	value := message.Amount{Kind: q.Kind(), SI: q.Of(&solved)}
-	x, held := w.span(heightAxis, height, hair), ""
+	x, y, held := w.fromFins(heightAxis, height), w.fromFins(pitchAxis, count), ""
 	if kept := in.Keep(&h.Thermal); !in.Air.FilmGiven && q != rating.AreaRatio {
 		counts := design.CountsAt(in, &kept, heightAxis.field, toSI(x, samples, w.System))
 		held = w.held(&in.Input, &kept, heightAxis.field, false, counts)
 	}
 	return Map{
 		Numbers: w.Texts.Numbers,
-		ID:      "map", X: x, Y: w.span(pitchAxis, count, hair), Quantity: string(q), Columns: mapCells, Rows: mapCells,
+		ID:      "map", X: x, Y: y, Quantity: string(q), Columns: mapCells, Rows: mapCells,
 		Ring:  Point{units.In(units.Height, height, w.System), units.In(units.FinCount, count, w.System)},
 		Title: w.say(message.New("map."+string(q)+".title", "value", value)),
 		Alt:   w.say(message.New("map."+string(q)+".alt", "value", value)),

@@ -134,6 +134,9 @@ func (w Writer) extend(panel *Panel, q rating.Quantity, answers map[rating.Quant
 	}
 }
 
+// level is the share of its highest value by which a curve may fall and still be called level: what whole tubes and rows make of it is no finding.
+const level = 0.1
+
 // best says where a panel's curve is highest.
 func (w Writer) best(c Curves, panel int) message.Message {
 	line := c.Panels[panel].Lines[0]
@@ -147,13 +150,21 @@ func (w Writer) best(c Curves, panel int) message.Message {
 	for last > 0 && math.IsNaN(line.Y[last]) {
 		last--
 	}
+	least := line.Y[top]
+	for _, y := range line.Y {
+		if !math.IsNaN(y) {
+			least = min(least, y)
+		}
+	}
 	switch {
 	case math.IsNaN(line.Y[top]):
 		return message.New("plot.nowhere")
+	case least > (1-level)*line.Y[top]:
+		return message.New("plot.level")
 	case top == 0 || math.IsNaN(line.Y[max(top-1, 0)]):
-		return message.New("plot.lowest")
+		return message.New("plot." + c.ID + ".lowest")
 	case top >= last:
-		return message.New("plot.highest")
+		return message.New("plot." + c.ID + ".highest")
 	}
 	x := units.Snap(c.X.Kind, units.Out(c.X.Kind, line.X[top], w.System), w.System)
 	return message.New("plot.peak", "at", message.Amount{Kind: c.X.Kind, SI: x})

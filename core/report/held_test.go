@@ -37,7 +37,7 @@ func TestPlotsSayWhatIsHeld(t *testing.T) {
 		{nil, map[string]string{
 			"film": "Held: Flow and inlet", "yield_height": "Held: Face and tip clearance; Mass flow; Flow and inlet; 23 to 46 whole tubes in a row",
 			"yield_pitch": "Held: Face and tip clearance; Mass flow; Flow and inlet", "height": "Held: Face and tip clearance; Mass flow; 23 to 58 whole tubes in a row",
-			"map": "Held: Face and tip clearance; Mass flow; 23 to 58 whole tubes in a row", "areas": "",
+			"map": "Held: Face and tip clearance; Mass flow; 23 to 53 whole tubes in a row", "areas": "",
 		}},
 		{[]string{"hold_space", "depth", "hold_air", "fan_power", "hold_process", "outlet", "passes", "1"}, map[string]string{
 			"film": "Held: Inlet and outlet", "yield_height": "Held: Depth and tip clearance; Fan power; Inlet and outlet; 3 to 6 whole rows",

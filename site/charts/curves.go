@@ -45,24 +45,29 @@ func curveOption(c report.Curves, t plots.Theme) json.RawMessage {
 			done.series = append(done.series, one)
 		}
 	}
+	right := numberWidth
+	if len(c.Panels[0].Lines) > 1 {
+		right = nameWidth
+	}
 	return draw(done, append(options,
-		charts.WithGridOpts(stack(len(c.Panels))...),
+		charts.WithGridOpts(stack(len(c.Panels), right)...),
 		charts.WithAxisPointerOpts(&opts.AxisPointer{Link: []opts.AxisPointerLink{{XAxisIndex: together}}}),
 	)...)
 }
 
 const (
 	yLabelWidth = 38 // px left of a grid
-	nameWidth   = 66 // px right of a grid, for the names of the lines
+	nameWidth   = 88 // px right of a grid whose lines have names
+	numberWidth = 16 // px right of one whose lines have none, for the half of its last number
 )
 
 // stack lays n grids over one another, with room above each for its name, clear of the numbers that end the one before, and
 // below the last for the x axis.
-func stack(n int) []opts.Grid {
+func stack(n, right int) []opts.Grid {
 	grids := make([]opts.Grid, n)
 	for i := range grids {
 		grids[i] = opts.Grid{
-			Left: strconv.Itoa(yLabelWidth), Right: strconv.Itoa(nameWidth),
+			Left: strconv.Itoa(yLabelWidth), Right: strconv.Itoa(right),
 			Top: percent(float64(i)/float64(n) + 0.05), Bottom: percent(float64(n-1-i)/float64(n) + 0.12),
 		}
 	}

@@ -81,6 +81,8 @@ class Chart {
       event.preventDefault();
       this.onPlace(values);
     });
+    // A finger that is lifted points nowhere.
+    for (const end of ["touchend", "touchcancel"]) this.area.addEventListener(end, () => this.leave());
     new ResizeObserver(() => this.resize()).observe(this.area);
   }
 
@@ -120,6 +122,12 @@ class Chart {
     const text = (index !== undefined && this.update?.readings?.[index]) || "";
     this.reading.hidden = !text;
     this.reading.textContent = text;
+  }
+
+  /** Nothing is pointed at any more. */
+  leave() {
+    this.chart.dispatchAction({ type: "updateAxisPointer", currTrigger: "leave" });
+    this.read(undefined);
   }
 
   /**

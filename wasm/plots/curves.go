@@ -50,7 +50,7 @@ func scales(c report.Curves) plotScales {
 }
 
 // leastSpan keeps an axis from blowing up what hardly varies, as a share of the values.
-const leastSpan = 0.05
+const leastSpan = 0.2
 
 func atLeast(low, high float64) (float64, float64) {
 	if more := leastSpan*math.Abs(high) - (high - low); low <= high && more > 0 { // else there is not a single value
