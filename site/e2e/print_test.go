@@ -10,6 +10,7 @@ import (
 	"os"
 	"regexp"
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
@@ -48,6 +49,12 @@ func TestPrint(t *testing.T) {
 		want, day := "Printed "+time.Now().Format(time.DateOnly), browser.Eval[string](page, element(id("printed"))+".innerText")
 		if day != want {
 			t.Errorf("%s says %q, not %q", section, day, want)
+		}
+		for place, want := range map[string]string{"name": "Oil cooler, footed aluminium", "made": day + " by Finwright "} {
+			foot := browser.Eval[string](page, `getComputedStyle(document.documentElement).getPropertyValue("--foot-`+place+`")`)
+			if !strings.HasPrefix(strings.Trim(foot, `"`), want) {
+				t.Errorf("%s: the foot of a sheet says %s", section, foot)
+			}
 		}
 		page.Resize(browser.Desk)
 	}

@@ -1,10 +1,16 @@
 // @ts-check
 // The line of tools above the sheet: name, units, undo, examples, files, link.
 
+import { asset } from "./assets.js";
 import { today } from "./files.js";
 import { asideable, typed } from "./form.js";
 
 const SAID = 5000; // ms a note stays
+
+/** What stands on the margin of each sheet of paper, where only a style sheet can write. @param {string} place @param {string} text */
+function onEachPage(place, text) {
+  document.documentElement.style.setProperty(`--foot-${place}`, JSON.stringify(text));
+}
 
 /**
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
@@ -39,7 +45,13 @@ export function createTools(design, answer, act) {
   at("link").addEventListener("click", async () => say((await act.link()) ? "linked" : "linkHere"));
   at("print").addEventListener("click", act.print);
   const printed = at("printed");
-  addEventListener("beforeprint", () => (printed.textContent = printed.dataset.said.replace("{day}", today())));
+  const version = asset("engine.wasm.gz").split(".").at(-3) ?? "";
+  addEventListener("beforeprint", () => {
+    const { head: { reference = "", revision = "" } = {} } = design.history.job ?? {};
+    printed.textContent = printed.dataset.said.replace("{day}", today());
+    onEachPage("name", [title.value, reference, revision].filter(Boolean).join(" · "));
+    onEachPage("made", printed.dataset.foot.replace("{day}", today()).replace("{version}", version));
+  });
 
   /** A figure that does not belong to the entries in sight leaves with that said. @param {string} full */
   const marked = (full) => (answer.whole ? full : `${full} (${said.dataset.unanswered})`);
