@@ -424,6 +424,7 @@ export interface Value {
 export interface Scales {
   main: number;
   detail: number;
+  fin: number;
 }
 
 export interface TracedOn {

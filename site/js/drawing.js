@@ -9,6 +9,8 @@ import { createPan } from "./pan.js";
 import { createPicture } from "./picture.js";
 import { createTraced } from "./traced.js";
 
+const NO_FIN = -1; // only while the pitch is pulled must its grip stay at one fin
+
 /**
  * @param {HTMLElement} root
  * @param {{
@@ -34,6 +36,7 @@ export function createDrawing(root, page) {
   const showWords = createWords(words);
   const grips = createGrips(handles, { ...page, onChange: placeOverlay, onHold });
   const traced = createTraced(root);
+  /** @type {import("./api.js").Scales | undefined} */ let kept; // by a press, until the next one
   const painter = createPainter(root);
   const pan = createPan(overlay, (transform) => {
     placeOverlay();
@@ -87,10 +90,18 @@ export function createDrawing(root, page) {
     },
     /** Colours have changed. */
     setTheme: painter.repaint,
-    /** The sheet as the engine is to draw on it; while a grip is held, its scales stay and what is painted waits. @param {{width: number, height: number}} size @param {boolean} dark */
+    /**
+     * The sheet as the engine is to draw on it: what is held keeps its scales, and while a grip is pulled what is painted waits.
+     * @param {{width: number, height: number}} size @param {boolean} dark
+     */
     area(size, dark) {
-      const hold = grips.hold();
-      return { ...size, ...(hold && { hold, traced: { ...pan.transform(), ratio: devicePixelRatio, dark } }) };
+      const pulled = grips.hold();
+      const hold = pulled ?? kept;
+      return { ...size, ...(hold && { hold }), ...(pulled && { traced: { ...pan.transform(), ratio: devicePixelRatio, dark } }) };
+    },
+    /** Keeps the scales that are shown whatever the tube, or lets them go. @param {boolean} on */
+    holdScale(on) {
+      kept = on && scene ? { ...scene.scales, fin: NO_FIN } : undefined;
     },
     zoomIn: pan.zoomIn,
     zoomOut: pan.zoomOut,

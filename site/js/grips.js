@@ -8,6 +8,8 @@ import { element, onScreen, PX_PER_MM, set } from "./overlay.js";
 const LEAP = 10; // steps with Shift or by page
 /** @type {Record<string, number>} */
 const KEYS = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: LEAP, PageDown: -LEAP };
+/** @type {Record<string, "min" | "max">} */
+const ENDS = { Home: "min", End: "max" };
 
 /**
  * @typedef {import("./api.js").Value} Value
@@ -91,11 +93,13 @@ export function createGrips(parent, page) {
         return;
       }
       const steps = KEYS[event.key] * (event.shiftKey && Math.abs(KEYS[event.key]) === 1 ? LEAP : 1);
-      if (!steps || event.ctrlKey || event.metaKey || event.altKey) return;
+      const end = ENDS[event.key];
+      if ((!steps && !end) || event.ctrlKey || event.metaKey || event.altKey) return;
       event.preventDefault();
       event.stopPropagation();
       const grip = find(id);
-      if (grip) page.onRelease([{ field: grip.field, steps: steps * grip.steps }], event);
+      if (!grip) return;
+      page.onRelease([end ? { field: grip.field, number: grip[end], unit: grip.unit } : { field: grip.field, steps: steps * grip.steps }], event);
     });
     return node;
   }
@@ -103,7 +107,7 @@ export function createGrips(parent, page) {
   const place = keyed(parent, make, false); // one that is pulled stays where it is
 
   return {
-    /** The scales to draw at while a grip is held, so that the drawing stays under the pointer. */
+    /** The scales to draw at while a grip is pulled, so that the drawing stays under the pointer. */
     hold: () => pull?.scales,
     pulled: () => pull?.grip.field ?? "",
 
@@ -116,13 +120,10 @@ export function createGrips(parent, page) {
         page.onCancel();
       }
       place(scene.grips, (node, grip) => {
-        const mine = pull?.grip.id === grip.id ? pull : null;
-        const at = mine ? mine.grip : grip;
-        const along = mine ? (mine.number - at.value) / at.per_mm : 0;
-        const { x, y } = onScreen(t, at.x + at.axis[0] * along, at.y + at.axis[1] * along);
-        node.classList.toggle("pulled", mine !== null);
+        const { x, y } = onScreen(t, grip.x, grip.y); // on the line as drawn, also where the pointer is ahead of the answers
+        node.classList.toggle("pulled", pull?.grip.id === grip.id);
         const [, handle, value] = node.children;
-        const [right, down] = at.axis;
+        const [right, down] = grip.axis;
         set(handle, { transform: `matrix(${right} ${down} ${-down} ${right} 0 0)` });
         write(value, grip.value_text);
         set(node, {

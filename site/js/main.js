@@ -170,6 +170,12 @@ chooseFile(at("open"), at("open-file"), (file) => design.replace(async () => ({ 
 const offline = createOffline(at("newer"));
 createTheme(at("theme"), sheet.paint);
 at("zoom").addEventListener("click", (/** @type {any} */ { target }) => target.dataset.zoom && sheet.zoom(target.dataset.zoom));
+at("hold-scale").addEventListener("click", (/** @type {any} */ { currentTarget: button }) => {
+  const on = button.getAttribute("aria-pressed") !== "true";
+  button.setAttribute("aria-pressed", String(on));
+  sheet.holdScale(on);
+  laidOut(design.refresh()).catch(failed);
+});
 placePopovers();
 watchKeys(design);
 

@@ -147,6 +147,9 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     /** @param {"zoomIn" | "zoomOut" | "fit"} how */
     zoom: (how) => drawing?.[how](),
 
+    /** @param {boolean} on */
+    holdScale: (on) => drawing?.holdScale(on),
+
     /** Paper has changed. */
     paint() {
       plots?.setTheme(theme());

@@ -1450,6 +1450,8 @@ func encodeScales(e *encoder, v *sheet.Scales) {
 	e.number(v.Main)
 	e.key("detail")
 	e.number(v.Detail)
+	e.key("fin")
+	e.whole(v.Fin)
 	e.close('}')
 }
 

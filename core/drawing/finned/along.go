@@ -14,12 +14,18 @@ const (
 	// stands half a pitch further on the helix.
 )
 
+// finsAlong is how many fins stand in the section along, on one side.
+func (c composer) finsAlong(scale float64) int {
+	room := c.layout.along.w - c.layout.left - c.layout.right
+	return min(int(room/(c.pitch*scale)), mostFins)
+}
+
 // drawAlong draws the section through the axis, cut short at both ends.
 func (c composer) drawAlong() {
 	at, s := c.layout.along, c.scales.Main
 	c.heading("along", c.Text.Text("drawing.along"), s, at)
 	x0, room := at.x+c.layout.left, at.w-c.layout.left-c.layout.right
-	n := min(int(room/(c.pitch*s)), mostFins)
+	n := c.finsAlong(s)
 	a := -cutBefore * c.pitch
 	b := a + float64(n)*c.pitch
 	if n < 1 {
@@ -37,25 +43,30 @@ func (c composer) drawAlong() {
 		place := func(p ink.Point) ink.Point {
 			return ink.At(x0+(p.X-left)*s, axis+side.dir*(r+p.Y)*s)
 		}
-		for _, p := range c.parts(left, right) {
-			c.cut(p, place, s, halfPlane{-1, 0, -left}, halfPlane{1, 0, right})
+		cuts := []halfPlane{{-1, 0, -left}, {1, 0, right}}
+		if !c.reaches((r + c.height) * s) {
+			cuts = append(cuts, halfPlane{0, 1, c.layout.reachY/s - r})
+			c.BreakLine(ink.At(x0, axis+side.dir*c.layout.reachY), ink.At(x1, axis+side.dir*c.layout.reachY))
 		}
-		c.tint(pieces, left, right, s, place, halfPlane{-1, 0, -left}, halfPlane{1, 0, right})
+		for _, p := range c.parts(left, right) {
+			c.cut(p, place, s, cuts...)
+		}
+		c.tint(pieces, left, right, s, place, cuts...)
 	}
-	past := (r+c.foot)*s + 1.5
+	past := min((r+c.foot)*s+1.5, c.layout.reachY)
 	c.BreakLine(ink.At(x0, axis-past), ink.At(x0, axis+past))
 	c.BreakLine(ink.At(x1, axis-past), ink.At(x1, axis+past))
 	c.Line(ink.Centre, ink.At(x0-overhang, axis), ink.At(x1+overhang, axis))
 	c.dimensionAlong(x0, x1, n)
 	c.markDetail(x0-a*s, n)
 
-	k, from := float64(n/2), cutBefore
+	k, from := float64(c.scales.Fin), cutBefore
 	if n < 2 {
-		k, from = 0, 0.5
+		from = 0.5
 	}
-	if n >= 1 {
+	if n >= 1 || c.Hold.Fin >= 0 && c.Hold.Main > 0 { // what is pulled does not go under the hand
 		c.grip(sheet.Grip{
-			ID: "pitch", Field: "fin_pitch", X: x0 + (k+from)*c.pitch*s, Y: axis - (r+c.height/2)*s, Axis: [2]float64{1, 0},
+			ID: "pitch", Field: "fin_pitch", X: min(x0+(k+from)*c.pitch*s, x1), Y: axis - c.upTo((r+c.height/2)*s), Axis: [2]float64{1, 0},
 			PerMM: 1 / ((k + from) * s), Value: c.pitch, Min: c.strip * 1.2, Max: 50, Steps: -1,
 		}, units.Gap, c.tube.Pitch())
 		g := &c.Scene.Grips[len(c.Scene.Grips)-1]
@@ -70,16 +81,19 @@ func (c composer) dimensionAlong(x0, x1 float64, n int) {
 	r, tip := c.od/2*s, c.finOD()/2*s
 	height := sheet.Measured{Name: "fin_height", Text: c.print(units.Height, c.height), Field: true}
 	rank := x1 + 6
-	if sheet.TextWidth(height.Text) <= c.height*s {
-		c.Upright(height, axis-r, axis-tip, rank, x1, x1)
-	} else {
-		c.Upright(height, axis-tip, axis-r, x0-4, x0, x0)
+	top, surface := c.upTo(tip), c.upTo(r)
+	switch {
+	case surface == top: // broken off before the fins
+	case sheet.TextWidth(height.Text) <= top-surface:
+		c.Upright(c.open(height, r, tip), axis-surface, axis-top, rank, x1, x1)
+	default:
+		c.Upright(c.open(height, tip, r), axis-top, axis-surface, x0-4, x0, x0)
 	}
-	c.Upright(sheet.Measured{Name: "tube_od", Text: c.diameter(c.od), Field: true}, axis+r, axis-r, rank, x1, x1)
-	c.Upright(sheet.Measured{Name: "fin_od", Text: c.diameter(c.finOD())}, axis+tip, axis-tip, rank+6.5, x1, x1)
+	c.Upright(c.open(sheet.Measured{Name: "tube_od", Text: c.diameter(c.od), Field: true}, r, r), axis+surface, axis-surface, rank, x1, x1)
+	c.Upright(c.open(sheet.Measured{Name: "fin_od", Text: c.diameter(c.finOD())}, tip, tip), axis+top, axis-top, rank+6.5, x1, x1)
 	if n >= 2 {
 		from := x0 + 0.75*c.pitch*s
-		c.Across(sheet.Measured{Name: "fin_pitch", Text: c.print(units.Gap, c.pitch), Field: true}, from, from+c.pitch*s, axis+tip+5, axis+tip, axis+tip)
+		c.Across(sheet.Measured{Name: "fin_pitch", Text: c.print(units.Gap, c.pitch), Field: true}, from, from+c.pitch*s, axis+top+5, axis+top, axis+top)
 	}
 }
 
@@ -91,7 +105,7 @@ func (c composer) markDetail(fin0 float64, n int) {
 	s, y := c.scales.Main, c.layout.centreY-c.od/2*c.scales.Main
 	count := c.detailFins()
 	radius := min(max(float64(count)*c.pitch*s*0.5+0.5, 2.5), c.od/2*s-sheet.TextHeight-2)
-	if radius < 1.5 {
+	if radius < 1.5 || !c.reaches(c.od/2*s) {
 		return
 	}
 	first := max(0, (n-count)/2)

@@ -22,7 +22,7 @@ type Options struct {
 	Fin      ink.Hatching  // zero: 135 degrees, finer
 	Heat     *Temperatures // colours the cut metal by its temperature; nil: hatched
 	Alarm    string        // a warning to set on the sheet; Valid: about 24 letters
-	Hold     sheet.Scales  // scales to keep as long as the drawing fits; zero: choose
+	Hold     sheet.Scales  // scales to keep; zero: choose
 	Traced   *ink.Screen   // what it is traced for, in place of being packed
 }
 

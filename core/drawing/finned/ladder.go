@@ -7,8 +7,10 @@ import (
 	"finwright/core/message"
 )
 
-// ladder is the mantissas of the scales in use: those of ISO 5455 (1, 2, 5) and steps between, so that a sheet is used well.
-var ladder = []float64{1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8}
+// ladder is the mantissas of the recommended scales, 1:1, 1:2, 1:5, 1:10 and so on, and enlarged alike.
+//
+// Source: ISO 5455, from memory.
+var ladder = []float64{1, 2, 5}
 
 // below returns the ladder's greatest number not above x. Valid: x > 0.
 func below(x float64) float64 {

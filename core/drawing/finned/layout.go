@@ -10,7 +10,8 @@ type box struct{ x, y, w, h float64 }
 type layout struct {
 	across, along, detail box     // with headings and dimensions
 	centreY               float64 // of across and along
-	disc                  float64 // greatest fin diameter on the sheet
+	disc                  float64 // greatest fin diameter that is drawn whole
+	reachX, reachY, riseY float64 // from the centre to the sides, down and up, to where a tube too large for a held scale is broken off
 	left, right           float64 // columns beside the along view
 	head                  float64 // title and scale over each view
 	stacked               bool
@@ -54,19 +55,41 @@ func arrange(w, h float64, legend bool) layout {
 	}
 	clear := l.across.h - l.head - belowDisc
 	l.disc = min(l.across.w-2*overhang, clear)
+	l.reachX, l.reachY = l.across.w/2, clear/2
 	l.centreY = l.across.y + l.head + clear/2
+	l.riseY = l.centreY - margin
 	return l
 }
 
-// chooseScales fills the discs' place, and shows two or three fins in the detail.
+// Of a held scale to the one that fits: beyond, nothing of a tube would be seen.
+const (
+	largestHeld  = 100
+	smallestHeld = 1e-3
+)
+
+// chooseScales fills the discs' place, and shows two or three fins in the detail. What is held stays, also where the tube
+// does not fit: then it is broken off.
 func (c composer) chooseScales() sheet.Scales {
 	fits := c.layout.disc / c.finOD()
 	s := sheet.Scales{Main: snapScale(fits), Detail: c.detailScale()}
-	if c.Hold.Main > 0 && c.Hold.Main <= fits {
+	if c.Hold.Main > smallestHeld*fits && c.Hold.Main < largestHeld*fits {
 		s.Main = c.Hold.Main
 	}
 	if c.Hold.Detail > 0 {
 		s.Detail = c.Hold.Detail
 	}
+	s.Fin = c.finInHand(s.Main)
 	return s
+}
+
+// finInHand returns the fin at which the pitch is pulled: the one that is held as long as it is in sight, else one in the middle.
+func (c composer) finInHand(scale float64) int {
+	n := c.finsAlong(scale)
+	if c.Hold.Main > 0 && c.Hold.Fin >= 0 {
+		return max(0, min(c.Hold.Fin, n-1))
+	}
+	if n < 2 {
+		return 0
+	}
+	return n / 2
 }

@@ -99,34 +99,98 @@ func changed(tb tube.Tube, field string, mm float64) tube.Tube {
 	return tb
 }
 
-// Where a grip is pulled to, it is found again in the drawing of the tube that results, at the scales it was taken at.
+// Where a grip is pulled to, it is found again in the drawing of the tube that results, at the scales it was taken at: also
+// where the tube grows beyond its place, as long as its line is not broken off.
 func TestGripsFollowThePointer(t *testing.T) {
+	const w, h = 760, 470
+	place := arrange(w/ink.PxPerMM, h/ink.PxPerMM, false)
 	for _, typ := range tube.FinTypes() {
 		for size, tb := range sizes(typ) {
 			tb.Basis = tube.MinimumWall // drawn with its mean wall, pulled by its stated one
-			o := options(units.SI, 760, 470)
+			o := options(units.SI, w, h)
 			before := Compose(tb, o)
 			o.Hold = before.Scales
 			for _, g := range before.Grips {
-				pull := -0.4 // mm of sheet, inwards: what grows may need another scale
-				value := g.Value + pull*g.PerMM
-				if g.ID == "wall" {
-					pull, value = 0.4, g.Value+0.4*g.PerMM
-				}
-				after := Compose(changed(tb, g.Field, value), o)
-				if after.Scales != before.Scales {
-					t.Errorf("%s/%s %s: scales went from %v to %v", typ, size, g.ID, before.Scales, after.Scales)
-				}
-				x, y := g.X+pull*g.Axis[0], g.Y+pull*g.Axis[1]
-				for _, h := range after.Grips {
-					if h.ID != g.ID || g.ID == "pitch" && math.Abs(h.PerMM-g.PerMM) > 1e-9 {
-						continue // another fin stands in the middle now
+				for _, asked := range []float64{-0.4, 0.4, 3, 12, 40} {
+					value := min(g.Max, g.Value+asked*g.PerMM)
+					if value < g.Min {
+						continue
 					}
-					// Across its axis a grip may move: the strip's follows the taper's face.
-					off := (h.X-x)*g.Axis[0] + (h.Y-y)*g.Axis[1]
-					if math.Abs(off) > 0.12*math.Abs(pull) {
-						t.Errorf("%s/%s %s: pulled by %g mm, off by %.3f", typ, size, g.ID, pull, off)
+					pull := (value - g.Value) / g.PerMM
+					after := Compose(changed(tb, g.Field, value), o)
+					if after.Scales.Main != before.Scales.Main || after.Scales.Detail != before.Scales.Detail {
+						t.Errorf("%s/%s %s: scales went from %v to %v", typ, size, g.ID, before.Scales, after.Scales)
 					}
+					x, y := g.X+pull*g.Axis[0], g.Y+pull*g.Axis[1]
+					for _, now := range after.Grips {
+						switch {
+						case now.ID != g.ID:
+							continue
+						case g.ID == "pitch" && after.Scales.Fin != before.Scales.Fin:
+							continue // that fin is no longer in sight
+						case g.ID == "tip":
+							y = max(y, margin)
+						case g.ID == "tube":
+							x = max(x, place.across.x)
+						}
+						// Across its axis a grip may move: the strip's follows the taper's face, and as the foot grows with the
+						// strip, to where the fin is thinner.
+						off := (now.X-x)*g.Axis[0] + (now.Y-y)*g.Axis[1]
+						slack := 0.12
+						if g.ID == "strip" {
+							slack = 0.4
+						}
+						if math.Abs(off) > max(slack*math.Abs(pull), 1e-9) {
+							t.Errorf("%s/%s %s: pulled by %g mm, off by %.3f", typ, size, g.ID, pull, off)
+						}
+						if now.X < 0 || now.Y < 0 || now.X > after.Width || now.Y > after.Height {
+							t.Errorf("%s/%s %s: pulled by %g mm, it leaves the sheet", typ, size, g.ID, pull)
+						}
+					}
+				}
+			}
+		}
+	}
+}
+
+// At a held scale a higher fin is drawn higher, up to where its place ends, and nothing is drawn beyond.
+func TestHeldScaleBreaksOffWhatDoesNotFit(t *testing.T) {
+	for _, typ := range tube.FinTypes() {
+		for size, tb := range sizes(typ) {
+			for _, wh := range sheets {
+				o := options(units.SI, wh[0], wh[1])
+				o.Hold = Compose(tb, o).Scales
+				place := arrange(wh[0]/ink.PxPerMM, wh[1]/ink.PxPerMM, false)
+				last := 0.0
+				for _, f := range []float64{1, 1.5, 3, 8} {
+					grown := tb
+					grown.Fin.Height *= units.Length(f)
+					grown.OD *= units.Length(math.Sqrt(f))
+					s := Compose(grown, o)
+					reach := 0.0
+					for _, l := range s.Lines {
+						for _, p := range l.Points {
+							if p.X < 0 || p.Y < 0 || p.X > s.Width || p.Y > s.Height {
+								t.Fatalf("%s/%s %v, %g times: %s at %.2f", typ, size, wh, f, l.Stroke, p)
+							}
+							if (l.Stroke == ink.Thick || l.Stroke == ink.Break) && p.X < place.across.x+place.across.w && p.Y < place.centreY {
+								reach = max(reach, place.centreY-p.Y)
+							}
+						}
+					}
+					for _, shape := range s.Shapes {
+						for _, l := range shape.Loops {
+							for _, p := range l {
+								if p.X < 0 || p.Y < 0 || p.X > s.Width || p.Y > s.Height {
+									t.Fatalf("%s/%s %v, %g times: metal at %.2f", typ, size, wh, f, p)
+								}
+							}
+						}
+					}
+					if full := place.reachY - 1; reach < min(last, full) {
+						t.Errorf("%s/%s %v, %g times: drawn %.2f high, smaller %.2f", typ, size, wh, f, reach, last)
+					}
+					last = max(last, reach)
 				}
 			}
 		}
@@ -193,7 +257,7 @@ func TestScales(t *testing.T) {
 }
 
 func TestLadder(t *testing.T) {
-	for _, c := range [][2]float64{{1.19, 1}, {1.2, 1.2}, {9.9, 8}, {10, 10}, {0.3, 1 / 4.0}, {0.99, 1 / 1.2}, {0.5, 0.5}, {0.07, 1 / 15.0}, {73, 60}} {
+	for _, c := range [][2]float64{{1, 1}, {1.99, 1}, {2, 2}, {9.9, 5}, {10, 10}, {0.3, 1 / 5.0}, {0.99, 1 / 2.0}, {0.5, 0.5}, {0.07, 1 / 20.0}, {73, 50}} {
 		near(t, "scale", snapScale(c[0]), c[1], 1e-9)
 	}
 }

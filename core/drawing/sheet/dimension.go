@@ -16,11 +16,26 @@ const (
 // emWidth is the mean width of a letter over the text height.
 const emWidth = 0.55
 
-// Measured is a dimension: its name, which is that of the field where one sets it, and its text.
+// Measured is a dimension: its name, which is that of the field where one sets it, and its text. An open end is where the
+// drawing is broken off: it has neither extension line nor arrow.
 type Measured struct {
-	Name  string
-	Text  string
-	Field bool
+	Name             string
+	Text             string
+	Field            bool
+	OpenFrom, OpenTo bool
+}
+
+// heads returns where the arrows are of a dimension line that has room for them.
+func (m Measured) heads() ink.Arrows {
+	switch {
+	case m.OpenFrom && m.OpenTo:
+		return ink.NoArrows
+	case m.OpenFrom:
+		return ink.AtEnd
+	case m.OpenTo:
+		return ink.AtStart
+	}
+	return ink.AtBoth
 }
 
 // TextWidth is about what a text takes of its line [mm].
@@ -44,7 +59,7 @@ func (s *Sheet) span(m Measured, a, b float64, rotate float64, at func(u, v floa
 	beyond := math.Copysign(1, b-a)
 	middle := (a + b) / 2
 	if length >= 2*ink.ArrowLength+1 {
-		s.Arrow(ink.AtBoth, at(a, 0), at(b, 0))
+		s.Arrow(m.heads(), at(a, 0), at(b, 0))
 	} else {
 		s.Arrow(ink.AtEnd, at(a-beyond*Tail, 0), at(a, 0))
 		s.Line(ink.Measure, at(a, 0), at(b, 0))
@@ -74,8 +89,12 @@ func (s *Sheet) Across(m Measured, x1, x2, y, y1, y2 float64) {
 
 // Upright is the same for a vertical dimension at x, read from the right.
 func (s *Sheet) Upright(m Measured, y1, y2, x, x1, x2 float64) {
-	s.Extend(ink.At(x1, y1), ink.At(x, y1))
-	s.Extend(ink.At(x2, y2), ink.At(x, y2))
+	if !m.OpenFrom {
+		s.Extend(ink.At(x1, y1), ink.At(x, y1))
+	}
+	if !m.OpenTo {
+		s.Extend(ink.At(x2, y2), ink.At(x, y2))
+	}
 	s.span(m, y1, y2, -90, func(u, v float64) ink.Point { return ink.At(x-v, u) })
 }
 

@@ -58,12 +58,13 @@ type Grip struct {
 	ValueText string     `json:"value_text"`
 }
 
-// Scales are the scales of the sections and of the detail. A page that pulls a
-// grip sends back those at which it took hold, so that the drawing stays under
-// the pointer.
+// Scales are the scales of the sections and of the detail, and the fin on which
+// the pitch's grip lies, counted from the left; below 0: any. A page that pulls a grip sends
+// back those at which it took hold, so that the drawing stays under the pointer.
 type Scales struct {
 	Main   float64 `json:"main"`
 	Detail float64 `json:"detail"`
+	Fin    int     `json:"fin"`
 }
 
 // Scene is a sheet. Its artwork travels packed as Ink, see ink.Pack, or while something is pulled as Traces.
