@@ -40,7 +40,7 @@ func lineAt(picture image.Image, at browser.Point, aside, far int) (off float64,
 func TestScaleHoldsWhileAGripIsPulled(t *testing.T) {
 	page := painted(t, browser.Desk, "")
 	across, detail := scaleText(page, "across"), scaleText(page, "detail")
-	at := page.Centre(grip("tip"))
+	at := page.Centre(grip("tip") + " .reach")
 	page.Grab(at)
 	last := at
 	heights := map[string]bool{}
@@ -49,11 +49,12 @@ func TestScaleHoldsWhileAGripIsPulled(t *testing.T) {
 		page.Pull(last, next, 1)
 		last = next
 		var file string
-		hand := page.Centre(grip("tip"))
+		middle := grip("tip") + " .reach"
+		hand := page.Centre(middle)
 		for range 20 { // until no answer came while the picture was taken
 			before := hand
 			file = page.Screenshot(shots, fmt.Sprintf("pull-%d", frame))
-			if hand = page.Centre(grip("tip")); hand == before {
+			if hand = page.Centre(middle); hand == before {
 				break
 			}
 		}

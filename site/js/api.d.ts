@@ -729,6 +729,7 @@ export interface Text {
   anchor: string;
   rotate: number;
   class: string;
+  width: number;
   text: string;
   field?: string;
 }

@@ -1400,6 +1400,8 @@ func encodeText(e *encoder, v *sheet.Text) {
 	e.number(v.Rotate)
 	e.key("class")
 	e.string(v.Class)
+	e.key("width")
+	e.number(v.Width)
 	e.key("text")
 	e.string(v.Text)
 	if v.Field != "" {

@@ -5,13 +5,18 @@ import (
 
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
+	"finwright/core/message"
 	"finwright/core/units"
 )
 
 // drawAcross draws the section between two fins: tube and foot cut, the fin beyond as seen.
 func (c composer) drawAcross() {
 	at, s := c.layout.across, c.scales.Main
-	c.heading("across", c.Text.Text("drawing.across"), s, at)
+	title := c.Text.Text("drawing.across")
+	if c.marks.cut {
+		title = c.Text.Render(message.New("drawing.across_cut", "letter", cutLetter), c.System)
+	}
+	c.heading("across", title, s, at)
 	m := ink.At(at.x+at.w/2, c.layout.centreY)
 	cuts := c.layout.within(m, c.layout.reachY)
 	ring := func(class ink.Class, outer, inner float64, h ink.Hatching) {
@@ -63,7 +68,7 @@ func (c composer) drawAcross() {
 
 // dimensionWall puts the wall at the end of a radius that leaves the disc, as far as it is drawn, at its lower right.
 func (c composer) dimensionWall(m ink.Point, r, bore, tip float64) {
-	text := c.print(units.Wall, c.tube.Wall.Millimetres())
+	text := c.print(c.tube.Wall.Millimetres())
 	w := sheet.TextWidth(text)
 	shelf := ink.At(m.X+tip*0.62, m.Y+tip+1.5)
 	d := math.Hypot(shelf.X-m.X, shelf.Y-m.Y)
@@ -71,6 +76,7 @@ func (c composer) dimensionWall(m ink.Point, r, bore, tip float64) {
 		return // broken off before the wall
 	}
 	on := func(at float64) ink.Point { return ink.Between(m, shelf, at/d) }
+	c.Begin()
 	c.Arrow(ink.AtStart, on(r), shelf, ink.At(shelf.X+w+sheet.Standoff, shelf.Y))
 	c.Line(ink.Measure, on(r), on(bore))
 	c.Arrow(ink.AtStart, on(bore), on(max(bore-sheet.Tail, 0)))

@@ -8,7 +8,7 @@ import (
 )
 
 const (
-	mostFins  = 24 // in the section along: more would only blacken the sheet
+	mostFins  = 100 // of which so few are drawn that they can be told apart
 	cutBefore = 0.25
 	// The cut lies a quarter of a pitch before a fin: as far from the fin above as from the one below, which
 	// stands half a pitch further on the helix.
@@ -16,8 +16,20 @@ const (
 
 // finsAlong is how many fins stand in the section along, on one side.
 func (c composer) finsAlong(scale float64) int {
-	room := c.layout.along.w - c.layout.left - c.layout.right
-	return min(int(room/(c.pitch*scale)), mostFins)
+	return int(min(mostFins, (c.layout.along.w-c.layout.left-c.layout.right)/(c.pitch*scale)))
+}
+
+// Of fins that stand too close to be told apart some are drawn, at both ends of the section, and between them the line of
+// their tips.
+const (
+	closest  = 1.1 // pitch [mm of sheet]: about four pixels, below which lines beat with those of a screen
+	finsLeft = 3   // drawn at the left; the detail rings as many
+	finsEnd  = 2   // at the right
+)
+
+// partly reports whether of n fins in the section along only some are drawn.
+func (c composer) partly(n int) bool {
+	return c.pitch*c.scales.Main < closest && n > finsLeft+finsEnd
 }
 
 // drawAlong draws the section through the axis, cut short at both ends.
@@ -37,28 +49,47 @@ func (c composer) drawAlong() {
 	if c.Heat != nil {
 		pieces = c.pieces(s)
 	}
+	partly := c.partly(n)
 	for _, side := range []struct{ dir, shift float64 }{{-1, 0}, {1, -c.pitch / 2}} {
 		// Below, the section is moved along by half a pitch.
 		left, right := a+side.shift, b+side.shift
 		place := func(p ink.Point) ink.Point {
 			return ink.At(x0+(p.X-left)*s, axis+side.dir*(r+p.Y)*s)
 		}
-		cuts := []halfPlane{{-1, 0, -left}, {1, 0, right}}
+		var cuts []halfPlane
 		if !c.reaches((r + c.height) * s) {
 			cuts = append(cuts, halfPlane{0, 1, c.layout.reachY/s - r})
 			c.BreakLine(ink.At(x0, axis+side.dir*c.layout.reachY), ink.At(x1, axis+side.dir*c.layout.reachY))
 		}
-		for _, p := range c.parts(left, right) {
-			c.cut(p, place, s, cuts...)
+		draw := func(from, to float64) {
+			stretch := append(cuts[:len(cuts):len(cuts)], halfPlane{-1, 0, -from}, halfPlane{1, 0, to})
+			for _, p := range c.parts(from, to) {
+				c.cut(p, place, s, stretch...)
+			}
+			c.tint(pieces, from, to, s, place, stretch...)
 		}
-		c.tint(pieces, left, right, s, place, cuts...)
+		if !partly {
+			draw(left, right)
+			continue
+		}
+		from, to := left+finsLeft*c.pitch, right-finsEnd*c.pitch
+		draw(left, from)
+		c.drawUnder(pieces, from, to, place, cuts)
+		draw(to, right)
+		if tip := (r + c.height) * s; c.reaches(tip) {
+			c.Line(ink.Thin, ink.At(x0+(from-left)*s, axis+side.dir*tip), ink.At(x0+(to-left)*s, axis+side.dir*tip))
+		}
 	}
 	past := min((r+c.foot)*s+1.5, c.layout.reachY)
 	c.BreakLine(ink.At(x0, axis-past), ink.At(x0, axis+past))
 	c.BreakLine(ink.At(x1, axis-past), ink.At(x1, axis+past))
 	c.Line(ink.Centre, ink.At(x0-overhang, axis), ink.At(x1+overhang, axis))
 	c.dimensionAlong(x0, x1, n)
-	c.markDetail(x0-a*s, n)
+	c.marks.detail = c.markDetail(x0-a*s, n)
+	c.marks.cut = c.markCut(x0, n)
+	if partly {
+		c.noteParted(x0, x1)
+	}
 
 	k, from := float64(c.scales.Fin), cutBefore
 	if n < 2 {
@@ -75,11 +106,24 @@ func (c composer) drawAlong() {
 	}
 }
 
+// drawUnder draws what lies under the fins that are left out: the tube and, on it, a layer as thick as foot or muff.
+func (c composer) drawUnder(pieces []piece, from, to float64, place func(ink.Point) ink.Point, cuts []halfPlane) {
+	s := c.scales.Main
+	cuts = append(cuts[:len(cuts):len(cuts)], halfPlane{-1, 0, -from}, halfPlane{1, 0, to}, halfPlane{0, 1, c.foot})
+	wall := []ink.Point{ink.At(from, 0), ink.At(to, 0), ink.At(to, -c.wall), ink.At(from, -c.wall)}
+	c.cut(part{ink.TubeMetal, wall, c.wall}, place, s, cuts...)
+	if c.foot > 0 {
+		layer := []ink.Point{ink.At(from, 0), ink.At(to, 0), ink.At(to, c.foot), ink.At(from, c.foot)}
+		c.cut(part{ink.FinMetal, layer, c.foot}, place, s, cuts[:len(cuts)-1]...)
+	}
+	c.tint(pieces, from, to, s, place, cuts...)
+}
+
 // dimensionAlong states heights and diameters on the right and the pitch below.
 func (c composer) dimensionAlong(x0, x1 float64, n int) {
 	s, axis := c.scales.Main, c.layout.centreY
 	r, tip := c.od/2*s, c.finOD()/2*s
-	height := sheet.Measured{Name: "fin_height", Text: c.print(units.Height, c.height), Field: true}
+	height := sheet.Measured{Name: "fin_height", Text: c.print(c.height), Field: true}
 	rank := x1 + 6
 	top, surface := c.upTo(tip), c.upTo(r)
 	switch {
@@ -89,45 +133,15 @@ func (c composer) dimensionAlong(x0, x1 float64, n int) {
 	default:
 		c.Upright(c.open(height, tip, r), axis-top, axis-surface, x0-4, x0, x0)
 	}
-	c.Upright(c.open(sheet.Measured{Name: "tube_od", Text: c.diameter(c.od), Field: true}, r, r), axis+surface, axis-surface, rank, x1, x1)
+	od := c.open(sheet.Measured{Name: "tube_od", Text: c.diameter(c.od), Field: true}, r, r)
+	if od.Beyond = top - surface + 1; sheet.TextWidth(od.Text) <= 2*surface {
+		c.Upright(od, axis+surface, axis-surface, rank, x1, x1)
+	} else {
+		c.Upright(od, axis-surface, axis+surface, rank, x1, x1) // below the fins, where no other dimension runs
+	}
 	c.Upright(c.open(sheet.Measured{Name: "fin_od", Text: c.diameter(c.finOD())}, tip, tip), axis+top, axis-top, rank+6.5, x1, x1)
 	if n >= 2 {
 		from := x0 + 0.75*c.pitch*s
-		c.Across(sheet.Measured{Name: "fin_pitch", Text: c.print(units.Gap, c.pitch), Field: true}, from, from+c.pitch*s, axis+top+5, axis+top, axis+top)
+		c.Across(sheet.Measured{Name: "fin_pitch", Text: c.print(c.pitch), Field: true}, from, from+c.pitch*s, axis+top+5, axis+top, axis+top)
 	}
-}
-
-// detailLetter names the detail.
-const detailLetter = "Z"
-
-// markDetail rings the place that the detail enlarges; fin0 is where its first fin stands.
-func (c composer) markDetail(fin0 float64, n int) {
-	s, y := c.scales.Main, c.layout.centreY-c.od/2*c.scales.Main
-	count := c.detailFins()
-	radius := min(max(float64(count)*c.pitch*s*0.5+0.5, 2.5), c.od/2*s-sheet.TextHeight-2)
-	if radius < 1.5 || !c.reaches(c.od/2*s) {
-		return
-	}
-	first := max(0, (n-count)/2)
-	m := ink.At(fin0+(float64(first)+float64(count-1)/2)*c.pitch*s, y)
-	c.Line(ink.Thin, ink.Closed(sheet.Circle(m, radius))...)
-	c.Write("detail-mark", "dim", m.X, m.Y+radius+sheet.TextHeight*0.75+0.6, sheet.Middle, detailLetter)
-}
-
-// drawScaleBar draws a round length at the sections' scale, and states the unit of all dimensions.
-func (c composer) drawScaleBar() {
-	const about = 24 // mm of sheet
-	unit, note := units.Millimetre, "drawing.in_mm"
-	if c.System == units.US {
-		unit, note = units.Inch, "drawing.in_inches"
-	}
-	inUnit := about / c.scales.Main / unit.Millimetres()
-	n := roundBelow(inUnit)
-	x, y := margin, c.layout.footY-1
-	end := x + n*unit.Millimetres()*c.scales.Main
-	c.Line(ink.Thick, ink.At(x, y), ink.At(end, y))
-	c.Line(ink.Thin, ink.At(x, y-1.2), ink.At(x, y+1.2))
-	c.Line(ink.Thin, ink.At(end, y-1.2), ink.At(end, y+1.2))
-	c.Write("scale-bar", "scale", end+1.2, c.layout.footY, sheet.Start, units.Text{Value: c.Text.Numbers.Write(shortest(n)), Unit: units.Distance.Unit(c.System)}.String())
-	c.Write("unit", "scale", c.Scene.Width-margin, c.layout.footY, sheet.End, c.Text.Text(note))
 }

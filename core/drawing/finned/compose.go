@@ -53,22 +53,24 @@ func Compose(t tube.Tube, o Options) sheet.Scene {
 		least += legendRow * ink.PxPerMM
 	}
 	w, h := min(max(o.WidthPx, leastWidthPx), mostPx)/ink.PxPerMM, min(max(o.HeightPx, least), mostPx)/ink.PxPerMM
-	c := composer{Options: o, section: newSection(t), Sheet: &sheet.Sheet{Scene: sheet.Scene{Width: w, Height: h}}}
+	c := composer{Options: o, section: newSection(t), Sheet: &sheet.Sheet{Scene: sheet.Scene{Width: w, Height: h}}, marks: &marks{}}
 	c.layout = arrange(w, h, o.Heat != nil)
 	c.scales = c.chooseScales()
 	if o.Heat != nil {
 		c.ofTube, c.ofFin = c.bodies()
 	}
-	c.drawAcross()
 	c.drawAlong()
+	c.drawAcross()
 	c.drawDetail()
-	c.drawScaleBar()
+	c.drawScaleBars()
+	c.noteUnit()
 	if o.Heat != nil {
 		c.drawLegend()
 	}
 	if o.Alarm != "" {
 		c.drawAlarm()
 	}
+	c.Settle()
 	s := c.Sheet.Scene
 	s.Scales = c.scales
 	if o.Traced != nil {
@@ -87,15 +89,28 @@ type composer struct {
 	scales sheet.Scales
 
 	ofTube, ofFin body // of the field, if there is one
+	marks         *marks
 }
 
-// print writes a length for a dimension: the number alone, since the sheet states the unit once.
-func (c composer) print(k units.Kind, mm float64) string {
+// marks is what one view says of another: it is there, and named, or neither.
+type marks struct {
+	cut    bool // where the section across lies
+	detail bool // what the detail enlarges
+	parted bool // the foot of the sheet says that fins are left out along the tube
+}
+
+// print writes a length for a dimension: the number alone, since the sheet states the unit once. All have as many decimals,
+// and one more where they are less than a millimetre.
+func (c composer) print(mm float64) string {
+	k := units.Diameter
+	if mm < 1 {
+		k = units.Thickness
+	}
 	return c.Text.Numbers.Figure(k, mm/1e3, c.System).Value
 }
 
 func (c composer) diameter(mm float64) string {
-	return c.Text.Render(message.New("drawing.diameter", "value", c.print(units.Diameter, mm)), c.System)
+	return c.Text.Render(message.New("drawing.diameter", "value", c.print(mm)), c.System)
 }
 
 // finOD returns the fin's outside diameter [mm].

@@ -3,7 +3,6 @@ package finned
 import (
 	"fmt"
 	"maps"
-	"math"
 	"slices"
 	"testing"
 
@@ -102,29 +101,15 @@ func (d drawn) outlines(show func([]ink.Point)) {
 	}
 }
 
-// bounds returns the box of a text, its letters taken as 0.55 of its height wide.
-func bounds(t sheet.Text) (lo, hi ink.Point) {
-	w := sheet.TextWidth(t.Text)
-	x0 := map[sheet.Anchor]float64{sheet.Start: 0, sheet.Middle: -w / 2, sheet.End: -w}[t.Anchor]
-	lo, hi = ink.At(math.Inf(1), math.Inf(1)), ink.At(math.Inf(-1), math.Inf(-1))
-	sin, cos := math.Sincos(t.Rotate * math.Pi / 180)
-	for _, p := range []ink.Point{ink.At(x0, -0.74*sheet.TextHeight), ink.At(x0+w, -0.74*sheet.TextHeight), ink.At(x0, 0), ink.At(x0+w, 0)} {
-		q := ink.At(t.X+p.X*cos-p.Y*sin, t.Y+p.X*sin+p.Y*cos)
-		lo = ink.At(min(lo.X, q.X), min(lo.Y, q.Y))
-		hi = ink.At(max(hi.X, q.X), max(hi.Y, q.Y))
-	}
-	return lo, hi
-}
-
 func TestTextsKeepApartAndOnTheSheet(t *testing.T) {
 	each(t, func(t testing.TB, s drawn) {
 		for i, a := range s.Texts {
-			lo, hi := bounds(a)
+			lo, hi := a.Box()
 			if lo.X < 0 || lo.Y < 0 || hi.X > s.Width || hi.Y > s.Height {
 				t.Errorf("%s %q leaves the sheet: %.1f to %.1f", a.ID, a.Text, lo, hi)
 			}
 			for _, b := range s.Texts[i+1:] {
-				lo2, hi2 := bounds(b)
+				lo2, hi2 := b.Box()
 				if lo.X < hi2.X && lo2.X < hi.X && lo.Y < hi2.Y && lo2.Y < hi.Y {
 					t.Errorf("%s %q lies on %s %q", a.ID, a.Text, b.ID, b.Text)
 				}
@@ -157,7 +142,7 @@ func TestNothingLeavesTheSheet(t *testing.T) {
 func TestTextsKeepClearOfOutlines(t *testing.T) {
 	each(t, func(t testing.TB, s drawn) {
 		for _, text := range s.Texts {
-			lo, hi := bounds(text)
+			lo, hi := text.Box()
 			clear := func(path []ink.Point) {
 				for i := 0; i+1 < len(path); i++ {
 					if crosses(path[i], path[i+1], lo, hi) {

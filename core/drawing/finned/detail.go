@@ -32,7 +32,7 @@ func (c composer) detailScale() float64 {
 	low := c.layout.detail.h - c.layout.head - detailTop - detailBottom
 	lowest := low * footShare / max(c.foot+c.radius, 1e-3)
 	three, two := snapScale(min(lowest, room/(3*c.pitch))), snapScale(min(lowest, room/(2*c.pitch)))
-	gapText := sheet.TextWidth(c.print(units.Gap, c.pitch-c.strip))
+	gapText := sheet.TextWidth(c.print(c.pitch - c.strip))
 	switch {
 	case three*c.strip >= legible && three*(c.pitch-c.strip) >= gapText:
 		return three
@@ -98,7 +98,11 @@ func (d detail) top(height float64) func(ink.Point) ink.Point {
 // drawDetail draws the roots of a few fins enlarged.
 func (c composer) drawDetail() {
 	d := c.layDetail()
-	c.heading("detail", c.Text.Render(message.New("drawing.detail", "letter", detailLetter), c.System), d.scale, c.layout.detail)
+	title := c.Text.Text("drawing.detail_alone")
+	if c.marks.detail {
+		title = c.Text.Render(message.New("drawing.detail", "letter", detailLetter), c.System)
+	}
+	c.heading("detail", title, d.scale, c.layout.detail)
 	left, right := halfPlane{-1, 0, -d.a}, halfPlane{1, 0, d.b}
 	bottom := halfPlane{0, -1, (d.floor - d.surface) / d.scale}
 	cuts := []halfPlane{left, right}
@@ -155,13 +159,13 @@ func (c composer) dimensionFins(d detail) {
 		return y, (d.surface - y) / d.scale
 	}
 	y, real := lift(firstRank)
-	c.Across(sheet.Measured{Name: "strip_thickness", Text: c.print(units.Thickness, c.strip), Field: true}, d.x(c.half(real)), d.x(-c.half(real)), y, y, y)
+	c.Across(sheet.Measured{Name: "strip_thickness", Text: c.print(c.strip), Field: true}, d.x(c.half(real)), d.x(-c.half(real)), y, y, y)
 	c.grip(sheet.Grip{
 		ID: "strip", Field: "strip_thickness", X: d.x(c.half(real)), Y: y, Axis: [2]float64{1, 0}, PerMM: c.strip / c.half(real) / d.scale,
 		Value: c.strip, Min: 0.1, Max: c.pitch * 0.8, Steps: 1,
 	}, units.Thickness, c.tube.Fin.Strip)
 	if c.tube.Profile() != tube.Uniform {
-		tip := sheet.Measured{Name: "tip_thickness", Text: c.print(units.Thickness, c.tube.TipThickness().Millimetres()), Field: true}
+		tip := sheet.Measured{Name: "tip_thickness", Text: c.print(c.tube.TipThickness().Millimetres()), Field: true}
 		h := c.half(c.height)
 		c.Across(tip, d.x(h), d.x(-h), d.tip-3, d.tip, d.tip)
 	}
@@ -171,12 +175,13 @@ func (c composer) dimensionFins(d detail) {
 	y, real = lift(secondRank)
 	k := float64(d.fins - 2)
 	x1, x2 := d.x(k*c.pitch+c.half(real)), d.x((k+1)*c.pitch-c.half(real))
-	gap := sheet.Measured{Name: "gap", Text: c.print(units.Gap, c.pitch-c.strip)}
+	gap := sheet.Measured{Name: "gap", Text: c.print(c.pitch - c.strip)}
 	if x2-x1 >= sheet.TextWidth(gap.Text) {
 		c.Across(gap, x1, x2, y, y, y)
 		return
 	}
 	m := (x1 + x2) / 2
+	c.Begin()
 	c.Arrow(ink.AtBoth, ink.At(x1, y), ink.At(x2, y))
 	c.Line(ink.Measure, ink.At(m, y), ink.At(m, d.tip-5.5))
 	c.Label(gap, ink.At(m, d.tip-5.5-sheet.Standoff), 0, sheet.Middle)
@@ -187,20 +192,20 @@ func (c composer) dimensionRoot(d detail) {
 	last := float64(d.fins-1) * c.pitch
 	rank := d.x1 + 5.5
 	if c.groove > 0 {
-		groove := sheet.Measured{Name: "groove_depth", Text: c.print(units.Height, c.tube.Fin.Groove.Millimetres()), Field: true}
+		groove := sheet.Measured{Name: "groove_depth", Text: c.print(c.tube.Fin.Groove.Millimetres()), Field: true}
 		c.Upright(groove, d.surface+c.groove*d.scale, d.surface, rank, d.x(last+c.strip/2), d.x1)
 	}
 	if !c.tube.Fin.Type.Wound() {
-		sleeve := sheet.Measured{Name: "sleeve_thickness", Text: c.print(units.Height, c.foot), Field: true}
+		sleeve := sheet.Measured{Name: "sleeve_thickness", Text: c.print(c.foot), Field: true}
 		c.Upright(sleeve, d.surface, d.surface-c.foot*d.scale, rank, d.x1, d.x1)
 	}
 	if c.tube.Fin.Type.Lapped() {
-		foot := sheet.Measured{Name: "foot", Text: c.print(units.Thickness, c.foot)}
+		foot := sheet.Measured{Name: "foot", Text: c.print(c.foot)}
 		c.Upright(foot, d.surface, d.surface-c.foot*d.scale, rank, d.x1, d.x(last+c.strip/2+c.radius))
 	}
 	if c.lap > 0 {
 		fin := math.Min(1, float64(d.fins-1)) * c.pitch
 		x1, x2 := d.x(fin-c.strip/2), d.x(fin-c.strip/2+c.lap)
-		c.Across(sheet.Measured{Name: "foot_lap", Text: c.print(units.Height, c.lap), Field: true}, x1, x2, d.floor+5, d.surface, d.surface)
+		c.Across(sheet.Measured{Name: "foot_lap", Text: c.print(c.lap), Field: true}, x1, x2, d.floor+5, d.surface, d.surface)
 	}
 }

@@ -255,7 +255,7 @@ func TestAlarmIsFramed(t *testing.T) {
 		for _, x := range s.Texts {
 			if x.Class == "alarm" {
 				words = append(words, x.Text)
-				lo, hi := bounds(x)
+				lo, hi := x.Box()
 				boxes = append(boxes, ink.Segment{lo, hi})
 			}
 		}

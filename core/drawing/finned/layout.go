@@ -23,6 +23,7 @@ const (
 	margin      = 3.0
 	lineSpacing = 4.6
 	headHeight  = 11.0 // title over scale, over a view
+	barHeight   = 4.6  // scale bar under a view, where views are stacked
 	headLine    = 6.5  // title and scale on one line
 	belowDisc   = 9.5  // pitch and wall dimensions under a view
 	footHeight  = 5.0  // scale bar and note
@@ -54,6 +55,9 @@ func arrange(w, h float64, legend bool) layout {
 		l.detail = box{x, margin, w - margin - x, bottom - margin}
 	}
 	clear := l.across.h - l.head - belowDisc
+	if l.stacked {
+		clear -= barHeight
+	}
 	l.disc = min(l.across.w-2*overhang, clear)
 	l.reachX, l.reachY = l.across.w/2, clear/2
 	l.centreY = l.across.y + l.head + clear/2
@@ -88,8 +92,11 @@ func (c composer) finInHand(scale float64) int {
 	if c.Hold.Main > 0 && c.Hold.Fin >= 0 {
 		return max(0, min(c.Hold.Fin, n-1))
 	}
-	if n < 2 {
+	switch {
+	case n < 2:
 		return 0
+	case c.pitch*scale < closest && n > finsLeft+finsEnd:
+		return finsLeft - 1
 	}
 	return n / 2
 }

@@ -1,11 +1,14 @@
 package finned
 
 import (
+	"maps"
 	"math"
+	"slices"
 	"testing"
 
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
+	"finwright/core/proof"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -41,18 +44,24 @@ func text(t testing.TB, s sheet.Scene, id string) string {
 func TestDimensionsSayWhatTheTubeSays(t *testing.T) {
 	each(t, func(t testing.TB, d drawn) {
 		tb, s, system := d.tube, d.Scene, d.system
-		say := func(k units.Kind, l units.Length) string { return units.Plain.Figure(k, float64(l), system).Value }
+		say := func(l units.Length) string {
+			k := units.Diameter
+			if l < units.Millimetre {
+				k = units.Thickness // a decimal more
+			}
+			return units.Plain.Figure(k, float64(l), system).Value
+		}
 		for id, want := range map[string]string{
-			"dim-tube_od": "Ø" + say(units.Diameter, tb.OD), "dim-fin_od": "Ø" + say(units.Diameter, tb.FinOD()),
-			"dim-tube_wall": say(units.Wall, tb.Wall), "dim-fin_height": say(units.Height, tb.Fin.Height),
-			"dim-strip_thickness": say(units.Thickness, tb.Fin.Strip),
+			"dim-tube_od": "Ø" + say(tb.OD), "dim-fin_od": "Ø" + say(tb.FinOD()),
+			"dim-tube_wall": say(tb.Wall), "dim-fin_height": say(tb.Fin.Height),
+			"dim-strip_thickness": say(tb.Fin.Strip),
 		} {
 			if got := text(t, s, id); got != want {
 				t.Errorf("%s: %q, want %q", id, got, want)
 			}
 		}
 		if tb.Profile() != tube.Uniform {
-			if got, want := text(t, s, "dim-tip_thickness"), say(units.Thickness, tb.TipThickness()); got != want {
+			if got, want := text(t, s, "dim-tip_thickness"), say(tb.TipThickness()); got != want {
 				t.Errorf("tip: %q, want %q", got, want)
 			}
 		}
@@ -155,46 +164,49 @@ func TestGripsFollowThePointer(t *testing.T) {
 
 // At a held scale a higher fin is drawn higher, up to where its place ends, and nothing is drawn beyond.
 func TestHeldScaleBreaksOffWhatDoesNotFit(t *testing.T) {
-	for _, typ := range tube.FinTypes() {
-		for size, tb := range sizes(typ) {
-			for _, wh := range sheets {
-				o := options(units.SI, wh[0], wh[1])
-				o.Hold = Compose(tb, o).Scales
-				place := arrange(wh[0]/ink.PxPerMM, wh[1]/ink.PxPerMM, false)
-				last := 0.0
-				for _, f := range []float64{1, 1.5, 3, 8} {
-					grown := tb
-					grown.Fin.Height *= units.Length(f)
-					grown.OD *= units.Length(math.Sqrt(f))
-					s := Compose(grown, o)
-					reach := 0.0
-					for _, l := range s.Lines {
-						for _, p := range l.Points {
-							if p.X < 0 || p.Y < 0 || p.X > s.Width || p.Y > s.Height {
-								t.Fatalf("%s/%s %v, %g times: %s at %.2f", typ, size, wh, f, l.Stroke, p)
-							}
-							if (l.Stroke == ink.Thick || l.Stroke == ink.Break) && p.X < place.across.x+place.across.w && p.Y < place.centreY {
-								reach = max(reach, place.centreY-p.Y)
-							}
-						}
+	types := tube.FinTypes()
+	names := slices.Sorted(maps.Keys(sizes(types[0])))
+	all := len(types) * len(names) * len(sheets)
+	proof.Proof{Share: 24, Full: all}.Run(t, func(c *proof.Case) {
+		at := c.Index * 1009 % all
+		typ, size, wh := types[at%len(types)], names[at/len(types)%len(names)], sheets[at/len(types)/len(names)]
+		tb := sizes(typ)[size]
+		o := options(units.SI, wh[0], wh[1])
+		o.Hold = Compose(tb, o).Scales
+		place := arrange(wh[0]/ink.PxPerMM, wh[1]/ink.PxPerMM, false)
+		last := 0.0
+		for _, f := range []float64{1, 1.5, 3, 8} {
+			grown := tb
+			grown.Fin.Height *= units.Length(f)
+			grown.OD *= units.Length(math.Sqrt(f))
+			s := Compose(grown, o)
+			reach := 0.0
+			within := func(what string, path []ink.Point) {
+				for _, p := range path {
+					if p.X < 0 || p.Y < 0 || p.X > s.Width || p.Y > s.Height {
+						c.Fatalf("%s/%s %v, %g times: %s at %.2f", typ, size, wh, f, what, p)
 					}
-					for _, shape := range s.Shapes {
-						for _, l := range shape.Loops {
-							for _, p := range l {
-								if p.X < 0 || p.Y < 0 || p.X > s.Width || p.Y > s.Height {
-									t.Fatalf("%s/%s %v, %g times: metal at %.2f", typ, size, wh, f, p)
-								}
-							}
-						}
-					}
-					if full := place.reachY - 1; reach < min(last, full) {
-						t.Errorf("%s/%s %v, %g times: drawn %.2f high, smaller %.2f", typ, size, wh, f, reach, last)
-					}
-					last = max(last, reach)
 				}
 			}
+			for _, l := range s.Lines {
+				within(string(l.Stroke), l.Points)
+				for _, p := range l.Points {
+					if (l.Stroke == ink.Thick || l.Stroke == ink.Break) && p.X < place.across.x+place.across.w && p.Y < place.centreY {
+						reach = max(reach, place.centreY-p.Y)
+					}
+				}
+			}
+			for _, shape := range s.Shapes {
+				for _, l := range shape.Loops {
+					within("metal", l)
+				}
+			}
+			if full := place.reachY - 1; reach < min(last, full) {
+				c.Errorf("%s/%s %v, %g times: drawn %.2f high, smaller %.2f", typ, size, wh, f, reach, last)
+			}
+			last = max(last, reach)
 		}
-	}
+	})
 }
 
 // Grips lie on what they move: on the outline of metal or of the fin's disc.

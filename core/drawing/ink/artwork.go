@@ -83,6 +83,6 @@ type Artwork struct {
 // Sizes on paper and screen [mm], the same at any zoom.
 const (
 	ArrowLength = 2.4
-	arrowWidth  = 0.8
+	arrowWidth  = ArrowLength / 3
 	PxPerMM     = 96 / 25.4 // CSS pixels
 )

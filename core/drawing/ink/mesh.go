@@ -204,10 +204,40 @@ func (p painter) draw(l Polyline) {
 		p.stroke(d, pen.Width, colour)
 	}
 	for _, h := range heads {
-		p.reserve(3)
-		a, b, c := p.corner(h[0], colour), p.corner(h[1], colour), p.corner(h[2], colour)
-		p.Triangles = append(p.Triangles, a, b, c)
-		p.stroke(Closed(h), 0, colour)
+		p.head(h[0], h[1], h[2], colour)
+	}
+}
+
+// head paints an arrowhead as a ribbon that widens from its tip to its barbs, so that it is a slender triangle also where
+// it is three pixels wide. Across, it fades over a pixel as a stroke does.
+func (p painter) head(tip, left, right Point, colour RGBA) {
+	back, half := Between(left, right, 0.5), Distance(left, right)/2
+	if half == 0 {
+		return
+	}
+	nx, ny := (left.X-back.X)/half, (left.Y-back.Y)/half
+	stations := [3]float64{0, min(1, 0.5/half), 1} // up to the second it is narrower than a pixel
+	p.reserve(4 * len(stations))
+	var last [4]uint16
+	for i, f := range stations {
+		q, w := Between(tip, back, f), f*half
+		at := func(d float64) Point { return Point{q.X + nx*d, q.Y + ny*d} }
+		peak, clear := colour, colour
+		peak[3] *= float32(min(1, 2*w))
+		clear[3] = 0
+		core, edge := max(w-0.5, 0), w+0.5
+		next := [4]uint16{p.corner(at(edge), clear), p.corner(at(core), peak), p.corner(at(-core), peak), p.corner(at(-edge), clear)}
+		if i > 0 {
+			p.ribbon(last, next)
+		}
+		last = next
+	}
+}
+
+// ribbon joins two rows of corners across a stroke.
+func (p painter) ribbon(last, next [4]uint16) {
+	for j := range 3 {
+		p.Triangles = append(p.Triangles, last[j], last[j+1], next[j], last[j+1], next[j+1], next[j])
 	}
 }
 
@@ -265,9 +295,7 @@ func (p painter) stroke(path []Point, width float64, colour RGBA) {
 		at := func(d float64) Point { return Point{q.X + mx*d, q.Y + my*d} }
 		next := [4]uint16{p.corner(at(edge), clear), p.corner(at(core), peak), p.corner(at(-core), peak), p.corner(at(-edge), clear)}
 		if i > 0 {
-			for j := range 3 {
-				p.Triangles = append(p.Triangles, last[j], last[j+1], next[j], last[j+1], next[j+1], next[j])
-			}
+			p.ribbon(last, next)
 		}
 		last = next
 	}

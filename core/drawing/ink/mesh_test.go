@@ -62,6 +62,49 @@ func TestNarrowSectionsAreFilledUntilTheyAreNear(t *testing.T) {
 	}
 }
 
+// shade is how dark a mesh leaves a pixel that was white, from its corners' alpha at the pixel's middle, one triangle over the other.
+func shade(m *Mesh, x, y int) float64 {
+	at, light := Point{float64(x) + 0.5, float64(y) + 0.5}, 1.0
+	for i := range m.Batches {
+		c, t := m.Batch(i)
+		for j := 0; j < len(t); j += 3 {
+			p, q, r := c[t[j]], c[t[j+1]], c[t[j+2]]
+			side := func(a, b Corner) float64 {
+				return float64(b.X-a.X)*(at.Y-float64(a.Y)) - float64(b.Y-a.Y)*(at.X-float64(a.X))
+			}
+			u, v, w := side(q, r), side(r, p), side(p, q)
+			all := u + v + w
+			if all == 0 || u/all < 0 || v/all < 0 || w/all < 0 {
+				continue
+			}
+			light *= 1 - (u*float64(p.RGBA[3])+v*float64(q.RGBA[3])+w*float64(r.RGBA[3]))/all
+		}
+	}
+	return 1 - light
+}
+
+// On a screen of one device pixel to a CSS pixel an arrowhead is a triangle three times as long as wide: each column of pixels has
+// as much ink as the triangle there is wide, a level arrow is the same above and below, and it ends where its barbs are.
+func TestArrowheadsAreSharp(t *testing.T) {
+	var m Mesh
+	m.Paint(Artwork{Lines: []Polyline{{Measure, []Point{{20 / PxPerMM, 10.5 / PxPerMM}, {60 / PxPerMM, 10.5 / PxPerMM}}, AtStart}}}, screen(1, 1))
+	length, width := ArrowLength*PxPerMM, ArrowLength/3*PxPerMM
+	for x := 20; x < 34; x++ {
+		column := 0.0
+		for y := 6; y < 16; y++ {
+			column += shade(&m, x, y)
+			if d := shade(&m, x, y) - shade(&m, x, 20-y); math.Abs(d) > 1e-3 {
+				t.Errorf("column %d is not the same above and below: %.3f", x, d)
+			}
+		}
+		want := 1.0 // the line that it stands on
+		if along := float64(x) + 0.5 - 20; along < length {
+			want = max(1, width*along/length)
+		}
+		near(t, "column", column, want, 0.35)
+	}
+}
+
 func TestSnapIsCrisp(t *testing.T) {
 	for _, c := range []struct{ width, fraction float64 }{{1, 0.5}, {2, 0}, {3, 0.5}} {
 		p := snap([]Point{{3.3, 8.2}, {3.3, 20.7}}, c.width)

@@ -37,10 +37,11 @@ const (
 
 // Sizes of the whole-length view [mm].
 const (
-	finReach  = 4.5 // from the axis to the fin tips
-	rowGap    = 2.0
-	levelStep = sheet.TextHeight + 0.5
-	sideRoom  = 6.0
+	finReach   = 4.5 // from the axis to the fin tips
+	rowGap     = 2.0
+	levelStep  = sheet.TextHeight + 0.5
+	sideRoom   = 6.0
+	originRing = 0.7 // radius
 )
 
 // finStripes stand for fins: at the scale of a whole tube their pitch would be black.
@@ -67,7 +68,7 @@ func ComposeWhole(t Whole, widthPx float64) sheet.Scene {
 		s.zone(z, x(z.From), x(z.To), x(z.Stripped), axis, half)
 	}
 	top := axis + finReach
-	row := func(name string, from float64, text func(WholeZone) string) {
+	row := func(name string, origin, from float64, text func(WholeZone) string) {
 		var edges []edge
 		for _, z := range t.Zones {
 			if text(z) != "" {
@@ -75,10 +76,10 @@ func ComposeWhole(t Whole, widthPx float64) sheet.Scene {
 			}
 		}
 		s.Write("row-"+name, "scale", 0, top+rowGap+levelStep, sheet.Start, name)
-		top = s.running(edges, from, top+rowGap)
+		top = s.running(edges, x(origin), from, top+rowGap)
 	}
-	row(t.Finished, axis+half, func(z WholeZone) string { return z.Edge })
-	row(t.AsCut, top+rowGap-sheet.Standoff, func(z WholeZone) string { return z.Cut })
+	row(t.Finished, 0, axis+half, func(z WholeZone) string { return z.Edge })
+	row(t.AsCut, first, top+rowGap-sheet.Standoff, func(z WholeZone) string { return z.Cut })
 	s.Scene.Height = top + 1
 	return s.Scene
 }
@@ -92,6 +93,7 @@ func (s *picture) over(zones []WholeZone, x func(float64) float64) {
 			label = z.Brief
 		}
 		half := sheet.TextWidth(label) / 2
+		middle = min(max(middle, half), s.Scene.Width-half)
 		if label == "" || within && 2*half > x(z.To)-x(z.From) {
 			return
 		}
@@ -101,7 +103,7 @@ func (s *picture) over(zones []WholeZone, x func(float64) float64) {
 			}
 		}
 		taken = append(taken, [2]float64{middle - half, middle + half})
-		s.Write("zone", "dim", min(max(middle, half), s.Scene.Width-half), sheet.TextHeight, sheet.Middle, label)
+		s.Write("zone", "dim", middle, sheet.TextHeight, sheet.Middle, label)
 	}
 	for _, z := range zones {
 		if z.Kind == FinnedZone {
@@ -145,18 +147,22 @@ type edge struct {
 	anchor sheet.Anchor
 }
 
-// running draws a row of running dimensions (ISO 129-1) from the first edge at
-// y, with extension lines from the outline at from. A text stands over no line
+// running draws a row of running dimensions (ISO 129-1) at y, from the ring that marks their origin, with extension lines
+// from the outline at from. A text stands over no line
 // of another edge: it gives way to a side, then to a deeper level. It returns the
 // lowest y that the row needs.
-func (s *picture) running(edges []edge, from, y float64) float64 {
-	for i := 1; i < len(edges); i++ {
-		a, b := ink.At(edges[i-1].x, y), ink.At(edges[i].x, y)
-		if ink.Distance(a, b) >= 2*ink.ArrowLength {
+func (s *picture) running(edges []edge, origin, from, y float64) float64 {
+	s.Line(ink.Measure, ink.Closed(sheet.Circle(ink.At(origin, y), originRing))...)
+	last := origin
+	for _, e := range edges {
+		a, b := ink.At(last, y), ink.At(e.x, y)
+		switch {
+		case b.X-a.X >= 2*ink.ArrowLength:
 			s.Arrow(ink.AtEnd, a, b)
-		} else {
+		case b.X > a.X:
 			s.Line(ink.Measure, a, b)
 		}
+		last = e.x
 	}
 	bottom := y
 	for level := 0; len(edges) > 0; level++ {

@@ -65,6 +65,25 @@ func TestWholeTubeStatesEveryEdge(t *testing.T) {
 	}
 }
 
+// Each row of running dimensions begins at a ring: that of the finished tube at its end A, that of the tube as cut at the end of that.
+func TestRunningDimensionsMarkTheirOrigin(t *testing.T) {
+	tube := tubeWithSpans(2)
+	s := ComposeWhole(tube, 1100)
+	var rings []float64
+	var outline []float64
+	for _, l := range s.Lines {
+		switch n := len(l.Points); {
+		case l.Stroke == ink.Measure && n > 8:
+			rings = append(rings, (l.Points[0].X+l.Points[(n-1)/2].X)/2)
+		case l.Stroke == ink.Hidden && n == 2:
+			outline = append(outline, l.Points[0].X)
+		}
+	}
+	if len(rings) != 2 || math.Abs(rings[0]-outline[1]) > 0.01 || math.Abs(rings[1]-outline[0]) > 0.01 {
+		t.Errorf("rings at %v, ends at %v", rings, outline)
+	}
+}
+
 // Zones are to scale along the tube.
 func TestWholeTubeIsToScale(t *testing.T) {
 	tube := tubeWithSpans(3)

@@ -13,9 +13,6 @@ const (
 	Tail     = 4.2 // dimension line outside of its extension lines
 )
 
-// emWidth is the mean width of a letter over the text height.
-const emWidth = 0.55
-
 // Measured is a dimension: its name, which is that of the field where one sets it, and its text. An open end is where the
 // drawing is broken off: it has neither extension line nor arrow.
 type Measured struct {
@@ -23,6 +20,7 @@ type Measured struct {
 	Text             string
 	Field            bool
 	OpenFrom, OpenTo bool
+	Beyond           float64 // a text that does not fit stands so far past the dimension's end [mm], at least
 }
 
 // heads returns where the arrows are of a dimension line that has room for them.
@@ -38,16 +36,14 @@ func (m Measured) heads() ink.Arrows {
 	return ink.AtBoth
 }
 
-// TextWidth is about what a text takes of its line [mm].
-func TextWidth(text string) float64 { return float64(len([]rune(text))) * emWidth * TextHeight }
-
-// Label writes a dimension's text alone.
+// Label writes a dimension's text, to which the lines since Begin belong.
 func (s *Sheet) Label(m Measured, p ink.Point, rotate float64, a Anchor) {
-	t := Text{ID: "dim-" + m.Name, Class: "dim", X: p.X, Y: p.Y, Anchor: a, Rotate: rotate, Text: m.Text}
+	t := Text{ID: "dim-" + m.Name, Class: "dim", X: p.X, Y: p.Y, Anchor: a, Rotate: rotate, Width: TextWidth(m.Text), Text: m.Text}
 	if m.Field {
 		t.Field = m.Name
 	}
 	s.Scene.Texts = append(s.Scene.Texts, t)
+	s.own()
 }
 
 // span draws the dimension line from a to b along one axis: arrows inside where there is room, otherwise
@@ -65,23 +61,25 @@ func (s *Sheet) span(m Measured, a, b float64, rotate float64, at func(u, v floa
 		s.Line(ink.Measure, at(a, 0), at(b, 0))
 		reach := Tail
 		if length < w {
-			reach += w
+			reach = max(Tail, m.Beyond) + w
 		}
 		s.Arrow(ink.AtStart, at(b, 0), at(b+beyond*reach, 0))
 	}
 	switch {
 	case length >= w:
 	case length >= 2*ink.ArrowLength+1:
-		s.Line(ink.Measure, at(b, 0), at(b+beyond*(Standoff+w), 0))
-		middle = b + beyond*(Standoff+w/2)
+		past := max(Standoff, m.Beyond)
+		s.Line(ink.Measure, at(b, 0), at(b+beyond*(past+w), 0))
+		middle = b + beyond*(past+w/2)
 	default:
-		middle = b + beyond*(Tail+w/2)
+		middle = b + beyond*(max(Tail, m.Beyond)+w/2)
 	}
 	s.Label(m, at(middle, Standoff), rotate, Middle)
 }
 
 // Across draws a horizontal dimension at y, from x1 to x2; text that does not fit goes beyond x2. The extension lines start at y1 and y2.
 func (s *Sheet) Across(m Measured, x1, x2, y, y1, y2 float64) {
+	s.Begin()
 	s.Extend(ink.At(x1, y1), ink.At(x1, y))
 	s.Extend(ink.At(x2, y2), ink.At(x2, y))
 	s.span(m, x1, x2, 0, func(u, v float64) ink.Point { return ink.At(u, y-v) })
@@ -89,6 +87,7 @@ func (s *Sheet) Across(m Measured, x1, x2, y, y1, y2 float64) {
 
 // Upright is the same for a vertical dimension at x, read from the right.
 func (s *Sheet) Upright(m Measured, y1, y2, x, x1, x2 float64) {
+	s.Begin()
 	if !m.OpenFrom {
 		s.Extend(ink.At(x1, y1), ink.At(x, y1))
 	}

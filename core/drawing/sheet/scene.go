@@ -24,6 +24,7 @@ type Text struct {
 	Anchor Anchor  `json:"anchor"`
 	Rotate float64 `json:"rotate"` // degrees, clockwise as on screen
 	Class  string  `json:"class"`  // "title", "scale", "dim" or "alarm"
+	Width  float64 `json:"width"`  // of the room that it has along its line
 	Text   string  `json:"text"`
 	Field  string  `json:"field,omitempty"` // the field that it states
 }

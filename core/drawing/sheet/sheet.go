@@ -7,7 +7,11 @@ import (
 )
 
 // Sheet is a scene in the making.
-type Sheet struct{ Scene Scene }
+type Sheet struct {
+	Scene Scene
+	owned []owned
+	first int // of the lines of the dimension that is drawn now
+}
 
 // Line draws a path.
 func (s *Sheet) Line(k ink.Stroke, p ...ink.Point) {
@@ -21,7 +25,7 @@ func (s *Sheet) Arrow(a ink.Arrows, p ...ink.Point) {
 
 // Write sets a line of writing.
 func (s *Sheet) Write(id, class string, x, y float64, a Anchor, text string) {
-	s.Scene.Texts = append(s.Scene.Texts, Text{ID: id, Class: class, X: x, Y: y, Anchor: a, Text: text})
+	s.Scene.Texts = append(s.Scene.Texts, Text{ID: id, Class: class, X: x, Y: y, Anchor: a, Width: TextWidth(text), Text: text})
 }
 
 // Frame draws a rectangle, begun where no corner shows that it is not closed.
