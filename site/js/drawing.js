@@ -3,11 +3,12 @@
 // paints has come, and for good where nothing can paint.
 
 import { createGrips } from "./grips.js";
-import { createWords, element } from "./overlay.js";
+import { element } from "./overlay.js";
 import { createPainter } from "./painter.js";
 import { createPan } from "./pan.js";
 import { createPicture } from "./picture.js";
 import { createTraced } from "./traced.js";
+import { createWords } from "./words.js";
 
 const NO_FIN = -1; // only while the pitch is pulled must its grip stay at one fin
 

@@ -1,9 +1,7 @@
 // @ts-check
-// Texts and grips over the painted sheet, as SVG: crisp at any zoom, and reachable by key.
+// What lies over the painted sheet, as SVG: crisp at any zoom, and reachable by key.
 
 /** @typedef {{k: number, x: number, y: number}} Transform */
-
-import { keyed } from "./keyed.js";
 
 export const PX_PER_MM = 96 / 25.4;
 const SVG = "http://www.w3.org/2000/svg";
@@ -33,19 +31,4 @@ export function set(node, attributes) {
  */
 export function onScreen(t, x, y) {
   return { x: x * PX_PER_MM * t.k + t.x, y: y * PX_PER_MM * t.k + t.y };
-}
-
-/** @param {Element} parent */
-export function createWords(parent) {
-  const place = keyed(parent, (id) => element("text", { "data-testid": id }), false);
-  return (/** @type {import("./api.js").Scene} */ scene, /** @type {Transform} */ t, /** @type {string} */ pulled) =>
-    place(scene.texts, (node, text) => {
-      const { x, y } = onScreen(t, text.x, text.y);
-      set(node, {
-        class: text.field && text.field === pulled ? `${text.class} pulled` : text.class,
-        "text-anchor": text.anchor,
-        transform: `translate(${x} ${y}) rotate(${text.rotate})`,
-      });
-      if (node.textContent !== text.text) node.textContent = text.text;
-    });
 }

@@ -19,6 +19,15 @@ func (c composer) finsAlong(scale float64) int {
 	return int(min(mostFins, (c.layout.along.w-c.layout.left-c.layout.right)/(c.pitch*scale)))
 }
 
+// alongEnds returns where the section along begins and ends on the sheet, and how many fins stand in it.
+func (c composer) alongEnds() (x0, x1 float64, n int) {
+	x0, n = c.layout.along.x+c.layout.left, c.finsAlong(c.scales.Main)
+	if n < 1 {
+		return x0, x0 + c.layout.along.w - c.layout.left - c.layout.right, n
+	}
+	return x0, x0 + float64(n)*c.pitch*c.scales.Main, n
+}
+
 // Of fins that stand too close to be told apart some are drawn, at both ends of the section, and between them the line of
 // their tips.
 const (
@@ -36,14 +45,12 @@ func (c composer) partly(n int) bool {
 func (c composer) drawAlong() {
 	at, s := c.layout.along, c.scales.Main
 	c.heading("along", c.Text.Text("drawing.along"), s, at)
-	x0, room := at.x+c.layout.left, at.w-c.layout.left-c.layout.right
-	n := c.finsAlong(s)
+	x0, x1, n := c.alongEnds()
 	a := -cutBefore * c.pitch
-	b := a + float64(n)*c.pitch
 	if n < 1 {
-		a, b = -room/s/2, room/s/2
+		a = -(x1 - x0) / s / 2
 	}
-	x1 := x0 + (b-a)*s
+	b := a + (x1-x0)/s
 	axis, r := c.layout.centreY, c.od/2
 	var pieces []piece
 	if c.Heat != nil {
@@ -90,14 +97,19 @@ func (c composer) drawAlong() {
 	if partly {
 		c.noteParted(x0, x1)
 	}
+}
 
+// gripPitch puts a grip on one of the fins over the axis.
+func (c composer) gripPitch() {
+	s, axis := c.scales.Main, c.layout.centreY
+	x0, x1, n := c.alongEnds()
 	k, from := float64(c.scales.Fin), cutBefore
 	if n < 2 {
 		from = 0.5
 	}
 	if n >= 1 || c.Hold.Fin >= 0 && c.Hold.Main > 0 { // what is pulled does not go under the hand
 		c.grip(sheet.Grip{
-			ID: "pitch", Field: "fin_pitch", X: min(x0+(k+from)*c.pitch*s, x1), Y: axis - c.upTo((r+c.height/2)*s), Axis: [2]float64{1, 0},
+			ID: "pitch", Field: "fin_pitch", X: min(x0+(k+from)*c.pitch*s, x1), Y: axis - c.upTo((c.od+c.height)/2*s), Axis: [2]float64{1, 0},
 			PerMM: 1 / ((k + from) * s), Value: c.pitch, Min: c.strip * 1.2, Max: 50, Steps: -1,
 		}, units.Gap, c.tube.Pitch())
 		g := &c.Scene.Grips[len(c.Scene.Grips)-1]

@@ -59,8 +59,10 @@ func Compose(t tube.Tube, o Options) sheet.Scene {
 	if o.Heat != nil {
 		c.ofTube, c.ofFin = c.bodies()
 	}
-	c.drawAlong()
+	c.drawAlong() // first: what it marks of the other two, they name
 	c.drawAcross()
+	c.Scene.Views[0], c.Scene.Views[1] = c.Scene.Views[1], c.Scene.Views[0]
+	c.gripPitch()
 	c.drawDetail()
 	c.drawScaleBars()
 	c.noteUnit()

@@ -1,0 +1,99 @@
+// @ts-check
+// The texts over the painted sheet. Closer to, a view's title and scale stay in sight, and a text that they or the frame
+// would cut is not shown.
+
+import { keyed } from "./keyed.js";
+import { element, onScreen, PX_PER_MM, set } from "./overlay.js";
+
+const FAMILY = "Barlow Semi Condensed"; // that the texts were laid out for
+const PLAIN = /^[ -~Ø–]*$/; // letters of which it is known how wide they are
+const HIGH = 10; // px, of capitals and figures
+const INSET = 8; // px between the frame and a heading that stays
+
+/**
+ * @typedef {import("./api.js").Scene} Scene
+ * @typedef {import("./api.js").Text} Text
+ * @typedef {import("./overlay.js").Transform} Transform
+ * @typedef {{x: number, y: number}} Place
+ * @typedef {{left: number, top: number, right: number, bottom: number}} Box
+ */
+
+/** @param {Element} parent */
+export function createWords(parent) {
+  const place = keyed(parent, (id) => element("text", { "data-testid": id, lengthAdjust: "spacingAndGlyphs" }), false);
+  const loaded = () => [...document.fonts].some(({ family, status }) => family.includes(FAMILY) && status === "loaded");
+  let shipped = loaded();
+  document.fonts.addEventListener("loadingdone", () => {
+    if (shipped || !(shipped = loaded())) return;
+    for (const node of parent.children) node.removeAttribute("textLength");
+  });
+
+  /** Letters of another family are pressed into the room that the text has. @param {SVGTextElement} node @param {Text} text */
+  function fit(node, text) {
+    node.removeAttribute("textLength");
+    if (shipped && PLAIN.test(text.text)) return;
+    const room = text.width * PX_PER_MM;
+    if (node.getComputedTextLength() > room) node.setAttribute("textLength", String(room));
+  }
+
+  return (/** @type {Scene} */ scene, /** @type {Transform} */ t, /** @type {string} */ pulled) => {
+    const closer = t.k > 1 ? inFrame(scene, t) : null;
+    place(scene.texts, (/** @type {SVGTextElement} */ node, /** @type {Text} */ text) => {
+      const at = closer ? closer(text) : onScreen(t, text.x, text.y);
+      set(node, { display: at ? "inline" : "none" });
+      if (!at) return;
+      set(node, {
+        class: text.field && text.field === pulled ? `${text.class} pulled` : text.class,
+        "text-anchor": text.anchor,
+        transform: `translate(${at.x} ${at.y}) rotate(${text.rotate})`,
+      });
+      if (node.textContent === text.text) return;
+      node.textContent = text.text;
+      fit(node, text);
+    });
+  };
+}
+
+/**
+ * Where a text stands on a sheet that is seen closer to, or null where it is not shown.
+ * @param {Scene} scene @param {Transform} t
+ * @returns {(text: Text) => Place | null}
+ */
+function inFrame(scene, t) {
+  const frame = { left: 0, top: 0, right: scene.width * PX_PER_MM, bottom: scene.height * PX_PER_MM };
+  /** @type {Map<string, Place | null>} */ const headings = new Map();
+  /** @type {Box[]} */ const taken = [];
+  for (const view of scene.views) {
+    const from = onScreen(t, view.x, view.y);
+    const to = onScreen(t, view.x + view.width, view.y + view.height);
+    const corner = { x: Math.max(from.x, INSET), y: Math.max(from.y, INSET) };
+    for (const text of scene.texts.filter(({ id }) => id === `title-${view.id}` || id === `scale-${view.id}`)) {
+      const at = { x: corner.x + (text.x - view.x) * PX_PER_MM, y: corner.y + (text.y - view.y) * PX_PER_MM };
+      const box = boxOf(text, at);
+      const seen = box.right < Math.min(to.x, frame.right) && box.bottom < Math.min(to.y, frame.bottom);
+      headings.set(text.id, seen ? at : null);
+      if (seen) taken.push(box);
+    }
+  }
+  return (text) => {
+    const heading = headings.get(text.id);
+    if (heading !== undefined) return heading;
+    const at = onScreen(t, text.x, text.y);
+    const box = boxOf(text, at);
+    const whole = box.left >= frame.left && box.top >= frame.top && box.right <= frame.right && box.bottom <= frame.bottom;
+    return whole && !taken.some((other) => overlap(box, other)) ? at : null;
+  };
+}
+
+/** @param {Text} text @param {Place} at @returns {Box} */
+function boxOf(text, { x, y }) {
+  const long = text.width * PX_PER_MM;
+  const before = { start: 0, middle: long / 2, end: long }[/** @type {"start" | "middle" | "end"} */ (text.anchor)];
+  if (text.rotate === 0) return { left: x - before, top: y - HIGH, right: x - before + long, bottom: y };
+  return { left: x - HIGH, top: y + before - long, right: x, bottom: y + before }; // read from the right
+}
+
+/** @param {Box} a @param {Box} b */
+function overlap(a, b) {
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}
