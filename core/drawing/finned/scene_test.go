@@ -113,53 +113,58 @@ func changed(tb tube.Tube, field string, mm float64) tube.Tube {
 func TestGripsFollowThePointer(t *testing.T) {
 	const w, h = 760, 470
 	place := arrange(w/ink.PxPerMM, h/ink.PxPerMM, false)
-	for _, typ := range tube.FinTypes() {
-		for size, tb := range sizes(typ) {
-			tb.Basis = tube.MinimumWall // drawn with its mean wall, pulled by its stated one
-			o := options(units.SI, w, h)
-			before := Compose(tb, o)
-			o.Hold = before.Scales
-			for _, g := range before.Grips {
-				for _, asked := range []float64{-0.4, 0.4, 3, 12, 40} {
-					value := min(g.Max, g.Value+asked*g.PerMM)
-					if value < g.Min {
+	types := tube.FinTypes()
+	names := slices.Sorted(maps.Keys(sizes(types[0])))
+	all := len(types) * len(names)
+	proof.Proof{Share: 12, Full: all}.Run(t, func(c *proof.Case) {
+		at := c.Index * 1009 % all
+		typ, size := types[at%len(types)], names[at/len(types)]
+		tb := sizes(typ)[size]
+		tb.Basis = tube.MinimumWall // drawn with its mean wall, pulled by its stated one
+		o := options(units.SI, w, h)
+		before := Compose(tb, o)
+		o.Hold = before.Scales
+		for _, g := range before.Grips {
+			for _, asked := range []float64{-0.4, 0.4, 3, 12, 40} {
+				value := min(g.Max, g.Value+asked*g.PerMM)
+				if value < g.Min {
+					continue
+				}
+				pull := (value - g.Value) / g.PerMM
+				after := Compose(changed(tb, g.Field, value), o)
+				if after.Scales.Main != before.Scales.Main || after.Scales.Detail != before.Scales.Detail {
+					c.Errorf("%s/%s %s: scales went from %v to %v", typ, size, g.ID, before.Scales, after.Scales)
+				}
+				if len(after.Grips) != len(before.Grips) {
+					c.Errorf("%s/%s %s: %d of %d grips are left", typ, size, g.ID, len(after.Grips), len(before.Grips))
+				}
+				x, y := g.X+pull*g.Axis[0], g.Y+pull*g.Axis[1]
+				for _, now := range after.Grips {
+					slack := 0.12
+					switch {
+					case now.ID != g.ID:
 						continue
+					case g.ID == "pitch" && after.Scales.Fin != before.Scales.Fin:
+						continue // that fin is no longer in sight
+					case g.ID == "tip":
+						y = max(y, margin)
+					case g.ID == "tube":
+						x = max(x, place.across.x)
+					case g.ID == "strip":
+						slack = 0.4 // as the foot grows with the strip, it is lifted to where the fin is thinner
 					}
-					pull := (value - g.Value) / g.PerMM
-					after := Compose(changed(tb, g.Field, value), o)
-					if after.Scales.Main != before.Scales.Main || after.Scales.Detail != before.Scales.Detail {
-						t.Errorf("%s/%s %s: scales went from %v to %v", typ, size, g.ID, before.Scales, after.Scales)
+					// Across its axis a grip may move: the strip's follows the taper's face.
+					off := (now.X-x)*g.Axis[0] + (now.Y-y)*g.Axis[1]
+					if math.Abs(off) > max(slack*math.Abs(pull), 1e-9) {
+						c.Errorf("%s/%s %s: pulled by %g mm, off by %.3f", typ, size, g.ID, pull, off)
 					}
-					x, y := g.X+pull*g.Axis[0], g.Y+pull*g.Axis[1]
-					for _, now := range after.Grips {
-						switch {
-						case now.ID != g.ID:
-							continue
-						case g.ID == "pitch" && after.Scales.Fin != before.Scales.Fin:
-							continue // that fin is no longer in sight
-						case g.ID == "tip":
-							y = max(y, margin)
-						case g.ID == "tube":
-							x = max(x, place.across.x)
-						}
-						// Across its axis a grip may move: the strip's follows the taper's face, and as the foot grows with the
-						// strip, to where the fin is thinner.
-						off := (now.X-x)*g.Axis[0] + (now.Y-y)*g.Axis[1]
-						slack := 0.12
-						if g.ID == "strip" {
-							slack = 0.4
-						}
-						if math.Abs(off) > max(slack*math.Abs(pull), 1e-9) {
-							t.Errorf("%s/%s %s: pulled by %g mm, off by %.3f", typ, size, g.ID, pull, off)
-						}
-						if now.X < 0 || now.Y < 0 || now.X > after.Width || now.Y > after.Height {
-							t.Errorf("%s/%s %s: pulled by %g mm, it leaves the sheet", typ, size, g.ID, pull)
-						}
+					if now.X < 0 || now.Y < 0 || now.X > after.Width || now.Y > after.Height {
+						c.Errorf("%s/%s %s: pulled by %g mm, it leaves the sheet", typ, size, g.ID, pull)
 					}
 				}
 			}
 		}
-	}
+	})
 }
 
 // At a held scale a higher fin is drawn higher, up to where its place ends, and nothing is drawn beyond.
