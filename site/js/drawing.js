@@ -20,6 +20,7 @@ const NO_FIN = -1; // only while the pitch is pulled must its grip stay at one f
  *   onCancel: () => void,
  *   requestSVG: () => Promise<string | null>,
  *   onFailure: (error: Error) => void,
+ *   above: HTMLElement[],
  *   onTransform?: (transform: import("./overlay.js").Transform) => void,
  * }} page  requestSVG gives the last scene as a picture, or null if a newer one is on its way
  */
@@ -56,10 +57,11 @@ export function createDrawing(root, page) {
     if (scene) picture.show(scene, pan.transform()).catch(page.onFailure);
   });
 
-  /** Its room keeps its size under the hand, whatever the lines above it come to say. @param {boolean} held */
+  /** Its room keeps its size and place under the hand, whatever the lines above it come to say. @param {boolean} held */
   function onHold(held) {
     const { width, height } = root.getBoundingClientRect();
     Object.assign(root.style, held ? { width: `${width}px`, height: `${height}px` } : { width: "", height: "" });
+    for (const line of page.above) Object.assign(line.style, held ? { height: `${line.offsetHeight}px`, overflow: "hidden" } : { height: "", overflow: "" });
   }
 
   /** Places what lies over the sheet. */
