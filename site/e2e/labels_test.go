@@ -129,7 +129,7 @@ func TestLettersAreAsWideAsLaidOut(t *testing.T) {
 	})()`, js(letters), times))
 	for i, letter := range []rune(letters) {
 		laid := sheet.TextWidth(strings.Repeat(string(letter), times)) * ink.PxPerMM / 1.1
-		if long[i] > 1.01*laid {
+		if long[i] > 1.03*laid { // a pair may be set a little wider than its letters
 			t.Errorf("%q is %.2f px wide, laid out with %.2f", letter, long[i]/times, laid/times)
 		}
 		if strings.ContainsRune("02468AEØR", letter) && long[i] < 0.9*laid {

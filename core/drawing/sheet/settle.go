@@ -1,11 +1,9 @@
 package sheet
 
 import (
-	"cmp"
 	"math"
 
 	"finwright/core/drawing/ink"
-	"finwright/core/numeric"
 )
 
 // capital is the height of figures and capitals over that of the text.
@@ -47,42 +45,43 @@ func (s *Sheet) Settle() {
 		}
 	}
 	of := make([]owned, len(s.Scene.Texts))
-	order := make([]int, len(of))
 	for i := range of {
-		of[i].text, order[i] = i, i
+		of[i].text = i
 	}
 	for _, o := range s.owned {
 		of[o.text] = o
 	}
-	rank := func(i int) int {
-		t := s.Scene.Texts[i]
-		switch {
-		case t.Class == "alarm":
-			return 0
-		case t.Class == "dim":
-			return 2
-		}
-		return 1
-	}
-	order = numeric.Sorted(order, func(a, b *int) int {
-		return cmp.Or(cmp.Compare(rank(*a), rank(*b)), cmp.Compare(*a, *b))
-	})
 	outlines := extents(s.Scene.Shapes)
 	var placed []int
 	dropped := map[int]bool{}
-	for _, i := range order {
-		if s.fits(of[i], placed, lines, outlines) {
-			placed = append(placed, i)
-			for l := of[i].from; l < of[i].to; l++ {
-				lines[l] = false
+	for turn := range 3 {
+		for i, t := range s.Scene.Texts {
+			switch {
+			case t.turn() != turn:
+			case s.fits(of[i], placed, lines, outlines):
+				placed = append(placed, i)
+				for l := of[i].from; l < of[i].to; l++ {
+					lines[l] = false
+				}
+			default:
+				dropped[i] = true
 			}
-			continue
 		}
-		dropped[i] = true
 	}
 	if len(dropped) > 0 {
 		s.leaveOut(dropped, lines)
 	}
+}
+
+// turn says when a text is placed: one that comes later gives way.
+func (t Text) turn() int {
+	switch t.Class {
+	case "alarm":
+		return 0
+	case "dim":
+		return 2
+	}
+	return 1
 }
 
 // fits reports whether a text and its lines keep clear of the texts that are placed and of the lines that stay.
