@@ -12,6 +12,7 @@ import (
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
 	"finwright/core/proof"
+	"finwright/core/proof/tongue"
 	"finwright/core/tube"
 	"finwright/site/browser"
 	"finwright/site/static"
@@ -88,6 +89,20 @@ func TestLabelsKeepApartInTheBrowser(t *testing.T) {
 	t.Run("wide", func(t *testing.T) { showTubes(t, opened(t, browser.Desk, ""), tubes) })
 	t.Run("phone", func(t *testing.T) {
 		showTubes(t, opened(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, ""), tubes[:count/2])
+	})
+	t.Run("a longer language", func(t *testing.T) {
+		if !proof.Long() {
+			t.Skip("a page of its own is built for it")
+		}
+		b, err := browser.StartPlain(inTongue(t).folder, static.Host{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		defer b.Close()
+		page := b.Page(t, browser.Desk)
+		page.Open(tongue.Code + "/")
+		page.WaitMark("finwright:drawn")
+		showTubes(t, page, tubes)
 	})
 	t.Run("other letters", func(t *testing.T) {
 		folder := t.TempDir()
