@@ -17,7 +17,7 @@ func TestHeat(t *testing.T) {
 		for _, figure := range []string{"listed-duty", "listed-u_bare", "listed-air_drop", "figure-air_out", "figure-film", "figure-inside_film", "figure-hottest_root", "figure-free_ratio", "figure-root_constriction"} {
 			page.Wait(fmt.Sprintf("/^-?[0-9.]+$/.test(%s?.textContent) && %s.checkVisibility()", element(id(figure+"-value")), element(id(figure+"-value"))))
 		}
-		page.Wait(element(id("resistances")) + ".children.length >= 4")
+		page.Wait(element(id("resistances")) + `.querySelectorAll("button").length >= 4`)
 		page.Wait("!" + element(id("plot-height")) + ".checkVisibility()")
 	})
 	step(t, "a case above the limit", func(t *testing.T) {

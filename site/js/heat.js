@@ -22,22 +22,27 @@ export function createHeat(bars, table, compared, used, onOpen, onTake) {
   /** @type {WeakMap<Element, import("./api.js").Command>} */
   const commands = new WeakMap();
 
-  const showBars = keyed(bars, (/** @type {string} */ figure) => {
+  const [shares, names] = ["shares", "names"].map((name) => {
+    const row = document.createElement("div");
+    row.className = name;
+    bars.append(row);
+    return row;
+  });
+  const showShares = keyed(shares, () => document.createElement("i"));
+  const showNames = keyed(names, (/** @type {string} */ figure) => {
     const part = document.createElement("button");
     part.type = "button";
     part.dataset.layer = figure;
     part.dataset.testid = `bar-${figure}`;
-    part.append(document.createElement("span"), " ", document.createElement("b"));
+    part.append(document.createElement("i"), document.createElement("span"), " ", document.createElement("b"));
     part.addEventListener("click", () => onOpen(figure, part));
     return part;
   });
 
   /** @param {HTMLElement} part @param {Bar} bar */
-  function fillBar(part, { label, text, share }) {
-    part.style.flexGrow = String(share);
-    part.title = `${label} ${text}`;
-    write(part.children[0], label);
-    write(part.children[1], text);
+  function fillName(part, { label, text }) {
+    write(part.children[1], label);
+    write(part.children[2], text);
   }
 
   const showMethods = keyed(table, (id, /** @type {Method} */ { state, mark }) => {
@@ -100,7 +105,11 @@ export function createHeat(bars, table, compared, used, onOpen, onTake) {
   }
 
   /** @param {Bar[]} layers */
-  const bar = (layers) => showBars(layers.filter(({ share }) => share > 0).map((layer) => ({ ...layer, id: layer.figure })), fillBar);
+  function bar(layers) {
+    const parts = layers.filter(({ share }) => share > 0).map((layer) => ({ ...layer, id: layer.figure }));
+    showShares(parts, (part, { share }) => (part.style.flexGrow = String(share)));
+    showNames(parts, fillName);
+  }
 
   return {
     bars: bar,
