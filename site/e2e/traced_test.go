@@ -14,14 +14,14 @@ import (
 // While a grip is held the drawing is a few paths; what is painted when it is let go is the same drawing.
 func TestPulledDrawingIsThePaintedOne(t *testing.T) {
 	page := painted(t, browser.Desk, "")
-	for _, section := range []string{"surface", "heat"} {
+	for section, down := range map[string]float64{"surface": 4, "heat": -4} { // so that its scale stays
 		step(t, section, func(t *testing.T) {
 			page.Click(id("section-" + section))
 			waitState(page, "answered")
 			scales := `[...document.querySelectorAll("#drawing text.scale")].map((text) => text.textContent).filter((text) => text.includes(" : ")).join()`
 			before := browser.Eval[string](page, scales)
 			at := page.Centre(grip("tip"))
-			to := moved(at, 0, 4) // inwards: its scale stays
+			to := moved(at, 0, down)
 			page.Grab(at)
 			page.Pull(at, to, 2)
 			page.Wait(`document.querySelector("#drawing.pulled .traced path") && document.querySelector("#drawing .paint").checkVisibility({visibilityProperty: true}) === false`)
