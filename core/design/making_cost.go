@@ -92,7 +92,7 @@ func (k maker) amount(id string) units.Money {
 
 // costSymbol names each part of the cost in the formula of the total.
 var costSymbol = map[string]string{
-	"bought_in": "K_i", "tube": "K_t", "on_hand": "K_k", "offcut": "K_b", "spoilt": "K_q", "overhead": "K_o", "freight": "K_h", "strip": "K_s", "scrap": "K_w", "set_up": "K_u", "finning": "K_n", "saw": "K_c", "surcharge": "K_f", "steps": "K_g", "sub_let": "K_j", "tooling": "K_d", "packing": "K_p",
+	"bought_in": "K_i", "tube": "K_t", "on_hand": "K_k", "offcut": "K_b", "spoilt": "K_q", "overhead": "K_o", "freight": "K_h", "strip": "K_s", "strip_on_hand": "K_l", "scrap": "K_w", "set_up": "K_u", "finning": "K_n", "preheat": "K_ph", "saw": "K_c", "surcharge": "K_f", "steps": "K_g", "sub_let": "K_j", "tooling": "K_d", "packing": "K_p",
 }
 
 // totalArgs gives every part that a total may have; what this one lacks is nought.
@@ -105,7 +105,7 @@ func (k maker) totalArgs() []figure.Arg {
 }
 
 // costParts lists the parts in the order of that formula.
-var costParts = []string{"bought_in", "tube", "on_hand", "offcut", "spoilt", "strip", "scrap", "surcharge", "set_up", "finning", "saw", "steps", "sub_let", "tooling", "packing", "overhead", "freight"}
+var costParts = []string{"bought_in", "tube", "on_hand", "offcut", "spoilt", "strip", "strip_on_hand", "scrap", "surcharge", "set_up", "finning", "preheat", "saw", "steps", "sub_let", "tooling", "packing", "overhead", "freight"}
 
 // costOf makes the figure of one part.
 func (k maker) costOf(item making.CostItem) figure.Figure {
@@ -154,12 +154,20 @@ func (k maker) costArgs(id string) []figure.Arg {
 		return []figure.Arg{number("N_f", w.FirstOff), number("N_j", w.Rejected), money("p_q", k.amount("spoilt")/units.Money(spoilt))}
 	case "strip":
 		return []figure.Arg{run("L_b", k.p.Ledger.Bought), run("L_r", k.p.Ledger.Remainder), k.slit(), k.thick(), k.density(), k.finPrice()}
+	case "strip_on_hand":
+		l, s := k.p.Ledger, &k.p.Winding.Strip
+		length := l.Drawn - l.Returned
+		return []figure.Arg{
+			run("L_z", l.Drawn), run("L_y", l.Returned), k.slit(), k.thick(), k.density(), arg("p_a", units.CostPerWeight, float64(k.p.Winding.HandWorth(l))/float64(s.Mass(length))),
+		}
 	case "scrap":
 		return []figure.Arg{run("S", k.p.Ledger.Scrap()), k.slit(), k.thick(), k.density(), k.finPrice(), share("x_w", k.fin().Scrap)}
 	case "set_up":
 		return append(rates, took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking]))
 	case "finning":
 		return append(rates, took("τ_R", o.Productive()-o.OnLine[making.SettingUp]-o.OnLine[making.Checking]))
+	case "preheat":
+		return []figure.Arg{k.made(), money("p_ph", k.amount("preheat")/units.Money(k.p.Winding.Made()))}
 	case "saw":
 		return append(alone, took("τ_saw", o.Saw))
 	case "on_hand":

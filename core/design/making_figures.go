@@ -2,6 +2,7 @@ package design
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"finwright/core/figure"
@@ -111,20 +112,35 @@ func (k maker) buy() []figure.Figure {
 	scrap := l.Scrap()
 	slit := fig("slit_width", units.Width, float64(s.Slit), "", "slit", arg("w", units.Width, float64(s.Width)), arg("δ_s", units.Width, float64(making.SlitStep)))
 	slit.Why = []message.Message{message.New("making.slit", "exact", message.Of(units.Gap, s.Width), "step", message.Of(units.Gap, making.SlitStep))}
-	return []figure.Figure{
+	balance := []figure.Arg{run("L_b", l.Bought), run("L_z", l.Drawn), run("L_g", l.OnGood), run("S", scrap), run("L_r", l.Remainder), run("L_y", l.Returned)}
+	list := []figure.Figure{
 		slit,
 		fig("strip_wound", units.Run, float64(s.PerTube()), figure.PerTube, "strip_wound", turns("N_k", k.p.Programme.Turns()), turns("N_l", k.p.Programme.LostTurns()),
 			k.turn(), arg("r_s", units.Factor, k.p.Practice.StripRatio)),
 		fig("tubes_made", units.Count, float64(w.Made()), figure.WholeOrder, "tubes_made", k.asked(), number("N_f", w.FirstOff), number("N_j", w.Rejected)),
-		fig("strip_bought", units.Run, float64(l.Bought), figure.WholeOrder, "strip_bought", number("X_c", l.Coils), k.coilRun()),
+		fig("strip_bought", units.Run, float64(l.Bought), figure.WholeOrder, "strip_bought", number("X_c", l.ToBuy()), k.coilRun()),
 		fig("strip_bought_mass", units.Weight, float64(s.Mass(l.Bought)), figure.WholeOrder, "strip_bought_mass", run("L_b", l.Bought), k.slit(), k.thick(), k.density()),
 		fig("strip_good", units.Run, float64(l.OnGood), figure.WholeOrder, "strip_good", k.asked(), run("ℓ_k", s.Kept)),
 		fig("strip_scrap", units.Run, float64(scrap), figure.WholeOrder, "strip_scrap", run("S_1", l.RunDown), run("S_2", l.FirstOff), run("S_3", l.Rejected),
-			run("S_4", l.CoilEnds), run("S_5", l.Joints), run("S_6", l.Stranded), run("S_7", l.Left)),
-		fig("scrap_share", units.Percent, float64(scrap/(l.Bought-l.Remainder)), figure.WholeOrder, "scrap_share", run("S", scrap), run("L_b", l.Bought), run("L_r", l.Remainder)),
-		fig("strip_remainder", units.Run, float64(l.Remainder), figure.WholeOrder, "strip_remainder", run("L_b", l.Bought), run("L_g", l.OnGood), run("S", scrap)),
+			run("S_4", l.CoilEnds), run("S_5", l.Joints), run("S_6", l.Stranded), run("S_7", l.Left), run("S_8", l.CutBack)),
+		fig("scrap_share", units.Percent, float64(scrap/l.Used()), figure.WholeOrder, "scrap_share", run("S", scrap), run("L_b", l.Bought), run("L_z", l.Drawn), run("L_r", l.Remainder), run("L_y", l.Returned)),
+		fig("strip_remainder", units.Run, float64(l.Remainder), figure.WholeOrder, "strip_remainder", without(balance, 4)...),
 	}
+	if l.Cut > 0 {
+		list = append(list,
+			fig("coils_cut", units.Count, float64(l.Cut), figure.WholeOrder, "coils_cut", run("S_8", l.CutBack), run("s_c", l.CutBack/units.Length(l.Cut))),
+			fig("strip_cut_back", units.Run, float64(l.CutBack), figure.WholeOrder, "strip_cut_back", number("n_b", l.Cut), run("s_c", l.CutBack/units.Length(l.Cut))))
+	}
+	if l.Hand > 0 {
+		list = append(list,
+			fig("strip_drawn", units.Run, float64(l.Drawn), figure.WholeOrder, "strip_drawn", arg("m_z", units.Weight, float64(s.Mass(l.Drawn))), k.slit(), k.thick(), k.density()),
+			fig("strip_returned", units.Run, float64(l.Returned), figure.WholeOrder, "strip_returned", without(balance, 5)...))
+	}
+	return list
 }
+
+// without returns a list less one.
+func without(list []figure.Arg, n int) []figure.Arg { return slices.Delete(slices.Clone(list), n, n+1) }
 
 func (k maker) coil() []figure.Figure {
 	l, w := k.p.Ledger, k.p.Winding
@@ -135,7 +151,7 @@ func (k maker) coil() []figure.Figure {
 	list := []figure.Figure{
 		length,
 		fig("coil_mass", units.Weight, float64(f.Mass), "", "coil_mass", k.coilRun(), k.slit(), k.thick(), k.density()),
-		fig("coils", units.Count, float64(l.Coils), figure.WholeOrder, "coils", run("L_g", l.OnGood), run("S", l.Scrap()), run("L_r", l.Remainder), k.coilRun()),
+		fig("coils", units.Count, float64(l.ToBuy()), figure.WholeOrder, "coils", run("L_g", l.OnGood), run("S", l.Scrap()), run("L_r", l.Remainder), run("L_y", l.Returned), run("L_z", l.Drawn), k.coilRun()),
 		fig("coil_tubes", units.Factor, w.TubesPerCoil(), "", "coil_tubes", k.coilRun(), k.starts(), k.ends(), k.perTube()),
 		fig("joints_tube", units.Factor, l.JointsPerTube(w.Made()), figure.PerTube, "joints_tube", number("J", l.Jointed), k.made()),
 		fig("whole_tubes", units.Count, float64(whole), "", "whole_tubes", k.coilRun(), k.starts(), k.ends(), k.perTube()),
@@ -322,7 +338,7 @@ func (k maker) hours() []figure.Figure {
 	clock := took("H", o.Clock)
 	running := o.Productive() - o.OnLine[making.SettingUp] - o.OnLine[making.Checking]
 	list := []figure.Figure{
-		fig("tube_time", units.Time, float64(o.Tube.Total()), figure.PerTube, "tube_time", took("τ_w", o.Tube.Wind), took("τ_j", o.Tube.Jog), took("τ_s", o.Tube.Secure), took("τ_l", o.Tube.Load)),
+		fig("tube_time", units.Time, float64(o.Tube.Total()), figure.PerTube, "tube_time", took("τ_w", o.Tube.Wind), took("τ_j", o.Tube.Jog), took("τ_s", o.Tube.Secure), took("τ_l", o.Tube.Load), took("τ_ph", o.Tube.Preheat)),
 		fig("set_up_time", units.Time, float64(o.OnLine[making.SettingUp]+o.OnLine[making.Checking]), figure.WholeOrder, "set_up_time", took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking])),
 		fig("coil_interval", lasting(o.PerCoil), float64(o.PerCoil), "", "coil_interval", took("τ_T", o.Tube.Total()), arg("n_c", units.Factor, w.TubesPerCoil()), took("τ_x", w.Coil.Change), productive),
 		k.lineHours(),

@@ -12,7 +12,7 @@ var wrongWords = regexp.MustCompile(`(?i)\bnought\b|\bsplices?\b|\bis none to\b|
 
 func TestWordsOfTheTrade(t *testing.T) {
 	c := English()
-	strip := []string{"coil", "joints", "whole_tubes", "no_joint", "stranded", "strip_scrap", "winding", "field.joint", ".long", ".short", ".apart", "symbol.J", "symbol.S_5"}
+	strip := []string{"coil", "joints", "whole_tubes", "no_joint", "stranded", "strip_scrap", "strip_cut_back", "restart", "symbol.S_8", "winding", "field.joint", ".long", ".short", ".apart", "symbol.J", "symbol.S_5"}
 	for _, key := range c.Keys() {
 		text := c.Text(key)
 		if wrong := wrongWords.FindString(text); wrong != "" {

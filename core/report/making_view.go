@@ -263,6 +263,19 @@ func (w Writer) plansRemarks(m *design.Production) []string {
 		d := &p.Drawn[i]
 		add(message.New("making.drawn", "tubes", d.Tubes, "length", message.Of(units.Distance, d.Stock), "heat", d.From.Heat, "pieces", d.Pieces))
 	}
+	if l := p.Ledger; l != nil {
+		for i := range l.Hand {
+			h := p.Winding.Hand[i].From
+			key := "making.drawn_strip"
+			if h.Remark != "" {
+				key = "making.drawn_strip_remark"
+			}
+			add(message.New(key, "mass", message.Of(units.Weight, h.Mass), "length", message.Of(units.Run, p.Winding.Hand[i].Length), "heat", h.Heat, "remark", h.Remark))
+		}
+		if l.Returned > 0 {
+			add(message.New("making.strip_returned", "length", message.Of(units.Run, l.Returned), "heat", p.Winding.Hand[l.Hand-1].From.Heat))
+		}
+	}
 	if m.Day > 0 {
 		add(p.OldPrices(m.Shop, m.Day)...)
 	}

@@ -216,16 +216,17 @@ type Cutting struct {
 
 // Buying is how tubes and strip are bought, and what becomes of what is left of them.
 type Buying struct {
-	Tubes     TubeWay
-	Tolerance units.Length // by which a tube that is bought cut to length may be out, to either side
-	Extra     float64      // of the price by mass, for tubes cut to length
-	Offcuts   float64      // of the price, for what is left of stock lengths
-	Quotes    []Quote
-	OnHand    []TubesOnHand
-	PriceDays int // for which a price holds; 0: the shop does not say
-	Coils     CoilChoice
-	StripLeft StripUse
-	Spoilt    Bearer
+	Tubes       TubeWay
+	Tolerance   units.Length // by which a tube that is bought cut to length may be out, to either side
+	Extra       float64      // of the price by mass, for tubes cut to length
+	Offcuts     float64      // of the price, for what is left of stock lengths
+	Quotes      []Quote
+	OnHand      []TubesOnHand
+	StripOnHand []StripOnHand
+	PriceDays   int // for which a price holds; 0: the shop does not say
+	Coils       CoilChoice
+	StripLeft   StripUse
+	Spoilt      Bearer
 }
 
 // TubeWay is how tubes are bought.
@@ -285,6 +286,17 @@ type TubesOnHand struct {
 	Pieces int
 	Heat   string      // number
 	Worth  units.Money // each
+}
+
+// StripOnHand is a coil, or the end of one, that lies in the shop: an order for its strip takes it before any is bought.
+type StripOnHand struct {
+	Metal     string
+	Width     units.Length
+	Thickness units.Length
+	Mass      units.Mass
+	Heat      string             // number
+	Worth     units.MoneyPerMass // 0: it is paid for
+	Remark    string
 }
 
 // BoughtIn is at what a shop buys tubes that no line of its winds, finned as they are.

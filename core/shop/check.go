@@ -67,6 +67,10 @@ func check(c *Capability) []Fault {
 		k.unless(known, at+"/metal", "shop.file.metal")
 		k.unless(2*h.Wall < h.OD, at+"/wall", "shop.file.quote_wall")
 	}
+	for i, h := range c.Buying.StripOnHand {
+		_, known := material.FinMetal(h.Metal)
+		k.unless(known, "buying/strip_on_hand/"+strconv.Itoa(i)+"/metal", "shop.file.metal")
+	}
 	for i, b := range c.BoughtIn {
 		at := "bought_in/" + strconv.Itoa(i)
 		k.unless(slices.Contains(tube.FinTypes(), b.Type) && !b.Type.Wound(), at+"/finned_type", "shop.file.bought_in")
@@ -149,6 +153,10 @@ func checkLine(l *Line, at string, k *checker) {
 		for j, id := range m.TubeMetals {
 			_, known := material.TubeMetal(id)
 			k.unless(known, p+"/tube_metals/"+strconv.Itoa(j), "shop.file.metal")
+		}
+		for j, e := range m.Weld.Preheat {
+			_, known := material.TubeMetal(e.Metal)
+			k.unless(known, p+"/weld/preheat/"+strconv.Itoa(j)+"/preheated", "shop.file.metal")
 		}
 		for j, e := range m.Weld.Edge {
 			_, known := material.FinMetal(e.Metal)

@@ -112,7 +112,19 @@ func (p *Practice) keys(o *object) {
 func (w *Weld) keys(o *object) {
 	amount(o, "power", &w.Power, units.Drive, 1, 100*mega)
 	amount(o, "heat", &w.Heat, units.WeldHeat, 0.01*mega, 1e4*mega)
+	if o.has("restart") {
+		amount(o, "restart", &w.Restart, units.Time, 0, 1000*hour)
+	}
 	list(o, "edge", &w.Edge, 100)
+	if o.has("preheat") {
+		list(o, "preheat", &w.Preheat, 100)
+	}
+}
+
+func (p *Preheat) keys(o *object) {
+	text(o, "preheated", &p.Metal, longestText)
+	amount(o, "preheat_time", &p.Time, units.Time, 0.001, 1000*hour)
+	amount(o, "preheat_cost", &p.Cost, units.Cost, 0, 1e9)
 }
 
 func (e *EdgeSpeed) keys(o *object) {
@@ -223,6 +235,7 @@ func (b *Buying) keys(o *object) {
 	amount(o, "offcut_share", &b.Offcuts, units.Percent, 0, 100*percent)
 	list(o, "quotes", &b.Quotes, 200)
 	list(o, "tubes_on_hand", &b.OnHand, 500)
+	list(o, "strip_on_hand", &b.StripOnHand, 500)
 	o.whole("price_days", &b.PriceDays, 0, 1000)
 	text(o, "coil_used", &b.Coils, longestText)
 	text(o, "strip_left", &b.StripLeft, longestText)
@@ -336,6 +349,18 @@ func (t *TubesOnHand) keys(o *object) {
 	o.whole("pieces", &t.Pieces, 1, 1e6)
 	text(o, "heat_number", &t.Heat, longestText)
 	amount(o, "worth", &t.Worth, units.CostEach, 0, 1e9)
+}
+
+func (s *StripOnHand) keys(o *object) {
+	text(o, "metal", &s.Metal, longestText)
+	amount(o, "strip_width", &s.Width, units.Width, 0.1*mm, 2)
+	amount(o, "strip", &s.Thickness, units.Thickness, 0.01*mm, 100*mm)
+	amount(o, "mass_on_hand", &s.Mass, units.Weight, 0.01, 1000*tonne)
+	text(o, "heat_number", &s.Heat, longestText)
+	amount(o, "worth_mass", &s.Worth, units.CostPerWeight, 0, 1e9)
+	if o.has("remark") {
+		text(o, "remark", &s.Remark, longestText)
+	}
 }
 
 func (b *BoughtIn) keys(o *object) {

@@ -20,10 +20,14 @@ func blank(key string) string {
 		return `{"type": "embedded", "cut": "6000 mm", "finned": "5900 mm", "finished": "6006 mm"}`
 	case "quotes":
 		return `{"metal": "cs", "bought": "cut", "od": "25.4 mm", "wall": "2.11 mm", "up_to": "6.5 m", "quoted": "2.75 per m", "dated": "undated"}`
+	case "preheat":
+		return `{"preheated": "t22", "preheat_time": "4 min", "preheat_cost": "1.2"}`
 	case "edge":
 		return `{"metal": "cs1010", "strip": "1.2 mm", "speed": "1.6 m/s"}`
 	case "tubes_on_hand":
 		return `{"metal": "cs", "od": "25.4 mm", "wall": "2.11 mm", "each_long": "6.4 m", "pieces": 12, "heat_number": "H1", "worth": "15 each"}`
+	case "strip_on_hand":
+		return `{"metal": "al1060", "strip_width": "17.8 mm", "strip": "0.4 mm", "mass_on_hand": "42 kg", "heat_number": "H2", "worth_mass": "4 /kg", "remark": "rack 3"}`
 	case "bought_in":
 		return `{"finned_type": "extruded", "lead_od": {"low": "16 mm", "high": "32 mm"}, "per_metre": "30 per m", "days": 40, "dated": "undated"}`
 	case "holidays":

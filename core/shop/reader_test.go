@@ -26,10 +26,10 @@ func complete(t testing.TB) Capability {
 	set("lines/0/coils/0", "width", "400 mm")
 	set("lines/0/types/0", "knurl", "0.5 mm")
 	c.at(strings.Split("lines/0/types/0", "/")).(map[string]any)["weld"] = map[string]any{
-		"power": "60 kW", "heat": "45 J/mm2", "edge": []any{map[string]any{"metal": "cs1010", "strip": "1.1 mm", "speed": "1.3 m/s"}},
+		"power": "60 kW", "heat": "45 J/mm2", "restart": "20 s", "preheat": []any{map[string]any{"preheated": "t11", "preheat_time": "3 min", "preheat_cost": "2"}}, "edge": []any{map[string]any{"metal": "cs1010", "strip": "1.1 mm", "speed": "1.3 m/s"}},
 	}
 	set("checks/0", "size_out", "2 mm")
-	for _, list := range []string{"measured", "buying/quotes", "buying/tubes_on_hand", "steps/0/fin_types", "checks/0/fin_types"} {
+	for _, list := range []string{"measured", "buying/quotes", "buying/tubes_on_hand", "buying/strip_on_hand", "steps/0/fin_types", "checks/0/fin_types"} {
 		if c, faults = c.More(list); faults != nil {
 			t.Fatal(faults)
 		}

@@ -93,7 +93,7 @@ func addDays(tree map[string]any) {
 		l["new_tools"] = map[string]any{"rolls_cost": "0", "rolls_days": 0.0, "size_cost": "0", "size_days": 0.0}
 	})
 	if buying, ok := tree["buying"].(map[string]any); ok {
-		buying["price_days"], buying["tubes_on_hand"] = 0.0, []any{}
+		buying["price_days"], buying["tubes_on_hand"], buying["strip_on_hand"] = 0.0, []any{}, []any{}
 		each(buying, "quotes", undated)
 	}
 	if rates, ok := tree["rates"].(map[string]any); ok {

@@ -25,7 +25,7 @@ func TestFirstVersionIsLifted(t *testing.T) {
 	if faults != nil {
 		t.Fatal(faults)
 	}
-	want := Buying{Tubes: StockLengths, Coils: FirstCoil, Quotes: []Quote{}, OnHand: []TubesOnHand{}, StripLeft: StripIsStored, Spoilt: CustomerBears}
+	want := Buying{Tubes: StockLengths, Coils: FirstCoil, Quotes: []Quote{}, OnHand: []TubesOnHand{}, StripOnHand: []StripOnHand{}, StripLeft: StripIsStored, Spoilt: CustomerBears}
 	if !reflect.DeepEqual(c.Buying, want) {
 		t.Errorf("buying %+v", c.Buying)
 	}

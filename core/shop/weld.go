@@ -8,9 +8,11 @@ import (
 
 // Weld is how a line welds strip to the tube; the zero value where it does not, or where the shop does not say.
 type Weld struct {
-	Power units.Power       // that the generator gives
-	Heat  units.HeatPerArea // taken by the welded edge
-	Edge  []EdgeSpeed
+	Power   units.Power       // that the generator gives
+	Heat    units.HeatPerArea // taken by the welded edge
+	Restart units.Duration    // at a joint, beside the change of the coil
+	Edge    []EdgeSpeed
+	Preheat []Preheat
 }
 
 // EdgeSpeed is the greatest speed along the edge at which strip of a metal and thickness still welds soundly.
@@ -18,6 +20,23 @@ type EdgeSpeed struct {
 	Metal string
 	Strip units.Length
 	Speed units.Speed
+}
+
+// Preheat is how long a tube of a metal is heated before its fins are welded on, and what that uses up.
+type Preheat struct {
+	Metal string // of the tube
+	Time  units.Duration
+	Cost  units.Money
+}
+
+// PreheatOf returns how tubes of a metal are heated first, the zero value where they are not.
+func (w *Weld) PreheatOf(metal string) Preheat {
+	for _, p := range w.Preheat {
+		if p.Metal == metal {
+			return p
+		}
+	}
+	return Preheat{}
 }
 
 // Known reports whether the shop says how it welds.

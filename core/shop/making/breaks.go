@@ -77,6 +77,8 @@ func (p *Plan) rise(fewer *Plan) message.Message {
 		return message.New("making.rise.on_hand", "from", from)
 	case part == "tube" && p.Supply.Stock != fewer.Supply.Stock:
 		return message.New("making.rise.stock", "from", from, "length", along(p.Supply.Stock))
+	case part == "strip" && fewer.Ledger.Hand > 0:
+		return message.New("making.rise.strip_on_hand", "from", from)
 	case part == "strip", part == "scrap":
 		return message.New("making.rise.strip", "from", from)
 	case part == "tube" && p.Supply.Way == shop.StockLengths:

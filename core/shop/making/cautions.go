@@ -58,6 +58,9 @@ func (p *Plan) welding() []Caution {
 	for _, id := range []string{"weld_field", "weld_eyes", "weld_fume", "weld_strip", "weld_off", "weld_trial", "weld_qualified"} {
 		out = append(out, Caution{id, "choice.fin_type.welded"})
 	}
+	if p.preheat().Time > 0 {
+		out = append(out, Caution{"weld_preheat", "choice.fin_type.welded"})
+	}
 	return out
 }
 

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"testing"
 
+	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/shop"
 	"finwright/core/tube"
@@ -25,6 +26,9 @@ func TestCautionsComeWhereTheyApply(t *testing.T) {
 		},
 		"welded": {func(o *Order) { *o = welded() }, nil, 2, []string{
 			"bundle", "pancake", "lock_out", "spindle", "weld_field", "weld_eyes", "weld_fume", "weld_strip", "weld_off", "weld_trial", "weld_qualified", "codes",
+		}},
+		"welded on a tube that is preheated": {func(o *Order) { *o = welded(); o.TubeMetal, _ = material.TubeMetal("t9") }, nil, 2, []string{ // bundles: with a step
+			"pancake", "lock_out", "spindle", "weld_field", "weld_eyes", "weld_fume", "weld_strip", "weld_off", "weld_trial", "weld_qualified", "weld_preheat", "codes",
 		}},
 		"embedded": {func(o *Order) { *o = embedded() }, nil, 1, []string{"bundle", "traverse", "lock_out", "spindle", "grooved_scrap", "jet", "heat_treatment", "codes"}},
 		"no line makes it": {

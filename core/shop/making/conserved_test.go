@@ -58,8 +58,8 @@ func refused(list []verdict.Verdict) string {
 }
 
 // Over 10,000 random valid orders: tube cut + growth = finished zones + end trims; tube
-// bought either way = in what ships + cut off + offcuts + spoilt; strip bought = on good tubes + scrap (rejected tubes
-// included) + remainder, to the millimetre; hours and money add up; nothing is NaN.
+// bought either way = in what ships + cut off + offcuts + spoilt; strip bought and drawn from stock = on good tubes
+// + scrap (rejected tubes and what is cut back included) + what goes back, to the millimetre; hours and money add up; nothing is NaN.
 func TestOrdersAreConserved(t *testing.T) {
 	cut := shop.House()
 	stock := cut
@@ -89,6 +89,13 @@ func TestOrdersAreConserved(t *testing.T) {
 			c.Buying.OnHand = []shop.TubesOnHand{
 				{Metal: o.TubeMetal.ID, OD: o.Tube.OD, Wall: o.Tube.Wall, Length: o.Tube.Length * units.Length(0.8+r.Float64()), Pieces: 1 + r.IntN(40), Worth: 12},
 				{Metal: o.TubeMetal.ID, OD: o.Tube.OD, Wall: o.Tube.Wall, Length: o.Tube.Length * units.Length(1+2*r.Float64()), Pieces: 1 + r.IntN(60), Worth: 20},
+			}
+		}
+		if t.Index%4 == 0 { // so are coils of its strip
+			alone := making.PlanOf(&c, l, &o, nil)
+			s := alone.Strip()
+			for range r.IntN(4) {
+				c.Buying.StripOnHand = append(c.Buying.StripOnHand, shop.StripOnHand{Metal: o.FinMetal.ID, Width: s.Slit, Thickness: s.Thickness, Mass: s.Mass(s.PerTube() * units.Length(8*r.Float64())), Worth: 2.5})
 			}
 		}
 		var now *making.Setup
@@ -122,8 +129,8 @@ func TestOrdersAreConserved(t *testing.T) {
 			}
 		}
 		w, d := p.Winding, p.Ledger
-		strip := float64(p.Strip().Kept)*float64(o.Quantity) + float64(d.Scrap()+d.Remainder)
-		if math.Abs(strip-float64(d.Bought)) > millimetre {
+		strip := float64(p.Strip().Kept)*float64(o.Quantity) + float64(d.Scrap()+d.Remainder+d.Returned)
+		if math.Abs(strip-float64(d.Bought+d.Drawn)) > millimetre || d.Bought != w.Coil.Length*units.Length(d.ToBuy()) {
 			t.Fatalf("strip bought %v, accounted for %v", d.Bought, strip)
 		}
 		if rejected := float64(w.Rejected) * float64(w.Strip.PerTube()); math.Abs(rejected-float64(d.Rejected)) > millimetre || w.Rejected < 1 {
@@ -162,6 +169,13 @@ func TestOrdersAreConserved(t *testing.T) {
 		}
 		if got := itemOf(p.Cost, "surcharge"); math.Abs(float64(got)-surcharge) > 1e-6 || itemOf(p.Cost, "tooling") != p.ToBuy.Cost() || p.Cost.Once < p.ToBuy.Cost() {
 			t.Fatalf("surcharge %v, want %v; tooling %v of %+v", got, surcharge, itemOf(p.Cost, "tooling"), p.ToBuy)
+		}
+		var hand units.Money
+		for i := range d.Hand {
+			hand += units.Money(w.Hand[i].From.Mass) * 2.5
+		}
+		if hand -= units.Money(w.Strip.Mass(d.Returned)) * 2.5; math.Abs(float64(itemOf(p.Cost, "strip_on_hand")-hand)) > 1e-6 {
+			t.Fatalf("strip on hand %v, want %v", itemOf(p.Cost, "strip_on_hand"), hand)
 		}
 		var money units.Money
 		for _, item := range p.Cost.Items {

@@ -31,7 +31,7 @@ type Cost struct {
 
 // cost adds up the plan at the shop's rates.
 //
-//	total    = tubes less credit + tubes on hand + strip less scrap's worth + set-up + surcharge + finning + saw + steps + sub-let steps + tooling + packing + overhead + freight
+//	total    = tubes less credit + tubes on hand + strip + strip on hand less scrap's worth + set-up + surcharge + finning + preheat + saw + steps + sub-let steps + tooling + packing + overhead + freight
 //	price    = (total - sub-let) (1 + mark-up) + sub-let with its own mark-up, at least the least charge
 //	variable = (total - fixed)/good, fixed = set-up + once + first-off x variable
 //	break-even = fixed/(price per tube - variable per good tube)
@@ -45,7 +45,7 @@ func (p *Plan) cost(c *shop.Capability) {
 		p.Absent[TheCost] = message.New("shop.why.no_price", "metal", p.Order.FinMetal.Name())
 		return
 	}
-	cost := Cost{Items: make([]CostItem, 0, 14)}
+	cost := Cost{Items: make([]CostItem, 0, 16)}
 	add := func(id string, amount float64) {
 		cost.Items = append(cost.Items, CostItem{id, units.Money(amount)})
 		cost.Total += units.Money(amount)
@@ -58,8 +58,11 @@ func (p *Plan) cost(c *shop.Capability) {
 		return
 	}
 	l, s := p.Ledger, &p.Winding.Strip
-	paid := float64(s.Mass(l.Bought - l.Remainder))
+	paid := float64(s.Mass(l.Paid()))
 	add("strip", paid*float64(strip.Price))
+	if worth := p.Winding.HandWorth(l); worth > 0 {
+		add("strip_on_hand", float64(worth))
+	}
 	add("scrap", -float64(s.Mass(l.Scrap()))*float64(strip.Price)*strip.Scrap)
 	surcharge := paid * float64(strip.Surcharge)
 	if p.Supply != nil {
@@ -73,6 +76,9 @@ func (p *Plan) cost(c *shop.Capability) {
 	finning, sawing, packed := float64(p.Time.Productive())*crewed(c)-setUp, float64(p.Time.Saw)*alone, float64(p.Time.Pack)*alone
 	add("set_up", setUp)
 	add("finning", finning)
+	if heated := float64(p.Winding.Made()) * float64(p.preheat().Cost); heated > 0 {
+		add("preheat", heated)
+	}
 	add("saw", sawing)
 	steps := p.StepSums()
 	if steps.Own > 0 {

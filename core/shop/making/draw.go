@@ -57,3 +57,50 @@ func (p *Plan) DrawnSums() (sum DrawnSums) {
 	}
 	return sum
 }
+
+// DrawnCoil is a coil on hand that serves an order.
+type DrawnCoil struct {
+	From   *shop.StripOnHand
+	Length units.Length // of the order's strip
+}
+
+// stripSlack is by how much strip on hand may be thicker or thinner than the order's.
+//
+// Source: engineering judgement.
+const stripSlack = 0.005 * units.Millimetre
+
+// coilsOnHand lists the coils on hand of an order's strip, as the line takes them in a form: of its metal, its thickness and, as far as
+// strip is slit true, its width; no heavier than the line takes; long enough for a tube, so that none has two joints for them. Their
+// lengths are those of the order's strip at their mass.
+//
+// Source: SlitStep; engineering judgement.
+func (p *Plan) coilsOnHand(c *shop.Capability, k *shop.Coil, s *Strip) (out []DrawnCoil) {
+	for i := range c.Buying.StripOnHand {
+		h := &c.Buying.StripOnHand[i]
+		off := max(h.Width-s.Slit, s.Slit-h.Width) > SlitStep*(1+shop.Slack) || max(h.Thickness-s.Thickness, s.Thickness-h.Thickness) > stripSlack
+		if off || h.Metal != p.Order.FinMetal.ID || h.Mass > k.Mass*(1+shop.Slack) {
+			continue
+		}
+		d := DrawnCoil{h, MassLength(h.Mass, s.Slit, s.Thickness, s.Density)}
+		if d.Length-c.Losses.CoilStart-c.Losses.CoilEnd-c.Losses.Joint >= s.PerTube() {
+			out = append(out, d)
+		}
+	}
+	return out
+}
+
+// HandWorth returns what the strip on hand is worth [currency] that an order takes, what goes back less.
+//
+// Valid: a ledger of the winding.
+// Source: addition; what a kilogram is worth is the shop's.
+func (w *Winding) HandWorth(l *Ledger) (worth units.Money) {
+	for i := range l.Hand {
+		d := &w.Hand[i]
+		length := d.Length
+		if i == l.Hand-1 {
+			length -= l.Returned
+		}
+		worth += units.Money(float64(w.Strip.Mass(length)) * float64(d.From.Worth))
+	}
+	return worth
+}

@@ -71,3 +71,86 @@ func TestRiseWhenTubesOnHandAreUsedUp(t *testing.T) {
 		t.Errorf("%+v", list)
 	}
 }
+
+// stripHand is a coil on hand of the footed order's strip, 17.8 x 0.4 mm: a kilogram of it is 51.922 m.
+func stripHand(mass units.Mass, worth units.MoneyPerMass) shop.StripOnHand {
+	return shop.StripOnHand{Metal: "al1060", Width: 0.0178, Thickness: 0.0004, Mass: mass, Heat: "A9", Worth: worth}
+}
+
+// Coils on hand are taken before any are bought, by hand: 123 tubes of 191.4181 m. A coil of 40 kg is 2076.886 m, one of 10 kg
+// 519.221 m; at the ends of each 2.5 m are lost, at a joint 0.1 m. One of 3 kg, 155.8 m, is too short for a tube and stays, as do strip
+// of another metal, width and thickness, and a coil that the line does not take.
+func TestStripOnHandIsTakenFirst(t *testing.T) {
+	bare, c, o := plainShop(), plainShop(), footed()
+	other := func(change func(*shop.StripOnHand)) shop.StripOnHand {
+		h := stripHand(40, 1)
+		change(&h)
+		return h
+	}
+	c.Buying.StripOnHand = []shop.StripOnHand{
+		other(func(h *shop.StripOnHand) { h.Metal = "al1100" }), other(func(h *shop.StripOnHand) { h.Width = 0.0180 }),
+		other(func(h *shop.StripOnHand) { h.Thickness = 0.00041 }), stripHand(3, 1), stripHand(151, 1), stripHand(40, 3), stripHand(10, 0),
+	}
+	a, p := PlanOf(&bare, &bare.Lines[0], &o, nil), PlanOf(&c, &c.Lines[0], &o, nil)
+	l := p.Ledger
+	if len(p.Winding.Hand) != 2 || l.Hand != 2 || l.ToBuy() != 3 || l.Coils != 5 || l.Jointed != 4 {
+		t.Fatalf("%+v, hand %+v", l, p.Winding.Hand)
+	}
+	perMetre := 0.0178 * 0.0004 * 2705
+	near(t, "drawn", float64(l.Drawn), 50/perMetre, 1e-12)
+	near(t, "bought", float64(l.Bought), 3*150/perMetre, 1e-12)
+	near(t, "conserved", float64(l.OnGood+l.Scrap()+l.Remainder+l.Returned), float64(l.Bought+l.Drawn), 1e-12)
+	near(t, "strip on hand", float64(p.Cost.item("strip_on_hand")), 40*3, 1e-9)
+	near(t, "strip that is bought", float64(p.Cost.item("strip")), 450*4.2, 1e-9)
+	near(t, "as without", float64(a.Cost.item("strip")), 600*4.2, 1e-9)
+	// Two coils of 150 kg would not be enough: (2076.886 + 519.221 - 5 - 0.1) + 2 x 7785.7 = 18,162 m of the 23,544 that are wound.
+	near(t, "left", float64(l.Left), 50/perMetre+450/perMetre-123*191.4181-5*1.5-4*1-4*0.1, 1e-4)
+
+	// Of a coil on hand that lasts, what is left goes back, is not paid for, and no strip is waited for.
+	c.Buying.StripOnHand, o.Quantity = []shop.StripOnHand{stripHand(120, 3)}, 20
+	p = PlanOf(&c, &c.Lines[0], &o, nil)
+	l = p.Ledger
+	if l.Hand != 1 || l.ToBuy() != 0 || l.Bought != 0 || l.Left != 0 || l.Remainder != 0 || p.Cost == nil {
+		t.Fatalf("%+v", l)
+	}
+	near(t, "back to stock", float64(l.Returned), 120/perMetre-1.5-22*191.4181, 1e-5)
+	near(t, "what it takes is worth", float64(p.Cost.item("strip_on_hand")), (1.5+22*191.4181)*perMetre*3, 1e-5)
+	c.Calendar = dated().Calendar
+	if got, why := p.Promise(&c, 20000); !why.None() || slices.ContainsFunc(got.Gates, func(g Gate) bool { return g.ID == "strip" }) {
+		t.Errorf("waits for strip: %+v %v", got, why)
+	}
+}
+
+// Coils on hand are joined as the joint rule lets them: without joints each winds whole tubes, and its rest is left over.
+func TestCoilsOnHandAreJoinedByTheRule(t *testing.T) {
+	c, o := plainShop(), footed()
+	c.Buying.StripOnHand, o.Quantity = []shop.StripOnHand{stripHand(10, 0), stripHand(10, 0), stripHand(10, 0)}, 4
+	c.Lines[0].FirstOff, c.Losses.Rejects = 0, 0
+	// Each gives 516.7 m: 2.70 tubes. Two joined give 1033.3 m, enough for 5; without joints two tubes a coil.
+	if l := PlanOf(&c, &c.Lines[0], &o, nil).Ledger; l.Hand != 2 || l.Jointed != 1 || l.Stranded != 0 {
+		t.Errorf("joined: %+v", l)
+	}
+	c.Lines[0].Types = slices.Clone(c.Lines[0].Types)
+	c.Lines[0].Types[0].Joints = shop.Joints{Until: 6}
+	l := PlanOf(&c, &c.Lines[0], &o, nil).Ledger
+	if l.Hand != 2 || l.Jointed != 0 {
+		t.Errorf("not joined: %+v", l)
+	}
+	near(t, "left over", float64(l.Stranded), 519.221-2.5-2*191.4181, 1e-5)
+	o.Quantity = 7
+	if l = PlanOf(&c, &c.Lines[0], &o, nil).Ledger; l.Hand != 3 || l.ToBuy() != 1 {
+		t.Errorf("a tube too many: %+v", l)
+	}
+}
+
+// A price that rises when the strip on hand is used up says so.
+func TestRiseWhenStripOnHandIsUsedUp(t *testing.T) {
+	c, o := plainShop(), footed()
+	onlyTubes(&c, 61.5)
+	c.Buying.StripOnHand, c.Lines[0].FirstOff, c.Losses.Rejects = []shop.StripOnHand{stripHand(50, 0)}, 0, 0
+	c.Rates.FinMetals = []shop.StripPrice{{Metal: "al1060", Price: 4.2}}
+	c.Rates.TubeMetals, c.Rates.Breaks, o.Quantity = []shop.Price{{Metal: "cs", Price: 1e-6}}, []int{10, 40}, 10
+	if list := Breaks(&c, &c.Lines[0], &o, nil); list[1].Why.Key != "making.rise.strip_on_hand" {
+		t.Errorf("%+v", list)
+	}
+}

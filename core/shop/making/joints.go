@@ -10,45 +10,80 @@ import (
 
 // JointPlaces says how near the joints of an order's strip come to the ends and supports of its tubes.
 type JointPlaces struct {
-	Looked  int          // joints that were looked at
-	Near    int          // of them, those that come nearer than asked
-	Nearest units.Length // the nearest of all
+	Looked  int          // ends of coils that were looked at
+	Near    int          // of them, those that come nearer than asked, before any is cut back
+	Nearest units.Length // the nearest joint that is made
 	Room    units.Length // as far off as a joint can be kept: half of the longest finned length
-	Back    units.Length // of strip: the most that is cut off a coil so that its joint comes far enough off
+	Back    units.Length // of strip: the most that a coil is cut back
 }
 
-// mostLooked bounds the joints that are looked at: a million tubes may have as many.
-const mostLooked = 1000
+// JointPlaces returns the stretches of a tube's strip [m], as it is wound, in which a joint stands clear [m] off the ends and supports,
+// of a tube with so much strip and so much length a turn.
+//
+// Valid: a programme of ProgrammeOf.
+// Source: subtraction.
+func (p *Programme) JointPlaces(perTube, pitch, clear units.Length) (out []Interval) {
+	turn := perTube / units.Length(p.Turns()+p.LostTurns())
+	edge := turn * clear / pitch
+	var at units.Length
+	for _, z := range p.Zones {
+		if z.Kind != Finned {
+			continue
+		}
+		kept := turn * units.Length(z.Turns)
+		if kept >= 2*edge*(1-shop.Slack) {
+			out = append(out, Interval{at + edge, at + max(edge, kept-edge)})
+		}
+		at += kept + turn*units.Length(z.Run.RunDown)
+	}
+	return out
+}
 
-// JointsOn places [m] the joints of a winding along its tubes, of which one is to be clear [m] off their ends and supports, with so
-// much tube a turn [m]. Coils are taken to be as long as planned, so a place is that of the plan and not a promise. All runs of
-// tubes from a fresh coil on are alike; what is left of a tube when a coil ends with it is no joint.
+// JointsOn says where the joints of a winding stand on its tubes, of which one is to be clear [m] off their ends and supports, with so
+// much tube a turn [m]. Coils are taken to be as long as planned, so a place is that of the plan and not a promise. What is left of a
+// tube's strip when a coil ends with it is no joint.
 //
 // Valid: Possible; a programme of ProgrammeOf.
 // Source: own derivation.
 func (w *Winding) JointsOn(p *Programme, pitch, clear units.Length) JointPlaces {
-	turn := w.Strip.PerTube() / units.Length(p.Turns()+p.LostTurns())
-	out := JointPlaces{Nearest: units.Length(math.Inf(1)), Back: p.cutBack(turn, pitch, clear)}
+	out := JointPlaces{Nearest: units.Length(math.Inf(1))}
 	for _, z := range p.Zones {
 		if z.Kind == Finned {
 			out.Room = max(out.Room, z.Finished.Length()/2)
 		}
 	}
-	run := w.served(w.Made())
-	for k := range min(w.joined(run), mostLooked) {
-		x := float64((w.Usable() + units.Length(k)*w.Fresh()) / w.Strip.PerTube())
-		within := x - math.Floor(x)
-		if within < shop.Slack || within > 1-shop.Slack {
-			continue
+	made := w.Made()
+	own, again := w.runs(made)
+	for _, r := range append(own, again) {
+		tubes := min(made, r.tubes)
+		for k := range min(r.joined(tubes), mostJoints) {
+			at := r.end(k)
+			if k < len(r.ends) {
+				at = r.ends[k]
+			}
+			by := r.end(k) - at
+			within := math.Mod(float64(at/w.Strip.PerTube()), 1)
+			if by == 0 && (within < shop.Slack || within > 1-shop.Slack) {
+				continue
+			}
+			off := p.offEdges(within*(p.Turns()+p.LostTurns()), pitch)
+			out.looked(off < clear*(1-shop.Slack), by)
+			out.Nearest = min(out.Nearest, off)
 		}
-		off := p.offEdges(within*(p.Turns()+p.LostTurns()), pitch)
-		out.Looked++
-		out.Nearest = min(out.Nearest, off)
-		if off < clear*(1-shop.Slack) {
-			out.Near++
+		if made -= tubes; made > 0 && r.cut {
+			out.looked(false, r.left(tubes))
 		}
 	}
 	return out
+}
+
+// looked counts the end of a coil, near or cut back by so much strip.
+func (j *JointPlaces) looked(near bool, by units.Length) {
+	j.Looked++
+	if near || by > 0 {
+		j.Near++
+	}
+	j.Back = max(j.Back, by)
 }
 
 // offEdges returns how far off the nearer edge of its zone a turn lies, counted as wound; one that is stripped back lies at the edge.
@@ -62,26 +97,6 @@ func (p *Programme) offEdges(turns float64, pitch units.Length) units.Length {
 		}
 	}
 	return 0
-}
-
-// cutBack returns the most strip between two places at which a coil may be changed: more than clear off the edges of a zone, or
-// between two tubes.
-func (p *Programme) cutBack(turn, pitch, clear units.Length) (most units.Length) {
-	var since units.Length
-	for _, z := range p.Zones {
-		if z.Kind != Finned {
-			continue
-		}
-		kept, lost := turn*units.Length(z.Turns), turn*units.Length(z.Run.RunDown)
-		if z.Finished.Length() < 2*clear*(1-shop.Slack) {
-			since += kept + lost
-			continue
-		}
-		edge := turn * clear / pitch
-		most = max(most, since+edge)
-		since = edge + lost
-	}
-	return max(most, since)
 }
 
 // WindingInUse returns the order's winding from the coil that the plan takes, and where its strip goes; nil where no coil serves.

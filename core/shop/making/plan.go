@@ -131,11 +131,17 @@ func (p *Plan) winding(c *shop.Capability, k *shop.Coil) Winding {
 	strip := StripOf(t, p.Practice, p.Programme)
 	turns := units.Length(float64(strip.Kept) / float64(p.Programme.Finned()))
 	firstOff, rejected := p.spoilt(c)
-	return Winding{
+	w := Winding{
 		Strip: strip, Coil: FillCoil(k, strip.Slit, strip.Thickness, strip.Density), Losses: c.Losses,
 		Joints: JointsAllowed(&p.Practice.Joints, t.Length), Apart: p.Practice.Joints.Apart * turns,
 		Good: p.Order.Quantity, FirstOff: firstOff, Rejected: rejected, Spent: c.Buying.StripLeft == shop.StripIsScrap,
+		Hand: p.coilsOnHand(c, k, &strip), Restart: p.Practice.Weld.Restart,
 	}
+	if clear := p.Practice.Joints.Clear; clear > 0 {
+		w.Places, w.Placed = p.Programme.JointPlaces(strip.PerTube(), t.Pitch(), clear), true
+		w.Placed = w.Possible() // else its strip does not last, and joints stand as they come
+	}
+	return w
 }
 
 // LongestWinding returns the order's winding from the coil that gives one tube the most
@@ -161,7 +167,7 @@ func (p *Plan) wind(c *shop.Capability) {
 		option.Winding = p.winding(c, &p.Line.Coils[i])
 		if option.Possible = option.Winding.Possible(); option.Possible {
 			option.Ledger = option.Winding.Account()
-			option.Time = p.time(c, &option.Winding, option.Ledger.Changes)
+			option.Time = p.time(c, &option.Winding, &option.Ledger)
 			if used == nil || c.Buying.Coils == shop.CheaperCoil && p.coilCost(c, option) < p.coilCost(c, used)*(1-roundOff) {
 				used = option
 			}
@@ -180,12 +186,12 @@ func (p *Plan) wind(c *shop.Capability) {
 func (p *Plan) coilCost(c *shop.Capability, k *CoilOption) units.Money {
 	price, _ := stripPrice(c.Rates.FinMetals, p.Order.FinMetal.ID)
 	s := &k.Winding.Strip
-	paid := float64(s.Mass(k.Ledger.Bought - k.Ledger.Remainder))
-	return units.Money((paid-float64(s.Mass(k.Ledger.Scrap()))*price.Scrap)*float64(price.Price)+paid*float64(price.Surcharge)) +
+	paid := float64(s.Mass(k.Ledger.Paid()))
+	return k.Winding.HandWorth(&k.Ledger) + units.Money((paid-float64(s.Mass(k.Ledger.Scrap()))*price.Scrap)*float64(price.Price)+paid*float64(price.Surcharge)) +
 		units.Money(float64(k.Time.Productive())*crewed(c))
 }
 
-func (p *Plan) time(c *shop.Capability, w *Winding, changes int) OrderTime {
+func (p *Plan) time(c *shop.Capability, w *Winding, k *Ledger) OrderTime {
 	crates := 0
 	if p.Packing != nil {
 		crates = p.Packing.Crates
@@ -195,11 +201,16 @@ func (p *Plan) time(c *shop.Capability, w *Winding, changes int) OrderTime {
 	if cuts += drawn; c.Buying.Tubes == shop.StockLengths {
 		cuts += w.Made() - drawn
 	}
-	o := TimeOrder(c, p.Line, w, TimeTube(p.Line, p.Programme, shop.SecuringWay(p.Order.Asked.Security)), p.SetUp, changes, cuts, crates)
+	one := TimeTube(p.Line, p.Programme, shop.SecuringWay(p.Order.Asked.Security))
+	one.Preheat = p.preheat().Time
+	o := TimeOrder(c, p.Line, w, one, p.SetUp, k, cuts, crates)
 	o.Steps = p.StepSums().Time
 	o.Person += o.Steps / units.Duration(c.Crew.Efficiency)
 	return o
 }
+
+// preheat is how the order's tubes are heated before fins are welded on.
+func (p *Plan) preheat() shop.Preheat { return p.Practice.Weld.PreheatOf(p.Order.TubeMetal.ID) }
 
 func (p *Plan) supply(c *shop.Capability) {
 	if p.Order.FreeIssue {

@@ -109,7 +109,9 @@ func (p *Plan) gates(c *shop.Capability, out *Promise) message.Message {
 	if !ok {
 		return message.New("making.no_lead", "metal", o.FinMetal.Name())
 	}
-	add("strip", days)
+	if p.Ledger.ToBuy() > 0 { // else all is on hand
+		add("strip", days)
+	}
 	if p.ToBuy.Days > 0 {
 		add("tooling", p.ToBuy.Days)
 	}

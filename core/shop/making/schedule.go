@@ -23,7 +23,7 @@ func events(l *shop.Line, w *Winding, tubeTime TubeTime, setUp units.Duration) i
 			return
 		}
 		tubes, coils := 0, 0
-		for begun := range w.coils() {
+		for begun, joined := range w.coils() {
 			if tubes%l.Racks.Tubes == 0 && !yield(event{RackChange, l.Racks.Change, 0}) {
 				return
 			}
@@ -32,6 +32,9 @@ func events(l *shop.Line, w *Winding, tubeTime TubeTime, setUp units.Duration) i
 				if coils > 1 && !yield(event{CoilChange, w.Coil.Change, 0}) {
 					return
 				}
+			}
+			if restarts := units.Duration(joined) * w.Restart; restarts > 0 && !yield(event{CoilChange, restarts, 0}) {
+				return
 			}
 			tubes++
 			if !yield(event{Finning, tubeTime.Total(), 1}) {

@@ -8,17 +8,18 @@ import (
 
 // TubeTime is what one tube takes on the line, productive time.
 type TubeTime struct {
-	Wind   units.Duration // run-up and run-down included
-	Jog    units.Duration // over bare lengths
-	Secure units.Duration // two ends of each finned zone
-	Load   units.Duration // and unload
+	Wind    units.Duration // run-up and run-down included
+	Jog     units.Duration // over bare lengths
+	Secure  units.Duration // two ends of each finned zone
+	Load    units.Duration // and unload
+	Preheat units.Duration // of a tube that is welded
 }
 
 // Total returns the sum [s].
 //
 // Valid: any.
 // Source: addition.
-func (t TubeTime) Total() units.Duration { return t.Wind + t.Jog + t.Secure + t.Load }
+func (t TubeTime) Total() units.Duration { return t.Wind + t.Jog + t.Secure + t.Load + t.Preheat }
 
 // TimeTube adds up the time [s] of one tube's programme, with the ends of its fins held in a way.
 //
@@ -121,18 +122,18 @@ func (o *OrderTime) Productive() units.Duration {
 	return sum
 }
 
-// TimeOrder adds up the time [s] of an order on the line and beside it, with so many changes of the
-// coil. The crew stands by the line; saw and packing take one person.
+// TimeOrder adds up the time [s] of an order on the line and beside it, with coils and joints as the
+// ledger counts them. The crew stands by the line; saw and packing take one person.
 //
-// Valid: one tube or more; changes, cuts and crates of 0 or more.
+// Valid: one tube or more; cuts and crates of 0 or more.
 // Source: addition; efficiency of 75 to 85 %: engineering judgement, editable.
-func TimeOrder(c *shop.Capability, l *shop.Line, w *Winding, tubeTime TubeTime, setUp units.Duration, changes, cuts, crates int) OrderTime {
+func TimeOrder(c *shop.Capability, l *shop.Line, w *Winding, tubeTime TubeTime, setUp units.Duration, k *Ledger, cuts, crates int) OrderTime {
 	o := OrderTime{
 		Tube: tubeTime,
 		OnLine: map[Activity]units.Duration{
 			SettingUp:  setUp,
 			Finning:    units.Duration(w.Made()) * tubeTime.Total(),
-			CoilChange: units.Duration(changes) * w.Coil.Change,
+			CoilChange: units.Duration(k.Changes)*w.Coil.Change + units.Duration(k.Jointed)*w.Restart,
 			RackChange: units.Duration((w.Made()+l.Racks.Tubes-1)/l.Racks.Tubes) * l.Racks.Change,
 		},
 		Saw:  units.Duration(cuts) * c.Cutting.Time,

@@ -3,6 +3,7 @@ package making
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"finwright/core/proof"
@@ -32,7 +33,7 @@ func TestTimePerCoilAndShift(t *testing.T) {
 	c := shop.House()
 	w := work(1002, 100, 0, 40, 0)
 	w.Coil.Change = 300
-	o := TimeOrder(&c, &c.Lines[0], &w, TubeTime{Wind: 300}, 3600, 3, 0, 0)
+	o := TimeOrder(&c, &c.Lines[0], &w, TubeTime{Wind: 300}, 3600, &Ledger{Changes: 3}, 0, 0)
 	near(t, "tubes per coil", w.TubesPerCoil(), 10, 1e-12)
 	near(t, "time per coil", float64(o.PerCoil)/60, 55/0.8, 1e-12)
 	near(t, "tubes per shift", o.PerShift, 40*384.0/(200+3*5+8), 1e-12)
@@ -56,6 +57,8 @@ func randomWork(r *rand.Rand) Winding {
 	for {
 		w := work(units.Length(500+2000*r.Float64()), units.Length(50+400*r.Float64()), 1, 1+r.IntN(150), r.IntN(3))
 		w.FirstOff, w.Rejected, w.Coil.Change = r.IntN(3), r.IntN(4), 300
+		w.Restart = units.Duration(r.IntN(2) * 35)
+		draws(&w, r)
 		if w.Possible() {
 			return w
 		}
@@ -73,9 +76,9 @@ func TestHoursAddUp(t *testing.T) {
 		tt := TubeTime{Wind: units.Duration(60 + 300*r.Float64()), Load: 30}
 		setUp := units.Duration(r.IntN(3)) * 3600
 		ledger := w.Account()
-		o := TimeOrder(&c, l, &w, tt, setUp, ledger.Changes, 3*w.Made(), 2)
+		o := TimeOrder(&c, l, &w, tt, setUp, &ledger, 3*w.Made(), 2)
 		near(t, "finning", float64(o.OnLine[Finning]), float64(w.Made())*float64(tt.Total()), 1e-12)
-		near(t, "coils", float64(o.OnLine[CoilChange]), float64(ledger.Changes)*300, 1e-12)
+		near(t, "coils", float64(o.OnLine[CoilChange]), float64(ledger.Changes)*300+float64(ledger.Jointed)*float64(w.Restart), 1e-12)
 		near(t, "racks", float64(o.OnLine[RackChange]), math.Ceil(float64(w.Made())/40)*480, 1e-12)
 		near(t, "set-up", float64(o.OnLine[SettingUp]), float64(setUp), 1e-12)
 		near(t, "people", float64(o.Person), 2*float64(o.Clock)+(40*3*float64(w.Made())+2*90*60)/0.8, 1e-12)
@@ -145,5 +148,38 @@ func TestScheduleEndsAtItsBlocks(t *testing.T) {
 		if s := ScheduleOf(&c, l, &w, TubeTime{Load: 60}, 0, 12); len(s.Blocks) > mostBlocks+1 || !s.More {
 			t.Errorf("shifts of %g events: %d blocks, more %v", float64(events), len(s.Blocks), s.More)
 		}
+	}
+}
+
+// What the weld line takes besides, by hand: 35 s to restart at each joint, a heating of 150 s and 1.30 of each tube that is made.
+func TestRestartAndPreheatByHand(t *testing.T) {
+	c, o := shop.House(), welded()
+	c.Rates.Overhead, c.Steps = 0, nil
+	l := &c.Lines[2]
+	plan := func(restart units.Duration, heated ...shop.Preheat) Plan {
+		l.Types = slices.Clone(l.Types)
+		l.Types[0].Weld.Restart, l.Types[0].Weld.Preheat = restart, heated
+		return PlanOf(&c, l, &o, nil)
+	}
+	a, p := plan(0), plan(35)
+	if a.Ledger.Jointed < 1 {
+		t.Fatalf("%+v", a.Ledger)
+	}
+	near(t, "restarts", float64(p.Time.OnLine[CoilChange]-a.Time.OnLine[CoilChange]), 35*float64(a.Ledger.Jointed), 1e-9)
+	near(t, "as ever", float64(a.Time.OnLine[CoilChange]), float64(a.Ledger.Changes)*float64(a.Winding.Coil.Change), 1e-12)
+	var clock units.Duration
+	s, _ := p.Schedule(&c, math.MaxInt)
+	for _, b := range s.Blocks {
+		clock += b.To - b.From
+	}
+	near(t, "in the schedule", float64(clock), float64(p.Time.Clock), 1e-9)
+
+	other, p := plan(0, shop.Preheat{Metal: "t91", Time: 150, Cost: 1.3}), plan(0, shop.Preheat{Metal: o.TubeMetal.ID, Time: 150, Cost: 1.3})
+	made := float64(p.Winding.Made())
+	near(t, "heating", float64(p.Time.OnLine[Finning]-a.Time.OnLine[Finning]), 150*made, 1e-9)
+	near(t, "what it uses up", float64(p.Cost.item("preheat")), 1.3*made, 1e-12)
+	near(t, "line and crew", float64(p.Cost.item("finning")-a.Cost.item("finning")), 150*made*(65+2*38)/3600/0.8, 1e-9)
+	if other.Cost.Total != a.Cost.Total {
+		t.Error("a tube of another metal is heated")
 	}
 }

@@ -19,8 +19,12 @@ type Winding struct {
 	Apart    units.Length // of strip, between two joints
 	Good     int
 	FirstOff int
-	Rejected int  // expected, rounded up
-	Spent    bool // what is left on the last coil is scrap, not for another order
+	Rejected int            // expected, rounded up
+	Spent    bool           // what is left on the last coil that is bought is scrap, not for another order
+	Hand     []DrawnCoil    // coils on hand that serve the order, taken before any are bought
+	Placed   bool           // joints stand only at Places
+	Places   []Interval     // of a tube's strip, as wound; none: joints stand nowhere
+	Restart  units.Duration // of the weld at each joint
 }
 
 // Made returns the tubes that are wound.
@@ -80,7 +84,14 @@ const (
 
 // Possible reports whether a tube that begins on a fresh coil can be wound.
 func (w *Winding) Possible() bool {
-	return w.Usable() > 0 && w.Fresh() > 0 && w.joined(1) <= w.allowed()
+	switch {
+	case w.Usable() <= 0 || w.Fresh() <= 0:
+		return false
+	case w.Placed:
+		one := w.begin(len(w.Hand), 1)
+		return one.tubes == 1
+	}
+	return w.joined(1) <= w.allowed()
 }
 
 // served returns how many tubes, at most so many, are wound from a fresh coil on before
@@ -128,86 +139,31 @@ func (w *Winding) StrandlessCoil() (length units.Length, ok bool) {
 	return units.Length(tubes)*w.Strip.PerTube() + w.Losses.CoilStart + w.Losses.CoilEnd, tubes > 0
 }
 
-// Ledger is where the strip of an order goes.
-type Ledger struct {
-	Coils     int
-	Bought    units.Length
-	OnGood    units.Length // tubes that ship
-	RunDown   units.Length // of tubes that ship
-	FirstOff  units.Length
-	Rejected  units.Length
-	CoilEnds  units.Length
-	Joints    units.Length
-	Stranded  units.Length
-	Left      units.Length // on the last coil, scrap
-	Remainder units.Length // on the last coil, back to stock
-	Jointed   int          // joints made
-	Changes   int          // coils put on after the first
-}
-
-// Scrap returns all strip [m] that neither ships nor goes back to stock.
-//
-// Valid: a ledger of Account.
-// Source: addition.
-func (l *Ledger) Scrap() units.Length {
-	return l.RunDown + l.FirstOff + l.Rejected + l.CoilEnds + l.Joints + l.Stranded + l.Left
-}
-
-// JointsPerTube returns the mean number of joints on a tube [-].
-//
-// Valid: tubes made > 0.
-// Source: definition.
-func (l *Ledger) JointsPerTube(made int) float64 { return float64(l.Jointed) / float64(made) }
-
-// Account says where the strip [m] goes when first-off, good and rejected tubes are wound
-// one after the other. A coil that cannot serve the next tube within the joint rule is
-// taken off, its rest is stranded, and winding starts again with a fresh one.
+// coils returns how many coils are begun for each tube, in the order of winding, and how many of them within it: all but the first
+// of a run.
 //
 // Valid: Possible, one tube or more.
-// Source: arithmetic.
-func (w *Winding) Account() Ledger {
-	made := w.Made()
-	run := w.served(made)
-	runs := (made + run - 1) / run
-	last := made - (runs-1)*run
-	full := units.Length(runs - 1)
-	l := Ledger{Jointed: (runs-1)*w.joined(run) + w.joined(last)}
-	l.Coils = runs + l.Jointed
-	l.Changes = l.Coils - 1
-	l.OnGood, l.RunDown = w.Strip.Kept*units.Length(w.Good), w.Strip.Lost*units.Length(w.Good)
-	l.FirstOff, l.Rejected = w.Strip.PerTube()*units.Length(w.FirstOff), w.Strip.PerTube()*units.Length(w.Rejected)
-	l.Stranded = full * w.left(run)
-	l.Remainder = w.left(last) + w.Losses.CoilEnd // the last coil is not wound to its end
-	if w.Spent {
-		l.Left, l.Remainder = l.Remainder, 0
-	}
-	l.Bought = w.Coil.Length * units.Length(l.Coils)
-	l.CoilEnds = w.Losses.CoilStart*units.Length(l.Coils) + w.Losses.CoilEnd*units.Length(l.Changes)
-	l.Joints = w.Losses.Joint * units.Length(l.Jointed)
-	return l
-}
-
-// left returns the strip on the coil in work after so many tubes, wound from a fresh one on.
-func (w *Winding) left(tubes int) units.Length {
-	return w.Usable() + w.Fresh()*units.Length(w.joined(tubes)) - w.Strip.PerTube()*units.Length(tubes)
-}
-
-// coils returns how many coils are begun for each tube, in the order of winding: one if
-// the rest before it is stranded, and one with each joint within it.
-//
-// Valid: Possible, one tube or more.
-func (w *Winding) coils() iter.Seq[int] {
-	return func(yield func(int) bool) {
-		run := w.served(w.Made())
-		for i := range w.Made() {
-			at := i % run
-			begun := w.joined(at+1) - w.joined(at)
-			if at == 0 {
-				begun++
+func (w *Winding) coils() iter.Seq2[int, int] {
+	return func(yield func(begun, joined int) bool) {
+		left := w.Made()
+		own, again := w.runs(left)
+		for n := 0; left > 0; n++ {
+			r := again
+			if n < len(own) {
+				r = own[n]
 			}
-			if !yield(begun) {
-				return
+			tubes := min(left, r.tubes)
+			for i := range tubes {
+				joined := r.joined(i+1) - r.joined(i)
+				begun := joined
+				if i == 0 {
+					begun++
+				}
+				if !yield(begun, joined) {
+					return
+				}
 			}
+			left -= tubes
 		}
 	}
 }

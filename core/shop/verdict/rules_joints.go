@@ -3,7 +3,6 @@ package verdict
 import (
 	"finwright/core/figure"
 	"finwright/core/message"
-	"finwright/core/shop"
 	"finwright/core/shop/making"
 	"finwright/core/units"
 )
@@ -11,8 +10,8 @@ import (
 var jointsRule = &Rule{ID: "joints_place", Field: "joints_allowed", Changes: []string{"tube_length"}, Judge: judgeJoints}
 
 // judgeJoints keeps joints of the strip away from tube ends and supports. It looks at the places that the plan gives them, in
-// the coil in use. A coil is cut back where one comes too near, as long as the strip then lasts; so a joint can be kept as far
-// off as half of the longest finned length. The change makes the last finned length long enough.
+// the coil in use, where a coil is cut back so that its joint comes far enough off, as long as the strip then lasts; so a joint can
+// be kept as far off as half of the longest finned length. The change makes the last finned length long enough.
 //
 // Source: common practice, no source; its distance is the shop's.
 func judgeJoints(p *Pair) Verdict {
@@ -28,7 +27,7 @@ func judgeJoints(p *Pair) Verdict {
 	switch {
 	case w == nil:
 		return unknown("shop.why.joints_no_coil")
-	case ledger.Jointed == 0:
+	case ledger.Jointed == 0 && ledger.Cut == 0:
 		return moot("shop.why.no_joints")
 	}
 	at := w.JointsOn(programme, p.Order.Tube.Pitch(), clear)
@@ -41,7 +40,7 @@ func judgeJoints(p *Pair) Verdict {
 	case v.State == figure.No:
 		v.Why = message.New("shop.why.joints_room", "longest", message.Of(units.Distance, 2*at.Room), "clear", wanted)
 		v.Change = p.longerForJoints(clear)
-	case w.Strip.PerTube()+at.Back > w.Capacity()*(1+shop.Slack):
+	case !w.Placed:
 		v = atLeast(units.Distance, at.Nearest, clear)
 		v.State = figure.Watch
 		v.Why = message.New("shop.why.joints_short", "near", at.Near, "joints", at.Looked, "clear", wanted)
