@@ -29,7 +29,7 @@ func fieldFaults(texts message.Catalogue, f *field.Field) []string {
 	fault(f.Before != "" && !usable(f, f.Before) || f.Since > 5 && f.Before == "" && !f.MayBeEmpty(), "no usable word on what designs before it say")
 	fault(f.Used == nil, "no word on when it counts")
 	places := 0
-	for _, has := range []bool{f.Real != nil, f.Whole != nil, f.Optional != nil, f.Choice != nil, f.Text != nil} {
+	for _, has := range []bool{f.Real != nil, f.Whole != nil, f.Optional != nil, f.Choice != nil, f.Day != nil, f.Text != nil} {
 		if has {
 			places++
 		}

@@ -55,6 +55,8 @@ func textsOf(f *field.Field, house *shop.Capability) (out []string) {
 	switch {
 	case f.Choice != nil:
 		return f.Choices()
+	case f.Day != nil:
+		return []string{"2026-01-15", "2027-03-01"}
 	case f.Text != nil:
 		return []string{"Invented", house.Lines[0].Name, house.Lines[1].Name}
 	}
@@ -77,7 +79,7 @@ func textsOf(f *field.Field, house *shop.Capability) (out []string) {
 }
 
 // answers returns what the page says of a design, but for the form: its figures, remarks and verdicts, and if it is to be whole the
-// cases and the curves too. ok is false where its entries do not go together.
+// cases, the curves and how it is made too. ok is false where its entries do not go together.
 func answers(t *testing.T, d document.Document, house *shop.Capability, whole bool) (said string, ok bool) {
 	t.Helper()
 	in, h, err := design.ReadAndRate(d, house)
@@ -86,6 +88,7 @@ func answers(t *testing.T, d document.Document, house *shop.Capability, whole bo
 	}
 	result := design.Evaluate(in, h)
 	plan := design.Make(in, result.Heat)
+	plan.Day, _ = shop.ParseDay("2026-11-27")
 	result.AddMaking(&plan)
 	w := report.Writer{Texts: message.English(), System: units.SI}
 	result.AddCarried(d)
@@ -93,7 +96,7 @@ func answers(t *testing.T, d document.Document, house *shop.Capability, whole bo
 	view.Fields, view.Spans = nil, nil
 	all := []any{view}
 	if whole {
-		all = append(all, w.Cases(in, h))
+		all = append(all, w.Cases(in, h), w.Making(&plan, report.Room{Wide: 700}))
 		for _, c := range slices.Concat(w.Curves(in, h), w.HeatCurves(in, h)) {
 			all = append(all, plots.Patch(c))
 		}

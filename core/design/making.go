@@ -218,6 +218,9 @@ func (m *Production) notices() []Notice {
 			out = append(out, Notice{State: v.State, Field: v.Rule.Field, Figure: v.Rule.Figure, Message: message.New("making.rule", "rule", message.Key("shop.rule."+v.Rule.ID), "why", v.Why)})
 		}
 	}
+	for _, k := range m.Plan.Lacking() {
+		out = append(out, Notice{State: figure.Watch, Field: field.AskedStep(k), Figure: "price_tube", Message: message.New("making.step_lacking", "step", message.Key("field."+field.AskedStep(k)))})
+	}
 	if m.Plan.Cost != nil && verdict.Worst(m.Verdicts) == figure.No {
 		out = append(out, Notice{State: figure.No, Field: "line", Figure: "price_tube", Message: message.New("making.none_to_quote", "line", m.Line.Name)})
 	}

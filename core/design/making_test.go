@@ -125,6 +125,32 @@ func TestUnknownLineIsToldAndReplaced(t *testing.T) {
 	t.Error("nothing is said of the line that the shop does not have")
 }
 
+// A step that the customer asks for and the shop has is in the price; one that it lacks is told where it is asked for, and by the price.
+func TestStepAskedForIsPricedOrTold(t *testing.T) {
+	as, _ := planned(t, document.New(), "quantity", "100")
+	r, m := planned(t, document.New(), "quantity", "100", "ask_pressure_test", "asked")
+	if value(t, r, "price") <= value(t, as, "price") || value(t, r, "step_hours") <= value(t, as, "step_hours") || len(m.Plan.Lacking()) > 0 {
+		t.Errorf("price %v, was %v", value(t, r, "price"), value(t, as, "price"))
+	}
+	house := shop.House()
+	house.Steps = nil
+	d := document.New()
+	d.Fields["ask_pressure_test"] = document.Entry{Text: "asked"}
+	in, h, err := ReadAndRate(d, &house)
+	if err != nil {
+		t.Fatal(err)
+	}
+	res := Evaluate(in, h)
+	plan := Make(in, res.Heat)
+	res.AddMaking(&plan)
+	for _, n := range res.Notices {
+		if n.Field == "ask_pressure_test" && n.State == figure.Watch && n.Figure == "price_tube" {
+			return
+		}
+	}
+	t.Error("nothing is said of the step that the shop does not have")
+}
+
 // Heat and Making know one temperature at which a joint loosens, by the strain of the shop.
 func TestJointLoosensAtOneTemperature(t *testing.T) {
 	for _, strain := range []float64{0.0005, 0.001, 0.002} {

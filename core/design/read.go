@@ -14,6 +14,7 @@ import (
 	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/rating"
+	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -69,6 +70,8 @@ func (r *reader) read(f *field.Field) {
 	case f.Choice != nil:
 		r.errs.add(f.ID, "error.choice", "label", message.Key(f.Label()))
 	case f.MayBeEmpty() && strings.TrimSpace(text) == "":
+	case f.Day != nil:
+		r.day(f, text)
 	case f.Text != nil:
 		*f.Text(&r.in) = text
 	default:
@@ -101,6 +104,20 @@ func (r *reader) number(f *field.Field, text string) {
 	}
 	p, _ := units.Parse(f.Also.Kind, text, r.units) // KindOf has read it
 	*f.Also.Number(&r.in) = rating.Optional{SI: p.SI, Stated: true}
+}
+
+// firstDay is the earliest day that a design may name: what lies before is a slip of the hand.
+const firstDay = "2000-01-01"
+
+// day reads a day.
+func (r *reader) day(f *field.Field, text string) {
+	first, _ := shop.ParseDay(firstDay)
+	d, ok := shop.ParseDay(strings.TrimSpace(text))
+	if !ok || d < first {
+		r.errs.add(f.ID, "error.day", "text", strings.TrimSpace(text), "first", firstDay)
+		return
+	}
+	*f.Day(&r.in) = d
 }
 
 // parse reads text and holds it to the range of f; at is where an error shows.

@@ -6,6 +6,7 @@ package field
 import (
 	"finwright/core/material"
 	"finwright/core/rating"
+	"finwright/core/shop"
 	"finwright/core/units"
 )
 
@@ -19,11 +20,12 @@ type Field struct {
 	Clearable bool   // it may be left empty though a new document fills it
 	Used      Use    // whether it counts for the design as it stands; else it is hidden, and its text not looked at
 
-	// Where it goes is one of these: a number, a count, a number that need not be stated, a choice or a free text.
+	// Where it goes is one of these: a number, a count, a number that need not be stated, a choice, a day or a free text.
 	Real     func(in *Input) *float64
 	Whole    func(in *Input) *int
 	Optional func(in *Input) *rating.Optional
 	Choice   func(in *Input, choice string)
+	Day      func(in *Input) *shop.Day
 	Text     func(in *Input) *string
 
 	Kind    units.Kind      // of a number

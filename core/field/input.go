@@ -79,6 +79,7 @@ type Asked struct {
 	BeadOut  rating.Optional // [m] height of the tube's weld bead outside; 0: there is none
 	BeadIn   rating.Optional // [m] and inside
 	Security string          // how the ends of the fins are held; empty: as the shop does
+	Steps    shop.StepSet    // that the shop may not do by itself
 }
 
 // Wish is what the order states of its making, over what the shop does otherwise.
@@ -89,4 +90,6 @@ type Wish struct {
 	Joints    rating.Optional // of the strip, on one tube
 	Margin    rating.Optional // on cost [-]
 	Asked     Asked
+	Ordered   shop.Day // 0: today
+	Approved  shop.Day // of the drawing; 0: as long after the order as the shop is used to
 }

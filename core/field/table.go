@@ -5,6 +5,7 @@ import (
 
 	"finwright/core/material"
 	"finwright/core/rating"
+	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -726,6 +727,14 @@ var Fields = []Field{
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Margin },
 	},
 	{
+		ID: "ordered", Group: "making", Since: 6, Used: always,
+		Day: func(in *Input) *shop.Day { return &in.Wish.Ordered },
+	},
+	{
+		ID: "drawing_approved", Group: "making", Since: 6, Used: always,
+		Day: func(in *Input) *shop.Day { return &in.Wish.Approved },
+	},
+	{
 		ID: "support_spacing", Group: "making", Since: 6, Used: always,
 		Kind: units.Distance, Low: 0.1, High: 30,
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.Supports },
@@ -774,4 +783,22 @@ var Fields = []Field{
 		Kind: units.Gap, Low: 0, High: 0.01,
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.BeadIn },
 	},
+	stepAsked(shop.Identify),
+	stepAsked(shop.GaugeBore),
+	stepAsked(shop.EddyCurrent),
+	stepAsked(shop.PressureTest),
+	stepAsked(shop.Certificate),
+	stepAsked(shop.Inspect),
+}
+
+// AskedStep returns the ID of the field by which a customer asks for a step.
+func AskedStep(k shop.StepKind) string { return "ask_" + string(k) }
+
+// stepAsked is the field by which a customer asks for a step of a kind.
+func stepAsked(k shop.StepKind) Field {
+	return Field{
+		ID: AskedStep(k), Group: "making", Since: 6, Used: always, House: "shop", Before: "shop",
+		Choices: among("shop", "asked"), Named: "choice.step.",
+		Choice: func(in *Input, c string) { in.Wish.Asked.Steps.Put(k, c == "asked") },
+	}
 }

@@ -31,10 +31,14 @@ func (w Writer) promise(m *design.Production) MakingPromise {
 	case !why.None():
 		out.Title = w.say(message.New("making.no_promise", "why", why))
 		return out
-	case m.Day == 0:
+	case p.Ordered == 0:
 		return out
 	}
-	out.Title = w.say(message.New("making.promise", "day", p.Day.String(), "governs", message.Key("making.gate."+p.Gates[p.Governs].ID)))
+	key := "making.promise"
+	if m.Order.Ordered != 0 {
+		key = "making.promise_ordered"
+	}
+	out.Title = w.say(message.New(key, "ordered", p.Ordered.String(), "day", p.Day.String(), "governs", message.Key("making.gate."+p.Gates[p.Governs].ID)))
 	add := func(id string, name message.Message, days int, until shop.Day, note message.Message) {
 		row := PromisePart{ID: id, Name: w.say(name), Days: strconv.Itoa(days), Day: until.String()}
 		if !note.None() {
@@ -43,12 +47,15 @@ func (w Writer) promise(m *design.Production) MakingPromise {
 		out.Rows = append(out.Rows, row)
 	}
 	none := message.Message{}
+	if m.Day > p.Day {
+		out.Title += " " + w.say(message.New("making.promise_passed", "today", m.Day.String()))
+	}
 	for i, g := range p.Gates {
 		note := none
 		if i == p.Governs {
 			note = message.New("making.governs")
 		}
-		add(g.ID, message.New("making.gate."+g.ID), g.Days, m.Day+shop.Day(g.Days), note)
+		add(g.ID, message.New("making.gate."+g.ID), g.Days, p.Ordered+shop.Day(g.Days), note)
 	}
 	if p.Before > 0 {
 		add("before", message.New("making.promise_before"), p.Before, p.In, none)

@@ -40,6 +40,9 @@ func (w Writer) steps(m *design.Production) []MakingStep {
 			Time: w.Texts.Numbers.Figure(units.Time, float64(s.Time), w.System).String(), Cost: w.number(units.Cost, float64(s.Cost)),
 		}
 		note := []string{w.Texts.Text("making.step." + string(s.Step.When))}
+		if s.Asked {
+			note = append(note, w.Texts.Text("making.step.asked"))
+		}
 		if s.SubLet() {
 			row.Time = ""
 			note = append(note, w.say(message.New("making.sub_let", "mark_up", message.Of(units.Percent, s.Step.MarkUp), "days", s.Step.Lead)))

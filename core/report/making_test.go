@@ -275,3 +275,41 @@ func TestBoughtInIsSaid(t *testing.T) {
 		t.Errorf("%q, %+v", m.Answer, m.Promise)
 	}
 }
+
+// A promise counts from the day that the design says it was ordered on, and says so; one that has passed is told.
+func TestPromiseOfAnOrder(t *testing.T) {
+	promised := func(today string, fields ...string) MakingPromise {
+		_, _, plan := made(t, edited(t, fields...))
+		plan.Day, _ = shop.ParseDay(today)
+		return Writer{Texts: message.English(), System: units.SI}.promise(&plan)
+	}
+	today := promised("2026-11-27")
+	later := promised("2026-12-03", "ordered", "2026-11-27")
+	if !strings.Contains(today.Title, "if ordered today") || !strings.Contains(later.Title, "as ordered on 2026-11-27") || !slices.Equal(today.Rows, later.Rows) {
+		t.Errorf("%+v and %+v", today, later)
+	}
+	if got := promised("", "ordered", "2026-11-27"); !slices.Equal(got.Rows, today.Rows) {
+		t.Errorf("without today: %+v", got)
+	}
+	if got := promised("2027-11-27", "ordered", "2026-11-27"); !strings.Contains(got.Title, "It is 2027-11-27: that day has passed.") {
+		t.Errorf("%+v", got)
+	}
+	waits := promised("2026-11-27", "drawing_approved", "2027-02-15")
+	if !strings.Contains(waits.Title, "What holds it: Drawing approved") || !slices.ContainsFunc(waits.Rows, func(r PromisePart) bool { return r.ID == "drawing" && r.Day == "2027-02-15" }) {
+		t.Errorf("%+v", waits)
+	}
+}
+
+// A step that the customer asks for says so.
+func TestStepAskedForSaysSo(t *testing.T) {
+	m, _, _ := made(t, edited(t, "ask_pressure_test", "asked", "ask_inspect", "asked"))
+	asked := 0
+	for _, s := range m.Steps {
+		if strings.Contains(s.Note, "Asked for by the customer.") {
+			asked++
+		}
+	}
+	if asked != 2 {
+		t.Errorf("%d steps of 2: %+v", asked, m.Steps)
+	}
+}

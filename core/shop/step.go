@@ -50,6 +50,29 @@ var StepKinds = []StepKind{
 	Identify, Clean, OilOut, GaugeBore, EddyCurrent, PressureTest, Preserve, CapEnds, MarkTubes, Certificate, Inspect, Deliver, OtherStep,
 }
 
+// StepSet is a set of kinds of step.
+type StepSet uint32
+
+// Put puts a kind into the set, or takes it out.
+func (s *StepSet) Put(k StepKind, in bool) {
+	*s &^= stepBit(k)
+	if in {
+		*s |= stepBit(k)
+	}
+}
+
+// Has reports whether the set has a kind.
+func (s StepSet) Has(k StepKind) bool { return s&stepBit(k) != 0 }
+
+func stepBit(k StepKind) StepSet {
+	for i, kind := range StepKinds {
+		if kind == k {
+			return 1 << i
+		}
+	}
+	panic("shop: no kind of step " + string(k))
+}
+
 // StepTime says whether a step comes before finning, and so to spoilt tubes too, or after it.
 type StepTime string
 

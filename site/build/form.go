@@ -91,6 +91,9 @@ func inWords(texts message.Catalogue, f *field.Field) entry {
 			e.Hint += "; " + texts.Text(string(message.Accepts(f.Also.Kind)))
 		}
 	}
+	if f.Day != nil {
+		e.Hint = texts.Text("accepts.day")
+	}
 	if f.Choices == nil {
 		return e
 	}

@@ -98,6 +98,9 @@ func TestOrdersAreConserved(t *testing.T) {
 				c.Buying.StripOnHand = append(c.Buying.StripOnHand, shop.StripOnHand{Metal: o.FinMetal.ID, Width: s.Slit, Thickness: s.Thickness, Mass: s.Mass(s.PerTube() * units.Length(8*r.Float64())), Worth: 2.5})
 			}
 		}
+		for _, k := range shop.StepKinds {
+			o.Asked.Steps.Put(k, t.Index%6 == 0 && r.IntN(2) == 0)
+		}
 		var now *making.Setup
 		if t.Index%3 == 0 {
 			s := making.SetupOf(&o)

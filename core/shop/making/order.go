@@ -6,6 +6,7 @@ import (
 	"finwright/core/field"
 	"finwright/core/material"
 	"finwright/core/rating"
+	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -20,6 +21,8 @@ type Order struct {
 	Spares    int          // further tubes that the customer supplies
 	LeastWall units.Length // below groove or knurl, for pressure and corrosion; 0 if not stated
 	Asked     field.Asked
+	Ordered   shop.Day     // 0: on the day that is asked about
+	Approved  shop.Day     // of the drawing; 0: in the shop's usual time
 	Hottest   *units.Temperature // of the metal in any case, nil if not stated
 }
 
@@ -27,7 +30,8 @@ type Order struct {
 func OrderOf(in *field.Input, hottest *units.Temperature) *Order {
 	return &Order{
 		Tube: in.Tube, TubeMetal: in.TubeMetal, FinMetal: in.FinMetal, Quantity: in.Job.Quantity,
-		FreeIssue: in.Job.FreeIssue, Spares: in.Job.Spares, LeastWall: in.Wish.LeastWall, Asked: in.Wish.Asked, Hottest: hottest,
+		FreeIssue: in.Job.FreeIssue, Spares: in.Job.Spares, LeastWall: in.Wish.LeastWall, Asked: in.Wish.Asked,
+		Ordered: in.Wish.Ordered, Approved: in.Wish.Approved, Hottest: hottest,
 	}
 }
 
@@ -36,6 +40,6 @@ func (o *Order) Input() field.Input {
 	return field.Input{
 		Input: rating.Input{Tube: o.Tube, TubeMetal: o.TubeMetal, FinMetal: o.FinMetal},
 		Job:   field.Job{Quantity: o.Quantity, FreeIssue: o.FreeIssue, Spares: o.Spares},
-		Wish:  field.Wish{LeastWall: o.LeastWall, Asked: o.Asked},
+		Wish:  field.Wish{LeastWall: o.LeastWall, Asked: o.Asked, Ordered: o.Ordered, Approved: o.Approved},
 	}
 }

@@ -17,6 +17,7 @@ type Gate struct {
 // Promise is when an order is ready to go: the latest gate, the queue, then the work on working days, with what is away at
 // suppliers before and after it.
 type Promise struct {
+	Ordered shop.Day
 	Gates   []Gate
 	Governs int // which of them is the latest
 	Before  int // days at suppliers before finning
@@ -41,17 +42,21 @@ func (o *OrderTime) WorkHours(efficiency float64) units.Duration {
 	return o.Clock + (o.Saw+o.Steps+o.Pack)/units.Duration(efficiency)
 }
 
-// Promise returns when an order of a day is ready, its work in [s] and the rest in days, or why that cannot be said.
+// Promise returns when an order is ready, its work in [s] and the rest in days, or why that cannot be said. What does not say when it
+// was ordered is ordered today; a drawing that is approved before it is ordered is not waited for.
 //
-//	in   = day + latest of (tubes, strip, tooling, drawing), + days of suppliers before finning
+//	in   = ordered + latest of (tubes, strip, tooling, drawing), + days of suppliers before finning
 //	done = in + queue + hours / (shifts x shift), in working days
 //	day  = done + days of suppliers after finning, on a working day
 //
 // Valid: a planned order.
 // Source: the shop's calendar; counting.
-func (p *Plan) Promise(c *shop.Capability, order shop.Day) (out Promise, why message.Message) {
+func (p *Plan) Promise(c *shop.Capability, today shop.Day) (out Promise, why message.Message) {
 	if p.Cost == nil {
 		return out, p.WhyNoCost()
+	}
+	if out.Ordered = p.Order.Ordered; out.Ordered == 0 {
+		out.Ordered = today
 	}
 	if why = p.gates(c, &out); !why.None() {
 		return out, why
@@ -77,7 +82,7 @@ func (p *Plan) Promise(c *shop.Capability, order shop.Day) (out Promise, why mes
 		return out, message.New("making.promise_far", "days", mostDays)
 	}
 	out.Work = max(1, int(days))
-	out.In = order + shop.Day(out.Gates[out.Governs].Days+out.Before)
+	out.In = out.Ordered + shop.Day(out.Gates[out.Governs].Days+out.Before)
 	out.Turn = cal.Working(out.In, out.Queue)
 	out.Done = cal.Working(out.Turn, out.Work-1)
 	out.Day = cal.Working(out.Done+shop.Day(out.After), 0)
@@ -90,7 +95,7 @@ func (p *Plan) gates(c *shop.Capability, out *Promise) message.Message {
 	add := func(id string, days int) { out.Gates = append(out.Gates, Gate{id, days}) }
 	if p.BoughtIn != nil {
 		add("tubes", p.BoughtIn.Days)
-		add("drawing", cal.Approval)
+		add("drawing", p.approval(cal, out.Ordered))
 		return message.Message{}
 	}
 	if !o.FreeIssue {
@@ -115,8 +120,16 @@ func (p *Plan) gates(c *shop.Capability, out *Promise) message.Message {
 	if p.ToBuy.Days > 0 {
 		add("tooling", p.ToBuy.Days)
 	}
-	add("drawing", cal.Approval)
+	add("drawing", p.approval(cal, out.Ordered))
 	return message.Message{}
+}
+
+// approval returns how many days after its order a drawing is approved.
+func (p *Plan) approval(cal *shop.Calendar, ordered shop.Day) int {
+	if p.Order.Approved == 0 {
+		return cal.Approval
+	}
+	return max(0, int(p.Order.Approved-ordered))
 }
 
 // tubeLead returns in how many days an order's tubes come: the first entry of the list that is for them.

@@ -60,6 +60,35 @@ func TestPromiseByHand(t *testing.T) {
 	}
 }
 
+// By hand: what says when it was ordered counts from that day, whatever the day is. A drawing that is approved on Friday 8 January 2027
+// holds the order: five days at the eddy current test until the 13th, three working days later is Monday the 18th, three days of work
+// end on the 20th. One that was approved before the order is not waited for.
+func TestPromiseStartsAtTheOrder(t *testing.T) {
+	c, o := dated(), footed()
+	at := func(today string) Promise {
+		p := PlanOf(&c, &c.Lines[0], &o, nil)
+		got, why := p.Promise(&c, day(t, today))
+		if !why.None() {
+			t.Fatal(why)
+		}
+		return got
+	}
+	want := at("2026-11-27")
+	o.Ordered = day(t, "2026-11-27")
+	if got := at("2027-05-03"); got.Day != want.Day || got.Ordered != o.Ordered || got.In != want.In {
+		t.Errorf("ready %s, in %s; want %s, %s", got.Day, got.In, want.Day, want.In)
+	}
+	o.Approved = day(t, "2027-01-08")
+	got := at("2026-12-02")
+	if got.Gates[got.Governs] != (Gate{"drawing", 42}) || got.In != day(t, "2027-01-13") || got.Turn != day(t, "2027-01-18") || got.Day != day(t, "2027-01-20") {
+		t.Errorf("%+v: in %s, turn %s, ready %s", got, got.In, got.Turn, got.Day)
+	}
+	o.Approved = day(t, "2026-11-02")
+	if got = at("2026-12-02"); got.Gates[len(got.Gates)-1] != (Gate{"drawing", 0}) || got.Day != want.Day {
+		t.Errorf("%+v: ready %s, want %s", got, got.Day, want.Day)
+	}
+}
+
 // What governs is the latest: tooling that is bought, or the drawing.
 func TestPromiseWaitsForTheLatest(t *testing.T) {
 	c, o := dated(), footed()

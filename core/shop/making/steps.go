@@ -1,6 +1,8 @@
 package making
 
 import (
+	"slices"
+
 	"finwright/core/material"
 	"finwright/core/shop"
 	"finwright/core/units"
@@ -9,6 +11,7 @@ import (
 // StepWork is one step of the shop's list on the tubes of an order.
 type StepWork struct {
 	Step     *shop.Step
+	Asked    bool           // for by the customer
 	Tubes    int            // to which it is done, spoilt ones with them where it comes before finning
 	Time     units.Duration // of one person, productive; a supplier's is no hour of the shop's
 	Cost     units.Money    // time and what is used up, or the supplier's price
@@ -31,10 +34,10 @@ func stepsOf(c *shop.Capability, o *Order, made int) []StepWork {
 	var out []StepWork
 	for i := range c.Steps {
 		s := &c.Steps[i]
-		if !s.For(o.Tube.Fin.Type, o.TubeMetal.Family, o.FreeIssue) {
+		if !doneBy(c, i, o) {
 			continue
 		}
-		w := StepWork{Step: s, Tubes: o.Quantity, Cautions: stepCautions(s, o)}
+		w := StepWork{Step: s, Asked: o.Asked.Steps.Has(s.Kind), Tubes: o.Quantity, Cautions: stepCautions(s, o)}
 		if s.When == shop.BeforeFinning {
 			w.Tubes = made
 		}
@@ -48,6 +51,34 @@ func stepsOf(c *shop.Capability, o *Order, made int) []StepWork {
 			w.MarkUp = w.Cost * units.Money(s.MarkUp)
 		}
 		out = append(out, w)
+	}
+	return out
+}
+
+// doneBy reports whether the shop does its n-th step on an order: by itself, or since the customer asks for the kind, of which it then
+// does the first that it has.
+func doneBy(c *shop.Capability, n int, o *Order) bool {
+	does := func(s *shop.Step) bool { return s.For(o.Tube.Fin.Type, o.TubeMetal.Family, o.FreeIssue) }
+	kind := c.Steps[n].Kind
+	ofKind := func(s shop.Step) bool { return s.Kind == kind }
+	switch {
+	case does(&c.Steps[n]):
+		return true
+	case !o.Asked.Steps.Has(kind) || slices.IndexFunc(c.Steps, ofKind) != n:
+		return false
+	}
+	return !slices.ContainsFunc(c.Steps, func(s shop.Step) bool { return ofKind(s) && does(&s) })
+}
+
+// Lacking lists the kinds of step that the customer asks for and the plan does not have.
+//
+// Valid: any plan.
+// Source: the plan.
+func (p *Plan) Lacking() (out []shop.StepKind) {
+	for _, k := range shop.StepKinds {
+		if p.Order.Asked.Steps.Has(k) && !slices.ContainsFunc(p.Steps, func(s StepWork) bool { return s.Step.Kind == k }) {
+			out = append(out, k)
+		}
 	}
 	return out
 }

@@ -87,6 +87,47 @@ func TestSwitchedOffStepsCostNothing(t *testing.T) {
 	}
 }
 
+// A customer may ask for what the shop has and does not do by itself: it is planned once, in its place of the list, with its time and
+// cost by hand. What the shop does anyway stays as it is, what it lacks is told.
+func TestStepsAskedFor(t *testing.T) {
+	c, o := stepped(), footed()
+	c.Steps = append(c.Steps,
+		shop.Step{Name: "test", Kind: shop.PressureTest, When: shop.AfterFinning, Of: shop.AnyTubes, Who: shop.ByCrew, PerTube: 80, PerOrder: 600, CostTube: 0.3},
+		shop.Step{Name: "test of titanium", Kind: shop.PressureTest, Used: true, Families: []string{"titanium"}, When: shop.AfterFinning, Of: shop.AnyTubes, Who: shop.ByCrew})
+	without := PlanOf(&c, &c.Lines[0], &o, nil)
+	if got := without.Lacking(); got != nil {
+		t.Errorf("lacking what nobody asks for: %v", got)
+	}
+	for _, k := range []shop.StepKind{shop.PressureTest, shop.EddyCurrent, shop.Certificate} {
+		o.Asked.Steps.Put(k, true)
+	}
+	p := PlanOf(&c, &c.Lines[0], &o, nil)
+	var names, asked []string
+	for _, s := range p.Steps {
+		if names = append(names, s.Step.Name); s.Asked {
+			asked = append(asked, s.Step.Name)
+		}
+	}
+	if !slices.Equal(names, []string{"clean", "eddy", "cap", "deliver", "test"}) || !slices.Equal(asked, []string{"eddy", "test"}) {
+		t.Fatalf("%v, asked for %v", names, asked)
+	}
+	if got := p.Lacking(); !slices.Equal(got, []shop.StepKind{shop.Certificate}) {
+		t.Errorf("lacking: %v", got)
+	}
+	// 120 x 80 s + 600 s = 10,200 s at 38 / 0.8 an hour: 134.58; 120 x 0.30 = 36. A tenth of the people's money besides.
+	near(t, "time", float64(p.Steps[4].Time), 10200, 1e-12)
+	near(t, "cost", float64(p.Steps[4].Cost), 134.5833+36, 1e-6)
+	near(t, "cost of the order", float64(p.Cost.Total-without.Cost.Total), 1.1*134.5833+36, 1e-6)
+	near(t, "hours", float64(p.Time.Steps-without.Time.Steps), 10200, 1e-9)
+	// Of tubes that come finned, what is done before finning cannot be asked for.
+	c.BoughtIn = []shop.BoughtIn{{Type: tube.Extruded, OD: shop.Range[units.Length]{Low: 0.02, High: 0.03}, PerMetre: 30, Days: 40}}
+	o.Tube.Fin.Type, o.Tube.Fin.Sleeve = tube.Extruded, 0.0005
+	p = PlanOf(&c, &c.Lines[0], &o, nil)
+	if got := p.Lacking(); !slices.Equal(got, []shop.StepKind{shop.EddyCurrent, shop.Certificate}) {
+		t.Errorf("bought in, lacking: %v", got)
+	}
+}
+
 // What must be heeded stands with its step, by the metal of the tube and the fin type.
 func TestCautionsOfSteps(t *testing.T) {
 	for _, x := range []struct {
