@@ -21,8 +21,8 @@ type Order struct {
 	Spares    int          // further tubes that the customer supplies
 	LeastWall units.Length // below groove or knurl, for pressure and corrosion; 0 if not stated
 	Asked     field.Asked
-	Ordered   shop.Day     // 0: on the day that is asked about
-	Approved  shop.Day     // of the drawing; 0: in the shop's usual time
+	Ordered   shop.Day           // 0: on the day that is asked about
+	Approved  shop.Day           // of the drawing; 0: in the shop's usual time
 	Hottest   *units.Temperature // of the metal in any case, nil if not stated
 }
 

@@ -11,7 +11,8 @@ var jointsRule = &Rule{ID: "joints_place", Field: "joints_allowed", Changes: []s
 
 // judgeJoints keeps joints of the strip away from tube ends and supports. It looks at the places that the plan gives them, in
 // the coil in use, where a coil is cut back so that its joint comes far enough off, as long as the strip then lasts; so a joint can
-// be kept as far off as half of the longest finned length. The change makes the last finned length long enough.
+// be kept as far off as half of the longest finned length. Where that is too short, coils that wind a tube are changed between two; for
+// others the change makes the last finned length long enough.
 //
 // Source: common practice, no source; its distance is the shop's.
 func judgeJoints(p *Pair) Verdict {
@@ -37,6 +38,8 @@ func judgeJoints(p *Pair) Verdict {
 	wanted := message.Least(message.Of(units.Distance, clear))
 	v := atLeast(units.Distance, at.Room, clear)
 	switch {
+	case w.Placed && len(w.Places) == 0:
+		v = Verdict{State: figure.Good, Why: message.New("shop.why.joints_between", "longest", message.Of(units.Distance, 2*at.Room), "clear", wanted, "back", message.Of(units.Run, at.Back))}
 	case v.State == figure.No:
 		v.Why = message.New("shop.why.joints_room", "longest", message.Of(units.Distance, 2*at.Room), "clear", wanted)
 		v.Change = p.longerForJoints(clear)

@@ -144,7 +144,13 @@ var ruleCases = []ruleCase{
 	{"ends held as the shop does", embedded, func(*given) {}, "end_security", figure.Plain, 0, nil},
 	{"a line that does not say", embedded, func(o *given) { o.Asked.Security, o.line.Securing = string(shop.Band), nil }, "end_security", figure.Plain, 0, nil},
 	// Half of 6.02 m finned is nearer than 3.2 m; 6.4 m finned are enough.
-	{"joints too near", footed, func(o *given) { o.line.Types[0].Joints.Clear = 3.2 }, "joints_place", figure.No, 3.01/3.2 - 1, []Setting{{"tube_length", 0, units.Distance, 6.476, ""}}},
+	{"no joint has room", footed, func(o *given) { o.line.Types[0].Joints.Clear = 3.2 }, "joints_place", figure.Good, 0, nil},
+	{"joints too near", footed, func(o *given) { // a coil of 155 m is less than a tube
+		o.line.Types[0].Joints.Clear = 3.2
+		for i := range o.line.Coils {
+			o.line.Coils[i].Mass = 3
+		}
+	}, "joints_place", figure.No, 3.01/3.2 - 1, []Setting{{"tube_length", 0, units.Distance, 6.476, ""}}},
 	{"joints far off", footed, func(o *given) { o.line.Types[0].Joints.Clear = 0.0001 }, "joints_place", figure.Good, 0, nil},
 	{"joints cut back", footed, func(o *given) { o.line.Types[0].Joints.Clear = 1.5 }, "joints_place", figure.Good, 3.01/1.5 - 1, nil},
 	{"joints anywhere", footed, func(o *given) { o.line.Types[0].Joints.Clear = 0 }, "joints_place", figure.Plain, 0, nil},
