@@ -73,8 +73,8 @@ func (w *Winding) begin(n, most int) run {
 		at := begun + w.place(end-begun)
 		next := w.usable(n+len(r.ends)+1, true)
 		switch {
-		case at <= max(begun, from)+per*shop.Slack:
-			r.tubes, r.cut = whole, w.Placed && end-begun > per*shop.Slack
+		case w.Placed && at <= max(begun, from)+per*shop.Slack:
+			r.tubes, r.cut = whole, end-begun > per*shop.Slack
 			return r
 		case joints == w.Joints, joints > 0 && at-from < w.Apart*(1-shop.Slack), next <= 0, len(r.ends) == mostJoints:
 			r.tubes = whole

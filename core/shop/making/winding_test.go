@@ -226,7 +226,7 @@ func clerk(w *Winding) Ledger {
 			}
 			by := pos + n.left - at
 			switch {
-			case at <= pos+need*1e-9:
+			case w.Placed && at <= pos+need*1e-9:
 				return "place"
 			case joints == w.Joints, joints > 0 && at-pos < float64(w.Apart)*(1-1e-9), (w.Placed || n.own) && n.since == mostJoints:
 				return "rule"
@@ -247,7 +247,7 @@ func clerk(w *Winding) Ledger {
 			continue
 		}
 		switch n = before; {
-		case failed == "rule" || !w.Placed || n.left <= need*1e-9:
+		case failed == "rule" || n.left <= need*1e-9:
 			n.Stranded += units.Length(n.left)
 		default:
 			n.Cut, n.CutBack = n.Cut+1, n.CutBack+units.Length(n.left)
