@@ -5,7 +5,7 @@
 // document, so that a pull or a typed word makes one step of undo however many answers it takes.
 //
 // While something is pulled most answers are glimpses: what moves under the hand, and nothing of what hangs on it. A whole one
-// comes between them several times a second, and when the hand rests.
+// comes between them twice a second, and when the hand rests.
 //
 // What the engine cannot take is set aside: it stays where it was typed, with its reason, and the rest goes on without it.
 
@@ -15,7 +15,7 @@ import { after, differences } from "./job.js";
 import { LoadFailure } from "./loader.js";
 
 const REST = 100; // ms without a move until all is shown of what is pulled
-const WHOLE = 250; // ms from one whole answer to the next while it is moved on: less than what counts as late
+const WHOLE = 500; // ms from one whole answer to the next while it is moved on: it costs the page as much as ten glimpses
 
 /**
  * @typedef {import("./api.js").Reply & Partial<Pick<import("./api.js").Opened, "job" | "item">>} Reply
