@@ -31,7 +31,7 @@ unit: ## Go tests, no browser: what to run on save
 long: dist chromium ## every property, fuzz and fault test at full count, one table at the end
 	@set -o pipefail; export FINWRIGHT_LONG=1; { \
 		go test -v -p 1 -count=1 -timeout 0 ./core/... ./wasm/... ./site/links; \
-		go test -tags browser -v -count=1 -timeout 0 -run TestDayOfFaults ./site/e2e; \
+		go test -tags browser -v -count=1 -timeout 0 -run 'TestDayOfFaults|TestLabelsKeepApartInTheBrowser' ./site/e2e; \
 	} | go run ./core/proof/table
 
 browser: dist chromium firefox ## tests of the built page in headless Chromium, and the main job in Firefox

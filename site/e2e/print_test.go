@@ -36,7 +36,7 @@ func TestPrint(t *testing.T) {
 	browser.Eval[any](page, `void (window.print = () => (document.body.dataset.printed = document.querySelector("#paper svg").textContent))`)
 	enter(page, "fin_pitch", "9 fpi")
 	page.Click(id("print"))
-	page.Wait(`document.body.dataset.printed?.includes("2.822")`)
+	page.Wait(`document.body.dataset.printed?.includes("2.82")`)
 	for _, section := range []string{"making", "heat"} {
 		page.Click(id("section-" + section))
 		page.Wait(`document.body.dataset.section === ` + js(section) + ` && document.body.dataset.answer === "answered"`)
@@ -71,7 +71,7 @@ func TestPaperIsAFewSheets(t *testing.T) {
 	}{{"making", 0, 3}, {"heat", 4, 3}, {"surface", 3, 2}} {
 		step(t, sheet.section, func(t *testing.T) {
 			page.Click(id("section-" + sheet.section))
-			page.Wait(onPaper("2.540"))
+			page.Wait(onPaper("2.54"))
 			page.Wait(fmt.Sprintf(`[...document.querySelectorAll(".plot")].filter((plot) => plot.offsetParent && plot.querySelector(".answer")?.textContent).length === %d`, sheet.charts))
 			text, err := os.ReadFile(page.PDF(shots, "paper-"+sheet.section))
 			if err != nil {
@@ -99,10 +99,10 @@ func TestPaperIsAFewSheets(t *testing.T) {
 		})
 	}
 	enter(page, "fin_pitch", "9 fpi")
-	if browser.Eval[bool](page, onPaper("2.540")) {
+	if browser.Eval[bool](page, onPaper("2.54")) {
 		t.Error("the printer would draw a tube that is no longer there")
 	}
-	page.Wait(onPaper("2.822"))
+	page.Wait(onPaper("2.82"))
 	page.Paper()
 	inked := browser.Eval[[]int](page, `(dispatchEvent(new Event("beforeprint")), [...document.querySelectorAll(".plot .paper")].map((sheet) => {
 		const {data} = sheet.getContext("2d").getImageData(0, 0, sheet.width, sheet.height);

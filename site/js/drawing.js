@@ -21,6 +21,7 @@ const NO_FIN = -1; // only while the pitch is pulled must its grip stay at one f
  *   requestSVG: () => Promise<string | null>,
  *   onFailure: (error: Error) => void,
  *   above: HTMLElement[],
+ *   controls: Element,
  *   onTransform?: (transform: import("./overlay.js").Transform) => void,
  * }} page  requestSVG gives the last scene as a picture, or null if a newer one is on its way
  */
@@ -28,14 +29,14 @@ export function createDrawing(root, page) {
   root.classList.add("drawing");
   const overlay = /** @type {SVGSVGElement} */ (element("svg", { class: "overlay", tabindex: 0, role: "group" }));
   overlay.setAttribute("aria-label", root.closest("[aria-label]")?.getAttribute("aria-label") ?? "");
-  const words = element("g", { class: "words" });
+  const words = /** @type {SVGElement} */ (element("g", { class: "words" }));
   const handles = element("g", { class: "grips" });
   overlay.append(words, handles);
   root.append(overlay);
 
   /** @type {import("./api.js").Scene | null} */ let scene = null;
   /** @type {ReturnType<typeof createPicture> | null} */ let picture = createPicture(root, page.requestSVG);
-  const showWords = createWords(words);
+  const showWords = createWords(words, page.controls);
   const grips = createGrips(handles, { ...page, onChange: placeOverlay, onHold });
   const traced = createTraced(root);
   /** @type {import("./api.js").Scales | undefined} */ let kept; // by a press, until the next one

@@ -130,6 +130,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
         onCancel: design.cancel,
         requestSVG: () => picture("screen", size()),
         onFailure,
+        controls: /** @type {Element} */ (document.getElementById("zoom")),
         above: [.../** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll(".decides, #status"))],
       });
       ({ width, height } = drawingRoot.getBoundingClientRect());

@@ -18,8 +18,8 @@ const INSET = 8; // px between the frame and a heading that stays
  * @typedef {{left: number, top: number, right: number, bottom: number}} Box
  */
 
-/** @param {Element} parent */
-export function createWords(parent) {
+/** @param {SVGElement} parent @param {Element} controls lie over the sheet: nothing is written under them */
+export function createWords(parent, controls) {
   const place = keyed(parent, (id) => element("text", { "data-testid": id, lengthAdjust: "spacingAndGlyphs" }), false);
   const loaded = () => [...document.fonts].some(({ family, status }) => family.includes(FAMILY) && status === "loaded");
   let shipped = loaded();
@@ -37,7 +37,7 @@ export function createWords(parent) {
   }
 
   return (/** @type {Scene} */ scene, /** @type {Transform} */ t, /** @type {string} */ pulled) => {
-    const closer = t.k > 1 ? inFrame(scene, t) : null;
+    const closer = t.k > 1 ? inFrame(scene, t, placeOf(controls, /** @type {SVGElement} */ (parent.ownerSVGElement))) : null;
     place(scene.texts, (/** @type {SVGTextElement} */ node, /** @type {Text} */ text) => {
       const at = closer ? closer(text) : onScreen(t, text.x, text.y);
       set(node, { display: at ? "inline" : "none" });
@@ -56,13 +56,13 @@ export function createWords(parent) {
 
 /**
  * Where a text stands on a sheet that is seen closer to, or null where it is not shown.
- * @param {Scene} scene @param {Transform} t
+ * @param {Scene} scene @param {Transform} t @param {Box} controls
  * @returns {(text: Text) => Place | null}
  */
-function inFrame(scene, t) {
+function inFrame(scene, t, controls) {
   const frame = { left: 0, top: 0, right: scene.width * PX_PER_MM, bottom: scene.height * PX_PER_MM };
   /** @type {Map<string, Place | null>} */ const headings = new Map();
-  /** @type {Box[]} */ const taken = [];
+  const taken = [controls];
   for (const view of scene.views) {
     const from = onScreen(t, view.x, view.y);
     const to = onScreen(t, view.x + view.width, view.y + view.height);
@@ -70,7 +70,7 @@ function inFrame(scene, t) {
     for (const text of scene.texts.filter(({ id }) => id === `title-${view.id}` || id === `scale-${view.id}`)) {
       const at = { x: corner.x + (text.x - view.x) * PX_PER_MM, y: corner.y + (text.y - view.y) * PX_PER_MM };
       const box = boxOf(text, at);
-      const seen = box.right < Math.min(to.x, frame.right) && box.bottom < Math.min(to.y, frame.bottom);
+      const seen = box.right < Math.min(to.x, frame.right) && box.bottom < Math.min(to.y, frame.bottom) && !overlap(box, controls);
       headings.set(text.id, seen ? at : null);
       if (seen) taken.push(box);
     }
@@ -83,6 +83,13 @@ function inFrame(scene, t) {
     const whole = box.left >= frame.left && box.top >= frame.top && box.right <= frame.right && box.bottom <= frame.bottom;
     return whole && !taken.some((other) => overlap(box, other)) ? at : null;
   };
+}
+
+/** @param {Element} element @param {Element} over @returns {Box} of an element, as it lies over another */
+function placeOf(element, over) {
+  const { left, top, right, bottom } = element.getBoundingClientRect();
+  const { left: x, top: y } = over.getBoundingClientRect();
+  return { left: left - x, top: top - y, right: right - x, bottom: bottom - y };
 }
 
 /** @param {Text} text @param {Place} at @returns {Box} */

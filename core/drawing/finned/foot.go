@@ -49,14 +49,19 @@ func (c composer) noteUnit() {
 	c.Write("unit", "scale", c.Scene.Width-margin, c.layout.footY, sheet.End, text)
 }
 
-// noteParted says in the bore that fins were left out, or leaves that to the foot of the sheet.
+// noteParted says in the bore that fins were left out, or beside the scale bar, or leaves that to the foot of the sheet.
 func (c composer) noteParted(x0, x1 float64) {
 	text := c.Text.Text("drawing.parted")
 	half := sheet.TextWidth(text) / 2
 	x, y := (x0+x1)/2, c.layout.centreY+(c.od/2-c.wall)*c.scales.Main/2+0.37*sheet.TextHeight
 	bore := c.layout.centreY + c.upTo((c.od/2-c.wall)*c.scales.Main)
 	if half*2 > x1-x0 || y > bore-0.5 || !c.Free(ink.At(x-half, y-0.74*sheet.TextHeight), ink.At(x+half, y)) {
-		c.marks.parted = true
+		if c.layout.stacked { // there the page's presses stand at the foot of the sheet
+			at := c.layout.along
+			c.Write("parted", "scale", at.x+at.w, at.y+at.h-0.5, sheet.End, text)
+		} else {
+			c.marks.parted = true
+		}
 		return
 	}
 	c.Write("parted", "scale", x, y, sheet.Middle, text)

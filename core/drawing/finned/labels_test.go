@@ -2,11 +2,13 @@ package finned
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
 	"finwright/core/proof"
+	"finwright/core/tube"
 	"finwright/core/units"
 )
 
@@ -57,6 +59,9 @@ func TestLabelsOfAnyTube(t *testing.T) {
 		if ring := stated["detail-mark"]; ring != (text(c, s, "title-detail") == "Detail Z") {
 			c.Errorf("the ring is there: %v, the detail is %q", ring, text(c, s, "title-detail"))
 		}
+		if over, title := stated["cut-over"], text(c, s, "title-across"); over != stated["cut-under"] || over != (title != "Across the tube") {
+			c.Errorf("the cutting plane is marked above: %v, below: %v, and the section is named %q", over, stated["cut-under"], title)
+		}
 		if held {
 			return
 		}
@@ -78,6 +83,32 @@ func TestLabelsOfAnyTube(t *testing.T) {
 		t.Errorf("%.1f %% of the dimensions are stated", 100*share)
 	} else {
 		t.Logf("%.1f %% of the dimensions are stated", 100*share)
+	}
+}
+
+// Fins too close to be told apart on a screen are drawn at both ends alone, and the sheet says so; others are all drawn.
+func TestDenseFinsAreDrawnInPart(t *testing.T) {
+	for _, wh := range roomy {
+		for fpi, dense := range map[float64]bool{11: true, 2: false} {
+			tb := sized(tube.EdgeWound, 168.3, 7.1, 19, 0.4, fpi)
+			s := Compose(tb, options(units.SI, wh[0], wh[1]))
+			l := arrange(wh[0]/ink.PxPerMM, wh[1]/ink.PxPerMM, false)
+			fins := 0
+			for _, shape := range s.Shapes {
+				at := shape.Loops[0][0]
+				if shape.Class == ink.FinMetal && at.X > l.along.x && at.X < l.along.x+l.along.w && at.Y < l.centreY && at.Y > l.along.y {
+					fins++
+				}
+			}
+			said := false
+			for _, x := range s.Texts {
+				said = said || strings.Contains(x.Text, "Fins in part")
+			}
+			room := int((l.along.w - l.left - l.right) / (tb.Pitch().Millimetres() * s.Scales.Main))
+			if want := map[bool]int{true: finsLeft + finsEnd, false: room}[dense]; said != dense || fins != want {
+				t.Errorf("%v, %g fpi: %d fins are drawn, want %d of %d; the sheet says so: %v", wh, fpi, fins, want, room, said)
+			}
+		}
 	}
 }
 

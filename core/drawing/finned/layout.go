@@ -25,7 +25,8 @@ const (
 	headHeight  = 11.0 // title over scale, over a view
 	barHeight   = 4.6  // scale bar under a view, where views are stacked
 	headLine    = 6.5  // title and scale on one line
-	belowDisc   = 9.5  // pitch and wall dimensions under a view
+	belowDisc   = 8.0  // pitch and wall dimensions under a view
+	aboveTitle  = 1.5  // of the detail, where views are stacked
 	footHeight  = 5.0  // scale bar and note
 	legendRow   = 7.0  // the temperatures' scale over them
 	alongLeft   = 6.0  // fin height, where it does not fit on the right
@@ -47,7 +48,7 @@ func arrange(w, h float64, legend bool) layout {
 		l.head, l.stacked = headLine, true
 		l.across = box{margin, margin, 0.475 * inner, top}
 		l.along = box{margin + 0.475*inner, margin, 0.525 * inner, top}
-		l.detail = box{margin, margin + top, inner, bottom - margin - top}
+		l.detail = box{margin, margin + top + aboveTitle, inner, bottom - margin - top - aboveTitle}
 	} else {
 		l.across = box{margin, margin, 0.376 * inner, bottom - margin}
 		l.along = box{margin + 0.38*inner, margin, 0.14*inner + alongLeft + alongRight, bottom - margin}

@@ -13,10 +13,11 @@ const (
 
 // Sizes of the marks [mm].
 const (
-	leastRing = 1.5  // radius round what is enlarged
-	cutFrom   = 0.8  // from the fin tips to the stroke of a cutting plane
-	cutStroke = 2.44 // its length: as high as its letter
-	cutArrow  = 3.2
+	leastRing  = 1.5  // radius round what is enlarged
+	markLetter = 3.1  // from the ring to the foot of its letter
+	cutFrom    = 0.8  // from the fin tips to the stroke of a cutting plane
+	cutStroke  = 2.44 // its length: as high as its letter
+	cutArrow   = 3.2
 )
 
 // markDetail rings the place that the detail enlarges, fin0 being where the first fin stands, and reports whether it could. The
@@ -28,19 +29,23 @@ func (c composer) markDetail(fin0 float64, n int) bool {
 		return false
 	}
 	count := c.detailFins()
-	room := r - sheet.TextHeight - 2
+	room := r - markLetter - 0.4 // over the axis
 	radius := max(leastRing, min(max(float64(count)*c.pitch*s*0.5+0.5, 2.5), room))
 	first := max(0, (n-count)/2)
 	if c.partly(n) {
 		first = 0
 	}
 	m := ink.At(fin0+(float64(first)+float64(count-1)/2)*c.pitch*s, axis-r)
-	letter := ink.At(m.X, m.Y+radius+sheet.TextHeight*0.75+0.6)
+	letter := ink.At(m.X, m.Y+radius+markLetter)
 	if room < leastRing {
 		letter = ink.At(c.layout.along.x+sheet.TextWidth(detailLetter)/2, m.Y+sheet.TextHeight*0.37)
 	}
 	half := sheet.TextWidth(detailLetter) / 2
-	if !c.Free(ink.At(letter.X-half, letter.Y-sheet.TextHeight*0.75), ink.At(letter.X+half, letter.Y)) {
+	free := c.Free(ink.At(letter.X-half, letter.Y-sheet.TextHeight*0.75), ink.At(letter.X+half, letter.Y))
+	if room < leastRing { // a line leads to it
+		free = free && c.Free(ink.At(letter.X, m.Y-0.1), ink.At(m.X-radius, m.Y+0.1))
+	}
+	if !free {
 		return false
 	}
 	c.Line(ink.Thin, ink.Closed(sheet.Circle(m, radius))...)

@@ -42,6 +42,7 @@ const (
 	levelStep  = sheet.TextHeight + 0.5
 	sideRoom   = 6.0
 	originRing = 0.7 // radius
+	cutTube    = 2.0 // height of the tube as cut
 )
 
 // finStripes stand for fins: at the scale of a whole tube their pitch would be black.
@@ -79,7 +80,10 @@ func ComposeWhole(t Whole, widthPx float64) sheet.Scene {
 		top = s.running(edges, x(origin), from, top+rowGap)
 	}
 	row(t.Finished, 0, axis+half, func(z WholeZone) string { return z.Edge })
-	row(t.AsCut, first, top+rowGap-sheet.Standoff, func(z WholeZone) string { return z.Cut })
+	// The tube as cut, before anything is wound and its ends are cut away.
+	s.Frame(ink.Thin, x(first), top+rowGap, x(last), top+rowGap+cutTube)
+	top += rowGap + cutTube
+	row(t.AsCut, first, top, func(z WholeZone) string { return z.Cut })
 	s.Scene.Height = top + 1
 	return s.Scene
 }

@@ -79,6 +79,19 @@ func TestRunningDimensionsMarkTheirOrigin(t *testing.T) {
 			outline = append(outline, l.Points[0].X)
 		}
 	}
+	// The tube as cut is drawn over its row, from one end to the other.
+	bars := 0
+	for _, l := range s.Lines {
+		if l.Stroke == ink.Thin && len(l.Points) == 6 && l.Points[2].X > 0.9*s.Width-10 {
+			bars++
+			if low, high := l.Points[3].X, l.Points[1].X; math.Abs(low-rings[1]) > 0.01 || high <= low {
+				t.Errorf("the tube as cut is drawn from %v to %v", low, high)
+			}
+		}
+	}
+	if bars != 1 {
+		t.Errorf("%d tubes as cut", bars)
+	}
 	if len(rings) != 2 || math.Abs(rings[0]-outline[1]) > 0.01 || math.Abs(rings[1]-outline[0]) > 0.01 {
 		t.Errorf("rings at %v, ends at %v", rings, outline)
 	}

@@ -10,7 +10,7 @@ import (
 const (
 	Overrun  = 1.2 // extension line beyond the dimension line
 	Standoff = 0.8 // extension line from the outline; text above its line
-	Tail     = 4.2 // dimension line outside of its extension lines
+	Tail     = 3.1 // dimension line outside of its extension lines
 )
 
 // Measured is a dimension: its name, which is that of the field where one sets it, and its text. An open end is where the
