@@ -158,6 +158,20 @@ func TestGripsByKey(t *testing.T) {
 	}
 }
 
+// Home and End take a dimension to the ends of its range.
+func TestGripsGoToTheirEnds(t *testing.T) {
+	page := atDesk(t)
+	page.Focus(grip("tip"))
+	now := func(name string) string { return element(grip("tip")) + ".getAttribute(" + js("aria-value"+name) + ")" }
+	for _, end := range []struct{ key, of string }{{kb.End, "max"}, {kb.Home, "min"}} {
+		page.Press(end.key)
+		page.Wait(fmt.Sprintf("Math.abs(%s - %s) < 0.01", now("now"), now(end.of)))
+	}
+	page.Click(id("undo"))
+	page.Click(id("undo"))
+	waitTyped(page, "fin_height", "5/8 in")
+}
+
 func TestTipFollowsTheFinger(t *testing.T) {
 	page := painted(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, "")
 	at := page.Centre(grip("tip"))

@@ -70,6 +70,16 @@ function row(root, change) {
     if (control.selectedIndex > 0) setTimeout(choose); // it was chosen before this script had come
   }
   origin.addEventListener("change", () => change.origin(id, origin.value));
+  // Tab goes from entry to entry: what belongs to one is reached from it.
+  root.addEventListener("keydown", (event) => {
+    if (event.target !== control || (event.key !== "F1" && event.key !== "F2")) return;
+    event.preventDefault();
+    if (event.key === "F1") label.click();
+    else origin.focus();
+  });
+  origin.addEventListener("keydown", (event) => {
+    if (event.key === "F2" || event.key === "Escape") control.focus();
+  });
   const entry = asideable(control, error);
 
   return {

@@ -23,6 +23,7 @@ import { watchKeys } from "./keys.js";
 import { createNotes } from "./notes.js";
 import { createOffline } from "./offline.js";
 import { placePopovers } from "./popovers.js";
+import { createRoving } from "./roving.js";
 import { createRows } from "./rows.js";
 import { createSections } from "./sections.js";
 import { createSheet } from "./sheet.js";
@@ -176,6 +177,16 @@ at("hold-scale").addEventListener("click", (/** @type {any} */ { currentTarget: 
   sheet.holdScale(on);
   laidOut(design.refresh()).catch(failed);
 });
+const groups = [
+  createRoving(at("tools"), "#tools > button, .pair > button"),
+  createRoving(at("zoom"), "button"),
+  createRoving(at("sections"), "button"),
+  createRoving(at("headline"), ".name"),
+  createRoving(at("groups"), ".name"),
+  createRoving(at("methods"), "button"),
+  createRoving(at("resistances"), "button"),
+  createRoving(at("making-lines"), "button"),
+];
 placePopovers();
 watchKeys(design);
 
@@ -196,7 +207,10 @@ function show({ document, view }, { settled, since, arrived = false }) {
   status.show(view, asides, arrived);
   tools.show(view);
   items.show({ ...design.history.entry, document });
-  if (settled) rows.settled();
+  if (settled) {
+    rows.settled();
+    for (const reach of groups) reach();
+  }
   pictured(() => making.draw(view.making));
   working.refresh();
 }
