@@ -127,7 +127,7 @@ export function createGrips(parent, page) {
         set(handle, { transform: `matrix(${right} ${down} ${-down} ${right} 0 0)` });
         write(value, grip.value_text);
         set(node, {
-          transform: `translate(${x} ${y})`, "aria-label": grip.label,
+          transform: `translate(${x} ${y})`, "data-dimension": grip.field, "aria-label": grip.label,
           "aria-valuemin": grip.min, "aria-valuemax": grip.max, "aria-valuenow": grip.value, "aria-valuetext": grip.value_text,
         });
       });

@@ -14,6 +14,7 @@ import { createForm } from "./form.js";
 import { createHeat } from "./heat.js";
 import { createItems } from "./items.js";
 import { alone, saveable } from "./job.js";
+import { linkSameThings } from "./linked.js";
 import { copyLink, dropFragment, fragment, pack, unpack, withdrawLink } from "./links.js";
 import { LoadFailure, whyMissing } from "./loader.js";
 import { createMaking } from "./making.js";
@@ -189,6 +190,7 @@ const groups = [
 ];
 placePopovers();
 watchKeys(design);
+linkSameThings(document.body);
 
 /**
  * A picture that fails takes nothing else with it.

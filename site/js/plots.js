@@ -43,6 +43,7 @@ class Chart {
    * @param {(values: Value[]) => void} onPlace
    */
   constructor(root, plot, onPlace) {
+    this.root = root;
     this.plot = plot;
     this.onPlace = onPlace;
     this.area = /** @type {HTMLElement} */ (root.querySelector(".canvas"));
@@ -201,6 +202,8 @@ class Chart {
     this.update = update;
     this.area.setAttribute("aria-label", update.label);
     this.held.textContent = update.held;
+    this.root.dataset.across = update.x?.field ?? "";
+    this.root.dataset.up = update.y?.field ?? "";
     const { title, ...option } = update.patch;
     if (!this.shown) {
       if (!option.xAxis) return; // a map's ring alone: the map is on its way

@@ -5,6 +5,7 @@
 import { keyed } from "./keyed.js";
 import { element, onScreen, PX_PER_MM, set } from "./overlay.js";
 
+const DIMENSION = "dim-"; // begins the ID of a dimension's text
 const FAMILY = "Barlow Semi Condensed"; // that the texts were laid out for
 const PLAIN = /^[ -~Ø–]*$/; // letters of which it is known how wide they are
 const HIGH = 10; // px, of capitals and figures
@@ -20,7 +21,7 @@ const INSET = 8; // px between the frame and a heading that stays
 
 /** @param {SVGElement} parent @param {Element} controls lie over the sheet: nothing is written under them */
 export function createWords(parent, controls) {
-  const place = keyed(parent, (id) => element("text", { "data-testid": id, lengthAdjust: "spacingAndGlyphs" }), false);
+  const place = keyed(parent, make, false);
   const loaded = () => [...document.fonts].some(({ family, status }) => family.includes(FAMILY) && status === "loaded");
   let shipped = loaded();
   document.fonts.addEventListener("loadingdone", () => {
@@ -52,6 +53,12 @@ export function createWords(parent, controls) {
       fit(node, text);
     });
   };
+}
+
+/** @param {string} id */
+function make(id) {
+  const of = id.startsWith(DIMENSION) && { "data-dimension": id.slice(DIMENSION.length) };
+  return element("text", { "data-testid": id, lengthAdjust: "spacingAndGlyphs", ...of });
 }
 
 /**
