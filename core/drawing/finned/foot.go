@@ -42,11 +42,17 @@ func (c composer) noteUnit() {
 	if c.System == units.US {
 		note = "drawing.in_inches"
 	}
-	text := c.Text.Text(note)
+	text, right, y := c.Text.Text(note), c.Scene.Width-margin, c.layout.footY
 	if c.marks.parted {
-		text = c.Text.Render(message.New("drawing.unit_noted", "unit", text, "note", c.Text.Text("drawing.parted")), c.System)
+		parted := c.Text.Text("drawing.parted")
+		both := c.Text.Render(message.New("drawing.unit_noted", "unit", text, "note", parted), c.System)
+		if c.Free(ink.At(right-sheet.TextWidth(both), y-0.74*sheet.TextHeight), ink.At(right, y)) {
+			text = both
+		} else {
+			c.Write("parted", "scale", c.layout.along.x, y-lineSpacing, sheet.Start, parted)
+		}
 	}
-	c.Write("unit", "scale", c.Scene.Width-margin, c.layout.footY, sheet.End, text)
+	c.Write("unit", "scale", right, y, sheet.End, text)
 }
 
 // noteParted says in the bore that fins were left out, or beside the scale bar, or leaves that to the foot of the sheet.

@@ -88,7 +88,7 @@ func TestLabelsOfAnyTube(t *testing.T) {
 
 // Fins too close to be told apart on a screen are drawn at both ends alone, and the sheet says so; others are all drawn.
 func TestDenseFinsAreDrawnInPart(t *testing.T) {
-	for _, wh := range roomy {
+	for _, wh := range append(roomy, [2]float64{600, 270}) {
 		for fpi, dense := range map[float64]bool{11: true, 2: false} {
 			tb := sized(tube.EdgeWound, 168.3, 7.1, 19, 0.4, fpi)
 			s := Compose(tb, options(units.SI, wh[0], wh[1]))
@@ -104,6 +104,7 @@ func TestDenseFinsAreDrawnInPart(t *testing.T) {
 			for _, x := range s.Texts {
 				said = said || strings.Contains(x.Text, "Fins in part")
 			}
+			text(t, s, "unit")
 			room := int((l.along.w - l.left - l.right) / (tb.Pitch().Millimetres() * s.Scales.Main))
 			if want := map[bool]int{true: finsLeft + finsEnd, false: room}[dense]; said != dense || fins != want {
 				t.Errorf("%v, %g fpi: %d fins are drawn, want %d of %d; the sheet says so: %v", wh, fpi, fins, want, room, said)
