@@ -25,10 +25,10 @@ const (
 	headHeight  = 11.0 // title over scale, over a view
 	barHeight   = 4.6  // scale bar under a view, where views are stacked
 	headLine    = 6.5  // title and scale on one line
-	belowDisc   = 8.0  // pitch and wall dimensions under a view
+	belowDisc   = 7.6  // pitch and wall dimensions under a view
 	aboveTitle  = 1.5  // of the detail, where views are stacked
-	footHeight  = 5.0  // scale bar and note
-	legendRow   = 7.0  // the temperatures' scale over them
+	footHeight  = 4.6  // scale bar and note
+	legendRow   = 6.2  // the temperatures' scale over them
 	alongLeft   = 6.0  // fin height, where it does not fit on the right
 	alongRight  = 15.0 // two ranks of vertical dimensions
 	overhang    = 2.0  // centre line past the outline
