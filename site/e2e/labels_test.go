@@ -79,7 +79,12 @@ func showTubes(t *testing.T, page *browser.Page, tubes []map[string]string) {
 			if zoom != "" {
 				page.Click(id(zoom))
 			}
-			if wrong := browser.Eval[[]string](page, labelsApart); len(wrong) > 0 {
+			wrong := browser.Eval[[]string](page, labelsApart)
+			for tries := 0; len(wrong) > 0 && tries < 20; tries++ { // the lines above may have changed its room: the drawing follows
+				time.Sleep(100 * time.Millisecond)
+				wrong = browser.Eval[[]string](page, labelsApart)
+			}
+			if len(wrong) > 0 {
 				t.Errorf("tube %d %v, %s: %s", i, entries, zoom, strings.Join(wrong, "; "))
 			}
 		}
