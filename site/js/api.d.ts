@@ -1,6 +1,7 @@
 // What the engine takes and gives. `make golden` writes it from the structs of wasm/bridge; do not edit.
 
 export interface Methods {
+  card: { args: CardArgs; reply: Card };
   changed: { args: ChangedArgs; reply: Compared };
   edit: { args: EditArgs; reply: Reply };
   example: { args: ExampleArgs; reply: Reply };
@@ -15,6 +16,16 @@ export interface Methods {
   start: { args: StartArgs; reply: Started };
   svg: { args: SvgArgs; reply: Drawn };
   working: { args: WorkingArgs; reply: Working };
+}
+
+export interface CardArgs {
+  document: Document;
+  shop?: string;
+}
+
+export interface Card {
+  rows: CardRow[];
+  line: string;
 }
 
 export interface ChangedArgs {
@@ -243,6 +254,13 @@ export interface Document {
   units: string;
   fields: Record<string, Entry>;
   spans: Span[];
+}
+
+export interface CardRow {
+  label: string;
+  si: string;
+  us: string;
+  gauge?: string;
 }
 
 export interface Basis {

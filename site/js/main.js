@@ -3,6 +3,7 @@
 
 import { createAnswer } from "./answer.js";
 import { createBusy } from "./busy.js";
+import { createCard } from "./card.js";
 import { createCases } from "./cases.js";
 import { createDeciding } from "./deciding.js";
 import { createDesign, keyOf } from "./design.js";
@@ -124,6 +125,10 @@ const tools = createTools(design, answer, {
     window.print();
   },
 });
+createCard(at("card"), async () => {
+  const document = sheet.lastGood();
+  return document ? engine.callLatest("card", "card", { document, shop: shop.text }) : null;
+}, tools.copy);
 const marked = (/** @type {string} */ value) => ({ op: "mark", text: value });
 const items = createItems(at("items"), at("items-open"), {
   take: design.take,

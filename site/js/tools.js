@@ -56,6 +56,16 @@ export function createTools(design, answer, act) {
   /** A figure that does not belong to the entries in sight leaves with that said. @param {string} full */
   const marked = (full) => (answer.whole ? full : `${full} (${said.dataset.unanswered})`);
 
+  /** @param {string} text */
+  async function copy(text) {
+    try {
+      await navigator.clipboard.writeText(marked(text));
+    } catch {
+      return say("notCopied");
+    }
+    say("copied", marked(text));
+  }
+
   return {
     say,
     marked,
@@ -76,13 +86,8 @@ export function createTools(design, answer, act) {
       await design.rest();
       const amount = /** @type {HTMLElement | null} */ (document.querySelector(`[data-figure="${id}"] .amount`));
       const full = amount?.dataset.full;
-      if (!full) return;
-      try {
-        await navigator.clipboard.writeText(marked(full));
-      } catch {
-        return say("notCopied");
-      }
-      say("copied", marked(full));
+      if (full) await copy(full);
     },
+    copy,
   };
 }

@@ -31,6 +31,7 @@ var methods = map[string]method{
 	"example": with[exampleArgs, reply](example),
 	"svg":     with[svgArgs, drawn](picture),
 
+	"card":     with[cardArgs, report.Card](card),
 	"filename": with[filenameArgs, named](filename),
 	"rows":     with[rowsArgs, listed](rows),
 	"changed":  with[changedArgs, compared](changed),

@@ -17,6 +17,8 @@ import (
 // encode writes what a method answers.
 func encode(e *encoder, answer any) {
 	switch v := answer.(type) {
+	case report.Card:
+		encodeCard(e, &v)
 	case compared:
 		encodeCompared(e, &v)
 	case reply:
@@ -46,6 +48,19 @@ func encode(e *encoder, answer any) {
 	default:
 		panic(fmt.Errorf("bridge: nothing writes %T", answer))
 	}
+}
+
+func encodeCard(e *encoder, v *report.Card) {
+	e.open('{')
+	e.key("rows")
+	e.open('[')
+	for i := range v.Rows {
+		encodeCardRow(e, &v.Rows[i])
+	}
+	e.close(']')
+	e.key("line")
+	e.string(v.Line)
+	e.close('}')
 }
 
 func encodeCompared(e *encoder, v *compared) {
@@ -317,6 +332,21 @@ func encodeRefusal(e *encoder, v *refusal) {
 			encodeShopFault(e, &v.Fields[i])
 		}
 		e.close(']')
+	}
+	e.close('}')
+}
+
+func encodeCardRow(e *encoder, v *report.CardRow) {
+	e.open('{')
+	e.key("label")
+	e.string(v.Label)
+	e.key("si")
+	e.string(v.SI)
+	e.key("us")
+	e.string(v.US)
+	if v.Gauge != "" {
+		e.key("gauge")
+		e.string(v.Gauge)
 	}
 	e.close('}')
 }
