@@ -2,6 +2,8 @@ package report
 
 import (
 	"strconv"
+	"strings"
+	"unicode"
 
 	"finwright/core/figure"
 	"finwright/core/units"
@@ -57,12 +59,12 @@ func (w Writer) Working(f figure.Figure) Working {
 		return w.Texts.Text(key) + " ", true
 	}
 	out.Symbols = w.Texts.Numbers.Write(form.Result + " = " + form.Fill(words))
-	out.Numbers = w.Texts.Numbers.Write(form.Result + " = " + form.Fill(func(s string) (string, bool) {
+	out.Numbers = w.Texts.Numbers.Write(form.Result + " = " + multiplied(form.Fill(func(s string) (string, bool) {
 		if n, ok := numbers[s]; ok {
 			return n, true
 		}
 		return words(s)
-	}))
+	})))
 	out.Result = form.Result + " = " + units.Text{Value: shown.Value, Unit: shown.Unit}.String()
 	out.Source, out.Valid = w.Texts.Text(form.Source), w.Texts.Text(form.Valid)
 	if shown.Tests != "" {
@@ -72,6 +74,27 @@ func (w Writer) Working(f figure.Figure) Working {
 		out.Remarks = append(out.Remarks, w.say(m))
 	}
 	return out
+}
+
+// multiplied puts a sign between factors, which in numbers do not stand apart by themselves: before a number, a bracket or a function,
+// after a number or a bracket.
+func multiplied(s string) string {
+	var out strings.Builder
+	last := ' '
+	for i, r := range s {
+		if r == ' ' && (unicode.IsDigit(last) || last == ')' || last == 'π') && factor(s[i+1:]) {
+			out.WriteString(" ×")
+		}
+		out.WriteRune(r)
+		last = r
+	}
+	return out.String()
+}
+
+// factor reports whether a formula goes on with a number, a bracket or a function.
+func factor(rest string) bool {
+	name := strings.IndexFunc(rest, func(r rune) bool { return !unicode.IsLetter(r) || r == 'π' })
+	return name >= 0 && (rest[name] == '(' || name == 0 && (strings.HasPrefix(rest, "π") || unicode.IsDigit(rune(rest[0]))))
 }
 
 // plain prints an SI number as it goes into a formula: six digits are enough to

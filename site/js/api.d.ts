@@ -7,6 +7,7 @@ export interface Methods {
   example: { args: ExampleArgs; reply: Reply };
   filename: { args: FilenameArgs; reply: Named };
   map: { args: MapArgs; reply: Map };
+  moves: { args: MovesArgs; reply: MovedBy };
   open: { args: OpenArgs; reply: Opened };
   rows: { args: RowsArgs; reply: Listed };
   save: { args: SaveArgs; reply: Saved };
@@ -106,6 +107,16 @@ export interface Map {
   rings: Spot[];
   held: string;
   readings?: string[];
+}
+
+export interface MovesArgs {
+  document: Document;
+  figure: string;
+  shop?: string;
+}
+
+export interface MovedBy {
+  moves: ShownMove[];
 }
 
 export interface OpenArgs {
@@ -353,6 +364,13 @@ export interface Place {
 export interface Spot {
   x: number;
   y: number;
+}
+
+export interface ShownMove {
+  field: string;
+  label: string;
+  change: string;
+  effect: string;
 }
 
 export interface Job {

@@ -86,6 +86,10 @@ const working = createWorking(
     const document = sheet.lastGood();
     return document ? engine.callLatest("working", "working", { document, figure, section, shop: shop.text }) : null;
   },
+  async (figure) => {
+    const document = sheet.lastGood();
+    return document ? engine.callLatest("moves", "moves", { document, figure, shop: shop.text }) : null;
+  },
   (figure) => tools.copyFigure(figure),
   reason,
 );

@@ -5,13 +5,16 @@ import { setFormula } from "./formula.js";
 
 /** @typedef {import("./api.js").Working} Working */
 
+const REST = 200; // ms without a change until it is asked what moves a figure
+
 /**
  * @param {HTMLDialogElement} dialog
  * @param {(figure: string, section: string) => Promise<Working | null>} ask resolves to null when a newer question has taken its place
+ * @param {(figure: string) => Promise<{moves: import("./api.js").ShownMove[]} | null>} askMoves what moves it: many designs are rated for it
  * @param {(figure: string) => void} copy
  * @param {(error: Error) => string} reason in words why there is no answer
  */
-export function createWorking(dialog, ask, copy, reason) {
+export function createWorking(dialog, ask, askMoves, copy, reason) {
   const part = (/** @type {string} */ name) => /** @type {HTMLElement} */ (dialog.querySelector(`[data-part=${name}]`));
   const find = (/** @type {string} */ id) => /** @type {HTMLElement} */ (dialog.querySelector(`#${id}`));
   let figure = "";
@@ -19,7 +22,26 @@ export function createWorking(dialog, ask, copy, reason) {
   /** @type {HTMLElement | null} */
   let opener = null;
 
+  const details = /** @type {HTMLDetailsElement} */ (dialog.querySelector("details"));
+  let resting = 0;
+
+  /** Asked for where it is looked at, and when the design has come to rest. */
+  function fillMoves() {
+    clearTimeout(resting);
+    if (details.open) resting = window.setTimeout(showMoves, REST);
+  }
+
+  async function showMoves() {
+    const asked = figure;
+    const moves = (await askMoves(asked).catch(() => null))?.moves ?? [];
+    if (asked !== figure) return;
+    part("moves").replaceChildren(...moves.map(moveRow));
+    part("unmoved").hidden = moves.length > 0;
+  }
+  details.addEventListener("toggle", fillMoves);
+
   async function fill() {
+    fillMoves();
     const [asked, of] = [figure, section];
     try {
       const working = await ask(asked, of);
@@ -75,6 +97,18 @@ export function createWorking(dialog, ask, copy, reason) {
       if (dialog.open) fill();
     },
   };
+}
+
+/** @param {import("./api.js").ShownMove} move */
+function moveRow({ field, label, change, effect }) {
+  const row = document.createElement("tr");
+  row.dataset.dimension = field; // lit with the entry
+  const name = document.createElement("th");
+  name.scope = "row";
+  name.textContent = label;
+  row.append(name);
+  for (const text of [change, effect]) row.insertCell().textContent = text;
+  return row;
 }
 
 /** @param {import("./api.js").Where} where */

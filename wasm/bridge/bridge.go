@@ -26,6 +26,7 @@ var methods = map[string]method{
 	"edit":    with[editArgs, reply](edit),
 	"map":     with[mapArgs, plots.Map](fieldMap),
 	"working": with[workingArgs, report.Working](working),
+	"moves":   with[movesArgs, movedBy](moves),
 	"save":    with[saveArgs, saved](save),
 	"open":    with[openArgs, opened](open),
 	"example": with[exampleArgs, reply](example),

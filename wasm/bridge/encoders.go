@@ -27,6 +27,8 @@ func encode(e *encoder, answer any) {
 		encodeNamed(e, &v)
 	case plots.Map:
 		encodeMap(e, &v)
+	case movedBy:
+		encodeMovedBy(e, &v)
 	case opened:
 		encodeOpened(e, &v)
 	case listed:
@@ -160,6 +162,17 @@ func encodeMap(e *encoder, v *plots.Map) {
 		}
 		e.close(']')
 	}
+	e.close('}')
+}
+
+func encodeMovedBy(e *encoder, v *movedBy) {
+	e.open('{')
+	e.key("moves")
+	e.open('[')
+	for i := range v.Moves {
+		encodeShownMove(e, &v.Moves[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -607,6 +620,19 @@ func encodeSpot(e *encoder, v *plots.Spot) {
 	e.number(v.X)
 	e.key("y")
 	e.number(v.Y)
+	e.close('}')
+}
+
+func encodeShownMove(e *encoder, v *report.ShownMove) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	e.key("label")
+	e.string(v.Label)
+	e.key("change")
+	e.string(v.Change)
+	e.key("effect")
+	e.string(v.Effect)
 	e.close('}')
 }
 
