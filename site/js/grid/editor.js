@@ -1,14 +1,16 @@
 // @ts-check
 // A cell that is being edited: a text, or a choice out of a list. Enter and Tab hand it over and move on, Escape leaves it as it was;
-// whoever goes elsewhere has handed it over too.
+// whoever goes elsewhere has handed it over too. A long text is edited in lines; Shift+Enter begins one.
+
+const LINES = 5; // of a long text in sight
 
 /**
  * @param {HTMLElement} cell
- * @param {{text: string, label: string, choices: {id: string, text: string}[], typed: boolean}} of  typed: a choice is named, not picked
+ * @param {{text: string, label: string, long?: boolean, choices: {id: string, text: string}[], typed: boolean}} of  typed: a choice is named, not picked
  * @param {{done: (text: string, move: {rows: number, columns: number}) => void, left: () => void}} act
  */
-export function edit(cell, { text, label, choices, typed }, { done, left }) {
-  const control = document.createElement(choices.length && !typed ? "select" : "input");
+export function edit(cell, { text, label, long = false, choices, typed }, { done, left }) {
+  const control = document.createElement(choices.length && !typed ? "select" : long ? "textarea" : "input");
   let open = true;
   let pointed = false;
 
@@ -34,6 +36,7 @@ export function edit(cell, { text, label, choices, typed }, { done, left }) {
     control.addEventListener("pointerdown", () => (pointed = true));
     control.addEventListener("change", () => pointed && hand(0, 0));
   } else {
+    if (control instanceof HTMLTextAreaElement) control.rows = LINES;
     control.autocomplete = "off";
     control.spellcheck = false;
     if (choices.length) {
@@ -50,7 +53,8 @@ export function edit(cell, { text, label, choices, typed }, { done, left }) {
     const { key, shiftKey } = /** @type {KeyboardEvent} */ (event);
     event.stopPropagation(); // the keys are the text's
     const step = shiftKey ? -1 : 1;
-    if (key === "Enter") hand(step, 0);
+    if (key === "Enter" && shiftKey && control instanceof HTMLTextAreaElement) control.setRangeText("\n", control.selectionStart, control.selectionEnd, "end");
+    else if (key === "Enter") hand(step, 0);
     else if (key === "Tab") hand(0, step);
     else if (key === "Escape" && open) {
       open = false;
@@ -63,6 +67,6 @@ export function edit(cell, { text, label, choices, typed }, { done, left }) {
   control.addEventListener("blur", () => hand(NaN, NaN)); // it does not take the focus back
   cell.append(control);
   control.focus();
-  if (control instanceof HTMLInputElement) control.setSelectionRange(text.length, text.length);
+  if (!(control instanceof HTMLSelectElement)) control.setSelectionRange(text.length, text.length);
   return { finish: () => hand(NaN, NaN) };
 }
