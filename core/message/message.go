@@ -162,7 +162,7 @@ func (c Catalogue) amount(m Message, a Amount, side units.Side, s units.System) 
 			}
 		}
 	}
-	return c.Numbers.EchoBeside(a.Kind, a.SI, b, s)
+	return c.Numbers.SayBeside(a.Kind, a.SI, b, s)
 }
 
 // AmountOf returns the amount that an argument is, if it is one.

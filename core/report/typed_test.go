@@ -3,6 +3,8 @@ package report
 import (
 	"errors"
 	"math/rand/v2"
+	"regexp"
+	"strings"
 	"testing"
 
 	"finwright/core/design"
@@ -29,7 +31,7 @@ func argument(w Writer, m message.Message, name string) string {
 	case message.Most:
 		b.Side = units.Down
 	}
-	return w.Texts.Numbers.EchoBeside(a.Kind, a.SI, b, w.System)
+	return w.Texts.Numbers.SayBeside(a.Kind, a.SI, b, w.System)
 }
 
 // The ends that a refused number is told are taken when they are typed, of every field in both systems.
@@ -43,7 +45,7 @@ func TestRangeEndsAreTakenWhenTyped(t *testing.T) {
 			}
 			for _, end := range []float64{f.Low, f.High} {
 				for _, side := range []units.Side{units.Up, units.Down} {
-					text := w.Texts.Numbers.EchoBeside(f.Kind, end, units.Beside{Side: side}, system)
+					text := w.Texts.Numbers.SayBeside(f.Kind, end, units.Beside{Side: side}, system)
 					p, err := units.Parse(f.Kind, text, system)
 					if inside := side == units.Up && end == f.Low || side == units.Down && end == f.High; err != nil || inside && !f.Within(p.SI) {
 						t.Errorf("%s is told %s, and does not take it (%v)", f.ID, text, err)
@@ -51,6 +53,55 @@ func TestRangeEndsAreTakenWhenTyped(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// Each limit that a message prints of a field, in both systems, is taken when it is typed as it is printed.
+func TestPrintedLimitsAreTakenWhenTyped(t *testing.T) {
+	english := message.English()
+	printed := regexp.MustCompile("^" + strings.NewReplacer("{value}", ".*", "{low}", "(.*)", "{high}", "(.*)", ".", `\.`).Replace(english.Text("error.range")) + "$")
+	met := 0
+	for _, system := range []units.System{units.SI, units.US} {
+		w := Writer{Texts: english, System: system}
+		for i := range field.Fields {
+			f := &field.Fields[i]
+			if !f.IsNumber() {
+				continue
+			}
+			told := func(text string) string {
+				d := document.New()
+				d.Units = system
+				d.Fields[f.ID] = document.Entry{Text: text, Origin: document.Customer}
+				_, err := design.Read(d)
+				var wrong design.FieldErrors
+				errors.As(err, &wrong)
+				for _, e := range wrong {
+					if e.Field == f.ID && e.Message.Key == "error.range" {
+						return w.say(e.Message)
+					}
+				}
+				return ""
+			}
+			for _, beyond := range []float64{f.Low - max(1, f.Low), 1.7*f.High + 1} {
+				said := told(units.Plain.Full(f.Kind, beyond, units.SI) + " " + f.Kind.Unit(units.SI))
+				if said == "" {
+					continue // not an entry of this design, or no number of that kind
+				}
+				ends := printed.FindStringSubmatch(said)
+				if ends == nil {
+					t.Fatalf("%s is told %q", f.ID, said)
+				}
+				met++
+				for _, limit := range ends[1:] {
+					if again := told(limit); again != "" {
+						t.Errorf("%s is told %q, and of %s %q", f.ID, said, limit, again)
+					}
+				}
+			}
+		}
+	}
+	if met < 100 {
+		t.Errorf("only %d limits were met", met)
 	}
 }
 

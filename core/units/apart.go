@@ -35,9 +35,24 @@ func (n *Style) FigureBeside(k Kind, si float64, b Beside, s System) Text {
 	return n.figure(k, si, s, b.digit(k, si, s, sh.decimals))
 }
 
-// EchoBeside is Echo of a quantity that is held against others of its kind.
-func (n *Style) EchoBeside(k Kind, si float64, b Beside, s System) string {
-	return n.echo(k, si, s, b.digit(k, si, s, echoed(k, k.shown(s))))
+// SayBeside prints a quantity in a sentence, where it is held against others of its kind: with the digits that a person would type.
+func (n *Style) SayBeside(k Kind, si float64, b Beside, s System) string {
+	decimals := said(k.shown(s), In(k, si, s), echoed(k, k.shown(s)))
+	return n.echo(k, si, s, b.digit(k, si, s, decimals), decimals)
+}
+
+// enough digits of a number that was typed in another unit.
+const enough = 3
+
+// said returns how many decimals, of the most that are echoed, x has in a sentence: as many as it was typed with in the unit shown, or those of a
+// figure where it comes from another unit, so that 5 mm are 0.1969 in and not 0.19685.
+func said(sh shown, x float64, most int) int {
+	whole := math.Pow(10, float64(most))
+	if as := math.Round(x*whole) / whole; x == 0 || !Above(as, x) && !Above(x, as) {
+		return most
+	}
+	digits := int(math.Floor(math.Log10(math.Abs(x)))) + 1
+	return min(most, max(sh.decimals, enough-digits))
 }
 
 // mostMore bounds the digits that are added: they tell what differs by as little as Above does.

@@ -25,7 +25,7 @@ func TestWhatDiffersIsNotPrintedAlike(t *testing.T) {
 				value := limit * (1 + math.Pow(10, -8.5+7*r.Float64())*float64(1-2*r.IntN(2)))
 				both := []float64{value, limit}
 				for form, print := range map[string]func(float64, Beside) string{
-					"echo":   func(si float64, b Beside) string { return Plain.EchoBeside(k.kind, si, b, s) },
+					"said":   func(si float64, b Beside) string { return Plain.SayBeside(k.kind, si, b, s) },
 					"figure": func(si float64, b Beside) string { return Plain.FigureBeside(k.kind, si, b, s).String() },
 				} {
 					a, b := print(value, Beside{Others: both}), print(limit, Beside{Others: both})
@@ -57,7 +57,7 @@ func TestWhatIsPrintedToASideDoesWhenTyped(t *testing.T) {
 			for range 40 {
 				si := Out(k.kind, math.Pow(10, 5*r.Float64()-1), s)
 				for _, side := range []Side{Up, Down} {
-					for _, text := range []string{Plain.EchoBeside(k.kind, si, Beside{Side: side}, s), Plain.FigureBeside(k.kind, si, Beside{Side: side}, s).String()} {
+					for _, text := range []string{Plain.SayBeside(k.kind, si, Beside{Side: side}, s), Plain.FigureBeside(k.kind, si, Beside{Side: side}, s).String()} {
 						p, err := Parse(k.kind, digitsOf(text), s)
 						if err != nil {
 							continue // not a kind that is entered
@@ -85,13 +85,13 @@ func TestDigitsAreAddedAsNeeded(t *testing.T) {
 		{Factor, 0.79996, 0.8, SI, "0.79996", "0.8"},
 		{Factor, 0.7996, 0.8, SI, "0.7996", "0.8"},
 		{Height, 0.015875001, 0.015875, US, "0.62500004 in", "0.625 in"},
-		{Height, 0.016, 0.015875, US, "0.6299 in", "5/8 in"},
+		{Height, 0.016, 0.015875, US, "0.63 in", "5/8 in"},
 		{Temp, 130.0004, 130, SI, "130.0004 °C", "130 °C"},
 		{Count, 10000.4, 10000, SI, "10000.4", "10000"},
 		{Distance, 6.0001, 6, US, "19 ft 8.224 in", "19 ft 8.22 in"},
 	} {
 		both := []float64{c.value, c.limit}
-		if a, b := Plain.EchoBeside(c.kind, c.value, Beside{Others: both}, c.s), Plain.EchoBeside(c.kind, c.limit, Beside{Others: both}, c.s); a != c.a || b != c.b {
+		if a, b := Plain.SayBeside(c.kind, c.value, Beside{Others: both}, c.s), Plain.SayBeside(c.kind, c.limit, Beside{Others: both}, c.s); a != c.a || b != c.b {
 			t.Errorf("%q beside %q, want %q beside %q", a, b, c.a, c.b)
 		}
 	}

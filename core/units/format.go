@@ -41,23 +41,25 @@ const astronomic = 1e12
 func Echo(k Kind, si float64, s System) string { return Plain.Echo(k, si, s) }
 
 // Echo prints an input in the other system: short, no trailing noughts, fractions where the trade writes them.
-func (n *Style) Echo(k Kind, si float64, s System) string { return n.echo(k, si, s, digit{}) }
+func (n *Style) Echo(k Kind, si float64, s System) string {
+	return n.echo(k, si, s, digit{}, echoed(k, k.shown(s)))
+}
 
-func (n *Style) echo(k Kind, si float64, s System, d digit) string {
+func (n *Style) echo(k Kind, si float64, s System, d digit, decimals int) string {
 	sh := k.shown(s)
 	x := In(k, si, s)
 	if math.Abs(x) >= astronomic {
 		return Text{n.Write(strconv.FormatFloat(x, 'g', 6, 64)), k.Unit(s)}.String()
 	}
 	if sh.feet {
-		return n.feet(d, sh, x, echoed(k, sh), trimmed).String()
+		return n.feet(d, sh, x, decimals, trimmed).String()
 	}
 	if sh.fractions && d.more == 0 {
 		if f, ok := inchFraction(x); ok && d.does(fraction(x), x) {
 			return f + " in"
 		}
 	}
-	return Text{n.Write(trimmed(d.write(sh, x, echoed(k, sh)))), sh.unit}.String()
+	return Text{n.Write(trimmed(d.write(sh, x, decimals))), sh.unit}.String()
 }
 
 // trimmed is a number without the noughts that it ends with.

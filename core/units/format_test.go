@@ -73,6 +73,32 @@ func TestEcho(t *testing.T) {
 	}
 }
 
+// In a sentence a quantity has the digits that a person would type: those that it was typed with, or few where it comes from another unit,
+// to the side on which it does.
+func TestSaid(t *testing.T) {
+	for _, c := range []struct {
+		kind Kind
+		si   float64
+		sys  System
+		side Side
+		want string
+	}{
+		{Gap, 0.005, US, Nearest, "0.1969 in"},
+		{Gap, 0.005, US, Down, "0.1968 in"},
+		{Gap, 0.005, US, Up, "0.1969 in"},
+		{Gap, 0.00003, US, Down, "0.00118 in"},
+		{Gap, 0.005, SI, Down, "5 mm"},
+		{Height, 0.015875, SI, Nearest, "15.875 mm"},
+		{Height, 0.015875, US, Nearest, "5/8 in"},
+		{Distance, 0.1, US, Nearest, "3.94 in"},
+		{Distance, 1, US, Nearest, "3 ft 3.37 in"},
+	} {
+		if got := Plain.SayBeside(c.kind, c.si, Beside{Side: c.side}, c.sys); got != c.want {
+			t.Errorf("%s %v in %s to %v is said %q, want %q", c.kind, c.si, c.sys, c.side, got, c.want)
+		}
+	}
+}
+
 // A length in feet and inches that bears a fraction is that length: what no sixteenth holds has decimals, and reads back within
 // the last of them.
 func TestFractionsOfAnInchAreExact(t *testing.T) {
