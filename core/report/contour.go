@@ -131,9 +131,9 @@ func (g grid) crossing(edge int32) [2]float64 {
 	return [2]float64{g.x[i], g.y[j] + t*(g.y[j+1]-g.y[j])}
 }
 
-// labelled makes contours of one level's lines. The longest carries the label at the middle of its length, if it is
-// long enough to show around it.
-func labelled(lines [][][2]float64, x, y SampledAxis, label string) []Contour {
+// labelled makes contours of one level's lines. The longest carries the label as near to the middle of its length as the design's ring leaves
+// room, if it is long enough to show around it.
+func labelled(lines [][][2]float64, x, y SampledAxis, ring Point, label string) []Contour {
 	const enough = 0.15 // of the map's width or height
 	var contours []Contour
 	longest, best := enough, none
@@ -144,7 +144,7 @@ func labelled(lines [][][2]float64, x, y SampledAxis, label string) []Contour {
 		}
 	}
 	if best != none {
-		contours[best].LabelAt = halfway(lines[best], x, y, longest)
+		contours[best].LabelAt = labelAt(lines[best], x, y, longest, ring)
 	}
 	return contours
 }
@@ -162,13 +162,24 @@ func stride(a, b [2]float64, x, y SampledAxis) float64 {
 	return math.Hypot((b[0]-a[0])/(x.To-x.From), (b[1]-a[1])/(y.To-y.From))
 }
 
-func halfway(points [][2]float64, x, y SampledAxis, length float64) *Point {
-	gone := 0.0
+// What a label and the ring take together on the smallest map: of its width and of its height, from the middle of one to that of the other.
+const (
+	ringAcross = 0.13
+	ringUp     = 0.11
+)
+
+// labelAt returns the place of a line's label: of those that keep clear of the ring and of the line's ends, the nearest to its middle; nil where there is none.
+func labelAt(points [][2]float64, x, y SampledAxis, length float64, ring Point) *Point {
+	const end = 0.1 // of the length
+	var at *Point
+	nearest, gone := (0.5-end)*length, 0.0
 	for i := 1; i < len(points); i++ {
 		gone += stride(points[i-1], points[i], x, y)
-		if gone >= length/2 {
-			return &Point{points[i][0], points[i][1]}
+		p := points[i]
+		clear := math.Abs(p[0]-ring.X) >= ringAcross*math.Abs(x.To-x.From) || math.Abs(p[1]-ring.Y) >= ringUp*math.Abs(y.To-y.From)
+		if off := math.Abs(gone - length/2); clear && off < nearest {
+			nearest, at = off, &Point{p[0], p[1]}
 		}
 	}
-	return &Point{points[0][0], points[0][1]}
+	return at
 }

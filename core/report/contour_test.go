@@ -149,3 +149,30 @@ func BenchmarkContours(b *testing.B) {
 		}
 	}
 }
+
+// A label keeps clear of the ring, wherever on its line that stands, and stays as near to the middle as it can.
+func TestLabelKeepsClearOfTheRing(t *testing.T) {
+	var line [][2]float64
+	for i := range 101 {
+		line = append(line, [2]float64{float64(i) / 100, 0.5})
+	}
+	axis := SampledAxis{From: 0, To: 1}
+	for _, c := range []struct {
+		ring Point
+		want float64
+	}{
+		{Point{0.5, 0.9}, 0.5},
+		{Point{0.5, 0.5}, 0.5 - ringAcross},
+		{Point{0.52, 0.55}, 0.52 - ringAcross},
+		{Point{0.45, 0.45}, 0.45 + ringAcross},
+		{Point{0.1, 0.5}, 0.5},
+	} {
+		got := labelled([][][2]float64{line}, axis, axis, c.ring, "20")[0].LabelAt
+		if got == nil || math.Abs(got.X-c.want) > 0.011 {
+			t.Errorf("with the ring at %v the label is at %v, want %g", c.ring, got, c.want)
+		}
+	}
+	if got := labelled([][][2]float64{line[40:56]}, axis, axis, Point{0.48, 0.5}, "20")[0].LabelAt; got != nil {
+		t.Errorf("where there is no room the label is at %v", got)
+	}
+}

@@ -68,7 +68,7 @@ type Curves struct {
 type Contour struct {
 	Label   string
 	Points  [][2]float64
-	LabelAt *Point // nil where the line is too short to carry its label
+	LabelAt *Point // nil where the line is too short to carry its label, or the ring leaves it no place
 }
 
 // Map is a quantity over two inputs, shown as bands between round levels.
@@ -120,6 +120,6 @@ func (f *Map) Fill(samples []float64, label func(level float64) string) {
 	f.Contours = nil
 	x, y := f.X.at(f.Columns), f.Y.at(f.Rows)
 	for _, level := range f.Levels {
-		f.Contours = append(f.Contours, labelled(ContourLines(samples, f.Columns, f.Rows, x, y, level), f.X, f.Y, label(level))...)
+		f.Contours = append(f.Contours, labelled(ContourLines(samples, f.Columns, f.Rows, x, y, level), f.X, f.Y, f.Ring, label(level))...)
 	}
 }
