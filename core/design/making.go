@@ -198,6 +198,9 @@ func (m *Production) auto() map[string]message.Amount {
 			out[id] = of(units.Distance, l)
 		}
 	}
+	if over := m.Line.Straight.Over; over > 0 {
+		out["tube_bow_over"] = of(units.Distance, over)
+	}
 	if k := m.Plan.Practice; k != nil {
 		out["joints_allowed"] = message.Amount{Kind: units.Count, SI: float64(making.JointsAllowed(&k.Joints, m.Order.Tube.Length))}
 	}

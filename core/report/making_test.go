@@ -225,8 +225,8 @@ func TestLengthsInPictures(t *testing.T) {
 	}
 }
 
-// A margin that is exactly at its limit says so; the schedule says what its numbers count, what is dangerous stands behind the
-// remarks with the part that it is about, and a tornado begins with its widest.
+// A margin that is exactly at its limit says so; the schedule says what its numbers count, what is dangerous stands by the
+// part that it is about, and a tornado begins with its widest.
 func TestMakingSaysWhatAForemanAsks(t *testing.T) {
 	m, _, plan := made(t, edited(t, "tube_length", "15 m", "fin_type", "footed"))
 	if got := verdictOf(t, m, "tube_length").Margin; got != "at the limit" {
@@ -237,7 +237,7 @@ func TestMakingSaysWhatAForemanAsks(t *testing.T) {
 			t.Error("the numbers of the schedule have no name")
 		}
 	}
-	if last := m.Cautions[len(m.Cautions)-1]; !strings.Contains(last.Text, "Local codes") || !slices.ContainsFunc(m.Cautions, func(c ShownCaution) bool { return c.At == "speeds" }) {
+	if last := m.Cautions[len(m.Cautions)-1]; !strings.Contains(last.Texts[0], "Local codes") || !slices.ContainsFunc(m.Cautions, func(c ShownCaution) bool { return c.At == "speeds" }) {
 		t.Errorf("cautions %v", m.Cautions)
 	}
 	w := Writer{Texts: message.English(), System: units.SI}
@@ -311,5 +311,37 @@ func TestStepAskedForSaysSo(t *testing.T) {
 	}
 	if asked != 2 {
 		t.Errorf("%d steps of 2: %+v", asked, m.Steps)
+	}
+}
+
+// What is said of one part of the work stands under one head, and no head is said twice.
+func TestCautionsStandUnderOneHead(t *testing.T) {
+	m, _, _ := made(t, cases.List()[2].Document())
+	heads := map[string]int{}
+	for _, c := range m.Cautions {
+		heads[c.At+" "+c.Head]++
+		if c.Head == "" && len(c.Texts) != 1 || c.Head != "" && heads[c.At+" "+c.Head] > 1 {
+			t.Errorf("%+v", c)
+		}
+		for _, text := range c.Texts {
+			if c.Head != "" && strings.Contains(text, c.Head) {
+				t.Errorf("%q is said again in %q", c.Head, text)
+			}
+		}
+	}
+	if heads["speeds Welding"] != 1 || heads["buy Order the strip"] != 1 || heads[" "] != 1 {
+		t.Errorf("heads %v", heads)
+	}
+}
+
+// A bow without the length in which it is measured is measured in the line's, which the empty entry shows.
+func TestBowIsMeasuredInTheLinesLength(t *testing.T) {
+	house := shop.House()
+	d := edited(t, "tube_bow", "1 mm")
+	_, res, _ := made(t, d)
+	w := Writer{Texts: message.English(), System: units.SI}
+	over := units.Echo(units.Distance, float64(house.Lines[0].Straight.Over), units.SI)
+	if got := fieldOf(w.View(d, nil, &res).Fields, "tube_bow_over"); got.Text != "" || got.Auto != over {
+		t.Errorf("the length of the bow shows %q for %q, want %q", got.Auto, got.Text, over)
 	}
 }

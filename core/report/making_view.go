@@ -2,7 +2,6 @@ package report
 
 import (
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -34,13 +33,6 @@ type MakingSection struct {
 	Checks   []MakingCheck  `json:"checks"`
 	Budget   string         `json:"budget"` // that a budget price is no offer, and how long it holds; empty where there is none
 	Promise  MakingPromise  `json:"promise"`
-}
-
-// ShownCaution is a remark of the plan or what may hurt; At is the group of figures by which it stands, empty where it is about none.
-type ShownCaution struct {
-	ID   string `json:"id"`
-	Text string `json:"text"`
-	At   string `json:"at"`
 }
 
 // MakingBreaks is the price in other quantities than the one ordered. It needs none of the pictures' room.
@@ -118,22 +110,6 @@ func (w Writer) Making(m *design.Production, room Room) MakingSection {
 			out.Answer = w.answerOf(m, l)
 		}
 		out.Lines = append(out.Lines, line)
-	}
-	return out
-}
-
-// cautions are the plan's own remarks, and what may hurt by the figures or the part that it is about.
-func (w Writer) cautions(m *design.Production) []ShownCaution {
-	out := []ShownCaution{}
-	for _, text := range w.plansRemarks(m) {
-		out = append(out, ShownCaution{ID: text, Text: text})
-	}
-	for _, c := range m.Plan.Cautions() {
-		shown := ShownCaution{ID: c.ID, Text: w.say(message.New("making.caution", "part", message.Key(c.About), "caution", message.Key("caution."+c.ID)))}
-		if group, ok := strings.CutPrefix(c.About, "figures."); ok {
-			shown.At, shown.Text = group, w.Texts.Text("caution."+c.ID)
-		}
-		out = append(out, shown)
 	}
 	return out
 }
@@ -237,61 +213,6 @@ func (w Writer) change(settings []verdict.Setting) *Change {
 	command := design.Command(settings, w.System)
 	command.Write(w.Texts.Numbers.Typed)
 	return &Change{Text: strings.Join(said, ", "), Command: command}
-}
-
-// plansRemarks are what a plan says beside the rules, and why a part of it is absent.
-func (w Writer) plansRemarks(m *design.Production) []string {
-	p := &m.Plan
-	out := []string{}
-	add := func(list ...message.Message) {
-		for _, one := range list {
-			if !one.None() {
-				out = append(out, w.say(one))
-			}
-		}
-	}
-	if p.Programme != nil && !p.Programme.Growth.Learned && p.Programme.Growth.Scatter > 0 {
-		add(p.Programme.Growth.Note)
-	}
-	if p.Packing != nil {
-		add(p.Packing.Warnings...)
-	}
-	if s, o := p.Supply, p.Other; s != nil && o != nil && s.Priced && o.Priced && o.Cost() < s.Cost() {
-		add(message.New("making.buy."+string(o.Way), "by", w.amount(float64(s.Cost()-o.Cost()))))
-	}
-	for i := range p.Drawn {
-		d := &p.Drawn[i]
-		add(message.New("making.drawn", "tubes", d.Tubes, "length", message.Of(units.Distance, d.Stock), "heat", d.From.Heat, "pieces", d.Pieces))
-	}
-	if l := p.Ledger; l != nil {
-		for i := range l.Hand {
-			h := p.Winding.Hand[i].From
-			key := "making.drawn_strip"
-			if h.Remark != "" {
-				key = "making.drawn_strip_remark"
-			}
-			add(message.New(key, "mass", message.Of(units.Weight, h.Mass), "length", message.Of(units.Run, p.Winding.Hand[i].Length), "heat", h.Heat, "remark", h.Remark))
-		}
-		if l.Returned > 0 {
-			add(message.New("making.strip_returned", "length", message.Of(units.Run, l.Returned), "heat", p.Winding.Hand[l.Hand-1].From.Heat))
-		}
-	}
-	if m.Day > 0 {
-		add(p.OldPrices(m.Shop, m.Day)...)
-	}
-	for _, part := range []making.Part{making.TheProgramme, making.TheStrip, making.ThePacking, making.TheBundle, making.TheCost} {
-		add(p.Absent[part])
-	}
-	if k := p.Practice; k != nil {
-		for _, demand := range k.Demands {
-			add(message.New("making.demand", "demand", message.Key("shop.demand."+demand)))
-		}
-		if k.Burr > 0 {
-			add(message.New("making.demand_burr", "burr", message.Most(message.Of(units.Gap, k.Burr))))
-		}
-	}
-	slices.Sort(out)
-	return slices.Compact(out)
 }
 
 // along is a length in a picture, in the unit that the picture names; feet alone are said to be feet.

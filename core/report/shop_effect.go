@@ -74,12 +74,30 @@ func (w Writer) ShopEffect(list []ShopMade, inUse int) ShopEffect {
 		}
 		return float64(m.Plan.Time.Clock), true
 	}))
+	ordered := list[inUse].Made.Order.Ordered != 0
+	if ordered || list[inUse].Made.Day > 0 {
+		label := "shop.effect.promise"
+		if ordered {
+			label = "shop.effect.promise_ordered"
+		}
+		row(label, "", func(m *design.Production) (string, figure.State) {
+			p, why := m.Plan.Promise(m.Shop, m.Day)
+			if !why.None() {
+				return w.Texts.Text("shop.effect.no_day"), figure.Plain
+			}
+			return p.Day.String(), figure.Plain
+		})
+	}
 	line := list[inUse].Made.Line.Name
 	if slices.ContainsFunc(list, func(m ShopMade) bool { return m.Made.Line.Name != line }) {
 		row("figure."+LineFigure, "", func(m *design.Production) (string, figure.State) { return m.Line.Name, figure.Plain })
 		line = ""
 	}
-	row("shop.effect.verdict", line, func(m *design.Production) (string, figure.State) {
+	label := "shop.effect.verdict"
+	if line != "" {
+		label = "shop.effect.verdict_by"
+	}
+	row(label, line, func(m *design.Production) (string, figure.State) {
 		state := verdict.Worst(m.Verdicts)
 		return w.mark(state), state
 	})

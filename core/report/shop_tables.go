@@ -61,6 +61,7 @@ type ShopSort struct {
 	Kind    units.Kind `json:"kind"` // of a quantity; empty for names and choices
 	Unit    string     `json:"unit"` // of a number without one
 	Hint    string     `json:"hint"`
+	Long    bool       `json:"long"` // it may take several lines
 	Choices []Choice   `json:"choices"`
 }
 
@@ -171,6 +172,20 @@ func (l *laidOut) subject(id string) *shopSubject {
 // top is the step that a subject's paths begin with.
 func (s *shopSubject) top() string { top, _, _ := strings.Cut(s.id, "/"); return top }
 
+// remarkKey is the key of what somebody noted of a thing.
+const remarkKey = "note"
+
+// said counts the keys of what is said of a thing, remarks apart.
+func (s *shopSubject) said() int {
+	n := 0
+	for _, key := range s.keys {
+		if key != remarkKey {
+			n++
+		}
+	}
+	return n
+}
+
 // together puts what is part of a subject behind it.
 func (l *laidOut) together() {
 	order := map[string]int{}
@@ -204,7 +219,7 @@ func (l *laidOut) table(s *shopSubject) ShopTable {
 	switch {
 	case s.values:
 		l.fillValues(&t, s)
-	case s.listed && len(s.keys) < acrossFrom:
+	case s.listed && s.said() < acrossFrom:
 		l.fillRows(&t, s)
 	default:
 		t.Across = s.listed
@@ -306,7 +321,7 @@ func (l *laidOut) cell(t *ShopTable, s *shopSubject, owner, key string) ShopCell
 
 // sort returns the place among the table's sorts of what may be entered for a value.
 func (l *laidOut) sort(t *ShopTable, p shop.Leaf) int {
-	sort := ShopSort{Kind: p.Kind, Choices: []Choice{}}
+	sort := ShopSort{Kind: p.Kind, Choices: []Choice{}, Long: p.Key == remarkKey}
 	if choices := l.shopChoices(p); choices != nil {
 		sort.Choices = choices
 	}
@@ -316,7 +331,9 @@ func (l *laidOut) sort(t *ShopTable, p shop.Leaf) int {
 			sort.Unit = strings.TrimSpace(l.Currency + " " + sort.Unit)
 		}
 	}
-	same := func(other ShopSort) bool { return other.Kind == sort.Kind && slices.Equal(other.Choices, sort.Choices) }
+	same := func(other ShopSort) bool {
+		return other.Kind == sort.Kind && other.Long == sort.Long && slices.Equal(other.Choices, sort.Choices)
+	}
 	if i := slices.IndexFunc(t.Sorts, same); i >= 0 {
 		return i
 	}

@@ -108,6 +108,12 @@ func TestTablesAreLaidOutByWhatTheyHold(t *testing.T) {
 			t.Errorf("%s: %+v", id, r)
 		}
 	}
+	if r := lines.Rows[len(lines.Rows)-1]; !slices.Equal(r.Parts, []string{"Note"}) || !lines.Sorts[r.Cells[0].Sort].Long || r.Cells[0].Path != "lines/0/note" {
+		t.Errorf("remarks of lines: %+v", r)
+	}
+	if steps := tableOf(t, house, "steps"); steps.Across || steps.Columns[len(steps.Columns)-1].Parts[0] != "Note" {
+		t.Errorf("remarks of steps: %+v", steps.Columns)
+	}
 	order := []string{}
 	for _, table := range english.ShopTables(house).Tables {
 		order = append(order, table.ID)

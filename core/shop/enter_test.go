@@ -3,6 +3,7 @@ package shop
 import (
 	"math/rand/v2"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -163,4 +164,47 @@ func otherPath(r *rand.Rand, path string) string {
 		steps = append(steps, "0")
 	}
 	return strings.Join(steps, "/")
+}
+
+// What somebody noted of a thing is read, changed and taken away like any text, is offered where there is none, and does not go with a copy
+// that is to become another thing.
+func TestRemarksAreEntered(t *testing.T) {
+	c := House()
+	remark := func(c Capability, path string) (l Leaf, ok bool) {
+		for _, p := range c.Places() {
+			if p.Path == path {
+				return p, true
+			}
+		}
+		return Leaf{}, false
+	}
+	if l, ok := remark(c, "note"); !ok || l.Text == "" || l.Missing {
+		t.Fatalf("the remark of the shop is %+v", l)
+	}
+	for path, offered := range map[string]bool{
+		"rates/note": true, "lines/0/note": true, "lines/0/types/1/note": true, "steps/0/note": true,
+		"lines/0/racks/note": false, "lines/0/types/0/tools/0/note": false,
+	} {
+		if l, ok := remark(c, path); ok != offered || ok && !l.Missing && l.Text == "" {
+			t.Errorf("%s: %v, %+v", path, ok, l)
+		}
+	}
+	const text = "Agreed with the foreman.\nTo be measured again."
+	next, refused := c.Enter([]Entered{{"rates/note", text}, {"lines/0/note", "Old"}, {"note", ""}})
+	if refused != nil {
+		t.Fatal(refused)
+	}
+	if l, _ := remark(next, "rates/note"); l.Text != text {
+		t.Errorf("entered, it is %q", l.Text)
+	}
+	if l, _ := remark(next, "note"); !l.Missing {
+		t.Errorf("taken away, it is %+v", l)
+	}
+	more, faults := next.More("lines")
+	if l, _ := remark(more, "lines/"+strconv.Itoa(len(c.Lines))+"/note"); faults != nil || !l.Missing {
+		t.Errorf("a new line has the remark %q: %v", l.Text, faults)
+	}
+	if _, refused = c.Enter([]Entered{{"note", strings.Repeat("n", longestRemark+1)}}); len(refused) != 1 || refused[0].Why.Key != "shop.file.text_long" {
+		t.Errorf("a flood: %v", refused)
+	}
 }

@@ -73,6 +73,9 @@ func another(list []any, steps []string) (item any, ok bool) {
 		return first(steps)
 	}
 	item = cloned(list[len(list)-1])
+	if m, isObject := item.(map[string]any); isObject {
+		delete(m, "note") // said of the other
+	}
 	if way, isWay := item.(map[string]any); isWay && steps[len(steps)-1] == "types" {
 		asUsual(way, list)
 	}
@@ -134,7 +137,6 @@ func asUsual(way map[string]any, others []any) {
 	for _, f := range tube.Fixings {
 		taken := slices.ContainsFunc(others, func(o any) bool { return child(o, "type") == string(f.Type) })
 		if u := f.Usual; !taken && u != (tube.Usual{}) {
-			delete(way, "note") // said of the other
 			way["type"] = string(f.Type)
 			way["growth"], way["growth_scatter"] = units.Echo(units.Percent, u.Growth, units.SI), units.Echo(units.Percent, u.Scatter, units.SI)
 			way["strip_ratio"] = units.Echo(units.Factor, u.StripRatio, units.SI)

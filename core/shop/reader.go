@@ -3,6 +3,7 @@ package shop
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"finwright/core/message"
 	"finwright/core/units"
@@ -50,8 +51,26 @@ func (r *reader) read(node any, path string, into keyed, others ...string) {
 		}
 	}
 	r.asked = r.asked[:outer]
-	if remark, ok := values["note"].(string); ok && tooLong(remark, longestRemark) {
-		r.fault(join(path, "note"), "shop.file.text_long", "most", longestRemark)
+	(&object{r, values, path}).remark()
+}
+
+// deepest is how many steps a path has of what remarks are offered for: to a line's type.
+const deepest = 4
+
+// remark reads what somebody noted of an object. One can be put to a group of the file and to what is listed, but for what is small; a part of these
+// has one only if it was written there.
+func (o *object) remark() {
+	path := join(o.path, "note")
+	text, ok := o.values["note"].(string)
+	steps := strings.Count(o.path, "/") + 1
+	last := o.path[strings.LastIndex(o.path, "/")+1:]
+	switch listed := last != "" && last[0] <= '9' && steps <= deepest; {
+	case ok && tooLong(text, longestRemark):
+		o.fault(path, "shop.file.text_long", "most", longestRemark)
+	case ok:
+		o.leaf(path, "note", "", text)
+	case listed || steps == 1:
+		o.offer(path, "note", "", false)
 	}
 }
 
@@ -79,7 +98,9 @@ func (o *object) next(path, key string, items int, k units.Kind) {
 func (o *object) begins(path string, item keyed) {
 	if o.offers && !o.ghost {
 		o.ghost = true
-		item.keys(&object{o.reader, nil, nth(path, 0)})
+		first := &object{o.reader, nil, nth(path, 0)}
+		item.keys(first)
+		first.remark()
 		o.ghost = false
 	}
 }

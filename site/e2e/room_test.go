@@ -6,6 +6,9 @@ import (
 	"fmt"
 	"testing"
 
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+
 	"finwright/site/browser"
 )
 
@@ -92,4 +95,40 @@ func TestRoomIsAccessible(t *testing.T) {
 			quiet(t, page)
 		})
 	}
+}
+
+// On a phone the head of the room takes two lines, within the window, and what is done to the file is a menu.
+func TestHeadOfTheRoomOnAPhone(t *testing.T) {
+	page := making(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, "")
+	openRoom(page)
+	page.Wait(`((parts) => parts.every((part) => { const { left, right } = part.getBoundingClientRect(); return left >= 0 && right <= innerWidth; })
+		&& document.querySelector("#shop > .head").clientHeight < 90)(
+		[...document.querySelectorAll("#shop > .head :is(button, h2, input)")].filter((part) => part.checkVisibility()))`)
+	if browser.Eval[bool](page, element(id("shop-save"))+`.checkVisibility()`) {
+		t.Error("the menu is open from the start")
+	}
+	page.Click(id("shop-files-open"))
+	page.Wait(element(id("shop-save")) + `.checkVisibility()`)
+	audit(t, page)
+	page.Screenshot(shots, "room-phone-files")
+	page.Click(id("shop-begin"))
+	page.Wait(`document.getElementById("shop-title").textContent !== "" && !` + element(id("shop-save")) + `.checkVisibility()`)
+	quiet(t, page)
+}
+
+// A remark is shown with its thing, and edited in lines by the keyboard; the day that is promised is among what an entry does.
+func TestRemarksAreEditedInTheRoom(t *testing.T) {
+	k := inGrid(t, "rates")
+	k.Wait(`/20[0-9]{2}-[0-9]{2}-[0-9]{2}/.test(document.getElementById("shop-effect").textContent)`)
+	k.Wait(`document.getElementById("shop-remark").hidden`)
+	k.Press(kb.End, chromedp.ModifierCtrl)
+	k.Press(kb.F2)
+	k.Wait(`document.activeElement.matches("textarea.editor")`)
+	k.Wait(`(document.activeElement.value = "A\nB") === "A\nB"`)
+	k.Press(kb.Enter)
+	k.Wait(`/A\\+nB/.test(localStorage.getItem("finwright.shop") ?? "")`)
+	k.Press(kb.Home, chromedp.ModifierCtrl)
+	k.Wait(`!document.getElementById("shop-remark").hidden && document.getElementById("shop-remark").textContent.includes("A\nB")`)
+	k.Screenshot(shots, "room-remark")
+	quiet(t, k.Page)
 }

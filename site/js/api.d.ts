@@ -184,6 +184,7 @@ export interface ShopEffectArgs {
   shop: string;
   before: string | null;
   path: string;
+  day: string;
 }
 
 export interface ShopEffect {
@@ -712,8 +713,9 @@ export interface ShownVerdict {
 
 export interface ShownCaution {
   id: string;
-  text: string;
   at: string;
+  head: string;
+  texts: string[];
 }
 
 export interface Picture {
@@ -812,6 +814,7 @@ export interface ShopSort {
   kind: string;
   unit: string;
   hint: string;
+  long: boolean;
   choices: Choice[];
 }
 

@@ -54,7 +54,7 @@ const engine = createEngine(busy.show);
 const notes = createNotes(at("notes"));
 const design = createDesign(engine, (live) => sheet.area(live), { show, aside, answer: answered, keep, reason, failed });
 const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
-const shop = createShop(at("shop"), at("shop-open"), engine, () => sheet.lastGood(), () => design.refresh(), (name, why) => notes.tell("shop", name, why), reason);
+const shop = createShop(at("shop"), at("shop-open"), engine, () => sheet.lastGood(), () => design.refresh(), { tell: (name, why, open) => notes.tell("shop", name, why, open), done: (name) => notes.done("shop", name) }, reason);
 const sections = createSections(at("sections"), (section) => showSection(section).catch(failed));
 const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, sections, (live) => ({
   shop: shop.text,

@@ -103,7 +103,7 @@ export function createMaking(root, cards, onCommand) {
   /** The list at the end of a group of figures; null where the page has no such group yet. @param {string} id */
   function cautionsAt(id) {
     let found = byGroup.get(id);
-    const group = cards.querySelector(`[data-group="${id}"]`);
+    const group = cards.querySelector(`[data-group="${id}"], [data-cautions="${id}"]`);
     if (!found && group) {
       const list = document.createElement("ul");
       list.className = "cautions";
@@ -121,7 +121,14 @@ export function createMaking(root, cards, onCommand) {
   }
 
   /** @param {HTMLElement} item @param {import("./api.js").ShownCaution} caution */
-  const fillCaution = (item, { text }) => write(item, text);
+  function fillCaution(item, { head, texts }) {
+    if (!head) return write(item, texts[0]);
+    if (item.dataset.texts === texts.join("\n")) return;
+    item.dataset.texts = texts.join("\n");
+    const list = document.createElement("ul");
+    list.append(...texts.map((text) => Object.assign(document.createElement("li"), { textContent: text })));
+    item.replaceChildren(Object.assign(document.createElement("b"), { textContent: head }), list);
+  }
 
   /** Rows of two lines: cells after a name, and what is said of them below. @param {HTMLElement} to @param {number} cells @param {string} name */
   const twoLined = (to, cells, name) =>

@@ -7,13 +7,13 @@ const PASSING = ["notKept", "storageFull", "earlierFailed", "linkLeft"]; // solv
 export function createNotes(root) {
   const { read = "" } = root.dataset;
 
-  /** @param {HTMLElement} line @param {string} text */
-  function fill(line, text) {
+  /** @param {string} text @param {() => void} act */
+  function press(text, act) {
     const button = document.createElement("button");
     button.type = "button";
-    button.textContent = read;
-    button.addEventListener("click", () => line.remove());
-    line.replaceChildren(text, " ", button);
+    button.textContent = text;
+    button.addEventListener("click", act);
+    return button;
   }
 
   return {
@@ -21,14 +21,17 @@ export function createNotes(root) {
      * @param {string} of what it happened to
      * @param {string} name of a text in the page; empty: what was in the way of it is solved
      * @param {string} [why]
+     * @param {() => void} [open] what is to be done about it, which the text "<name>Open" asks for
      */
-    tell(of, name, why = "") {
+    tell(of, name, why = "", open) {
       const find = (/** @type {string} */ text) => root.querySelector(`[data-note="${of} ${text}"]`);
       if (!name) for (const passing of PASSING) find(passing)?.remove();
       if (!name || find(name)) return;
       const line = root.appendChild(document.createElement("p"));
       line.dataset.note = `${of} ${name}`;
-      fill(line, `${why} ${root.dataset[name]}`.trim());
+      line.append(`${why} ${root.dataset[name]}`.trim(), ...(open ? [" ", press(root.dataset[`${name}Open`] ?? "", open)] : []), " ", press(read, () => line.remove()));
     },
+    /** What was told is done. @param {string} of @param {string} name */
+    done: (of, name) => root.querySelector(`[data-note="${of} ${name}"]`)?.remove(),
   };
 }

@@ -3,7 +3,7 @@
 // what was done to it; how it is shown is shop/room.js.
 
 import { EngineError } from "./engine.js";
-import { chooseFile, saveFile } from "./files.js";
+import { chooseFile, saveFile, today } from "./files.js";
 import { LoadFailure } from "./loader.js";
 import { withOneMore, without } from "./shop/paths.js";
 import { createRoom } from "./shop/room.js";
@@ -25,10 +25,10 @@ const FAULTS = 20; // of a file that are listed
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
  * @param {() => import("./api.js").Document | null | undefined} order in hand
  * @param {() => void} onChange
- * @param {(name: string, why?: string) => void} tell what became of what is kept
+ * @param {{tell: (name: string, why?: string, open?: () => void) => void, done: (name: string) => void}} notes what became of what is kept
  * @param {(error: Error) => string} reason why there is no answer
  */
-export function createShop(dialog, opener, engine, order, onChange, tell, reason) {
+export function createShop(dialog, opener, engine, order, onChange, { tell, done }, reason) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
   const [said, undo, redo, lifted] = ["shop-said", "shop-undo", "shop-redo", "shop-lifted"].map(at);
   /** @type {Step[]} apart from the design's history: an undo here concerns the shop alone */ const steps = [{ text: savedShop(), asides: new Map(), whole: false }];
@@ -79,7 +79,8 @@ export function createShop(dialog, opener, engine, order, onChange, tell, reason
     const list = reply?.lifted ?? [];
     lifted.hidden = list.length === 0;
     lifted.querySelector("ul").replaceChildren(...list.map((text) => Object.assign(document.createElement("li"), { textContent: text })));
-    if (list.length) tell("shopLifted");
+    if (list.length) tell("shopLifted", "", open);
+    else done("shopLifted");
   }
 
   /**
@@ -179,15 +180,16 @@ export function createShop(dialog, opener, engine, order, onChange, tell, reason
     effect: () => {
       const document = order();
       const before = place > 0 && steps[place - 1].text !== now().text ? steps[place - 1].text : null;
-      return document ? { document, shop: now().text, before } : null;
+      return document ? { document, shop: now().text, before, day: today() } : null;
     },
   });
 
-  opener.addEventListener("click", async () => {
+  async function open() {
     shown ??= await engine.call("shop", { shop: now().text });
     room.show(shown, now().asides, moves.length);
     room.open();
-  });
+  }
+  opener.addEventListener("click", open);
   at("shop-confirm").addEventListener("click", () =>
     inTurn(async () => {
       toConfirm(null);
@@ -206,6 +208,8 @@ export function createShop(dialog, opener, engine, order, onChange, tell, reason
       }),
     ),
   );
+  const files = at("shop-files"); // a menu where there is no room for its buttons
+  files.addEventListener("click", () => files.matches(":popover-open") && files.hidePopover());
   undo.addEventListener("click", back);
   redo.addEventListener("click", forth);
   at("shop-save").addEventListener("click", async () => {

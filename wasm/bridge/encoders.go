@@ -1349,10 +1349,16 @@ func encodeShownCaution(e *encoder, v *report.ShownCaution) {
 	e.open('{')
 	e.key("id")
 	e.string(v.ID)
-	e.key("text")
-	e.string(v.Text)
 	e.key("at")
 	e.string(v.At)
+	e.key("head")
+	e.string(v.Head)
+	e.key("texts")
+	e.open('[')
+	for _, v0 := range v.Texts {
+		e.string(v0)
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -1629,6 +1635,8 @@ func encodeShopSort(e *encoder, v *report.ShopSort) {
 	e.string(v.Unit)
 	e.key("hint")
 	e.string(v.Hint)
+	e.key("long")
+	e.flag(v.Long)
 	e.key("choices")
 	e.open('[')
 	for i := range v.Choices {

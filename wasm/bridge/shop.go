@@ -165,6 +165,7 @@ type shopEffectArgs struct {
 	Shop     string            `json:"shop"`
 	Before   *string           `json:"before"` // the shop before what was last entered; null: nothing was
 	Path     string            `json:"path"`   // of the entry in focus
+	Day      string            `json:"day"`    // the page's, as 2026-11-27, from which it is promised
 }
 
 // shopEffect says what was last entered does to an order, and what the number in focus would do if it were a tenth less or more.
@@ -178,11 +179,14 @@ func shopEffect(a shopEffectArgs) (report.ShopEffect, error) {
 	}
 	w := writer(a.Document)
 	w.Currency = c.Currency
+	day, _ := shop.ParseDay(a.Day) // none is promised from a day that is none
 	var list []report.ShopMade
 	made := func(column string, c shop.Capability) error {
 		in, h, err := design.ReadAndRate(a.Document, &c)
 		if err == nil {
-			list = append(list, report.ShopMade{Column: column, Made: design.Brief(in, h)})
+			made := design.Brief(in, h)
+			made.Day = day
+			list = append(list, report.ShopMade{Column: column, Made: made})
 		}
 		return err
 	}

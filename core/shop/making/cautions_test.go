@@ -10,7 +10,7 @@ import (
 	"finwright/core/tube"
 )
 
-// Each caution comes with what it is about, and with nothing else.
+// Each caution comes with what it is about, and with nothing else, and stands by a part of the work.
 func TestCautionsComeWhereTheyApply(t *testing.T) {
 	for name, c := range map[string]struct {
 		order func(*Order)
@@ -25,7 +25,7 @@ func TestCautionsComeWhereTheyApply(t *testing.T) {
 			[]string{"bundle", "pancake", "lock_out", "spindle", "heat_treatment", "pneumatic", "codes"},
 		},
 		"welded": {func(o *Order) { *o = welded() }, nil, 2, []string{
-			"bundle", "pancake", "lock_out", "spindle", "weld_field", "weld_eyes", "weld_fume", "weld_strip", "weld_off", "weld_trial", "weld_qualified", "codes",
+			"bundle", "pancake", "lock_out", "spindle", "weld_strip", "weld_qualified", "weld_field", "weld_eyes", "weld_fume", "weld_off", "weld_trial", "codes",
 		}},
 		"welded on a tube that is preheated": {func(o *Order) { *o = welded(); o.TubeMetal, _ = material.TubeMetal("t9") }, nil, 2, []string{ // bundles: with a step
 			"pancake", "lock_out", "spindle", "weld_field", "weld_eyes", "weld_fume", "weld_strip", "weld_off", "weld_trial", "weld_qualified", "weld_preheat", "codes",
@@ -48,10 +48,20 @@ func TestCautionsComeWhereTheyApply(t *testing.T) {
 		var got []string
 		for _, one := range p.Cautions() {
 			got = append(got, one.ID)
-			for _, key := range []string{"caution." + one.ID, one.About} {
+			texts := []string{"caution." + one.ID}
+			if one.About != "" {
+				texts = append(texts, one.About)
+			}
+			if one.At != "" && one.At != AtSteps && one.At != AtChecks {
+				texts = append(texts, "figures."+one.At)
+			}
+			for _, key := range texts {
 				if !message.English().Has(key) {
 					t.Errorf("no text %s", key)
 				}
+			}
+			if (one.At == "") != (one.ID == "codes") {
+				t.Errorf("%s stands at %q", one.ID, one.At)
 			}
 		}
 		if !slices.Equal(got, c.has) {

@@ -3,6 +3,7 @@
 
 import { newMark, setMark } from "../mark.js";
 
+const BESIDE = 2; // columns of numbers that have room beside a name
 const PAUSE = 150; // ms on a cell before it is asked
 
 /**
@@ -19,19 +20,23 @@ export function createEffect(table, note, engine) {
     note.textContent = effect?.note ?? note.dataset.none ?? "";
     const head = document.createElement("tr");
     head.append(document.createElement("td"), ...(effect?.columns ?? []).map((text) => cell("th", text)));
-    const rows = (effect?.rows ?? []).map(({ label, unit, cells }) => {
+    const apart = (effect?.columns.length ?? 0) > BESIDE; // a name over its numbers
+    const rows = (effect?.rows ?? []).flatMap(({ label, unit, cells }) => {
       const row = document.createElement("tr");
       const name = cell("th", label);
       name.scope = "row";
       if (unit) name.append(" ", Object.assign(document.createElement("small"), { textContent: unit }));
-      row.append(name, ...cells.map(({ text, state, moved }) => {
+      const own = apart ? [Object.assign(document.createElement("tr"), { className: "apart" })] : [];
+      if (apart) name.colSpan = cells.length + 1;
+      for (const one of own) one.append(name);
+      row.append(apart ? document.createElement("td") : name, ...cells.map(({ text, state, moved }) => {
         const one = cell("td", "");
         if (state !== "none") setMark(one.appendChild(newMark(state, text)), state, text);
         else one.textContent = text;
         one.classList.toggle("moved", moved);
         return one;
       }));
-      return row;
+      return [...own, row];
     });
     table.replaceChildren(head, ...rows);
   }

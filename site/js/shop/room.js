@@ -4,7 +4,7 @@
 
 import { createGrid } from "../grid/grid.js";
 import { createEffect } from "./effect.js";
-import { found, modelOf, pathBelow, placeOf, recordAt } from "./tables.js";
+import { found, modelOf, pathBelow, placeOf, recordAt, remarkAt } from "./tables.js";
 
 /**
  * @typedef {import("../api.js").ShopTable} Table
@@ -13,7 +13,7 @@ import { found, modelOf, pathBelow, placeOf, recordAt } from "./tables.js";
  *   enter: (typed: {path: string, text: string}[], since: number) => Promise<void>,
  *   change: (op: "add" | "copy" | "remove", record: {list: string, index: number}, since: number) => Promise<boolean>,
  *   undo: () => void, redo: () => void,
- *   effect: () => {document: import("../api.js").Document, shop: string, before: string | null} | null,
+ *   effect: () => {document: import("../api.js").Document, shop: string, before: string | null, day: string} | null,
  * }} Act
  */
 
@@ -21,7 +21,7 @@ import { found, modelOf, pathBelow, placeOf, recordAt } from "./tables.js";
 export function createRoom(dialog, engine, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
   const [tabs, choice, search, title, entry, hint, error, none] = ["shop-tabs", "shop-subject", "shop-search", "shop-title", "shop-entry", "shop-hint", "shop-error", "shop-none"].map(at);
-  const [add, copy, remove] = ["shop-add", "shop-copy", "shop-remove"].map(at);
+  const [add, copy, remove, value, remark] = ["shop-add", "shop-copy", "shop-remove", "shop-value", "shop-remark"].map(at);
   const notes = at("notes");
   const effect = createEffect(at("shop-effect"), at("shop-effect-note"), engine);
   /** @type {Table[]} */ let tables = [];
@@ -64,11 +64,17 @@ export function createRoom(dialog, engine, act) {
     const there = model?.places.length && model.columns.length ? model : null;
     const cell = there?.cell(row, column);
     const sort = there ? there.table.sorts[there.table.rows[there.places[row]].cells[column].sort] : null;
-    const of = there ? [there.table.of, there.table.label, ...there.columns[column].parts, ...there.rows[row].parts] : [];
+    const heads = there ? [there.columns[column].parts, there.rows[row].parts] : [];
+    if (there?.table.rows[there.places[row]].record) heads.reverse(); // the thing, and then what is said of it
+    const of = there ? [there.table.of, there.table.label, ...heads.flat()] : [];
     entry.textContent = [...new Set(of.filter(Boolean))].join(" · ");
     const unit = sort?.kind && sort.unit ? entry.dataset.unit.replace("{unit}", sort.unit) : "";
     hint.textContent = sort?.kind ? `${entry.dataset.takes} ${sort.hint}. ${unit}`.trim() : (sort?.choices.length ? entry.dataset.choose : "");
     error.textContent = cell?.error ?? "";
+    value.textContent = cell?.shown ?? "";
+    const said = there && !sort?.long ? remarkAt(there.table, there.places[row], column) : "";
+    remark.hidden = !said;
+    remark.querySelector("span").textContent = said;
     const record = recordInHand();
     add.disabled = !record;
     copy.disabled = remove.disabled = !record || record.new;

@@ -50,7 +50,7 @@ export function modelOf(table, { asides, query, since }) {
       const { path, text } = table.rows[place].cells[column];
       const aside = asides.get(path);
       const now = aside?.text ?? text;
-      return { key: path, text: now, shown: inWords(table, place, column, now), quiet: now === "false", error: aside?.why ?? "", choices: sortOf(table, place, column)?.choices ?? [] };
+      return { key: path, text: now, shown: inWords(table, place, column, now), quiet: now === "false", long: sortOf(table, place, column)?.long, error: aside?.why ?? "", choices: sortOf(table, place, column)?.choices ?? [] };
     },
   };
 }
@@ -74,6 +74,13 @@ export function recordAt(table, row, column) {
   const path = table.rows[row]?.cells[column]?.path ?? "";
   const [list, step] = [path.slice(0, path.lastIndexOf("/")), path.slice(path.lastIndexOf("/") + 1)];
   return isPlace(step) ? { list, index: Number(step), new: table.rows[row].cells[column].text === "" } : null;
+}
+
+/** What somebody noted of the thing that a cell says something of. @param {Table} table @param {number} row @param {number} column */
+export function remarkAt(table, row, column) {
+  const remarks = [...table.rows[row].cells, ...table.rows.map(({ cells }) => cells[column])].filter(({ sort }) => table.sorts[sort]?.long);
+  const { path } = table.rows[row].cells[column];
+  return remarks.find((one) => path.startsWith(one.path.slice(0, one.path.lastIndexOf("/") + 1)))?.text ?? "";
 }
 
 /** Where an item of a list stands in a table. @param {Table} table @param {string} list @param {number} index */
