@@ -93,6 +93,14 @@ type laidOut struct {
 	names    map[string]string // of items of lists, by path
 	by       map[string]*shopSubject
 	subjects []*shopSubject
+	sorts    map[sortOf]int // of the table in hand, since its values are many and of few sorts
+}
+
+// sortOf tells the values of one table apart by what may be entered for them.
+type sortOf struct {
+	key   string
+	kind  units.Kind
+	yesNo bool
 }
 
 // shopSubject is a table while it is filled: the values by owner and key, both in the order of the file.
@@ -205,6 +213,7 @@ func (l *laidOut) together() {
 }
 
 func (l *laidOut) table(s *shopSubject) ShopTable {
+	l.sorts = map[sortOf]int{}
 	t := ShopTable{ID: s.id, Label: l.Texts.Text("shop.table.shop"), Columns: []ShopColumn{}, Rows: []ShopRow{}, Sorts: []ShopSort{}}
 	if s.id != "" {
 		steps := strings.Split(s.id, "/")
@@ -321,6 +330,16 @@ func (l *laidOut) cell(t *ShopTable, s *shopSubject, owner, key string) ShopCell
 
 // sort returns the place among the table's sorts of what may be entered for a value.
 func (l *laidOut) sort(t *ShopTable, p shop.Leaf) int {
+	of := sortOf{p.Key, p.Kind, p.YesNo}
+	i, known := l.sorts[of]
+	if !known {
+		i = l.newSort(t, p)
+		l.sorts[of] = i
+	}
+	return i
+}
+
+func (l *laidOut) newSort(t *ShopTable, p shop.Leaf) int {
 	sort := ShopSort{Kind: p.Kind, Choices: []Choice{}, Long: p.Key == remarkKey}
 	if choices := l.shopChoices(p); choices != nil {
 		sort.Choices = choices

@@ -28,7 +28,7 @@ func TestCautionsComeWhereTheyApply(t *testing.T) {
 			"bundle", "pancake", "lock_out", "spindle", "weld_strip", "weld_qualified", "weld_field", "weld_eyes", "weld_fume", "weld_off", "weld_trial", "codes",
 		}},
 		"welded on a tube that is preheated": {func(o *Order) { *o = welded(); o.TubeMetal, _ = material.TubeMetal("t9") }, nil, 2, []string{ // bundles: with a step
-			"pancake", "lock_out", "spindle", "weld_field", "weld_eyes", "weld_fume", "weld_strip", "weld_off", "weld_trial", "weld_qualified", "weld_preheat", "codes",
+			"pancake", "lock_out", "spindle", "weld_strip", "weld_qualified", "weld_field", "weld_eyes", "weld_fume", "weld_off", "weld_preheat", "weld_trial", "codes",
 		}},
 		"embedded": {func(o *Order) { *o = embedded() }, nil, 1, []string{"bundle", "traverse", "lock_out", "spindle", "grooved_scrap", "jet", "heat_treatment", "codes"}},
 		"no line makes it": {
