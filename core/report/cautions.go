@@ -82,7 +82,7 @@ func (h *heeded) remarks(m *design.Production) {
 	for _, part := range []making.Part{making.TheProgramme, making.TheStrip, making.ThePacking, making.TheBundle, making.TheCost} {
 		h.remark("", p.Absent[part])
 	}
-	if k := p.Practice; k != nil {
+	if k := p.Practice; k != nil && (p.Ledger == nil || p.Ledger.ToBuy() > 0) {
 		demand := func(text string) { h.add("demands", "buy", h.Texts.Text("making.demands"), text) }
 		for _, one := range k.Demands {
 			demand(h.Texts.Text("shop.demand." + string(one)))
@@ -93,7 +93,7 @@ func (h *heeded) remarks(m *design.Production) {
 	}
 }
 
-// strip says which strip on hand is taken, and what goes back.
+// strip says which strip on hand is taken, what of it stays and what goes back.
 func (h *heeded) strip(p *making.Plan) {
 	l := p.Ledger
 	if l == nil {
@@ -106,6 +106,9 @@ func (h *heeded) strip(p *making.Plan) {
 			key = "making.drawn_strip_remark"
 		}
 		h.remark("buy", message.New(key, "mass", message.Of(units.Weight, hand.Mass), "length", message.Of(units.Run, p.Winding.Hand[i].Length), "heat", hand.Heat, "remark", hand.Remark))
+	}
+	if stay := p.Winding.Stay; stay > 0 && l.ToBuy() > 0 {
+		h.remark("buy", message.New("making.strip_stays", "coils", stay))
 	}
 	if l.Returned > 0 {
 		h.remark("buy", message.New("making.strip_returned", "length", message.Of(units.Run, l.Returned), "heat", p.Winding.Hand[l.Hand-1].From.Heat))

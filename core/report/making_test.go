@@ -345,3 +345,34 @@ func TestBowIsMeasuredInTheLinesLength(t *testing.T) {
 		t.Errorf("the length of the bow shows %q for %q, want %q", got.Auto, got.Text, over)
 	}
 }
+
+// What is taken of the strip on hand is told by its heat, what goes back and what stays too.
+func TestStripOnHandIsTold(t *testing.T) {
+	_, _, alone := made(t, edited(t, "quantity", "20"))
+	s := alone.Plan.Strip()
+	told := func(quantity string, masses ...units.Mass) string {
+		t.Helper()
+		house := shop.House()
+		for _, m := range masses {
+			house.Buying.StripOnHand = append(house.Buying.StripOnHand, shop.StripOnHand{Metal: "al1060", Width: s.Slit, Thickness: s.Thickness, Mass: m, Heat: "4711", Remark: "rack 3"})
+		}
+		in, h, err := design.ReadAndRate(edited(t, "quantity", quantity), &house)
+		if err != nil {
+			t.Fatal(err)
+		}
+		res := design.Evaluate(in, h)
+		m := design.Make(in, res.Heat)
+		res.AddMaking(&m)
+		var all []string
+		for _, c := range (Writer{Texts: message.English(), System: units.SI}).Making(&m, Room{Wide: 700}).Cautions {
+			all = append(append(all, c.Head), c.Texts...)
+		}
+		return strings.Join(all, "\n")
+	}
+	if got := told("20", 105); !strings.Contains(got, "From stock: coil of 105 kg, heat 4711") || !strings.Contains(got, "(rack 3)") || !strings.Contains(got, "Back to stock:") || strings.Contains(got, "Order the strip") {
+		t.Error(got)
+	}
+	if got := told("500", 5); !strings.Contains(got, "On hand stays 1 more coil of this strip") || strings.Contains(got, "heat 4711") {
+		t.Error(got)
+	}
+}

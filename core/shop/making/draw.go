@@ -89,6 +89,23 @@ func (p *Plan) coilsOnHand(c *shop.Capability, k *shop.Coil, s *Strip) (out []Dr
 	return out
 }
 
+// takeHand takes of the coils on hand, in the order of the list, as many as lessen the strip that is bought, and accounts for it: strip is
+// bought by the coil, so that one more of them may save nothing.
+func (w *Winding) takeHand() (best Ledger) {
+	hand, taken := w.Hand, 0
+	for n := range len(hand) + 1 {
+		w.Hand = hand[:n]
+		if l := w.Account(); n == 0 || l.Paid() < best.Paid()*(1-shop.Slack) {
+			best, taken = l, n
+		}
+		if best.ToBuy() == 0 {
+			break
+		}
+	}
+	w.Hand, w.Stay = hand[:taken], len(hand)-taken
+	return best
+}
+
 // HandWorth returns what the strip on hand is worth [currency] that an order takes, what goes back less.
 //
 // Valid: a ledger of the winding.

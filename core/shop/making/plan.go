@@ -166,7 +166,7 @@ func (p *Plan) wind(c *shop.Capability) {
 		option := &p.Coils[i]
 		option.Winding = p.winding(c, &p.Line.Coils[i])
 		if option.Possible = option.Winding.Possible(); option.Possible {
-			option.Ledger = option.Winding.Account()
+			option.Ledger = option.Winding.takeHand()
 			option.Time = p.time(c, &option.Winding, &option.Ledger)
 			if used == nil || c.Buying.Coils == shop.CheaperCoil && p.coilCost(c, option) < p.coilCost(c, used)*(1-roundOff) {
 				used = option

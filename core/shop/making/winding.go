@@ -21,7 +21,8 @@ type Winding struct {
 	FirstOff int
 	Rejected int            // expected, rounded up
 	Spent    bool           // what is left on the last coil that is bought is scrap, not for another order
-	Hand     []DrawnCoil    // coils on hand that serve the order, taken before any are bought
+	Hand     []DrawnCoil    // coils on hand, taken before any are bought
+	Stay     int            // coils on hand that would serve, too, and save no strip
 	Placed   bool           // joints stand only at Places
 	Places   []Interval     // of a tube's strip, as wound; none: joints stand nowhere
 	Restart  units.Duration // of the weld at each joint
