@@ -47,6 +47,12 @@ func build(d document.Document) (*made, error) {
 	m := made{in: in, res: design.Evaluate(in, h)}
 	m.res.AddField(&in)
 	m.making = design.Make(in, m.res.Heat)
+	if s := m.making.Plan.Strip(); s != nil && in.Job.Quantity%2 == 1 { // strip for it is on hand
+		for _, tubes := range []units.Length{4.3, 1.8} {
+			house.Buying.StripOnHand = append(house.Buying.StripOnHand, shop.StripOnHand{Metal: in.FinMetal.ID, Width: s.Slit, Thickness: s.Thickness, Mass: s.Mass(tubes * s.PerTube()), Worth: 2 + units.MoneyPerMass(tubes)})
+		}
+		m.making = design.Make(in, m.res.Heat)
+	}
 	m.res.AddMaking(&m.making)
 	return &m, nil
 }
