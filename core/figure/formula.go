@@ -287,7 +287,7 @@ var Formulas = map[string]Formula{
 	"cost_tube_each":     {"K_t", "N_b p_e", "source.rates", "valid.any"},
 	"cost_offcut":        {"K_b", "−x_b K_t O / L_t", "source.rates", "valid.any"},
 	"cost_spoilt":        {"K_q", "(N_f + N_j) p_q", "source.rates", "valid.any"},
-	"cost_overhead":      {"K_o", "x_o (K_u + K_n + K_ph + K_c + (τ_p + τ_g) r_p / ε)", "source.rates", "valid.any"},
+	"cost_overhead":      {"K_o", "x_o (K_u + K_n + K_c + (τ_p + τ_g) r_p / ε)", "source.rates", "valid.any"},
 	"cost_freight":       {"K_h", "M_o p_h", "source.rates", "valid.any"},
 	"cost_tube":          {"K_t", "L_t m_t p_t", "source.rates", "valid.any"},
 	"cost_strip":         {"K_s", "(L_b − L_r) w_s t ρ_f p_f", "source.rates", "valid.any"},

@@ -29,6 +29,8 @@ var takenBack = map[string]func(d *made, numbers map[string]float64) float64{
 		cuts := 2 * d.in.Job.Quantity // both trims of what ships
 		if d.making.Shop.Buying.Tubes == shop.StockLengths {
 			cuts += d.making.Plan.Winding.Made()
+		} else {
+			cuts += d.making.Plan.DrawnSums().Pieces
 		}
 		return float64(cuts)
 	},
@@ -63,6 +65,18 @@ func (d *made) foot() float64 {
 func (d *made) lap() float64 {
 	fin := &d.in.Tube.Fin
 	given := 0.0
+	if knurled := fin.Type == tube.KnurledFooted || fin.Type == tube.KnurledOverlap; fin.Foot.By == tube.NeutralFibre {
+		if knurled {
+			given = float64(fin.Foot.Knurl)
+		}
+		switch {
+		case feet[fin.Type] < 2:
+			return given
+		case fin.Lap > 0:
+			return given + float64(fin.Lap)
+		}
+		return given + float64(fin.Foot.Lap)
+	}
 	fewer := map[tube.FinType]float64{tube.KnurledFooted: 1, tube.OverlapFooted: 1, tube.KnurledOverlap: 2}[fin.Type]
 	if fin.Lap > 0 && feet[fin.Type] == 2 {
 		given = float64(fin.Lap)

@@ -107,6 +107,9 @@ func TestOrdersAreConserved(t *testing.T) {
 			now = &s
 		}
 		p := making.PlanOf(&c, l, &o, now)
+		if p.Supply != nil && p.Supply.Tubes == 0 { // all are on hand
+			delete(p.Absent, making.TheBundle)
+		}
 		if len(p.Absent) > 0 && !(o.FreeIssue && len(p.Absent) == 1) {
 			t.Fatalf("%+v: absent %v", o.Tube, p.Absent)
 		}

@@ -34,6 +34,9 @@ func TestTubesOnHandAreTakenFirst(t *testing.T) {
 
 	c.Buying.OnHand[0].Pieces = 500
 	p = PlanOf(&c, &c.Lines[0], &o, nil)
+	if p.Bundle != nil || p.Absent[TheBundle].None() {
+		t.Errorf("a bundle of no tubes: %+v", p.Bundle)
+	}
 	if p.Supply.Tubes != 0 || p.Cost == nil || p.Cost.item("tube") != 0 || p.Cost.item("on_hand") != 123*11 {
 		t.Errorf("all are on hand: %+v %v", p.Supply, p.Absent)
 	}

@@ -221,6 +221,10 @@ func (p *Plan) supply(c *shop.Capability) {
 		p.Absent[TheSupply] = message.New("shop.why.no_stock", "cut", message.Of(units.Distance, p.Programme.CutLength))
 		return
 	}
+	if p.Supply.Tubes == 0 {
+		p.Bundle, p.Absent[TheBundle] = nil, message.New("shop.why.all_on_hand")
+		return
+	}
 	p.bundle(c, p.Supply.Tubes)
 }
 
