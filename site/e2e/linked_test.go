@@ -28,5 +28,4 @@ func TestSameThingsAreLit(t *testing.T) {
 	page.Wait(lit(`#headline [data-figure="fin_efficiency"]`))
 	browser.Eval[bool](page, `(document.querySelector("#status").dispatchEvent(new PointerEvent("pointerover", {bubbles: true})), true)`)
 	page.Wait(none)
-	quiet(t, page)
 }

@@ -20,5 +20,4 @@ func TestWhatMovesAFigure(t *testing.T) {
 	enter(page, "fin_height", "6 mm")
 	page.Wait(said + `.startsWith("Outside diameter 1 % more 0.679 % more|")`) // 25.4 of 37.4 mm
 	page.Click(id("working-close"))
-	quiet(t, page)
 }

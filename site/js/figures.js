@@ -58,17 +58,37 @@ export function createFigures(headline, groups, cards, onOpen, copied) {
     return found;
   }
 
+  /** @type {import("./api.js").Page | null} whose groups wait for the frame that has the first figures */ let waiting = null;
+
+  /** @param {import("./api.js").Page} view */
+  function showGroups(view) {
+    const above = new Set(view.headline?.map(({ id }) => id));
+    for (const group of view.groups ?? []) {
+      const { title, figures } = groupList(group, above);
+      write(title, group.title);
+      figures.show(group.figures);
+    }
+  }
+
   return {
-    /** @param {import("./api.js").Page} view */
-    show(view) {
-      const headline = view.headline ?? [];
-      top.show(headline);
-      const above = new Set(headline.map(({ id }) => id));
-      for (const group of view.groups ?? []) {
-        const { title, figures } = groupList(group, above);
-        write(title, group.title);
-        figures.show(group.figures);
+    /** Those that decide come first: the lists of the first answer are made when these are in sight. @param {import("./api.js").Page} view @param {() => void} listed */
+    show(view, listed) {
+      top.show(view.headline ?? []);
+      if (lists.size) {
+        showGroups(view);
+        return listed();
       }
+      if (!waiting) {
+        requestAnimationFrame(() =>
+          setTimeout(() => {
+            const latest = /** @type {import("./api.js").Page} */ (waiting);
+            waiting = null;
+            showGroups(latest);
+            listed();
+          }),
+        );
+      }
+      waiting = view;
     },
   };
 }

@@ -235,7 +235,7 @@ function show({ document, view }, { settled, since, arrived = false }) {
 function glimpsed(document, view, since) {
   pictured(() => sheet.show(document, view, { settled: false, since }));
   form.pulled(view.fields);
-  figures.show(view);
+  figures.show(view, () => {});
   if (view.bars) heat.bars(view.bars);
 }
 
@@ -267,13 +267,12 @@ function notDrawn(error) {
 
 /** @param {import("./api.js").Page} view */
 function measured(view) {
-  figures.show(view);
+  figures.show(view, () => sections.hideOthers(at("groups")));
   survivors.show(view.survivors);
   if (view.bars && view.methods && view.pairs) heat.show({ bars: view.bars, methods: view.methods, by_methods: view.by_methods ?? "", pairs: view.pairs });
   cases.show(view.cases);
   making.show(view.making);
   if (view.making) shop.name(view.making.shop);
-  sections.hideOthers(at("groups"));
 }
 
 /** What the engine did not take stays where it was typed. @param {import("./form.js").Asides} now */

@@ -36,5 +36,16 @@ export function createRoving(root, selector) {
     presses[next].focus();
   });
 
-  return () => stopAt(here && root.contains(here) && usable(here) ? here : (all().find(usable) ?? null));
+  let due = false;
+  /** Once a frame is laid out: what can be seen is asked of the browser, which would lay out the page for it at once. */
+  return () => {
+    if (due) return;
+    due = true;
+    requestAnimationFrame(() =>
+      setTimeout(() => {
+        due = false;
+        stopAt(here && root.contains(here) && usable(here) ? here : (all().find(usable) ?? null));
+      }),
+    );
+  };
 }
