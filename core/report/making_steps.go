@@ -1,11 +1,13 @@
 package report
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
 	"finwright/core/design"
 	"finwright/core/message"
+	"finwright/core/shop"
 	"finwright/core/units"
 )
 
@@ -16,7 +18,8 @@ type MakingStep struct {
 	Tubes string `json:"tubes"`
 	Time  string `json:"time"`
 	Cost  string `json:"cost"`
-	Note  string `json:"note"` // when it is done, by whom if that is a supplier, and what must be heeded
+	When  string `json:"when"` // the head under which steps of one time stand
+	Note  string `json:"note"` // who asked for it, by whom it is done if that is a supplier, and what must be heeded
 }
 
 // MakingCheck is one check of the first tubes off, with what is to be found.
@@ -39,7 +42,8 @@ func (w Writer) steps(m *design.Production) []MakingStep {
 			ID: strconv.Itoa(i), Name: s.Step.Name, Tubes: w.number(units.Count, float64(s.Tubes)),
 			Time: w.Texts.Numbers.Figure(units.Time, float64(s.Time), w.System).String(), Cost: w.number(units.Cost, float64(s.Cost)),
 		}
-		note := []string{w.Texts.Text("making.step." + string(s.Step.When))}
+		row.When = w.Texts.Text("making.step." + string(s.Step.When))
+		var note []string
 		if s.Asked {
 			note = append(note, w.Texts.Text("making.step.asked"))
 		}
@@ -53,6 +57,10 @@ func (w Writer) steps(m *design.Production) []MakingStep {
 		row.Note = strings.Join(note, " ")
 		out = append(out, row)
 	}
+	time := func(s MakingStep) int {
+		return slices.IndexFunc(shop.StepTimes, func(t shop.StepTime) bool { return s.When == w.Texts.Text("making.step."+string(t)) })
+	}
+	slices.SortStableFunc(out, func(a, b MakingStep) int { return time(a) - time(b) })
 	return out
 }
 

@@ -376,3 +376,19 @@ func TestStripOnHandIsTold(t *testing.T) {
 		t.Error(got)
 	}
 }
+
+// Paper says by whose prices, of when, and by which file an order is priced; steps stand under the time at which they are done.
+func TestPaperSaysWhosePrices(t *testing.T) {
+	w := Writer{Texts: message.English(), System: units.SI}
+	house := shop.House()
+	if got := w.Whose(&house, "1a2b"); got != "Shop "+house.Name+", prices of "+house.PricesOf()+", file 1a2b" {
+		t.Error(got)
+	}
+	m, _, plan := made(t, cases.List()[1].Document())
+	slices.Reverse(plan.Plan.Steps)
+	for i, s := range w.steps(&plan) {
+		if want := m.Steps[i].When; s.When != want || s.When == "" || strings.Contains(s.Note, s.When) {
+			t.Errorf("step %d, %+v, is done %q, want %q", i, s, s.When, want)
+		}
+	}
+}

@@ -14,6 +14,7 @@ import (
 	"testing"
 	"time"
 
+	"finwright/core/shop"
 	"finwright/site/browser"
 )
 
@@ -37,6 +38,8 @@ func TestPrint(t *testing.T) {
 	enter(page, "fin_pitch", "9 fpi")
 	page.Click(id("print"))
 	page.Wait(`document.body.dataset.printed?.includes("2.82")`)
+	house := shop.House()
+	whose := "Shop " + house.Name + ", prices of " + house.PricesOf() + ", file " + house.Fingerprint()
 	for _, section := range []string{"making", "heat"} {
 		page.Click(id("section-" + section))
 		page.Wait(`document.body.dataset.section === ` + js(section) + ` && document.body.dataset.answer === "answered"`)
@@ -49,6 +52,9 @@ func TestPrint(t *testing.T) {
 		want, day := "Printed "+time.Now().Format(time.DateOnly), browser.Eval[string](page, element(id("printed"))+".innerText")
 		if day != want {
 			t.Errorf("%s says %q, not %q", section, day, want)
+		}
+		if got := browser.Eval[string](page, element(id("whose"))+".innerText"); got != whose {
+			t.Errorf("%s says %q, not %q", section, got, whose)
 		}
 		for place, want := range map[string]string{"name": "Oil cooler, footed aluminium", "made": day + " by Finwright "} {
 			foot := browser.Eval[string](page, `getComputedStyle(document.documentElement).getPropertyValue("--foot-`+place+`")`)

@@ -344,6 +344,7 @@ export interface Page {
   pairs?: ShownAsked[];
   followed: string;
   glimpse: boolean;
+  whose?: string;
   scene: Scene | null;
   plots?: Update[];
   rings?: Rings[];
@@ -735,6 +736,7 @@ export interface MakingStep {
   tubes: string;
   time: string;
   cost: string;
+  when: string;
   note: string;
 }
 

@@ -13,6 +13,8 @@ import { newMark, setMark } from "./mark.js";
 
 const LINE_CHOSEN_HERE = { op: "set", values: [{ field: "line", text: "" }] };
 
+const NO_STEP = { tubes: "", time: "", cost: "", note: "", when: "" }; // the head of those of one time
+
 /**
  * @param {HTMLElement} root
  * @param {HTMLElement} cards
@@ -196,7 +198,8 @@ export function createMaking(root, cards, onCommand) {
       if (named !== now.join("\n")) names.replaceChildren(...now.map((name) => new Option("", name)));
       named = now.join("\n");
       spreadCautions(making.cautions);
-      showSteps(making.work_steps, (body, { name, tubes, time, cost, note }) => fillTwo(body, [name, tubes, time, cost], note));
+      const timed = making.work_steps.flatMap((step, i, all) => (step.when === all[i - 1]?.when ? [step] : [{ ...NO_STEP, id: step.when, name: step.when }, step]));
+      showSteps(timed, (body, { name, tubes, time, cost, note, when }) => (body.classList.toggle("head", !when), fillTwo(body, [name, tubes, time, cost], note)));
       write(/** @type {HTMLElement} */ (promise.firstElementChild), making.promise.title);
       promise.hidden = !making.promise.title;
       promise.classList.toggle("bare", making.promise.rows.length === 0);

@@ -44,7 +44,7 @@ export function createTools(design, answer, act) {
   });
   at("link").addEventListener("click", async () => say((await act.link()) ? "linked" : "linkHere"));
   at("print").addEventListener("click", act.print);
-  const printed = at("printed");
+  const [printed, whose] = [at("printed"), at("whose")];
   const version = asset("engine.wasm.gz").split(".").at(-3) ?? "";
   addEventListener("beforeprint", () => {
     const { head: { reference = "", revision = "" } = {} } = design.history.job ?? {};
@@ -71,6 +71,7 @@ export function createTools(design, answer, act) {
     marked,
     /** @param {import("./api.js").Page} view */
     show(view) {
+      if (view.whose) whose.textContent = view.whose;
       entry.show(view.title, "");
       for (const button of units) button.setAttribute("aria-pressed", String(button.dataset.units === view.units));
     },

@@ -57,6 +57,7 @@ func (t tracedOn) screen(width, height float64) *ink.Screen {
 // page is what the page shows of one document.
 type page struct {
 	report.View
+	Whose string         `json:"whose,omitempty"` // prices are shown, for paper
 	Scene *sheet.Scene   `json:"scene"`
 	Plots []plots.Update `json:"plots,omitzero"`
 	Rings []plots.Rings  `json:"rings,omitzero"` // of a glimpse: where the design stands in the plots
@@ -122,6 +123,9 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 	}
 	out := reply{Document: d, View: page{View: w.View(d, nil, &res)}}
 	out.View.Making, out.View.Survivors = planned, survivors
+	if in.Shop != nil && !want.First {
+		out.View.Whose = w.Whose(in.Shop, markOf(want.Shop, in.Shop))
+	}
 	if area == nil {
 		return out, nil
 	}

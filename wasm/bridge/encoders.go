@@ -541,6 +541,10 @@ func encodePage(e *encoder, v *page) {
 	e.string(v.Followed)
 	e.key("glimpse")
 	e.flag(v.Glimpse)
+	if v.Whose != "" {
+		e.key("whose")
+		e.string(v.Whose)
+	}
 	e.key("scene")
 	if v.Scene == nil {
 		e.null()
@@ -1398,6 +1402,8 @@ func encodeMakingStep(e *encoder, v *report.MakingStep) {
 	e.string(v.Time)
 	e.key("cost")
 	e.string(v.Cost)
+	e.key("when")
+	e.string(v.When)
 	e.key("note")
 	e.string(v.Note)
 	e.close('}')

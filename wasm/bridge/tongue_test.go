@@ -64,6 +64,7 @@ func TestEveryAnswerIsInTheLanguage(t *testing.T) {
 	house := shop.House()
 	names(house.Name)
 	names(house.Currency)
+	names(house.Fingerprint())
 	names("fast") // is entered below
 	for _, l := range house.Lines {
 		names(l.Name)

@@ -81,10 +81,10 @@ func (p *Plan) find(c *shop.Capability, k *shop.Check) message.Message {
 	return message.New("find.turn_by_hand")
 }
 
-// counted says how many fins are to be found over a length.
+// counted says how many fins are to be found over a length: whole ones, as they are counted.
 func counted(p *Plan, k *shop.Check, over units.Length) message.Message {
 	fins := float64(p.Order.Tube.Fin.Count) * float64(over)
-	return message.New("find.count", "fins", message.Amount{Kind: units.Factor, SI: fins}, "off", message.Amount{Kind: units.Factor, SI: k.Fins}, "over", along(over))
+	return message.New("find.count", "fins", message.Amount{Kind: units.Count, SI: fins}, "off", message.Amount{Kind: units.Factor, SI: k.Fins}, "over", along(over))
 }
 
 // FinnedZones returns how many zones of a tube are finned; each has two ends to be secured.

@@ -187,7 +187,7 @@ func TestCautionOfAStepIsSaidOnce(t *testing.T) {
 	}
 }
 
-// What first-off checks are to find, by hand: 10 fins to the inch are 39.37 over 100 mm; fins of 15.875 mm on 25.4 mm are 57.15 mm;
+// What first-off checks are to find, by hand: 10 fins to the inch are 39.37 over 100 mm, 39 as they are counted; fins of 15.875 mm on 25.4 mm are 57.15 mm;
 // 2.16 N for each of 25.4 mm are 54.9 N.
 func TestFirstOffChecks(t *testing.T) {
 	c, o := plainShop(), embedded()
@@ -213,7 +213,7 @@ func TestFirstOffChecks(t *testing.T) {
 	}
 	got := said(o)
 	for kind, want := range map[shop.CheckKind]string{
-		shop.CountShort: "39.37 fins, 1 more or fewer, over 100 mm", shop.CountLong: "393.7 fins, 4 more or fewer, over 1000 mm", shop.FinODCheck: "57.15 mm or up to 1 mm less, never more",
+		shop.CountShort: "39 fins, 1 more or fewer, over 100 mm", shop.CountLong: "394 fins, 4 more or fewer, over 1000 mm", shop.FinODCheck: "57.15 mm or up to 1 mm less, never more",
 		shop.PlainEnds: "38 mm and 38 mm", shop.PullTest: "54.9 N", shop.EndSecurity: "2 ends, each", shop.GrowthCheck: "6.027 mm longer",
 	} {
 		if !strings.Contains(got[kind], want) {
