@@ -3,6 +3,7 @@
 package e2e
 
 import (
+	"encoding/json"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -76,7 +77,11 @@ func TestPageInAnotherLanguage(t *testing.T) {
 		given(c.Title)
 	}
 	house := shop.House()
-	given(house.Name + " " + house.Currency)
+	var file struct{ Note string }
+	if err := json.Unmarshal(house.Save(), &file); err != nil {
+		t.Fatal(err)
+	}
+	given(house.Name + " " + house.Currency + " " + file.Note)
 	for _, l := range house.Lines {
 		given(l.Name)
 	}
