@@ -67,7 +67,7 @@ func (w Writer) Card(in field.Input, h design.Heat) Card {
 			row.Gauge = gaugeOf(t)
 		}
 		out.Rows = append(out.Rows, row)
-		args = append(args, fmt.Sprintf("v%d", i), message.Amount{Kind: v.kind, SI: v.si})
+		args = append(args, fmt.Sprintf("v%d", i), print(w.System))
 	}
 	out.Line = w.say(message.New("card.line", args...))
 	return out

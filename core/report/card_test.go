@@ -16,8 +16,8 @@ func TestCardSaysTheTubeInBothSystems(t *testing.T) {
 		t.Fatal(err)
 	}
 	for system, line := range map[units.System]string{
-		units.SI: "25.4 mm × 2.11 mm, fins 15.875 mm × 0.4 mm, 393.7 fins/m; 1.701 m²/m, 1.818 kg/m",
-		units.US: "1 in × 0.083 in, fins 5/8 in × 0.0157 in, 10 fins/in; 5.58 ft²/ft, 1.221 lb/ft",
+		units.SI: "25.4 mm × 2.108 mm, fins 15.875 mm × 0.4 mm, 393.7 fins/m; 1.701 m²/m, 1.818 kg/m",
+		units.US: "1 in × 0.083 in, fins 5/8 in × 0.01575 in, 10 fins/in; 5.580 ft²/ft, 1.221 lb/ft",
 	} {
 		w := Writer{Texts: message.English(), System: system}
 		card := w.Card(in, h)
