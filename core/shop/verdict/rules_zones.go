@@ -192,7 +192,12 @@ func judgeStock(p *Pair) Verdict {
 		v.Why = message.New("shop.why.stock", "cut", message.Of(units.Distance, programme.CutLength), "longest", message.Most(message.Of(units.Distance, longest)))
 		over := (programme.CutLength - longest) * units.Length(1+programme.Growth.Share)
 		length := roundDown(p.Order.Tube.Length - over - p.Shop.Cutting.Step)
-		v.Change = []Setting{{Field: "tube_length", Kind: units.Distance, SI: float64(length)}}
+		change := Setting{Field: "tube_length", Kind: units.Distance, SI: float64(length)}
+		shorter := With(*p.Order, change)
+		other := Pair{Shop: p.Shop, Line: p.Line, Practice: p.Practice, Order: &shorter}
+		if _, fits := other.Programme(); fits { // with its bare spans
+			v.Change = []Setting{change}
+		}
 	}
 	return v
 }

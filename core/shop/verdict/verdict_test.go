@@ -451,12 +451,22 @@ func TestNearestChangesPass(t *testing.T) {
 	for i := range c.Lines[0].Coils { // small coils, so that the joint rule has work
 		c.Lines[0].Coils[i].OD, c.Lines[0].Coils[i].Width = 0.4, 0.03
 	}
+	saws := shop.House() // buys from stock, on coils that hold less than a tube, and keeps joints far off
+	saws.BoughtIn, saws.Buying.Tubes, saws.Cutting.Stock = nil, shop.StockLengths, []units.Length{6.1, 12.2}
+	for i := range saws.Lines[0].Coils {
+		saws.Lines[0].Coils[i].Mass = 1.5
+	}
+	for i := range saws.Lines[0].Types {
+		saws.Lines[0].Types[i].Joints.Clear = 2
+	}
+	shops := []*shop.Capability{&c, &saws}
 	var lock sync.Mutex
 	proposed := map[string]bool{}
 	proof.Proof{Share: 500, Full: 15000, Seed: 1}.Run(t, func(t *proof.Case) {
 		o := random(t.Rand)
+		c := shops[t.Index%len(shops)]
 		for i := range c.Lines {
-			came := checkChanges(t, &c, &c.Lines[i], &o)
+			came := checkChanges(t, c, &c.Lines[i], &o)
 			lock.Lock()
 			maps.Copy(proposed, came)
 			lock.Unlock()
