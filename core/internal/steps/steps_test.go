@@ -50,7 +50,7 @@ func (w *walk) change(id string, from, to float64) float64 {
 // TestNoFigureSteps walks each number of plausible designs and follows the largest change of each figure until it is gone.
 func TestNoFigureSteps(t *testing.T) {
 	fields := walked()
-	count := proof.Proof{Share: 5, Full: designs * len(fields), Seed: 20}.Run(t, func(c *proof.Case) {
+	count := proof.Proof{Share: 4, Full: designs * len(fields), Seed: 20}.Run(t, func(c *proof.Case) {
 		n := c.Index % designs
 		f := fields[(c.Index/designs+n)%len(fields)]
 		d := draw(n)
