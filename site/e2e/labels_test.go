@@ -112,9 +112,6 @@ func TestLabelsKeepApartInTheBrowser(t *testing.T) {
 		showTubes(t, opened(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, ""), tubes[:count/2])
 	})
 	t.Run("a longer language", func(t *testing.T) {
-		if !proof.Long() {
-			t.Skip("a page of its own is built for it")
-		}
 		b, err := browser.StartPlain(inTongue(t).folder, static.Host{})
 		if err != nil {
 			t.Fatal(err)

@@ -74,7 +74,7 @@ export class Rings {
         pen.setLineDash([]);
       }
       const ring = new Path2D();
-      ring.arc(at.x, at.y, RADIUS, 0, 2 * Math.PI);
+      ring.roundRect(at.x - RADIUS, at.y - RADIUS, 2 * RADIUS, 2 * RADIUS, RADIUS);
       pen.fill(ring);
       pen.lineWidth = 2.5;
       pen.stroke(ring);
