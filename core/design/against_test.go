@@ -19,7 +19,7 @@ func TestSavedIsNeverNegative(t *testing.T) {
 			t.Errorf("%d against %d: %g, %q", c.used, c.other, f.SI, f.Label)
 		}
 	}
-	for _, key := range []string{"figure.changes_more", "figure.hours_more"} {
+	for _, key := range []string{"figure.changes_more", "figure.joints_more", "figure.hours_more"} {
 		if !message.English().Has(key) {
 			t.Errorf("no text %s", key)
 		}

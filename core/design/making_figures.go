@@ -163,6 +163,7 @@ func (k maker) coil() []figure.Figure {
 	if other, ok := k.otherCoil(); ok {
 		list = append(list, fig("coil_replaces", units.Factor, f.Replaces(other.Winding.Coil), "", "coil_replaces", k.coilRun(), run("L_x", other.Winding.Coil.Length)),
 			against("changes_other", units.Count, number("X_x", other.Ledger.Changes), number("X", l.Changes)),
+			against("joints_other", units.Count, number("J_x", other.Ledger.Jointed), number("J", l.Jointed)),
 			against("hours_other", units.Hours, took("H_x", other.Time.Clock), took("H", k.p.Time.Clock)))
 	}
 	return list

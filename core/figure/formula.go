@@ -204,6 +204,8 @@ var Formulas = map[string]Formula{
 	"coil_replaces":      {"f", "L_c / L_x", "source.winding", "valid.same_strip"},
 	"changes_other":      {"ΔX", "X_x − X", "source.winding", "valid.same_strip"},
 	"changes_more":       {"ΔX", "X − X_x", "source.winding", "valid.same_strip"},
+	"joints_other":       {"ΔJ", "J_x − J", "source.winding", "valid.same_strip"},
+	"joints_more":        {"ΔJ", "J − J_x", "source.winding", "valid.same_strip"},
 	"hours_other":        {"ΔH", "H_x − H", "source.hours", "valid.same_strip"},
 	"hours_more":         {"ΔH", "H − H_x", "source.hours", "valid.same_strip"},
 	"growth":             {"g", "g_L", "source.growth", "valid.growth"},

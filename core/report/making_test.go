@@ -268,7 +268,7 @@ func TestMakingSaysWhatAForemanAsks(t *testing.T) {
 func TestBoughtInIsSaid(t *testing.T) {
 	m, res, _ := made(t, edited(t, "fin_type", "extruded"))
 	w := Writer{Texts: message.English(), System: units.SI}
-	if got := w.line(&res).Value; got != "Bought in" || !strings.HasSuffix(m.Answer, "tubes are bought in finned: no line winds them.") || len(m.Promise.Title) > 0 {
+	if got := w.line(&res).Value; got != "Bought in" || !strings.HasSuffix(m.Answer, "tubes are bought in finned, at the price by the metre for tubes of 12 mm to 27 mm: no line winds them.") || len(m.Promise.Title) > 0 {
 		t.Errorf("%q, %q, %+v", got, m.Answer, m.Promise)
 	}
 	if m, _, _ = made(t, edited(t, "fin_type", "extruded", "tube_od", "60 mm")); strings.Contains(m.Answer, "bought in") || !strings.HasPrefix(m.Promise.Title, "No day can be promised.") {

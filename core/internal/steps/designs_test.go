@@ -1,6 +1,7 @@
 package steps
 
 import (
+	"fmt"
 	"math"
 	"math/rand/v2"
 	"strconv"
@@ -150,6 +151,9 @@ func ask(d document.Document) *answer {
 	a.words += r.Line + h.Thermal.Inside.Method
 	if w := plan.Plan.Winding; w != nil {
 		a.words += string(w.Coil.Form)
+	}
+	if b := plan.Plan.BoughtIn; b != nil {
+		a.words += fmt.Sprint(b.OD) // the row of the price list, which the line's answer names
 	}
 	for _, m := range h.Methods {
 		a.words += strconv.FormatBool(m.InRange)

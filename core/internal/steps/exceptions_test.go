@@ -12,17 +12,17 @@ type exception struct {
 // exceptions lists all that may step.
 var exceptions = []exception{
 	{
-		why: "whole pieces: sets of tooling, working days, coils, joints that are moved, crates, layers, bearers, trucks, tubes and bars are counted",
+		why: "whole pieces: sets of tooling, working days, coils, joints that are moved, crates, layers, bearers, trucks, tubes and bars are counted, and a price list has rows",
 		figures: []string{
-			"tubes_wanted", "break_even", "coils", "whole_tubes", "changes_other", "coil_tubes", "coil_interval", "coil_to_order", "joints_tube", "stranded",
+			"tubes_wanted", "break_even", "coils", "whole_tubes", "changes_other", "joints_other", "coil_tubes", "coil_interval", "coil_to_order", "joints_tube", "stranded",
 			"strip_bought", "strip_bought_mass", "strip_scrap", "strip_remainder", "scrap_share", "strip_cut_back", "coils_cut",
 			"crates", "per_crate", "layers", "crate_mass", "bearers", "bearer_spacing", "leg_load", "trucks", "bundle_tubes", "bundle_width", "bundle_height", "mill_tubes", "offcut", "tube_bought", "tube_used", "tube_trim", "tube_spoilt", "tubes_to_send", "stock_instead", "cut_instead",
 			"line_hours", "crew_hours", "hours_other", "shifts", "tubes_shift",
-			"cost_tube", "cost_strip", "cost_scrap", "cost_finning", "cost_packing", "cost_fixed", "cost_variable", "cost_total", "cost_mark_up", "price_margin",
+			"cost_tube", "cost_bought_in", "cost_strip", "cost_scrap", "cost_finning", "cost_packing", "cost_fixed", "cost_variable", "cost_total", "cost_mark_up", "price_margin",
 			"price", "price_tube", "price_metre", "budget_low", "budget_high", "cost_surcharge", "cost_tooling", "work_days",
 		},
 		shown: []string{
-			"tubes_wanted", "cost_tooling", "work_days", "break_even", "coils", "whole_tubes", "changes_other", "crates", "per_crate", "layers", "trucks", "bundle_tubes", "mill_tubes",
+			"tubes_wanted", "cost_tooling", "work_days", "break_even", "coils", "whole_tubes", "changes_other", "joints_other", "crates", "per_crate", "layers", "trucks", "bundle_tubes", "mill_tubes",
 			"joints_tube", "coil_tubes", "coils_cut", "strip_cut_back", "slit_width", "cut_length", "mill_length", "bearers", "sling_leg", // which there is none of on a beam
 		},
 		words: true,

@@ -17,7 +17,8 @@ import (
 func (p *Plan) buyIn(c *shop.Capability, bought *shop.BoughtIn) {
 	o, r := p.Order, &c.Rates
 	p.BoughtIn = bought
-	p.Absent[TheProgramme] = message.New("shop.why.bought_in", "type", message.Key("choice.fin_type."+string(o.Tube.Fin.Type)))
+	p.Absent[TheProgramme] = message.New("shop.why.bought_in_row", "type", message.Key("choice.fin_type."+string(o.Tube.Fin.Type)),
+		"low", message.Of(units.Diameter, bought.OD.Low), "high", message.Of(units.Diameter, bought.OD.High))
 	p.Steps = slices.DeleteFunc(stepsOf(c, o, o.Quantity), func(s StepWork) bool { return s.Step.When == shop.BeforeFinning })
 	if p.pack(c); p.Packing == nil {
 		p.Absent[TheCost] = p.Absent[ThePacking]
