@@ -289,7 +289,10 @@ class Chart {
   }
 }
 
-/** @returns {Promise<Record<string, Plot[]>>} the options of all charts, by units */
+/** @type {Promise<Record<string, Plot[]>>} the options of all charts, by units: they come with this script, while the engine starts */
+const loaded = loadOptions();
+loaded.catch(() => {}); // told when they are needed
+
 async function loadOptions() {
   const url = asset("charts.json");
   const response = await fetch(url);
@@ -308,7 +311,7 @@ async function loadOptions() {
  * @param {{onPlace: (plot: string, values: Value[]) => void}} listener
  */
 export async function createPlots(root, { onPlace }) {
-  const options = await loadOptions();
+  const options = await loaded;
   let units = ""; // whose options are set
   let dark = false;
   /** @type {Map<string, Chart>} */

@@ -90,8 +90,9 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   });
   new ResizeObserver(([{ contentRect }]) => {
     if (contentRect.width === 0) return; // hidden for the printer
+    const before = JSON.stringify(size());
     ({ width, height } = contentRect);
-    if (drawing) onResize();
+    if (plots && JSON.stringify(size()) !== before) onResize(); // before, the first drawing is yet to be asked for
   }).observe(drawingRoot);
 
   return {
