@@ -143,10 +143,13 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 }
 
 // Glimpse renders of document d what moves while something of the design before is pulled: the entries that were set, the figures
-// in sight, and what holds the heat back. The rest of a View is absent.
-func (w Writer) Glimpse(before, d document.Document, res *design.Result) View {
-	v := View{Glimpse: true, Title: d.Title, Units: d.Units, Valid: true, Headline: w.headline(res), Groups: w.groups(res)}
-	if w.Section.Methods {
+// that decide and, with lists, all in sight and what holds the heat back. The rest of a View is absent.
+func (w Writer) Glimpse(before, d document.Document, res *design.Result, lists bool) View {
+	v := View{Glimpse: true, Title: d.Title, Units: d.Units, Valid: true, Headline: w.headline(res)}
+	if lists {
+		v.Groups = w.groups(res)
+	}
+	if lists && w.Section.Methods {
 		v.Bars = w.bars(res.Heat)
 	}
 	for i := range field.Fields {

@@ -55,6 +55,7 @@ export interface EditArgs {
   first?: boolean;
   headline?: string[];
   glimpse?: boolean;
+  lists?: boolean;
 }
 
 export interface Reply {
@@ -74,6 +75,7 @@ export interface ExampleArgs {
   first?: boolean;
   headline?: string[];
   glimpse?: boolean;
+  lists?: boolean;
 }
 
 export interface FilenameArgs {
@@ -132,6 +134,7 @@ export interface OpenArgs {
   first?: boolean;
   headline?: string[];
   glimpse?: boolean;
+  lists?: boolean;
 }
 
 export interface Opened {
@@ -205,6 +208,7 @@ export interface StartArgs {
   first?: boolean;
   headline?: string[];
   glimpse?: boolean;
+  lists?: boolean;
 }
 
 export interface Started {
@@ -238,6 +242,7 @@ export interface WorkingArgs {
   first?: boolean;
   headline?: string[];
   glimpse?: boolean;
+  lists?: boolean;
 }
 
 export interface Working {

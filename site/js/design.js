@@ -5,7 +5,7 @@
 // document, so that a pull or a typed word makes one step of undo however many answers it takes.
 //
 // While something is pulled most answers are glimpses: what moves under the hand, and nothing of what hangs on it. A whole one
-// comes between them twice a second, and when the hand rests.
+// comes between them once a second, and when the hand rests.
 //
 // What the engine cannot take is set aside: it stays where it was typed, with its reason, and the rest goes on without it.
 
@@ -15,7 +15,8 @@ import { after, differences } from "./job.js";
 import { LoadFailure } from "./loader.js";
 
 const REST = 100; // ms without a move until all is shown of what is pulled
-const WHOLE = 500; // ms from one whole answer to the next while it is moved on: it costs the page as much as ten glimpses
+const LISTS = 100; // ms from one glimpse with all figures in sight to the next: they are read no faster
+const WHOLE = 1000; // ms from one whole answer to the next while it is moved on: it costs the page as much as ten glimpses
 
 /**
  * @typedef {import("./api.js").Reply & Partial<Pick<import("./api.js").Opened, "job" | "item">>} Reply
@@ -62,7 +63,7 @@ export function createDesign(engine, area, page) {
   /** @type {Map<string, Aside>} */ const asides = new Map();
   /** @type {Map<string, [string, Aside][]>} what is set aside in items that are not in hand */ const elsewhere = new Map();
   /** @type {Reply | null} */ let shown = null;
-  let wholeAt = 0; // when all was last shown
+  let [wholeAt, listedAt] = [0, 0]; // when all was last shown, and all figures
   let resting = 0; // timer of a hand that does not move
 
   function publish() {
@@ -312,8 +313,11 @@ export function createDesign(engine, area, page) {
     await drained;
     if (glimpse !== mine || !history.current) return;
     mine.sent = true;
+    const now = performance.now();
+    const lists = now - listedAt > LISTS;
+    if (lists || whole) listedAt = now;
     try {
-      const reply = await engine.callLatest("live", "edit", { document: history.current, commands: [mine.command], ...area(true), ...(!whole && { glimpse: true }) });
+      const reply = await engine.callLatest("live", "edit", { document: history.current, commands: [mine.command], ...area(true), ...(!whole && { glimpse: true, lists }) });
       mine.asked = false;
       if (began !== era) return;
       if (!reply) return;
@@ -534,7 +538,7 @@ export function createDesign(engine, area, page) {
 }
 
 /** What a glimpse says anew of a view. @param {import("./api.js").Page} view @returns {Partial<import("./api.js").Page>} */
-const moved = ({ title, headline, groups, bars, scene }) => ({ title, headline, groups, ...(bars && { bars }), scene });
+const moved = ({ title, headline, groups, bars, scene }) => ({ title, headline, ...(groups && { groups }), ...(bars && { bars }), scene });
 
 /** Whether it was the engine that answered so, and not its absence. @param {unknown} error */
 const answers = (error) => error instanceof EngineError || error instanceof EngineLost;

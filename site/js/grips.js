@@ -73,7 +73,6 @@ export function createGrips(parent, page) {
       if (!pull || pull.grip.id !== id) return;
       pull.number = pulledTo(pull, event);
       page.onPull(values(pull), event);
-      page.onChange();
     });
     node.addEventListener("pointerup", (event) => {
       if (!pull || pull.grip.id !== id) return;

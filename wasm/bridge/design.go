@@ -81,6 +81,7 @@ type wanted struct {
 	First    bool            `json:"first,omitempty"`    // another question follows at once: this answer comes sooner without the line
 	Headline []string        `json:"headline,omitempty"` // the figures that the user chose to decide by; empty: the house's
 	Glimpse  bool            `json:"glimpse,omitempty"`  // something is pulled: this answer has only what moves under the hand
+	Lists    bool            `json:"lists,omitempty"`    // and of a glimpse the figures that do not decide, which else come faster than they could be read
 }
 
 // show evaluates d, with the contents of one section.

@@ -35,7 +35,7 @@ func glimpse(before, d document.Document, area drawingArea, want wanted) (reply,
 		addMaking(&w, in, &res)
 	}
 	scene := compose(in, h, d.Units, area, metal)
-	out := page{View: w.Glimpse(before, d, &res), Scene: &scene}
+	out := page{View: w.Glimpse(before, d, &res, want.Lists), Scene: &scene}
 	if section.Marks != nil {
 		for _, c := range section.Marks(w, in, h) {
 			out.Rings = append(out.Rings, plots.Move(c))

@@ -40,7 +40,7 @@ func TestGlimpseIsAPartOfTheAnswer(t *testing.T) {
 			to      *answer
 			glimpse bool
 		}{{&whole, false}, {&part, true}} {
-			if err := json.Unmarshal(Call("edit", pulled(t, section, 14.2, map[string]any{"glimpse": ask.glimpse})), ask.to); err != nil {
+			if err := json.Unmarshal(Call("edit", pulled(t, section, 14.2, map[string]any{"glimpse": ask.glimpse, "lists": true})), ask.to); err != nil {
 				t.Fatal(err)
 			}
 		}
@@ -74,6 +74,13 @@ func TestGlimpseIsAPartOfTheAnswer(t *testing.T) {
 		fields, _ := part.Data.View["fields"].([]any)
 		if len(fields) != 1 || fields[0].(map[string]any)["text"] != "14.2 mm" {
 			t.Errorf("%s: the entries %v", section, fields)
+		}
+		var short answer
+		if err := json.Unmarshal(Call("edit", pulled(t, section, 14.2, map[string]any{"glimpse": true})), &short); err != nil {
+			t.Fatal(err)
+		}
+		if v := short.Data.View; v["groups"] != nil || v["bars"] != nil || !reflect.DeepEqual(v["headline"], whole.Data.View["headline"]) {
+			t.Errorf("%s: without lists, %v and %v", section, v["groups"], v["bars"])
 		}
 		if part.Data.View["glimpse"] != true || whole.Data.View["glimpse"] != false || part.Data.View["plots"] != nil {
 			t.Errorf("%s: is it a glimpse?", section)
