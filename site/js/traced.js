@@ -4,6 +4,7 @@
 
 import { element, set } from "./overlay.js";
 
+const FINE = 10; // units of a trace to a device pixel, as in ink.Fine
 const TONES = ["ink", "grey", "faint"]; // the page's own; any other is a colour
 
 /** @param {HTMLElement} root */
@@ -15,9 +16,9 @@ export function createTraced(root) {
   /** @type {SVGElement[]} */ const paths = [];
 
   return {
-    /** @param {import("./api.js").Trace[]} traces @param {number} ratio pixels of theirs to one of the page */
+    /** @param {import("./api.js").Trace[]} traces @param {number} ratio device pixels to one of the page */
     show(traces, ratio) {
-      set(group, { transform: `scale(${1 / ratio})` });
+      set(group, { transform: `scale(${1 / (FINE * ratio)})` });
       while (paths.length < traces.length) {
         const path = element("path");
         group.append(path);

@@ -5,13 +5,17 @@ import (
 	"strconv"
 )
 
-// Trace is what of a drawing has one tone and one width of line, as a path of a picture in device pixels. A drawing is some
-// ten of them, so that a page that shows them anew with every move of a hand has little to do.
+// Fine is how many units of a Trace make a device pixel.
+const Fine = 10
+
+// Trace is what of a drawing has one tone and one width of line, as a path of a picture. A drawing is some ten of them, so that
+// a page that shows them anew with every move of a hand has little to do; whole numbers, and each corner by its way from the last,
+// so that there is little to read.
 type Trace struct {
 	Tone  string  `json:"tone"`  // ink, grey or faint, which the page has colours for, or a colour as #rrggbb
 	Fill  bool    `json:"fill"`  // filled, even-odd
-	Width float64 `json:"width"` // of its line [device px]; 0: none
-	Path  string  `json:"path"`
+	Width float64 `json:"width"` // of its line [device px / Fine]; 0: none
+	Path  string  `json:"path"`  // [device px / Fine]
 }
 
 // Traces returns the artwork as Mesh.Paint would paint it, from back to front. Of the screen's theme only the temperatures
@@ -37,7 +41,7 @@ func Traces(a Artwork, s Screen) []Trace {
 	}
 	out := make([]Trace, len(t.list))
 	for i, l := range t.list {
-		out[i] = Trace{s.Theme.named(l.tone), l.fill, math.Round(l.width*100) / 100, string(l.path)}
+		out[i] = Trace{s.Theme.named(l.tone), l.fill, math.Round(l.width*Fine*10) / 10, string(l.path)}
 	}
 	return out
 }
@@ -95,36 +99,38 @@ func (t *tracer) draw(tone Tone, fill bool, width float64, path []Point, shut bo
 		t.at[key] = i
 		t.list = append(t.list, tracePath{stroked: key})
 	}
-	b := t.list[i].path
+	t.list[i].path = appendPath(t.list[i].path, path, shut)
+}
+
+// appendPath writes a path. Its corners are rounded where they are and not by their way from the last, so that nothing adds up.
+func appendPath(b []byte, path []Point, shut bool) []byte {
+	x, y := 0, 0
 	for j, q := range path { // thousands of them: no format
-		command := byte('L')
-		if j == 0 {
-			command = 'M'
+		toX, toY := int(math.Round(q.X*Fine)), int(math.Round(q.Y*Fine))
+		switch j {
+		case 0:
+			b = append(b, 'M')
+		case 1:
+			b = append(b, 'l')
+		default:
+			b = appendGap(b, toX-x)
 		}
-		b = appendHundredths(append(b, command), q.X)
-		b = appendHundredths(append(b, ' '), q.Y)
+		b = strconv.AppendInt(b, int64(toX-x), 10)
+		b = strconv.AppendInt(appendGap(b, toY-y), int64(toY-y), 10)
+		x, y = toX, toY
 	}
 	if shut {
 		b = append(b, 'Z')
 	}
-	t.list[i].path = b
+	return b
 }
 
-// appendHundredths writes a coordinate to a hundredth of a pixel.
-func appendHundredths(b []byte, x float64) []byte {
-	n := int64(math.Round(x * 100))
-	if n < 0 {
-		b, n = append(b, '-'), -n
-	}
-	b = strconv.AppendInt(b, n/100, 10)
-	if n %= 100; n == 0 {
+// appendGap parts two numbers, where the sign of the second does not.
+func appendGap(b []byte, next int) []byte {
+	if next < 0 {
 		return b
 	}
-	b = append(b, '.', byte('0'+n/10))
-	if n %= 10; n > 0 {
-		b = append(b, byte('0'+n))
-	}
-	return b
+	return append(b, ' ')
 }
 
 func (t *Theme) named(tone Tone) string {

@@ -25,7 +25,7 @@ func TestTracesAreWhatIsPainted(t *testing.T) {
 				if trace.Fill {
 					traced += abs(Area(part))
 				} else {
-					traced += Length(part) * trace.Width
+					traced += Length(part) * trace.Width / Fine
 				}
 			}
 		}
@@ -45,29 +45,36 @@ func TestTracesAreFew(t *testing.T) {
 	}
 }
 
-func TestHundredths(t *testing.T) {
-	for x, want := range map[float64]string{0: "0", 1.5: "1.5", -0.25: "-0.25", 12.001: "12", 99.999: "100", -3.04: "-3.04", 0.1: "0.1"} {
-		if got := string(appendHundredths(nil, x)); got != want {
-			t.Errorf("%g is %s, want %s", x, got, want)
-		}
+func TestPathsAreWritten(t *testing.T) {
+	if got := string(appendPath(nil, []Point{{1.26, 2}, {0.5, 2}, {0.5, 9.04}, {0.71, 9}}, true)); got != "M13 20l-8 0 0 70 2 0Z" {
+		t.Error(got)
 	}
+	long := []Point{{0, 0}}
+	for i := range 5000 { // each by less than a unit
+		long = append(long, Point{float64(i+1) * 0.0333, float64(i%7) * -0.0449})
+	}
+	corners := subpaths(t, string(appendPath(nil, long, false)))[0]
+	near(t, "far end", corners[5000].X, long[5000].X, 0.5/Fine+1e-9)
 }
 
-var corner = regexp.MustCompile(`[ML](-?[\d.]+) (-?[\d.]+)`)
+var number = regexp.MustCompile(`-?\d+`)
 
-// subpaths reads the corners of a path.
+// subpaths reads the corners of a path [device px].
 func subpaths(t *testing.T, path string) [][]Point {
 	t.Helper()
 	var out [][]Point
 	for _, part := range strings.Split(path, "M")[1:] {
 		var points []Point
-		for _, found := range corner.FindAllStringSubmatch("M"+part, -1) {
-			x, errX := strconv.ParseFloat(found[1], 64)
-			y, errY := strconv.ParseFloat(found[2], 64)
+		at := Point{}
+		numbers := number.FindAllString(part, -1)
+		for i := 0; i+1 < len(numbers); i += 2 {
+			x, errX := strconv.Atoi(numbers[i])
+			y, errY := strconv.Atoi(numbers[i+1])
 			if errX != nil || errY != nil {
-				t.Fatalf("corner %q", found[0])
+				t.Fatalf("corner %q", numbers[i:i+2])
 			}
-			points = append(points, Point{x, y})
+			at = Point{at.X + float64(x)/Fine, at.Y + float64(y)/Fine}
+			points = append(points, at)
 		}
 		out = append(out, points)
 	}
