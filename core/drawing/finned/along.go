@@ -81,7 +81,7 @@ func (c composer) drawAlong() {
 		}
 		from, to := left+finsLeft*c.pitch, right-finsEnd*c.pitch
 		draw(left, from)
-		c.drawUnder(pieces, from, to, place, cuts)
+		c.drawUnder(from, to, place, cuts)
 		draw(to, right)
 		if tip := (r + c.height) * s; c.reaches(tip) {
 			c.Line(ink.Thin, ink.At(x0+(from-left)*s, axis+side.dir*tip), ink.At(x0+(to-left)*s, axis+side.dir*tip))
@@ -119,7 +119,7 @@ func (c composer) gripPitch() {
 }
 
 // drawUnder draws what lies under the fins that are left out: the tube and, on it, a layer as thick as foot or muff.
-func (c composer) drawUnder(pieces []piece, from, to float64, place func(ink.Point) ink.Point, cuts []halfPlane) {
+func (c composer) drawUnder(from, to float64, place func(ink.Point) ink.Point, cuts []halfPlane) {
 	s := c.scales.Main
 	cuts = append(cuts[:len(cuts):len(cuts)], halfPlane{-1, 0, -from}, halfPlane{1, 0, to}, halfPlane{0, 1, c.foot})
 	wall := []ink.Point{ink.At(from, 0), ink.At(to, 0), ink.At(to, -c.wall), ink.At(from, -c.wall)}
@@ -128,7 +128,9 @@ func (c composer) drawUnder(pieces []piece, from, to float64, place func(ink.Poi
 		layer := []ink.Point{ink.At(from, 0), ink.At(to, 0), ink.At(to, c.foot), ink.At(from, c.foot)}
 		c.cut(part{ink.FinMetal, layer, c.foot}, place, s, cuts[:len(cuts)-1]...)
 	}
-	c.tint(pieces, from, to, s, place, cuts...)
+	if c.Heat != nil {
+		c.tint(c.parted(s, c.under(), nil), from, to, s, place, cuts...)
+	}
 }
 
 // dimensionAlong states heights and diameters on the right and the pitch below.

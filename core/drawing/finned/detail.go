@@ -19,6 +19,8 @@ const (
 	legible      = 1.4  // least thickness of strip
 	lonelyStrip  = 4.0  // thickness of strip where the pitch is too wide for two fins
 	breakGap     = 3.0
+	breakPast    = 1.5  // of a break line beyond the metal
+	breakRise    = 0.4  // of its ends over its middle
 	footShare    = 0.25 // of the detail's height, at most
 	firstRank    = 4.5  // strip thickness over the foot
 	secondRank   = 10.5
@@ -133,20 +135,19 @@ func (c composer) drawDetail() {
 }
 
 func (c composer) breakDetail(d detail, shallow bool) {
-	past := 1.5
-	high := d.surface - c.foot*d.scale - past
-	c.BreakLine(ink.At(d.x0, high), ink.At(d.x0, d.floor+past))
-	c.BreakLine(ink.At(d.x1, high), ink.At(d.x1, d.floor+past))
+	high := d.surface - c.foot*d.scale - breakPast
+	c.BreakLine(ink.At(d.x0, high), ink.At(d.x0, d.floor+breakPast))
+	c.BreakLine(ink.At(d.x1, high), ink.At(d.x1, d.floor+breakPast))
 	if shallow {
-		c.BreakLine(ink.At(d.x0-past, d.floor), ink.At(d.x1+past, d.floor))
+		c.BreakLine(ink.At(d.x0-breakPast, d.floor), ink.At(d.x1+breakPast, d.floor))
 	}
 	if !d.broken {
 		return
 	}
 	for _, k := range c.turns(d.a, d.b) {
 		for _, p := range []ink.Point{d.root(ink.At(0, d.upto)), d.top(c.height)(ink.At(0, d.from))} {
-			x, reach := p.X+float64(k)*c.pitch*d.scale, c.half(d.upto)*d.scale+past
-			c.Line(ink.Break, ink.At(x-reach, p.Y+0.4), ink.At(x+reach, p.Y-0.4))
+			x, reach := p.X+float64(k)*c.pitch*d.scale, c.half(d.upto)*d.scale+breakPast
+			c.Line(ink.Break, ink.At(x-reach, p.Y+breakRise), ink.At(x+reach, p.Y-breakRise))
 		}
 	}
 }
@@ -159,7 +160,11 @@ func (c composer) dimensionFins(d detail) {
 		return y, (d.surface - y) / d.scale
 	}
 	y, real := lift(firstRank)
-	c.Across(sheet.Measured{Name: "strip_thickness", Text: c.print(c.strip), Field: true}, d.x(c.half(real)), d.x(-c.half(real)), y, y, y)
+	strip := sheet.Measured{Name: "strip_thickness", Text: c.print(c.strip), Field: true}
+	if d.broken && y-sheet.Standoff-sheet.TextHeight < d.root(ink.At(0, d.upto)).Y+breakRise {
+		strip.Beyond = breakPast + sheet.Standoff // clear of the break line, which is as high as the text
+	}
+	c.Across(strip, d.x(c.half(real)), d.x(-c.half(real)), y, y, y)
 	c.grip(sheet.Grip{
 		ID: "strip", Field: "strip_thickness", X: d.x(c.half(real)), Y: y, Axis: [2]float64{1, 0}, PerMM: c.strip / c.half(real) / d.scale,
 		Value: c.strip, Min: 0.1, Max: c.pitch * 0.8, Steps: 1,

@@ -94,34 +94,57 @@ func TestTintsFillTheMetal(t *testing.T) {
 	proof.Proof{Share: 4, Full: len(types) * len(names)}.Run(t, func(c *proof.Case) {
 		typ, size := types[c.Index%len(types)], names[c.Index/len(types)]
 		name, tb := string(typ)+" "+size, sizes(typ)[size]
-		s := Compose(tb, warmed(tb, units.SI, 760, 470))
-		shapes := tintedShapes(s)
-		want, got := 0.0, 0.0
-		for _, l := range shapes {
-			want += math.Abs(ink.Area(l))
+		fillsTheMetal(c, name, tb)
+	})
+}
+
+// Fins that stand too close to be told apart are left out: what lies under them is tinted through, feet too.
+func TestTintsFillWhatLiesUnderFins(t *testing.T) {
+	for _, typ := range []tube.FinType{tube.KnurledOverlap, tube.Embedded} {
+		tb := sizes(typ)["thick"]
+		if c := (composer{Options: warmed(tb, units.SI, 760, 470), section: newSection(tb)}); !c.laidOut(760, 470).partly(99) {
+			t.Fatalf("%s: no fin is left out", typ)
 		}
-		legend := s.Height - margin - footHeight - legendTall
-		for _, tint := range s.Tints {
-			for _, l := range tint.Loops {
-				if l[0].Y >= legend {
-					continue
-				}
-				got += math.Abs(ink.Area(l))
-				for i, p := range l {
-					for _, q := range []ink.Point{p, ink.Between(p, l[(i+1)%len(l)], 0.5)} {
-						in := false
-						for _, shape := range shapes {
-							in = in || inside(q, 2*slack, shape)
-						}
-						if !in {
-							c.Fatalf("%s: step %d reaches %.3f, outside of the metal", name, tint.Step, q)
-						}
+		fillsTheMetal(t, string(typ), tb)
+	}
+}
+
+// laidOut returns a composer with its layout and scales chosen.
+func (c composer) laidOut(w, h float64) composer {
+	c.layout = arrange(w/ink.PxPerMM, h/ink.PxPerMM, c.Heat != nil)
+	c.scales = c.chooseScales()
+	return c
+}
+
+func fillsTheMetal(t testing.TB, name string, tb tube.Tube) {
+	t.Helper()
+	s := Compose(tb, warmed(tb, units.SI, 760, 470))
+	shapes := tintedShapes(s)
+	want, got := 0.0, 0.0
+	for _, l := range shapes {
+		want += math.Abs(ink.Area(l))
+	}
+	legend := s.Height - margin - footHeight - legendTall
+	for _, tint := range s.Tints {
+		for _, l := range tint.Loops {
+			if l[0].Y >= legend {
+				continue
+			}
+			got += math.Abs(ink.Area(l))
+			for i, p := range l {
+				for _, q := range []ink.Point{p, ink.Between(p, l[(i+1)%len(l)], 0.5)} {
+					in := false
+					for _, shape := range shapes {
+						in = in || inside(q, 2*slack, shape)
+					}
+					if !in {
+						t.Fatalf("%s: step %d reaches %.3f, outside of the metal", name, tint.Step, q)
 					}
 				}
 			}
 		}
-		near(c, name, got, want, 0.01*want)
-	})
+	}
+	near(t, name, got, want, 0.01*want)
 }
 
 // A tint's step is that of the temperature at the place it lies: here the field is a function of radius, so in the detail

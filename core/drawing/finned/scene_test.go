@@ -76,6 +76,14 @@ func TestDimensionsSayWhatTheTubeSays(t *testing.T) {
 	})
 }
 
+// On a low sheet the break of a fin is about as high as the thickness of its strip, which is stated all the same.
+func TestStripIsStatedBesideABreak(t *testing.T) {
+	for _, size := range []string{"on pipe", "thick"} {
+		tb := sizes(tube.EdgeWound)[size]
+		text(t, Compose(tb, warmed(tb, units.US, 376, 400)), "dim-strip_thickness")
+	}
+}
+
 // The usual 1 in tube shows every dimension of the views at every size of sheet.
 func TestUsualTubeIsFullyDimensioned(t *testing.T) {
 	for _, typ := range tube.FinTypes() {

@@ -227,6 +227,18 @@ func (s section) lining() []part {
 	return out
 }
 
+// under is the same where fins are left out: their feet are a layer of one thickness.
+func (s section) under() []part {
+	out := s.lining()
+	if s.shape == tube.MuffSection || s.foot == 0 {
+		return out
+	}
+	wall := out[0].loop
+	a, b := wall[0].X, wall[0].X+s.pitch
+	loop := append([]ink.Point{ink.At(b, 0), ink.At(b, s.foot), ink.At(a, s.foot), ink.At(a, 0)}, s.teeth(a, b)...)
+	return append(out, part{ink.FinMetal, loop, s.foot})
+}
+
 // fillets returns a weld's two beads beside the fin at x = 0.
 func (s section) fillets() [][]ink.Point {
 	leg := min(s.strip*filletLeg, s.height/3, (s.pitch-s.strip)/3)

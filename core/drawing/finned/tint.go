@@ -27,7 +27,10 @@ type piece struct {
 }
 
 // pieces parts one pitch of the metal by temperature, to be drawn at a scale.
-func (c composer) pieces(scale float64) []piece {
+func (c composer) pieces(scale float64) []piece { return c.parted(scale, c.lining(), c.turn()) }
+
+// parted does that for what goes on under the fins and for one turn of them.
+func (c composer) parted(scale float64, lining, turn []part) []piece {
 	p := parting{composer: c, cell: max(cellSize/scale, c.pitch/mostCells), slack: slack / scale, open: map[base]int{}}
 	add := func(parts []part, lining bool) {
 		for _, x := range parts {
@@ -42,8 +45,8 @@ func (c composer) pieces(scale float64) []piece {
 			}
 		}
 	}
-	add(c.lining(), true)
-	add(c.turn(), false)
+	add(lining, true)
+	add(turn, false)
 	return p.out
 }
 
