@@ -2,6 +2,7 @@ package main
 
 import (
 	"encoding/json"
+	"html/template"
 	"slices"
 
 	"finwright/core/document"
@@ -23,6 +24,8 @@ type form struct {
 	Sections []report.Section
 	Examples []cases.Case
 	Deciding []decider
+	// FirstView is JSON.
+	FirstView template.JS
 }
 
 // decider is a figure that the user may choose to decide by.

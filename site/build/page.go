@@ -34,8 +34,12 @@ func renderPage(built *assets, l language, file string) (string, error) {
 	if err != nil {
 		return "", err
 	}
+	data := pageData(l)
+	if data.FirstView, err = firstView(l); err != nil {
+		return "", err
+	}
 	var body bytes.Buffer
-	if err := page.Execute(&body, pageData(l)); err != nil {
+	if err := page.Execute(&body, data); err != nil {
 		return "", err
 	}
 	names, err := json.Marshal(built.askedByScripts())

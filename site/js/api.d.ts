@@ -11,6 +11,7 @@ export interface Methods {
   open: { args: OpenArgs; reply: Opened };
   rows: { args: RowsArgs; reply: Listed };
   save: { args: SaveArgs; reply: Saved };
+  seen: { args: SeenArgs; reply: Reply };
   shop: { args: ShopArgs; reply: ShopReply };
   shop_edit: { args: EditShopArgs; reply: ShopReply };
   shop_effect: { args: ShopEffectArgs; reply: ShopEffect };
@@ -164,6 +165,20 @@ export interface SaveArgs {
 
 export interface Saved {
   text: string;
+}
+
+export interface SeenArgs {
+  document: Document;
+  sheet: DrawingArea;
+  section?: string;
+  quantity?: string;
+  shop?: string;
+  room?: Room;
+  day?: string;
+  first?: boolean;
+  headline?: string[];
+  glimpse?: boolean;
+  lists?: boolean;
 }
 
 export interface ShopArgs {

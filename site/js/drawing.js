@@ -3,13 +3,15 @@
 // paints has come, and for good where nothing can paint.
 
 import { createGrips } from "./grips.js";
-import { element } from "./overlay.js";
+import { element, PX_PER_MM } from "./overlay.js";
 import { createPainter } from "./painter.js";
 import { createPan } from "./pan.js";
 import { createPicture } from "./picture.js";
 import { createTraced } from "./traced.js";
 import { createWords } from "./words.js";
 
+const LEGIBLE = 0.8; // of its size, of a drawing made for another sheet: smaller, its texts would lie on one another
+const SAME = 0.99; // the same: smaller, it is no longer to the scale that it says
 const NO_FIN = -1; // only while the pitch is pulled must its grip stay at one fin
 
 /**
@@ -84,6 +86,19 @@ export function createDrawing(root, page) {
       }
       if (resized) pan.keep();
       else placeOverlay();
+    },
+    /**
+     * A drawing that was made before, for a sheet of another size perhaps: then it is fitted in, without the texts that no longer hold or fit.
+     * @param {import("./api.js").Scene} made @param {{width: number, height: number}} room
+     */
+    foresee(made, room) {
+      if (scene) return;
+      const [wide, high] = [made.width * PX_PER_MM, made.height * PX_PER_MM];
+      const k = Math.min(room.width / wide, room.height / high, 1);
+      const t = { k, x: (room.width - wide * k) / 2, y: (room.height - high * k) / 2 };
+      const texts = made.texts.filter(({ class: kind }) => k > LEGIBLE && (k > SAME || kind !== "scale"));
+      showWords({ ...made, texts }, t, "");
+      traced.show(made.traces ?? [], 1, t);
     },
     /** Loads the program that paints; true when it has taken over from the picture. */
     async loadPainter() {

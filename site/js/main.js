@@ -36,10 +36,12 @@ import { createTheme } from "./theme.js";
 import { createTools } from "./tools.js";
 import { keepAtRest } from "./store/earlier.js";
 import { newId, parsed } from "./store/local.js";
+import { keepSeen, lastSeen } from "./store/seen.js";
 import { keepEntered, keepWorking, parts, quarantine, quarantineSaved, working as workingCopy } from "./store/slot.js";
 import * as trouble from "./trouble.js";
 import { createWorking } from "./working.js";
 
+const REMEMBERED = 700; // ms without a change until the page notes what it shows
 const COPY = 20000; // ms until the copy for use without a network is made, painted or not
 
 const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
@@ -56,6 +58,7 @@ const design = createDesign(engine, (live) => sheet.area(live), { show, aside, a
 const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
 const shop = createShop(at("shop"), at("shop-open"), engine, () => sheet.lastGood(), () => design.refresh(), { tell: (name, why, open) => notes.tell("shop", name, why, open), done: (name) => notes.done("shop", name) }, reason);
 const sections = createSections(at("sections"), (section) => showSection(section).catch(failed));
+const opening = sections.current; // the section that the page comes with
 const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, sections, (live) => ({
   shop: shop.text,
   headline: deciding.chosen,
@@ -226,6 +229,29 @@ function show({ document, view }, { settled, since, arrived = false }) {
   working.refresh();
 }
 
+const choices = () => ({ headline: deciding.chosen, section: opening });
+
+/** What can be seen before there is an answer. It bears the mark of what is asked. @param {import("./api.js").Page} view */
+function foresee(view) {
+  form.show(view.fields);
+  figures.show(view, () => sections.hideOthers(at("groups")));
+  if (view.scene) sheet.foresee(view.scene).catch(() => {}); // told when it is needed
+}
+
+let remembering = 0;
+
+/** Keeps what there is to see for when the page comes again, when a change has been rested from. */
+function rememberSoon() {
+  clearTimeout(remembering);
+  remembering = window.setTimeout(() => remember().catch(() => {}), REMEMBERED); // what is not seen early is seen later
+}
+
+async function remember() {
+  const document = sheet.lastGood();
+  if (!document || !design.settled || !answer.whole) return;
+  await keepSeen(choices, async () => (await engine.callLatest("seen", "seen", { document, ...sheet.seen(), ...choices() }))?.view ?? null);
+}
+
 /**
  * What moves under a hand that pulls; the rest is a few frames behind.
  * @param {import("./api.js").Document} document
@@ -297,6 +323,7 @@ function keep(pending, work) {
   withdrawLink();
   tools.steps();
   notes.tell("design", work ? keepWorking({ ...work, pending }) : keepEntered(pending));
+  rememberSoon();
 }
 
 /** @param {Error} error */
@@ -359,6 +386,8 @@ function orElse(instead) {
 /** The working copy, with what was entered and not answered; without that if it fails, then without the shop, and then without the copy. */
 async function begin() {
   const { saved, pending, work, looked } = await workingCopy();
+  const early = fragment() || pending.length || asides.size ? null : lastSeen(saved !== "", choices());
+  if (early) pictured(() => foresee(early));
   design.keep(); // what has been entered meanwhile
   await shop.start(); // first: the shop goes with every question
   const ask = (/** @type {{saved: string, pending: import("./api.js").Command[]}} */ args) => engine.call("start", { ...args, ...sheet.area(), first: true });

@@ -16,8 +16,9 @@ const PAPER = { width: 700, height: 360 }; // px of the printer's drawing: as wi
  * @param {{onFailure: (error: Error) => void, onResize: () => void}} tell a picture could not be drawn; there is another room for it
  */
 export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, sections, more, { onFailure, onResize }) {
-  const scripts = Promise.all([import("./drawing.js"), import("./plots.js")]); // they come while the engine starts
-  scripts.catch(() => {}); // told when they are needed
+  const drawingScript = import("./drawing.js"); // they come while the engine starts
+  const plotsScript = import("./plots.js");
+  for (const script of [drawingScript, plotsScript]) script.catch(() => {}); // told when they are needed
   /** @type {ReturnType<typeof import("./drawing.js").createDrawing> | null} */ let drawing = null;
   /** @type {Awaited<ReturnType<typeof import("./plots.js").createPlots>> | null} */ let plots = null;
   /** @type {{document: import("./api.js").Document, view: import("./api.js").Page} | null} */ let good = null; // the last document that could be measured, with its view
@@ -31,6 +32,8 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   const dark = () => matchMedia("(prefers-color-scheme: dark)").matches;
   const theme = () => document.documentElement.dataset.theme ?? (dark() ? "dark" : "light");
   const size = () => ({ width: Math.round(width), height: Math.round(height) });
+
+  const set = (/** @type {import("./api.js").Value[]} */ values) => ({ op: "set", values });
 
   const painted = () => new Promise((resolve) => drawingRoot.addEventListener("painted", resolve, { once: true }));
 
@@ -64,6 +67,23 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     if (!good) return null;
     const reply = await engine.callLatest(slot, "svg", { document: good.document, section: sections.current, sheet, shop: more(false).shop });
     return reply?.svg ?? null;
+  }
+
+  /** @returns {Promise<ReturnType<typeof import("./drawing.js").createDrawing>>} */
+  async function begun() {
+    const { createDrawing } = await drawingScript;
+    if (drawing) return drawing;
+    drawing = createDrawing(drawingRoot, {
+      onPull: (values, event) => design.live(set(values), { since: event.timeStamp, pulled: true }),
+      onRelease: (values, event) => design.commit(set(values), event.timeStamp),
+      onCancel: design.cancel,
+      requestSVG: () => picture("screen", size()),
+      onFailure,
+      controls: /** @type {Element} */ (document.getElementById("zoom")),
+      above: [.../** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll(".decides, #status"))],
+    });
+    ({ width, height } = drawingRoot.getBoundingClientRect());
+    return drawing;
   }
 
   /** Keeps a picture ready for the printer, which does not wait; by then the bands are of what is shown, too. */
@@ -121,20 +141,17 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       if (settled || since === undefined) prepare(); // what is pulled is not at rest
     },
 
+    /** What the drawing was when the page was last left, until there is an answer. @param {import("./api.js").Scene} scene */
+    async foresee(scene) {
+      const there = await begun();
+      if (!good) there.foresee(scene, size());
+    },
+    /** The sheet as it is to be seen when the page comes again. */
+    seen: () => ({ sheet: { ...size(), traced: { k: 1, x: 0, y: 0, ratio: 1, dark: theme() === "dark" } }, shop: more(false).shop }),
+
     /** Brings what draws to life; resolves when all is drawn. */
     async load() {
-      const [{ createDrawing }, { createPlots }] = await scripts;
-      const set = (/** @type {import("./api.js").Value[]} */ values) => ({ op: "set", values });
-      drawing = createDrawing(drawingRoot, {
-        onPull: (values, event) => design.live(set(values), { since: event.timeStamp, pulled: true }),
-        onRelease: (values, event) => design.commit(set(values), event.timeStamp),
-        onCancel: design.cancel,
-        requestSVG: () => picture("screen", size()),
-        onFailure,
-        controls: /** @type {Element} */ (document.getElementById("zoom")),
-        above: [.../** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll(".decides, #status"))],
-      });
-      ({ width, height } = drawingRoot.getBoundingClientRect());
+      const [{ createPlots }] = await Promise.all([plotsScript, begun()]);
       plots = await createPlots(plotsRoot, { onPlace: (_, values) => design.commit(set(values)) });
       plots.setTheme(theme());
       if (!good) return;

@@ -16,9 +16,12 @@ export function createTraced(root) {
   /** @type {SVGElement[]} */ const paths = [];
 
   return {
-    /** @param {import("./api.js").Trace[]} traces @param {number} ratio device pixels to one of the page */
-    show(traces, ratio) {
-      set(group, { transform: `scale(${1 / (FINE * ratio)})` });
+    /**
+     * @param {import("./api.js").Trace[]} traces @param {number} ratio device pixels to one of the page
+     * @param {import("./overlay.js").Transform} [t] where it is fitted in
+     */
+    show(traces, ratio, { k, x, y } = { k: 1, x: 0, y: 0 }) {
+      set(group, { transform: `translate(${x} ${y}) scale(${k / (FINE * ratio)})` });
       while (paths.length < traces.length) {
         const path = element("path");
         group.append(path);

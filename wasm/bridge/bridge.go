@@ -24,6 +24,7 @@ type with[A, R any] func(A) (R, error)
 var methods = map[string]method{
 	"start":   with[startArgs, started](start),
 	"edit":    with[editArgs, reply](edit),
+	"seen":    with[seenArgs, reply](seen),
 	"map":     with[mapArgs, plots.Map](fieldMap),
 	"working": with[workingArgs, report.Working](working),
 	"moves":   with[movesArgs, movedBy](moves),

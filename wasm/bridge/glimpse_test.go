@@ -146,3 +146,44 @@ func BenchmarkGlimpse(b *testing.B) {
 		})
 	}
 }
+
+// What stands before the engine lives are all entries and figures of a glimpse, and a drawing at which nothing is pulled.
+func TestSeenIsAGlimpseOfAll(t *testing.T) {
+	type answer struct {
+		Data struct{ View map[string]any }
+	}
+	var whole, early answer
+	args, err := json.Marshal(map[string]any{"document": cases.First(), "section": "surface", "sheet": map[string]any{"width": 680, "height": 340}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := json.Unmarshal(Call("seen", args), &early); err != nil {
+		t.Fatal(err)
+	}
+	args, err = json.Marshal(map[string]any{"document": cases.First(), "section": "surface", "commands": []any{}, "sheet": map[string]any{"width": 680, "height": 340}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := json.Unmarshal(Call("edit", args), &whole); err != nil {
+		t.Fatal(err)
+	}
+	for _, name := range []string{"title", "units", "valid", "headline", "groups"} {
+		if !reflect.DeepEqual(whole.Data.View[name], early.Data.View[name]) {
+			t.Errorf("%s is not that of the whole answer", name)
+		}
+	}
+	said := map[string]any{}
+	for _, f := range whole.Data.View["fields"].([]any) {
+		said[f.(map[string]any)["id"].(string)] = f.(map[string]any)["text"]
+	}
+	fields := early.Data.View["fields"].([]any)
+	for _, f := range fields {
+		if f := f.(map[string]any); f["text"] != said[f["id"].(string)] {
+			t.Errorf("%v is %v, not %v", f["id"], f["text"], said[f["id"].(string)])
+		}
+	}
+	scene := early.Data.View["scene"].(map[string]any)
+	if grips, _ := scene["grips"].([]any); len(fields) != len(said) || len(grips) > 0 || scene["traces"] == nil {
+		t.Errorf("%d of %d fields, grips %v", len(fields), len(said), scene["grips"])
+	}
+}

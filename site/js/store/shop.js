@@ -20,6 +20,12 @@ const asWork = ({ shop, ...more }) => described("shop", shop, more);
 /** Empty: the one that ships. */
 export const savedShop = () => opened(written).shop;
 
+/** Names the shop as it was last written. */
+export const shopMark = () => {
+  const { id = "", revision = 0 } = parsed(written);
+  return `${id} ${revision}`;
+};
+
 /**
  * @param {string} shop the file; empty: the one that ships
  * @param {boolean} whole it takes the place of the one before; else it is that one, changed

@@ -81,6 +81,9 @@ function dated(text) {
 /** @type {Promise<Working> | null} */
 let begun = null;
 
+/** Names the working copy as it was last written. */
+export const mark = () => `${slot} ${revision}`;
+
 /** What this tab goes on with: its own slot, or a copy of what was last worked on. */
 export const working = () => (begun ??= begin());
 
