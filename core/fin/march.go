@@ -64,18 +64,18 @@ func walk(f Fin, h float64) (heat, tip float64, steps, terms int) {
 type expansion struct{ p0, p1, p2, reach float64 }
 
 func (f Fin) expand(r float64) expansion {
-	t := f.ThicknessAt(r)
 	switch f.Profile {
 	case RolledTaper:
 		return expansion{f.RootRadius * f.RootThickness, 0, 0, math.Inf(1)}
 	case LinearTaper:
-		g := f.slope()
+		t, g := f.ThicknessAt(r), f.slope()
 		p := expansion{r * t, r*g - t, -g, r}
 		if t > 0 {
 			p.reach = min(r, math.Abs(t/g))
 		}
 		return p
 	default:
+		t := f.ThicknessAt(r)
 		return expansion{r * t, -t, 0, r}
 	}
 }
@@ -98,6 +98,9 @@ func (p expansion) series(c, r, length, gradient float64) (u, du float64, terms 
 		first = c * r * scale
 	}
 	alpha, beta := c*r*scale, c*length*scale
+	if p.p1 == 0 && p.p2 == 0 {
+		return constant(alpha, beta, first)
+	}
 	gamma, delta := p.p1*scale/length, p.p2*scale
 	older, old, term := 0.0, 1.0, first
 	u, du = 1+first, first
