@@ -57,7 +57,8 @@ func bank(t *testing.T) (airside.Bank, airside.Flow) {
 // methodFaults says what a correlation lacks.
 func methodFaults[A airside.Answer](texts message.Catalogue, m airside.Method[A], b airside.Bank, f airside.Flow) []string {
 	faults := textFaults(texts, "airside."+m.ID, m.Formula.Source, m.Formula.Valid)
-	answer, limits := m.Compute(b, f), m.Limits(nil, b, f)
+	crossing := airside.Cross(b, f)
+	answer, limits := m.Compute(&crossing), m.Limits(nil, &crossing)
 	if x := answer.Measure(); !(x > 0) || math.IsInf(x, 1) {
 		faults = append(faults, "no answer")
 	}
@@ -67,7 +68,7 @@ func methodFaults[A airside.Answer](texts message.Catalogue, m airside.Method[A]
 	for _, l := range limits {
 		faults = append(faults, textFaults(texts, "limit."+l.Variable)...)
 	}
-	return append(faults, formulaFaults(texts, m.Formula, m.Args(b, f, answer))...)
+	return append(faults, formulaFaults(texts, m.Formula, m.Args(&crossing, answer))...)
 }
 
 // formulaFaults holds a formula against its arguments: each symbol of the one is in the other.

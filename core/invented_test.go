@@ -58,16 +58,15 @@ func TestInventedMethod(t *testing.T) {
 	invented := airside.Method[airside.Film]{
 		ID:      "invented",
 		Formula: figure.Formula{Result: "Nu", Expression: "2 Re_half Pr", Source: "source.invented", Valid: "valid.invented"},
-		Compute: func(b airside.Bank, f airside.Flow) airside.Film {
-			re := f.FaceMassVelocity / b.FreeRatio() * b.OD / f.Viscosity
-			nu := 2 * (re / 200) * f.Prandtl()
-			return airside.Film{Coefficient: nu * f.Conductivity / b.OD, Nusselt: nu, Reynolds: re}
+		Compute: func(x *airside.Crossing) airside.Film {
+			nu := 2 * (x.Reynolds / 200) * x.Prandtl()
+			return airside.Film{Coefficient: nu * x.Conductivity / x.OD, Nusselt: nu, Reynolds: x.Reynolds}
 		},
-		Args: func(_ airside.Bank, f airside.Flow, a airside.Film) []figure.Arg {
-			return []figure.Arg{{Symbol: "Re_half", Kind: units.Count, SI: a.Reynolds / 200}, {Symbol: "Pr", Kind: units.Factor, SI: f.Prandtl()}}
+		Args: func(x *airside.Crossing, a airside.Film) []figure.Arg {
+			return []figure.Arg{{Symbol: "Re_half", Kind: units.Count, SI: a.Reynolds / 200}, {Symbol: "Pr", Kind: units.Factor, SI: x.Prandtl()}}
 		},
-		Limits: func(to []figure.Limit, b airside.Bank, _ airside.Flow) []figure.Limit {
-			return append(to, figure.Limit{Variable: "invented", Kind: units.Count, Value: float64(b.Rows), Low: 1, High: 99})
+		Limits: func(to []figure.Limit, x *airside.Crossing) []figure.Limit {
+			return append(to, figure.Limit{Variable: "invented", Kind: units.Count, Value: float64(x.Rows), Low: 1, High: 99})
 		},
 	}
 	airside.FilmMethods = append([]airside.Method[airside.Film]{invented}, listed...)

@@ -11,6 +11,11 @@ import (
 	"finwright/core/proof"
 )
 
+func crossing(b Bank, f Flow) *Crossing {
+	x := Cross(b, f)
+	return &x
+}
+
 func estimate[A Answer](t *testing.T, estimates []Estimate[A], id string) Estimate[A] {
 	t.Helper()
 	for _, v := range estimates {
@@ -25,7 +30,7 @@ func estimate[A Answer](t *testing.T, estimates []Estimate[A], id string) Estima
 // The common bank passes the limits that core/internal/correlation says, and the spread is that of the films which hold it.
 func TestVectorsRange(t *testing.T) {
 	b, f := vector()
-	films := Evaluate(FilmMethods, b, f)
+	films := Evaluate(FilmMethods, crossing(b, f))
 	passed := func(limits []figure.Limit) string {
 		names := ""
 		for _, l := range limits {
@@ -51,7 +56,7 @@ func TestVectorsRange(t *testing.T) {
 	near(t, "low end of spread", low, slices.Min(holding), 3e-4)
 	near(t, "high end of spread", high, slices.Max(holding), 3e-4)
 
-	drops := Evaluate(DropMethods, b, f)
+	drops := Evaluate(DropMethods, crossing(b, f))
 	for id, want := range correlation.Drops {
 		if got := passed(estimate(t, drops, id).Limits); got != want.Passes {
 			t.Errorf("%s passes%s, want%s", id, got, want.Passes)
@@ -89,8 +94,8 @@ func TestFewRowsDoWorse(t *testing.T) {
 	}{{1, 0.76, 0.20 / 0.38}, {2, 0.84, 0.33 / 0.38}, {3, 0.92, 0.36 / 0.38}, {4, 1, 1}, {8, 1, 1}} {
 		few, many := b, b
 		few.Rows, many.Rows = c.rows, 8
-		near(t, "ESDU row factor", ESDU86022(few, f).Nusselt/ESDU86022(many, f).Nusselt, c.esdu, 1e-12)
-		near(t, "Ganguli row factor", Ganguli1985(few, f).Nusselt/Ganguli1985(many, f).Nusselt, c.ganguli, 1e-12)
+		near(t, "ESDU row factor", ESDU86022(crossing(few, f)).Nusselt/ESDU86022(crossing(many, f)).Nusselt, c.esdu, 1e-12)
+		near(t, "Ganguli row factor", Ganguli1985(crossing(few, f)).Nusselt/Ganguli1985(crossing(many, f)).Nusselt, c.ganguli, 1e-12)
 	}
 }
 
@@ -98,10 +103,10 @@ func TestPropertyCorrections(t *testing.T) {
 	b, f := vector()
 	corrected := f
 	corrected.WallPrandtl = f.Prandtl() / 1.1
-	near(t, "ESDU F1", ESDU86022(b, corrected).Nusselt/ESDU86022(b, f).Nusselt, math.Pow(1.1, 0.26), 1e-12)
+	near(t, "ESDU F1", ESDU86022(crossing(b, corrected)).Nusselt/ESDU86022(crossing(b, f)).Nusselt, math.Pow(1.1, 0.26), 1e-12)
 	corrected.TemperatureRatio = 1.2
-	near(t, "Weierman film", Weierman1976(b, corrected).Nusselt/Weierman1976(b, f).Nusselt, math.Pow(1.2, 0.25), 1e-12)
-	near(t, "Weierman drop", Weierman1976Drop(b, corrected).Total/Weierman1976Drop(b, f).Total, math.Pow(1.2, -0.25), 1e-12)
+	near(t, "Weierman film", Weierman1976(crossing(b, corrected)).Nusselt/Weierman1976(crossing(b, f)).Nusselt, math.Pow(1.2, 0.25), 1e-12)
+	near(t, "Weierman drop", Weierman1976Drop(crossing(b, corrected)).Total/Weierman1976Drop(crossing(b, f)).Total, math.Pow(1.2, -0.25), 1e-12)
 }
 
 // Thinning by rolling leaves more room for the gas; edge pitches leave less.
@@ -141,8 +146,8 @@ func TestEveryMethodBehaves(t *testing.T) {
 		f := Flow{Properties: air, FaceMassVelocity: air.Density * between(0.5, 8)}
 		faster := f
 		faster.FaceMassVelocity *= 1.1
-		films, quick := Evaluate(FilmMethods, b, f), Evaluate(FilmMethods, b, faster)
-		drops, quickDrops := Evaluate(DropMethods, b, f), Evaluate(DropMethods, b, faster)
+		films, quick := Evaluate(FilmMethods, crossing(b, f)), Evaluate(FilmMethods, crossing(b, faster))
+		drops, quickDrops := Evaluate(DropMethods, crossing(b, f)), Evaluate(DropMethods, crossing(b, faster))
 		check := func(id string, x, more float64, limits []figure.Limit) {
 			if !(x > 0) || math.IsInf(x, 1) || !(more > x) || len(limits) == 0 || len(limits) > MostLimits {
 				t.Fatalf("%s gives %g, faster %g, %d limits for %+v", id, x, more, len(limits), b)
@@ -184,14 +189,14 @@ func TestNaturalConvection(t *testing.T) {
 }
 
 func TestAllocations(t *testing.T) {
-	b, f := vector()
+	x := crossing(vector())
 	for _, m := range FilmMethods {
-		if n := testing.AllocsPerRun(100, func() { m.Compute(b, f) }); n != 0 {
+		if n := testing.AllocsPerRun(100, func() { m.Compute(x) }); n != 0 {
 			t.Errorf("%s allocates %g times", m.ID, n)
 		}
 	}
 	for _, m := range DropMethods {
-		if n := testing.AllocsPerRun(100, func() { m.Compute(b, f) }); n != 0 {
+		if n := testing.AllocsPerRun(100, func() { m.Compute(x) }); n != 0 {
 			t.Errorf("%s allocates %g times", m.ID, n)
 		}
 	}

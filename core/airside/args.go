@@ -11,15 +11,14 @@ func arg(symbol string, k units.Kind, si float64) figure.Arg {
 	return figure.Arg{Symbol: symbol, Kind: k, SI: si}
 }
 
-func reynolds(a Film) figure.Arg { return arg("Re", units.Count, a.Reynolds) }
-func prandtl(f *Flow) figure.Arg { return arg("Pr", units.Factor, f.Prandtl()) }
-func gap(b *Bank) figure.Arg     { return arg("s", units.Gap, b.Gap()) }
-func height(b *Bank) figure.Arg  { return arg("h_f", units.Height, b.FinHeight()) }
+func reynolds(a Film) figure.Arg     { return arg("Re", units.Count, a.Reynolds) }
+func prandtl(x *Crossing) figure.Arg { return arg("Pr", units.Factor, x.Prandtl()) }
+func gap(x *Crossing) figure.Arg     { return arg("s", units.Gap, x.Gap()) }
+func height(x *Crossing) figure.Arg  { return arg("h_f", units.Height, x.FinHeight()) }
 
 // frictionArgs are the arguments of a pressure drop that friction alone makes.
-func frictionArgs(b Bank, f Flow, a Drop) []figure.Arg {
-	g, _ := throat(&b, &f)
+func frictionArgs(x *Crossing, a Drop) []figure.Arg {
 	return []figure.Arg{
-		arg("f", units.Factor, a.Friction), arg("N_r", units.Count, float64(b.Rows)), arg("G_m", units.MassFlux, g), arg("ρ", units.Dense, f.Density),
+		arg("f", units.Factor, a.Friction), arg("N_r", units.Count, float64(x.Rows)), arg("G_m", units.MassFlux, x.MassVelocity), arg("ρ", units.Dense, x.Density),
 	}
 }

@@ -89,6 +89,9 @@ func (b Bank) FreeRatio() float64 {
 	if b.Layout == Staggered {
 		free = min(free, 2*(b.DiagonalPitch()-blocked))
 	}
+	if b.EdgePitches == 0 {
+		return free / b.TransversePitch
+	}
 	n := float64(b.TubesPerRow)
 	return free / b.TransversePitch * n / (n + b.EdgePitches)
 }
@@ -101,11 +104,25 @@ type Flow struct {
 	TemperatureRatio float64 // [-] absolute, gas over mean fin; 0 leaves the correction out
 }
 
-// throat returns the mass velocity [kg/(m2 s)] in the least free area and the
-// Reynolds number [-] there on the tube OD.
-func throat(b *Bank, f *Flow) (g, re float64) {
-	g = f.FaceMassVelocity / b.FreeRatio()
-	return g, g * b.OD / f.Viscosity
+// Crossing is a gas that crosses a bank, with what the correlations need of both, found once for all of them.
+type Crossing struct {
+	Bank
+	Flow
+	Free                    float64 // [-] as FreeRatio
+	MassVelocity            float64 // [kg/(m2 s)] in the least free area
+	Reynolds                float64 // [-] on the tube OD, in the least free area
+	logReynolds, logPrandtl float64
+}
+
+// Cross returns a Crossing: sigma [-], G = face mass velocity/sigma [kg/(m2 s)], Re = G d/mu [-].
+//
+// Valid: as Bank and fluid.Properties.
+// Source: definitions.
+func Cross(b Bank, f Flow) Crossing {
+	free := b.FreeRatio()
+	g := f.FaceMassVelocity / free
+	re := g * b.OD / f.Viscosity
+	return Crossing{b, f, free, g, re, math.Log(re), math.Log(f.Prandtl())}
 }
 
 // temperatureRatio returns the absolute temperature ratio [-] in force.
@@ -124,8 +141,8 @@ type Film struct {
 }
 
 // film makes the answer from a Nusselt number [-].
-func film(b *Bank, f *Flow, nu, re float64) Film {
-	return Film{Coefficient: nu * f.Conductivity / b.OD, Nusselt: nu, Reynolds: re}
+func film(x *Crossing, nu float64) Film {
+	return Film{Coefficient: nu * x.Conductivity / x.OD, Nusselt: nu, Reynolds: x.Reynolds}
 }
 
 // Drop is the answer of a pressure drop correlation.
@@ -138,7 +155,7 @@ type Drop struct {
 }
 
 // fanning makes the answer from a Fanning friction factor [-]: dp = 4 f N G^2/(2 rho).
-func fanning(b *Bank, f *Flow, friction, g, re float64) Drop {
-	row := 2 * friction * g * g / f.Density
-	return Drop{Total: row * float64(b.Rows), PerRow: row, Friction: friction, Reynolds: re}
+func fanning(x *Crossing, friction float64) Drop {
+	row := 2 * friction * x.MassVelocity * x.MassVelocity / x.Density
+	return Drop{Total: row * float64(x.Rows), PerRow: row, Friction: friction, Reynolds: x.Reynolds}
 }

@@ -14,8 +14,9 @@ func BenchmarkEvaluation(b *testing.B) {
 	sum := 0.0
 	b.ReportAllocs()
 	for b.Loop() {
-		film := ESDU86022(bank, flow)
-		sum += fin.Solve(tube, film.Coefficient).Efficiency + ESDU86022Drop(bank, flow).Total
+		x := Cross(bank, flow)
+		film := ESDU86022(&x)
+		sum += fin.Solve(tube, film.Coefficient).Efficiency + ESDU86022Drop(&x).Total
 	}
 	if !(sum > 0) {
 		b.Fatal("no work done")
@@ -23,24 +24,24 @@ func BenchmarkEvaluation(b *testing.B) {
 }
 
 func BenchmarkFilm(b *testing.B) {
-	bank, flow := vector()
+	x := crossing(vector())
 	for _, m := range FilmMethods {
 		b.Run(m.ID, func(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {
-				m.Compute(bank, flow)
+				m.Compute(x)
 			}
 		})
 	}
 }
 
 func BenchmarkDrop(b *testing.B) {
-	bank, flow := vector()
+	x := crossing(vector())
 	for _, m := range DropMethods {
 		b.Run(m.ID, func(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {
-				m.Compute(bank, flow)
+				m.Compute(x)
 			}
 		})
 	}
@@ -48,10 +49,10 @@ func BenchmarkDrop(b *testing.B) {
 
 // BenchmarkEvaluate asks every correlation with its range, as a point of a curve does.
 func BenchmarkEvaluate(b *testing.B) {
-	bank, flow := vector()
+	x := crossing(vector())
 	b.ReportAllocs()
 	for b.Loop() {
-		Evaluate(FilmMethods, bank, flow)
-		Evaluate(DropMethods, bank, flow)
+		Evaluate(FilmMethods, x)
+		Evaluate(DropMethods, x)
 	}
 }

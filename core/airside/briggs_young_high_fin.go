@@ -12,10 +12,9 @@ import "finwright/core/figure"
 // Source: Briggs and Young, Chem. Eng. Prog. Symp. Ser. 59 no. 41 (1963) 1; formula
 // as Thulukkanam, Heat Exchanger Design Handbook, 2nd ed. (2013), section 4.5.1
 // has it, read in an open program that cites it; diameter ratio from memory.
-func BriggsYoung1963HighFin(b Bank, f Flow) Film {
-	_, re := throat(&b, &f)
-	nu := 0.1378 * powers(re, 0.718, f.Prandtl(), third, b.Gap()/b.FinHeight(), 0.296)
-	return film(&b, &f, nu, re)
+func BriggsYoung1963HighFin(x *Crossing) Film {
+	nu := 0.1378 * x.powers(0.718, third, x.Gap()/x.FinHeight(), 0.296)
+	return film(x, nu)
 }
 
 // briggsYoung1963HighFin is BriggsYoung1963HighFin in the list.
@@ -23,12 +22,12 @@ var briggsYoung1963HighFin = Method[Film]{
 	ID:      "briggs_young_1963_high_fin",
 	Formula: figure.Formula{Result: "Nu", Expression: "0.1378 Re^0.718 Pr^(1/3) (s / h_f)^0.296", Source: "source.briggs_young_1963_high_fin", Valid: "valid.briggs_young_1963_high_fin"},
 	Compute: BriggsYoung1963HighFin,
-	Args: func(b Bank, f Flow, a Film) []figure.Arg {
-		return []figure.Arg{reynolds(a), prandtl(&f), gap(&b), height(&b)}
+	Args: func(x *Crossing, a Film) []figure.Arg {
+		return []figure.Arg{reynolds(a), prandtl(x), gap(x), height(x)}
 	},
 	Limits: briggsYoungHighFinLimits,
 }
 
-func briggsYoungHighFinLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
-	return append(briggsYoungLimits(to, b, f), diameterRatioLimit(&b, 1.7, 2.4).Printed(0.1))
+func briggsYoungHighFinLimits(to []figure.Limit, x *Crossing) []figure.Limit {
+	return append(briggsYoungLimits(to, x), diameterRatioLimit(x, 1.7, 2.4).Printed(0.1))
 }

@@ -15,12 +15,10 @@ import (
 // Df/d 1.2 to 2.4.
 // Source: ESDU 86022 (1986) as Hewitt, Shires and Bott, Process Heat Transfer
 // (1994) have it, carried by the open library ht.
-func ESDU86022(b Bank, f Flow) Film {
-	_, re := throat(&b, &f)
-	pr := f.Prandtl()
-	nu := 0.242 * esduRows(b.Rows) *
-		powers(re, 0.658, b.Gap()/b.FinHeight(), 0.297, b.TransversePitch/b.RowPitch, -0.091, pr, third)
-	return film(&b, &f, nu*esduWall(&f), re)
+func ESDU86022(x *Crossing) Film {
+	nu := 0.242 * esduRows(x.Rows) *
+		x.powers(0.658, third, x.Gap()/x.FinHeight(), 0.297, x.TransversePitch/x.RowPitch, -0.091)
+	return film(x, nu*esduWall(x))
 }
 
 // esdu86022 is ESDU86022 in the list.
@@ -28,21 +26,21 @@ var esdu86022 = Method[Film]{
 	ID:      "esdu_86022",
 	Formula: figure.Formula{Result: "Nu", Expression: "0.242 Re^0.658 (s / h_f)^0.297 (P_T / P_L)^−0.091 Pr^(1/3) F_1 F_2", Source: "source.esdu_86022", Valid: "valid.esdu_86022"},
 	Compute: ESDU86022,
-	Args: func(b Bank, f Flow, a Film) []figure.Arg {
+	Args: func(x *Crossing, a Film) []figure.Arg {
 		return []figure.Arg{
-			reynolds(a), gap(&b), height(&b), arg("P_T", units.Diameter, b.TransversePitch), arg("P_L", units.Diameter, b.RowPitch), prandtl(&f),
-			arg("F_1", units.Factor, esduWall(&f)), arg("F_2", units.Factor, esduRows(b.Rows)),
+			reynolds(a), gap(x), height(x), arg("P_T", units.Diameter, x.TransversePitch), arg("P_L", units.Diameter, x.RowPitch), prandtl(x),
+			arg("F_1", units.Factor, esduWall(x)), arg("F_2", units.Factor, esduRows(x.Rows)),
 		}
 	},
 	Limits: esduLimits,
 }
 
 // esduWall returns F1 [-]; 1 where the wall is not known.
-func esduWall(f *Flow) float64 {
-	if f.WallPrandtl == 0 {
+func esduWall(x *Crossing) float64 {
+	if x.WallPrandtl == 0 {
 		return 1
 	}
-	return powers(f.Prandtl()/f.WallPrandtl, 0.26)
+	return powers(x.Prandtl()/x.WallPrandtl, 0.26)
 }
 
 // esduRows returns F2 [-], by which few rows do worse than many.
@@ -61,12 +59,11 @@ func esduRows(rows int) float64 {
 // Ka is the loss of entering and leaving the bank. Friction is Kf.
 // Valid: as ESDU86022; 72 % of its points lie within 10 %.
 // Source: as ESDU86022.
-func ESDU86022Drop(b Bank, f Flow) Drop {
-	g, re := throat(&b, &f)
-	kf := 4.567 * powers(re, -0.242, b.AreaRatio, 0.504, b.TransversePitch/b.OD, -0.376, b.RowPitch/b.OD, -0.546)
-	head := g * g / (2 * f.Density)
-	row, entry := kf*head, esduEntry(&b)*head
-	return Drop{Total: entry + row*float64(b.Rows), PerRow: row, Entry: entry, Friction: kf, Reynolds: re}
+func ESDU86022Drop(x *Crossing) Drop {
+	kf := 4.567 * x.powers(-0.242, 0, x.AreaRatio, 0.504, x.TransversePitch/x.OD, -0.376, x.RowPitch/x.OD, -0.546)
+	head := x.MassVelocity * x.MassVelocity / (2 * x.Density)
+	row, entry := kf*head, esduEntry(x)*head
+	return Drop{Total: entry + row*float64(x.Rows), PerRow: row, Entry: entry, Friction: kf, Reynolds: x.Reynolds}
 }
 
 // esdu86022Drop is ESDU86022Drop in the list.
@@ -74,24 +71,23 @@ var esdu86022Drop = Method[Drop]{
 	ID:      "esdu_86022_drop",
 	Formula: figure.Formula{Result: "Δp", Expression: "(K_a + N_r f) G_m² / (2 ρ)", Source: "source.esdu_86022_drop", Valid: "valid.esdu_86022_drop"},
 	Compute: ESDU86022Drop,
-	Args: func(b Bank, f Flow, a Drop) []figure.Arg {
-		return append(frictionArgs(b, f, a), arg("K_a", units.Factor, esduEntry(&b)))
+	Args: func(x *Crossing, a Drop) []figure.Arg {
+		return append(frictionArgs(x, a), arg("K_a", units.Factor, esduEntry(x)))
 	},
 	Limits: esduLimits,
 }
 
 // esduEntry returns Ka [-].
-func esduEntry(b *Bank) float64 {
-	sigma := b.FreeRatio()
-	return 1 + sigma*sigma
+func esduEntry(x *Crossing) float64 {
+	return 1 + x.Free*x.Free
 }
 
-func esduLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
+func esduLimits(to []figure.Limit, x *Crossing) []figure.Limit {
 	return append(to,
-		reynoldsLimit(&b, &f, 5e3, 5e4),
-		staggeredOnly(&b),
-		countLimit(&b, 4, 11).Printed(1/inch),
-		odLimit(&b, 0.375*inch, 2*inch),
-		heightLimit(&b, inch/3, 0.625*inch),
-		diameterRatioLimit(&b, 1.2, 2.4).Printed(0.1))
+		reynoldsLimit(x, 5e3, 5e4),
+		staggeredOnly(x),
+		countLimit(x, 4, 11).Printed(1/inch),
+		odLimit(x, 0.375*inch, 2*inch),
+		heightLimit(x, inch/3, 0.625*inch),
+		diameterRatioLimit(x, 1.2, 2.4).Printed(0.1))
 }

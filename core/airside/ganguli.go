@@ -17,10 +17,9 @@ import (
 // to 0.75, t 0.010 to 0.022, PT 1.08 to 3.88 in, 7 to 11 fins/in; all from memory.
 // Source: Ganguli, Tung and Taborek, AIChE Symp. Ser. 81 no. 245 (1985) 122, with VDI
 // Heat Atlas, 2nd ed. (2010), M1; as the open library ht carries it.
-func Ganguli1985(b Bank, f Flow) Film {
-	_, re := throat(&b, &f)
-	nu := ganguliRows(b.Layout, b.Rows) * powers(re, 0.6, b.AreaRatio, -0.15, f.Prandtl(), third)
-	return film(&b, &f, nu, re)
+func Ganguli1985(x *Crossing) Film {
+	nu := ganguliRows(x.Layout, x.Rows) * x.powers(0.6, third, x.AreaRatio, -0.15)
+	return film(x, nu)
 }
 
 // ganguli1985 is Ganguli1985 in the list.
@@ -28,8 +27,8 @@ var ganguli1985 = Method[Film]{
 	ID:      "ganguli_1985",
 	Formula: figure.Formula{Result: "Nu", Expression: "C Re^0.6 AR^−0.15 Pr^(1/3)", Source: "source.ganguli_1985", Valid: "valid.ganguli_1985"},
 	Compute: Ganguli1985,
-	Args: func(b Bank, f Flow, a Film) []figure.Arg {
-		return []figure.Arg{arg("C", units.Factor, ganguliRows(b.Layout, b.Rows)), reynolds(a), arg("AR", units.Factor, b.AreaRatio), prandtl(&f)}
+	Args: func(x *Crossing, a Film) []figure.Arg {
+		return []figure.Arg{arg("C", units.Factor, ganguliRows(x.Layout, x.Rows)), reynolds(a), arg("AR", units.Factor, x.AreaRatio), prandtl(x)}
 	},
 	Limits: ganguliLimits,
 }
@@ -49,21 +48,21 @@ func ganguliRows(layout Layout, rows int) float64 {
 	return 0.38
 }
 
-func ganguliLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
+func ganguliLimits(to []figure.Limit, x *Crossing) []figure.Limit {
 	to = append(to,
-		reynoldsLimit(&b, &f, 1e3, 1e5),
-		number("area_ratio", b.AreaRatio, 5, 30).Printed(1))
-	return ganguliTubes(to, b)
+		reynoldsLimit(x, 1e3, 1e5),
+		number("area_ratio", x.AreaRatio, 5, 30).Printed(1))
+	return ganguliTubes(to, x)
 }
 
 // ganguliTubes is the range of the tubes behind film and drop.
-func ganguliTubes(to []figure.Limit, b Bank) []figure.Limit {
+func ganguliTubes(to []figure.Limit, x *Crossing) []figure.Limit {
 	return append(to,
-		odLimit(&b, 0.44*inch, 2*inch).Printed(0.01*inch),
-		heightLimit(&b, 0.23*inch, 0.75*inch).Printed(0.01*inch),
-		thicknessLimit(&b, 0.010*inch, 0.022*inch).Printed(0.001*inch),
-		transverseLimit(&b, 1.08*inch, 3.88*inch).Printed(0.01*inch),
-		countLimit(&b, 7, 11).Printed(1/inch))
+		odLimit(x, 0.44*inch, 2*inch).Printed(0.01*inch),
+		heightLimit(x, 0.23*inch, 0.75*inch).Printed(0.01*inch),
+		thicknessLimit(x, 0.010*inch, 0.022*inch).Printed(0.001*inch),
+		transverseLimit(x, 1.08*inch, 3.88*inch).Printed(0.01*inch),
+		countLimit(x, 7, 11).Printed(1/inch))
 }
 
 // Ganguli1985Drop returns the pressure drop [Pa] of staggered banks.
@@ -74,12 +73,11 @@ func ganguliTubes(to []figure.Limit, b Bank) []figure.Limit {
 // s is the gap at the root.
 // Valid: 1800 <= Re <= 1e5, from memory; tubes as Ganguli1985.
 // Source: Ganguli, Tung and Taborek, AIChE Symp. Ser. 81 no. 245 (1985) 122, from memory.
-func Ganguli1985Drop(b Bank, f Flow) Drop {
-	g, re := throat(&b, &f)
-	a := (b.TransversePitch - b.FinOD) / b.OD
-	ree := re * b.Gap() / b.FinHeight()
+func Ganguli1985Drop(x *Crossing) Drop {
+	a := (x.TransversePitch - x.FinOD) / x.OD
+	ree := x.Reynolds * x.Gap() / x.FinHeight()
 	friction := (1 + 2*math.Exp(-a/4)/(1+a)) * (0.021 + 27.2/ree + 0.29*powers(ree, -0.2))
-	return fanning(&b, &f, friction, g, re)
+	return fanning(x, friction)
 }
 
 // ganguli1985Drop is Ganguli1985Drop in the list.
@@ -91,6 +89,6 @@ var ganguli1985Drop = Method[Drop]{
 	Limits:  ganguliDropLimits,
 }
 
-func ganguliDropLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
-	return ganguliTubes(append(to, reynoldsLimit(&b, &f, 1.8e3, 1e5), staggeredOnly(&b)), b)
+func ganguliDropLimits(to []figure.Limit, x *Crossing) []figure.Limit {
+	return ganguliTubes(append(to, reynoldsLimit(x, 1.8e3, 1e5), staggeredOnly(x)), x)
 }

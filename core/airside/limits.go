@@ -18,45 +18,44 @@ func number(variable string, value, low, high float64) figure.Limit {
 	return figure.Limit{Variable: variable, Kind: units.Factor, Value: value, Low: low, High: high}
 }
 
-func reynoldsLimit(b *Bank, f *Flow, low, high float64) figure.Limit {
-	_, re := throat(b, f)
-	return figure.Limit{Variable: "reynolds", Kind: units.Count, Value: re, Low: low, High: high}
+func reynoldsLimit(x *Crossing, low, high float64) figure.Limit {
+	return figure.Limit{Variable: "reynolds", Kind: units.Count, Value: x.Reynolds, Low: low, High: high}
 }
 
 // staggeredOnly is kept by staggered banks: the value is the Layout.
-func staggeredOnly(b *Bank) figure.Limit {
-	return figure.Limit{Variable: "in_line", Kind: units.Count, Value: float64(b.Layout)}
+func staggeredOnly(x *Crossing) figure.Limit {
+	return figure.Limit{Variable: "in_line", Kind: units.Count, Value: float64(x.Layout)}
 }
 
-func rowsLimit(b *Bank, low float64) figure.Limit {
-	return figure.Limit{Variable: "rows", Kind: units.Count, Value: float64(b.Rows), Low: low, High: unbounded}
+func rowsLimit(x *Crossing, low float64) figure.Limit {
+	return figure.Limit{Variable: "rows", Kind: units.Count, Value: float64(x.Rows), Low: low, High: unbounded}
 }
 
-func odLimit(b *Bank, low, high float64) figure.Limit {
-	return figure.Limit{Variable: "tube_od", Kind: units.Diameter, Value: b.OD, Low: low, High: high}
+func odLimit(x *Crossing, low, high float64) figure.Limit {
+	return figure.Limit{Variable: "tube_od", Kind: units.Diameter, Value: x.OD, Low: low, High: high}
 }
 
-func heightLimit(b *Bank, low, high float64) figure.Limit {
-	return figure.Limit{Variable: "fin_height", Kind: units.Height, Value: b.FinHeight(), Low: low, High: high}
+func heightLimit(x *Crossing, low, high float64) figure.Limit {
+	return figure.Limit{Variable: "fin_height", Kind: units.Height, Value: x.FinHeight(), Low: low, High: high}
 }
 
-func thicknessLimit(b *Bank, low, high float64) figure.Limit {
-	return figure.Limit{Variable: "fin_thickness", Kind: units.Thickness, Value: b.RootThickness, Low: low, High: high}
+func thicknessLimit(x *Crossing, low, high float64) figure.Limit {
+	return figure.Limit{Variable: "fin_thickness", Kind: units.Thickness, Value: x.RootThickness, Low: low, High: high}
 }
 
-func pitchLimit(b *Bank, low, high float64) figure.Limit {
-	return figure.Limit{Variable: "fin_pitch", Kind: units.Gap, Value: b.FinPitch, Low: low, High: high}
+func pitchLimit(x *Crossing, low, high float64) figure.Limit {
+	return figure.Limit{Variable: "fin_pitch", Kind: units.Gap, Value: x.FinPitch, Low: low, High: high}
 }
 
 // countLimit takes fins per inch.
-func countLimit(b *Bank, low, high float64) figure.Limit {
-	return figure.Limit{Variable: "fin_count", Kind: units.FinCount, Value: 1 / b.FinPitch, Low: low / inch, High: high / inch}
+func countLimit(x *Crossing, low, high float64) figure.Limit {
+	return figure.Limit{Variable: "fin_count", Kind: units.FinCount, Value: 1 / x.FinPitch, Low: low / inch, High: high / inch}
 }
 
-func transverseLimit(b *Bank, low, high float64) figure.Limit {
-	return figure.Limit{Variable: "transverse_pitch", Kind: units.Diameter, Value: b.TransversePitch, Low: low, High: high}
+func transverseLimit(x *Crossing, low, high float64) figure.Limit {
+	return figure.Limit{Variable: "transverse_pitch", Kind: units.Diameter, Value: x.TransversePitch, Low: low, High: high}
 }
 
-func diameterRatioLimit(b *Bank, low, high float64) figure.Limit {
-	return number("diameter_ratio", b.FinOD/b.OD, low, high)
+func diameterRatioLimit(x *Crossing, low, high float64) figure.Limit {
+	return number("diameter_ratio", x.FinOD/x.OD, low, high)
 }

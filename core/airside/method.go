@@ -27,10 +27,10 @@ type Method[A Answer] struct {
 	ID         string
 	FromMemory bool           // the constants are from memory and could not be confirmed by a text
 	Formula    figure.Formula // of the Nusselt number or of the pressure drop
-	Compute    func(Bank, Flow) A
-	Args       func(Bank, Flow, A) []figure.Arg // the numbers that Formula names, of the answer of Compute
+	Compute    func(*Crossing) A
+	Args       func(*Crossing, A) []figure.Arg // the numbers that Formula names, of the answer of Compute
 	// Limits appends the published range, beside the values met, to a list.
-	Limits func(to []figure.Limit, b Bank, f Flow) []figure.Limit
+	Limits func(to []figure.Limit, x *Crossing) []figure.Limit
 }
 
 // FilmMethods lists the film correlations in the order a page offers them: those of
@@ -53,14 +53,14 @@ type Estimate[A Answer] struct {
 const MostLimits = 10
 
 // Evaluate asks every method.
-func Evaluate[A Answer](methods []Method[A], b Bank, f Flow) []Estimate[A] {
+func Evaluate[A Answer](methods []Method[A], x *Crossing) []Estimate[A] {
 	estimates := make([]Estimate[A], len(methods))
 	all := make([]figure.Limit, 0, MostLimits*len(methods))
 	for i := range methods {
 		m, from := &methods[i], len(all)
-		all = m.Limits(all, b, f)
+		all = m.Limits(all, x)
 		limits := all[from:len(all):len(all)]
-		estimates[i] = Estimate[A]{m.ID, m.Compute(b, f), limits, figure.AllIn(limits)}
+		estimates[i] = Estimate[A]{m.ID, m.Compute(x), limits, figure.AllIn(limits)}
 	}
 	return estimates
 }

@@ -43,7 +43,7 @@ func bankOf(row published.Row) (Bank, Flow) {
 }
 
 func TestFilmsPublished(t *testing.T) {
-	for name, correlation := range map[string]func(Bank, Flow) Film{
+	for name, correlation := range map[string]func(*Crossing) Film{
 		"briggs_young": BriggsYoung1963, "esdu_high_fin": ESDU86022, "ganguli_vdi": Ganguli1985,
 	} {
 		for _, row := range published.Read(t, published.Library, name) {
@@ -51,7 +51,7 @@ func TestFilmsPublished(t *testing.T) {
 			if name == "ganguli_vdi" && math.Abs(1-b.TransversePitch/b.RowPitch) < 0.05 {
 				b.Layout = InLine // as the library tells in-line rows
 			}
-			got := correlation(b, f)
+			got := correlation(crossing(b, f))
 			row.Check("Pr", f.Prandtl(), 1e-9)
 			row.Check("Re", got.Reynolds, 1e-9)
 			row.Check("Nu", got.Nusselt, 1e-9)
@@ -72,7 +72,7 @@ func TestFilmsPublished(t *testing.T) {
 func TestDropsPublished(t *testing.T) {
 	for _, row := range published.Read(t, published.Library, "dp_esdu_high_fin") {
 		b, f := bankOf(row)
-		got := ESDU86022Drop(b, f)
+		got := ESDU86022Drop(crossing(b, f))
 		row.Check("Re", got.Reynolds, 1e-9)
 		row.Check("Kf_per_row", got.Friction, 1e-9)
 		row.Check("dP_total_Pa", got.Total, 1e-9)
@@ -80,7 +80,7 @@ func TestDropsPublished(t *testing.T) {
 	}
 	for _, row := range published.Read(t, published.Computed, "robinson_briggs") {
 		b, f := bankOf(row)
-		got := RobinsonBriggs1966(b, f)
+		got := RobinsonBriggs1966(crossing(b, f))
 		row.Check("pitch_diagonal_m", b.DiagonalPitch(), 1e-9)
 		row.Check("f_fanning", got.Friction, 1e-9)
 		row.Check("dP_friction_Pa", got.Total, 1e-9)
@@ -90,13 +90,13 @@ func TestDropsPublished(t *testing.T) {
 // The tables say which rows lie in the stated range of Reynolds number and tube; the
 // paper's equilateral six rows are further limits of ours.
 func TestStatedRange(t *testing.T) {
-	for name, limits := range map[string]func([]figure.Limit, Bank, Flow) []figure.Limit{
+	for name, limits := range map[string]func([]figure.Limit, *Crossing) []figure.Limit{
 		"briggs_young": briggsYoungLimits, "esdu_high_fin": esduLimits, "dp_esdu_high_fin": esduLimits,
 	} {
 		for _, row := range published.Read(t, published.Library, name) {
 			b, f := bankOf(row)
 			in := true
-			for _, l := range limits(nil, b, f) {
+			for _, l := range limits(nil, crossing(b, f)) {
 				if l.Variable != "rows" && l.Variable != "pitch_ratio" {
 					in = in && l.In()
 				}
@@ -149,17 +149,17 @@ func near(t testing.TB, what string, got, want, tolerance float64) {
 func TestCrossCheckVector(t *testing.T) {
 	b, f := vector()
 	near(t, "free over face area", b.FreeRatio(), 0.52126, 1e-5)
-	near(t, "Reynolds number", ESDU86022(b, f).Reynolds, 8638.3, 1e-5)
+	near(t, "Reynolds number", ESDU86022(crossing(b, f)).Reynolds, 8638.3, 1e-5)
 	for _, m := range FilmMethods {
-		near(t, m.ID, m.Compute(b, f).Coefficient, correlation.Films[m.ID].Vector, 3e-4)
+		near(t, m.ID, m.Compute(crossing(b, f)).Coefficient, correlation.Films[m.ID].Vector, 3e-4)
 	}
 	inLine := b
 	inLine.Layout = InLine
-	near(t, "in line", Schmidt1963(inLine, f).Coefficient, 39.25*0.30/0.45, 3e-4)
+	near(t, "in line", Schmidt1963(crossing(inLine, f)).Coefficient, 39.25*0.30/0.45, 3e-4)
 	for _, m := range DropMethods {
-		near(t, m.ID, m.Compute(b, f).PerRow, correlation.Drops[m.ID].Vector, 5e-4)
+		near(t, m.ID, m.Compute(crossing(b, f)).PerRow, correlation.Drops[m.ID].Vector, 5e-4)
 	}
-	near(t, "entry and exit", ESDU86022Drop(b, f).Entry, 23.74, 3e-4)
+	near(t, "entry and exit", ESDU86022Drop(crossing(b, f)).Entry, 23.74, 3e-4)
 }
 
 // The same bank with the air's properties computed here, which differ from the rounded ones of the vector by up to 0.2 %.
@@ -171,7 +171,7 @@ func TestCrossCheckVectorWithOwnAir(t *testing.T) {
 	}
 	f.Properties = air
 	f.FaceMassVelocity = 3 * air.Density
-	near(t, "film coefficient", ESDU86022(b, f).Coefficient, 48.962, 2e-3)
+	near(t, "film coefficient", ESDU86022(crossing(b, f)).Coefficient, 48.962, 2e-3)
 }
 
 // Worked examples: Hewitt, Shires and Bott (1994), Serth and Lestina (2014), VDI Heat
@@ -190,8 +190,8 @@ func TestWorkedExamples(t *testing.T) {
 
 	// The row is like the book's example, not the same: 0.8 % apart.
 	b, f := bankOf(find("ganguli_vdi", "serth_like"))
-	near(t, "Serth and Lestina, example 12.1: Nu", Ganguli1985(b, f).Nusselt, 47.22, 0.01)
-	near(t, "Serth and Lestina, example 12.1: h", Ganguli1985(b, f).Coefficient, 51.785762, 0.01)
+	near(t, "Serth and Lestina, example 12.1: Nu", Ganguli1985(crossing(b, f)).Nusselt, 47.22, 0.01)
+	near(t, "Serth and Lestina, example 12.1: h", Ganguli1985(crossing(b, f)).Coefficient, 51.785762, 0.01)
 
 	// The book's 414 Pa needs 0.052024 m2 of free area: that with the edge space open to
 	// the gas, 6.25 % more than the library's with corbels; 0.6 % are left, not traced.
@@ -220,7 +220,7 @@ func TestVDIExample(t *testing.T) {
 		FaceMassVelocity: 1.92 / ((tubes + b.EdgePitches) * b.TransversePitch * length),
 		Properties:       fluid.Properties{Density: 0.909, HeatCapacity: 1009.0188, Viscosity: 2.237e-5, Conductivity: 0.03197131806799132},
 	}
-	h := Ganguli1985(b, f).Coefficient
+	h := Ganguli1985(crossing(b, f)).Coefficient
 	eta := fin.Solve(fin.Fin{RootRadius: b.OD / 2, TipRadius: b.FinOD / 2, RootThickness: 0.4e-3, Conductivity: 209}, h).Efficiency
 	used := h * fin.SurfaceEfficiency(faces+tip, faces+tip+between, eta)
 	near(t, "recomputed", used, 22.72683, 1e-6)

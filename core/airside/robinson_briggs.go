@@ -12,10 +12,9 @@ import "finwright/core/figure"
 // Source: Robinson and Briggs, Chem. Eng. Prog. Symp. Ser. 62 no. 64 (1966) 177, from
 // memory; constants as Thulukkanam, Heat Exchanger Design Handbook, 2nd ed. (2013),
 // section 4.5.1 has them, read in an open program that cites it.
-func RobinsonBriggs1966(b Bank, f Flow) Drop {
-	g, re := throat(&b, &f)
-	friction := 9.465 * powers(re, -0.316, b.TransversePitch/b.OD, -0.927, b.TransversePitch/b.DiagonalPitch(), 0.515)
-	return fanning(&b, &f, friction, g, re)
+func RobinsonBriggs1966(x *Crossing) Drop {
+	friction := 9.465 * x.powers(-0.316, 0, x.TransversePitch/x.OD, -0.927, x.TransversePitch/x.DiagonalPitch(), 0.515)
+	return fanning(x, friction)
 }
 
 // robinsonBriggs1966 is RobinsonBriggs1966 in the list.
@@ -27,13 +26,13 @@ var robinsonBriggs1966 = Method[Drop]{
 	Limits:  robinsonBriggsLimits,
 }
 
-func robinsonBriggsLimits(to []figure.Limit, b Bank, f Flow) []figure.Limit {
+func robinsonBriggsLimits(to []figure.Limit, x *Crossing) []figure.Limit {
 	return append(to,
-		reynoldsLimit(&b, &f, 2e3, 5e4),
-		staggeredOnly(&b),
-		odLimit(&b, 18.6e-3, 40.9e-3).Printed(1e-4),
-		heightLimit(&b, 10.5e-3, 14.9e-3).Printed(1e-4),
-		thicknessLimit(&b, 0.4e-3, 0.6e-3).Printed(1e-4),
-		pitchLimit(&b, 2.31e-3, 2.82e-3).Printed(1e-5),
-		transverseLimit(&b, 42.8e-3, 114e-3).Printed(1e-4))
+		reynoldsLimit(x, 2e3, 5e4),
+		staggeredOnly(x),
+		odLimit(x, 18.6e-3, 40.9e-3).Printed(1e-4),
+		heightLimit(x, 10.5e-3, 14.9e-3).Printed(1e-4),
+		thicknessLimit(x, 0.4e-3, 0.6e-3).Printed(1e-4),
+		pitchLimit(x, 2.31e-3, 2.82e-3).Printed(1e-5),
+		transverseLimit(x, 42.8e-3, 114e-3).Printed(1e-4))
 }

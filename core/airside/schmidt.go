@@ -11,10 +11,9 @@ import (
 //
 // Valid: 1e3 <= Re <= 4e4, 5 <= AR <= 12; from memory. The number of rows is not part of it.
 // Source: Schmidt, Kältetechnik 15 (1963) 98 and 370, from memory.
-func Schmidt1963(b Bank, f Flow) Film {
-	_, re := throat(&b, &f)
-	nu := schmidtLayout(b.Layout) * powers(re, 0.625, b.AreaRatio, -0.375, f.Prandtl(), third)
-	return film(&b, &f, nu, re)
+func Schmidt1963(x *Crossing) Film {
+	nu := schmidtLayout(x.Layout) * x.powers(0.625, third, x.AreaRatio, -0.375)
+	return film(x, nu)
 }
 
 // schmidt1963 is Schmidt1963 in the list.
@@ -22,11 +21,11 @@ var schmidt1963 = Method[Film]{
 	ID: "schmidt_1963", FromMemory: true,
 	Formula: figure.Formula{Result: "Nu", Expression: "C Re^0.625 AR^−0.375 Pr^(1/3)", Source: "source.schmidt_1963", Valid: "valid.schmidt_1963"},
 	Compute: Schmidt1963,
-	Args: func(b Bank, f Flow, a Film) []figure.Arg {
-		return []figure.Arg{arg("C", units.Factor, schmidtLayout(b.Layout)), reynolds(a), arg("AR", units.Factor, b.AreaRatio), prandtl(&f)}
+	Args: func(x *Crossing, a Film) []figure.Arg {
+		return []figure.Arg{arg("C", units.Factor, schmidtLayout(x.Layout)), reynolds(a), arg("AR", units.Factor, x.AreaRatio), prandtl(x)}
 	},
-	Limits: func(to []figure.Limit, b Bank, f Flow) []figure.Limit {
-		return append(to, reynoldsLimit(&b, &f, 1e3, 4e4), number("area_ratio", b.AreaRatio, 5, 12).Printed(1))
+	Limits: func(to []figure.Limit, x *Crossing) []figure.Limit {
+		return append(to, reynoldsLimit(x, 1e3, 4e4), number("area_ratio", x.AreaRatio, 5, 12).Printed(1))
 	},
 }
 

@@ -19,14 +19,13 @@ import (
 // paper's own range is not confirmed. It overpredicts closely finned tubes.
 // Source: Weierman, Oil Gas J. 74 no. 36 (1976) 94, constants of a later revision, from memory, not confirmed; C5 as
 // Ganapathy, Industrial Boilers and HRSG, table 8.10b has it, C1 and C3 from memory.
-func Weierman1976(b Bank, f Flow) Film {
-	g, re := throat(&b, &f)
-	c1 := 0.091 * powers(re, -0.25)
-	c3 := 0.35 + 0.65*math.Exp(-0.17*b.FinHeight()/b.Gap())
-	c5 := 0.7 + (0.70-0.8*weiermanRows(b.Rows))*math.Exp(-b.RowPitch/b.TransversePitch)
-	j := c1 * c3 * c5 * math.Sqrt(b.FinOD/b.OD) * powers(f.temperatureRatio(), 0.25)
-	h := j * g * f.HeatCapacity * powers(f.Prandtl(), -2*third)
-	return Film{Coefficient: h, Nusselt: h * b.OD / f.Conductivity, Reynolds: re}
+func Weierman1976(x *Crossing) Film {
+	c1 := 0.091 * x.powers(-0.25, 0)
+	c3 := 0.35 + 0.65*math.Exp(-0.17*x.FinHeight()/x.Gap())
+	c5 := 0.7 + (0.70-0.8*weiermanRows(x.Rows))*math.Exp(-x.RowPitch/x.TransversePitch)
+	j := c1 * c3 * c5 * math.Sqrt(x.FinOD/x.OD) * powers(x.temperatureRatio(), 0.25)
+	h := j * x.MassVelocity * x.HeatCapacity * x.powers(0, -2*third)
+	return Film{Coefficient: h, Nusselt: h * x.OD / x.Conductivity, Reynolds: x.Reynolds}
 }
 
 // weierman1976 is Weierman1976 in the list.
@@ -34,9 +33,9 @@ var weierman1976 = Method[Film]{
 	ID: "weierman_1976", FromMemory: true,
 	Formula: figure.Formula{Result: "Nu", Expression: "j Re Pr^(1/3)", Source: "source.weierman_1976", Valid: "valid.weierman_1976"},
 	Compute: Weierman1976,
-	Args: func(_ Bank, f Flow, a Film) []figure.Arg {
-		j := a.Nusselt / (a.Reynolds * math.Cbrt(f.Prandtl()))
-		return []figure.Arg{arg("j", units.Factor, j), reynolds(a), prandtl(&f)}
+	Args: func(x *Crossing, a Film) []figure.Arg {
+		j := a.Nusselt / (a.Reynolds * math.Cbrt(x.Prandtl()))
+		return []figure.Arg{arg("j", units.Factor, j), reynolds(a), prandtl(x)}
 	},
 	Limits: weiermanLimits,
 }
@@ -53,14 +52,13 @@ func weiermanRows(rows int) float64 { return math.Exp(-0.15 * float64(rows*rows)
 // The change of momentum of a gas that warms or cools is not part of it.
 // Valid: as Weierman1976.
 // Source: as Weierman1976; C6 as Ganapathy has it, C2 and C4 from memory.
-func Weierman1976Drop(b Bank, f Flow) Drop {
-	g, re := throat(&b, &f)
-	c2 := 0.075 + 1.85*powers(re, -0.3)
-	c4 := 0.11 * powers(0.05*b.TransversePitch/b.OD, -0.7*powers(b.FinHeight()/b.Gap(), 0.2))
-	few, pitches := weiermanRows(b.Rows), b.RowPitch/b.TransversePitch
+func Weierman1976Drop(x *Crossing) Drop {
+	c2 := 0.075 + 1.85*x.powers(-0.3, 0)
+	c4 := 0.11 * powers(0.05*x.TransversePitch/x.OD, -0.7*powers(x.FinHeight()/x.Gap(), 0.2))
+	few, pitches := weiermanRows(x.Rows), x.RowPitch/x.TransversePitch
 	c6 := 1.1 + (1.8-2.1*few)*math.Exp(-2*pitches) - (0.7-0.8*few)*math.Exp(-0.6*pitches)
-	friction := c2 * c4 * c6 * math.Sqrt(b.FinOD/b.OD) * powers(f.temperatureRatio(), -0.25)
-	return fanning(&b, &f, friction, g, re)
+	friction := c2 * c4 * c6 * math.Sqrt(x.FinOD/x.OD) * powers(x.temperatureRatio(), -0.25)
+	return fanning(x, friction)
 }
 
 // weierman1976Drop is Weierman1976Drop in the list.
@@ -72,9 +70,9 @@ var weierman1976Drop = Method[Drop]{
 	Limits:  weiermanLimits,
 }
 
-func weiermanLimits(to []figure.Limit, b Bank, _ Flow) []figure.Limit {
+func weiermanLimits(to []figure.Limit, x *Crossing) []figure.Limit {
 	return append(to,
-		staggeredOnly(&b),
-		countLimit(&b, 1, 7).Printed(1/inch),
-		thicknessLimit(&b, 0.9e-3, 2.8e-3).Printed(1e-4))
+		staggeredOnly(x),
+		countLimit(x, 1, 7).Printed(1/inch),
+		thicknessLimit(x, 0.9e-3, 2.8e-3).Printed(1e-4))
 }

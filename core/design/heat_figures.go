@@ -43,7 +43,7 @@ func (b *builder) filmFigures(h Heat) []figure.Figure {
 	t := &h.Thermal
 	bank := b.in.Pitches()
 	v, used := t.UsedFilm, &airside.FilmMethods[t.Film]
-	sigma := bank.FreeRatio()
+	crossing := airside.Cross(bank, t.Flow)
 	g := t.Flow.FaceMassVelocity
 	film := fig("film", units.Film, v.Answer.Coefficient, figure.TotalArea, "film", arg("Nu", units.Factor, v.Answer.Nusselt), arg("k_g", units.Conduct, t.Gas.Conductivity), b.root())
 	if b.in.Air.FilmGiven {
@@ -55,8 +55,8 @@ func (b *builder) filmFigures(h Heat) []figure.Figure {
 			fig("film_high", units.Film, high, figure.TotalArea, "spread_high", arg("n_in", units.Count, float64(n))))
 	}
 	return append(list,
-		stated(&used.Formula, fig("nusselt", units.Factor, v.Answer.Nusselt, "", "", used.Args(bank, t.Flow, v.Answer)...)),
-		fig("reynolds", units.Count, v.Answer.Reynolds, "", "reynolds", arg("G", units.MassFlux, g), arg("σ", units.Factor, sigma), b.root(), arg("μ", units.Viscous, t.Gas.Viscosity)),
+		stated(&used.Formula, fig("nusselt", units.Factor, v.Answer.Nusselt, "", "", used.Args(&crossing, v.Answer)...)),
+		fig("reynolds", units.Count, v.Answer.Reynolds, "", "reynolds", arg("G", units.MassFlux, g), arg("σ", units.Factor, crossing.Free), b.root(), arg("μ", units.Viscous, t.Gas.Viscosity)),
 		freeRatio(bank),
 		b.still(t),
 		fig("prandtl", units.Factor, t.Gas.Prandtl(), "", "prandtl", arg("c_p", units.SpecificHeat, t.Gas.HeatCapacity), arg("μ", units.Viscous, t.Gas.Viscosity), arg("k_g", units.Conduct, t.Gas.Conductivity)),
@@ -227,7 +227,8 @@ func (b *builder) drop(t *rating.Thermal) []figure.Figure {
 		return []figure.Figure{absent("air_drop", units.Drop, figure.WholeBank, "absent.no_drop")}
 	}
 	v, used := t.UsedDrop, &airside.DropMethods[t.Drop]
-	list := []figure.Figure{stated(&used.Formula, fig("air_drop", units.Drop, v.Answer.Total, figure.WholeBank, "", used.Args(b.in.Pitches(), t.Flow, v.Answer)...))}
+	crossing := airside.Cross(b.in.Pitches(), t.Flow)
+	list := []figure.Figure{stated(&used.Formula, fig("air_drop", units.Drop, v.Answer.Total, figure.WholeBank, "", used.Args(&crossing, v.Answer)...))}
 	if other, ok := b.in.DropOnOther(t); ok {
 		list = append(list, b.otherDrop(t, other))
 	}
@@ -246,8 +247,8 @@ func (b *builder) otherDrop(t *rating.Thermal, pascal float64) figure.Figure {
 	if b.in.Tube.Fin.Root == tube.FromFoot {
 		other.Tube.Fin.Root, id = tube.FromTube, "air_drop_tube"
 	}
-	method, bank := &airside.DropMethods[t.Drop], other.Pitches()
-	return stated(&method.Formula, fig(id, units.Drop, pascal, figure.WholeBank, "", method.Args(bank, t.Flow, method.Compute(bank, t.Flow))...))
+	method, crossing := &airside.DropMethods[t.Drop], airside.Cross(other.Pitches(), t.Flow)
+	return stated(&method.Formula, fig(id, units.Drop, pascal, figure.WholeBank, "", method.Args(&crossing, method.Compute(&crossing))...))
 }
 
 // cornerArgs are the numbers of the rows' solution that a metal temperature follows from.

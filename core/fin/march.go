@@ -84,7 +84,10 @@ func (f Fin) expand(r float64) expansion {
 // p0 is zero and the second bound holds; elsewhere the first is the larger one
 // or the reach is smaller than both.
 func (p expansion) step(c, r float64) float64 {
-	foldings := max(stepFoldings*math.Sqrt(p.p0/(c*r)), stepFoldings*p.p1/(c*r))
+	foldings := stepFoldings * math.Sqrt(p.p0/(c*r))
+	if p.p1 != 0 {
+		foldings = max(foldings, stepFoldings*p.p1/(c*r))
+	}
 	return min(stepReach*p.reach, foldings)
 }
 

@@ -74,7 +74,7 @@ func (k *Kept) air(s *settling, in *Input, varied string) goal {
 	if varied == "face_velocity" {
 		return goal{}
 	}
-	used := func(t *Thermal) { t.UsedDrop.Answer = airside.DropMethods[t.Drop].Compute(s.pitches, t.Flow) }
+	used := func(t *Thermal) { t.UsedDrop.Answer = airside.DropMethods[t.Drop].Compute(s.cross(t)) }
 	switch k.holds.Air {
 	case HoldDrop:
 		return goal{func(t *Thermal) float64 {
@@ -106,7 +106,10 @@ func (k *Kept) breeze(in *Input, near, stream *Thermal) (ok bool) {
 	bank := in.Pitches()
 	other, footed := in.otherPitches()
 	face := in.face()
-	drop := func(b airside.Bank) airside.Drop { return airside.DropMethods[near.Drop].Compute(b, stream.Flow) }
+	drop := func(b airside.Bank) airside.Drop {
+		crossing := airside.Cross(b, stream.Flow)
+		return airside.DropMethods[near.Drop].Compute(&crossing)
+	}
 	power := dropPower
 	if k.holds.Air == HoldPower {
 		power++

@@ -16,7 +16,8 @@ func (in *Input) DropOnOther(t *Thermal) (pascal float64, ok bool) {
 	if !footed || !t.HasDrop() {
 		return 0, false
 	}
-	return airside.DropMethods[t.Drop].Compute(other, t.Flow).Total, true
+	crossing := airside.Cross(other, t.Flow)
+	return airside.DropMethods[t.Drop].Compute(&crossing).Total, true
 }
 
 // otherPitches returns the tubes as the air sees them with the root counted at the other place; ok is false where there is none.

@@ -110,7 +110,7 @@ func (in *Input) VelocityFor(drop, low, high float64, near *Thermal) (v float64,
 			hindered = cannot
 			return 0, false
 		}
-		t.UsedDrop.Answer = airside.DropMethods[t.Drop].Compute(s.pitches, t.Flow)
+		t.UsedDrop.Answer = airside.DropMethods[t.Drop].Compute(s.cross(&t))
 		return at.DropJudged(&t), true
 	})
 	if answered {

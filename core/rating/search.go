@@ -186,5 +186,11 @@ func (s *settling) film(t *Thermal) float64 {
 	if s.in.Air.FilmGiven {
 		return float64(s.in.Air.Film)
 	}
-	return airside.FilmMethods[s.pair.Film].Compute(s.pitches, t.Flow).Coefficient
+	return airside.FilmMethods[s.pair.Film].Compute(s.cross(t)).Coefficient
+}
+
+// cross takes the stream as it is now.
+func (s *settling) cross(t *Thermal) *airside.Crossing {
+	s.crossing = airside.Cross(s.pitches, t.Flow)
+	return &s.crossing
 }

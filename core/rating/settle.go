@@ -54,6 +54,8 @@ type settling struct {
 	process exchanger.Stream
 	warmth  warmth // capacity of the stream inside over its mean temperature
 
+	crossing airside.Crossing // of the stream that was asked of last: here, so that it is not made anew
+
 	hindered *Hindrance // the end of a range that served the last round
 }
 
@@ -96,8 +98,9 @@ func (s *settling) from(in *Input, start means, tolerance float64) (Thermal, *Hi
 
 // evaluate asks all correlations of a bank that has settled.
 func (s *settling) evaluate(t *Thermal) {
-	t.Films = airside.Evaluate(airside.FilmMethods, s.pitches, t.Flow)
-	t.Drops = airside.Evaluate(airside.DropMethods, s.pitches, t.Flow)
+	crossing := s.cross(t)
+	t.Films = airside.Evaluate(airside.FilmMethods, crossing)
+	t.Drops = airside.Evaluate(airside.DropMethods, crossing)
 	t.UsedFilm = t.Films[t.Film]
 	if t.HasDrop() {
 		t.UsedDrop = t.Drops[t.Drop]
@@ -106,8 +109,9 @@ func (s *settling) evaluate(t *Thermal) {
 
 // shorten asks the correlations in use alone, and leaves the lists of all empty.
 func (s *settling) shorten(t *Thermal) {
-	t.UsedFilm = airside.Evaluate(airside.FilmMethods[t.Film:t.Film+1], s.pitches, t.Flow)[0]
+	crossing := s.cross(t)
+	t.UsedFilm = airside.Evaluate(airside.FilmMethods[t.Film:t.Film+1], crossing)[0]
 	if t.HasDrop() {
-		t.UsedDrop = airside.Evaluate(airside.DropMethods[t.Drop:t.Drop+1], s.pitches, t.Flow)[0]
+		t.UsedDrop = airside.Evaluate(airside.DropMethods[t.Drop:t.Drop+1], crossing)[0]
 	}
 }

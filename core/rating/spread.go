@@ -56,7 +56,8 @@ func (s *settling) last(in *Input, t *Thermal, way float64) (bank Thermal, ok bo
 		if bank, hindered = s.from(&at, t.state, coarse); hindered != nil {
 			return bank, false
 		}
-		passes := furthest(t.Films, film, func(i int) float64 { return way * airside.FilmMethods[i].Compute(s.pitches, bank.Flow).Coefficient })
+		crossing := s.cross(&bank)
+		passes := furthest(t.Films, film, func(i int) float64 { return way * airside.FilmMethods[i].Compute(crossing).Coefficient })
 		if passes == film {
 			break
 		}

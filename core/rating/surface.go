@@ -85,7 +85,8 @@ func (in *Input) filmNear(near *Thermal) float64 {
 	if in.Air.FilmGiven {
 		return float64(in.Air.Film)
 	}
-	return airside.FilmMethods[in.Pair().Film].Compute(in.Pitches(), near.Flow).Coefficient
+	crossing := airside.Cross(in.Pitches(), near.Flow)
+	return airside.FilmMethods[in.Pair().Film].Compute(&crossing).Coefficient
 }
 
 // Disc returns the fin of t as heat conduction sees it, k in W/(m K). The tip
