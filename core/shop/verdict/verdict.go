@@ -82,11 +82,13 @@ func Judge(c *shop.Capability, l *shop.Line, o *making.Order) []Verdict {
 	out := make([]Verdict, 0, len(LineRules)+len(TypeRules))
 	_, boughtIn := c.BoughtInFor(&o.Tube)
 	for _, r := range LineRules {
-		v := unknown("shop.why.bought_in", "type", message.Key("choice.fin_type."+string(o.Tube.Fin.Type)))
-		if v.Rule = r; !boughtIn || r == crateRule { // what is bought in finned is no matter of the line
-			v = r.hold(p)
+		if boughtIn && r != crateRule { // what is bought in finned is no matter of the line
+			v := unknown("shop.why.bought_in", "type", message.Key("choice.fin_type."+string(o.Tube.Fin.Type)))
+			v.Rule = r
+			out = append(out, v)
+			continue
 		}
-		out = append(out, v)
+		out = append(out, r.hold(p))
 	}
 	if m == nil {
 		return out
