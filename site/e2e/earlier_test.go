@@ -242,6 +242,7 @@ func TestFullStorageIsTold(t *testing.T) {
 	page.Click(id("shop-close"))
 	page.Wait(`!document.querySelector("#shop").open`)
 	browser.Eval[bool](page, `(document.querySelector("#notes").replaceChildren(), true)`)
+	browser.Eval[bool](page, fill) // what was last seen has made room
 	insert(page, entry("fin_height"), strings.Repeat(" ", 100)+"11 mm")
 	page.Wait(`document.querySelector("#notes").textContent.includes("full")`)
 	page.Click(id("section-surface"))

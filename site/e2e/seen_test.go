@@ -56,7 +56,10 @@ func TestLastViewStandsBeforeTheFirstAnswer(t *testing.T) {
 	entries := `JSON.stringify([...document.querySelectorAll("#entries .field:not([hidden]) .moves")].map((one) => one.value))`
 	page.Wait(`document.querySelectorAll("#groups .figure").length > 20`)
 	early, typed := browser.Eval[string](page, all), browser.Eval[string](page, entries)
+	page.Click(id("figure-area_ratio") + " .name")
 	goesOn(page)
+	page.Wait(`document.querySelector("#working").open && document.querySelector("[data-testid=working-result]").textContent.includes("21.31")`)
+	page.Click("#working-close")
 	if late := browser.Eval[string](page, all); late != early {
 		t.Errorf("the build's view says\n%s, the engine\n%s", early, late)
 	}
@@ -120,4 +123,26 @@ func TestLastViewOfSomethingElseIsNotShown(t *testing.T) {
 	other.Before(still)
 	other.Open(link)
 	unseen(t, other, "a link opens")
+}
+
+// Where the store is full, what was last seen makes room for what is entered.
+func TestLastViewMakesRoom(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	enter(page, "fin_height", "12 mm")
+	waitState(page, "answered")
+	noted(page)
+	browser.Eval[bool](page, `(() => {
+		const {setItem} = Storage.prototype;
+		Storage.prototype.setItem = function (key, text) {
+			if (this === localStorage && this.getItem("finwright.seen") !== null) throw new DOMException("full", "QuotaExceededError");
+			return setItem.call(this, key, text);
+		};
+		return true;
+	})()`)
+	enter(page, "fin_height", "11 mm")
+	waitState(page, "answered")
+	page.Reload()
+	page.WaitText(figureOf("fin_od"), "47.40")
+	waitEntry(page, "fin_height", "11 mm")
+	quiet(t, page)
 }

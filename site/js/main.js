@@ -86,6 +86,7 @@ const even = createEvenSpans(at("even-spans"), at("even-spans-error"), at("space
 const working = createWorking(
   at("working"),
   async (figure, section) => {
+    await design.rest(); // a figure that was last seen may be pressed before there is an answer
     const document = sheet.lastGood();
     return document ? engine.callLatest("working", "working", { document, figure, section, shop: shop.text }) : null;
   },

@@ -8,6 +8,9 @@
 export const BARRED = "notKept";
 export const FULL = "storageFull";
 
+/** What is kept for comfort alone goes first where there is no room for what was entered: the key of what was last seen. */
+export const SPARE = "finwright.seen";
+
 /**
  * @param {string} key
  * @param {Store} [store]
@@ -31,7 +34,10 @@ export function write(key, text, store = "localStorage") {
     globalThis[store].setItem(key, text);
     return "";
   } catch (error) {
-    return /** @type {DOMException} */ (error).name === "QuotaExceededError" ? FULL : BARRED;
+    if (/** @type {DOMException} */ (error).name !== "QuotaExceededError") return BARRED;
+    if (key === SPARE || !read(SPARE)) return FULL;
+    remove(SPARE);
+    return write(key, text, store);
   }
 }
 

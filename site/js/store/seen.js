@@ -3,11 +3,10 @@
 // a choice of the user's, the one that the build has written into it. It is data, of which texts and paths are set as such.
 
 import { asset } from "../assets.js";
-import { parsed, read, write } from "./local.js";
+import { parsed, read, SPARE, write } from "./local.js";
 import { savedShop, shopMark } from "./shop.js";
 import { mark } from "./slot.js";
 
-const KEY = "finwright.seen";
 
 /** @typedef {{headline: string[], section: string}} Choices */
 
@@ -21,7 +20,7 @@ const stamp = ({ headline, section }) => JSON.stringify([mark(), shopMark(), ass
  */
 export function lastSeen(saved, choices) {
   if (saved) {
-    const { of, view } = parsed(read(KEY));
+    const { of, view } = parsed(read(SPARE));
     return of === stamp(choices) ? view : null;
   }
   const first = /** @type {HTMLElement} */ (document.getElementById("first-view"));
@@ -36,5 +35,5 @@ export function lastSeen(saved, choices) {
 export async function keepSeen(choices, ask) {
   const of = stamp(choices());
   const view = await ask();
-  if (view?.glimpse && of === stamp(choices())) write(KEY, JSON.stringify({ of, view }));
+  if (view?.glimpse && of === stamp(choices())) write(SPARE, JSON.stringify({ of, view }));
 }
