@@ -102,11 +102,16 @@ func TestTypingBeforeTheScriptIsHeard(t *testing.T) {
 	page.Wait(`location.href === ` + js(address) + ` && document.readyState === "interactive"`)
 	halfType(page, entry("tube_od"), "30 mm")
 	halfType(page, entry("fin_height"), "11 mm")
+	chosen := browser.Eval[string](page, element(entry("tube_metal"))+`.value = `+element(entry("tube_metal"))+`.options[2].value`)
 	close(come)
 	page.WaitMark("finwright:figures")
 	page.WaitText(figureOf("fin_od"), "52.00")
 	waitTyped(page, "tube_od", "30 mm")
 	waitEntry(page, "fin_height", "11 mm")
+	page.Wait(element(entry("tube_metal")) + `.value === ` + js(chosen) + ` && document.body.dataset.answer === "answered"`)
+	if now := browser.Eval[string](page, element(entry("tube_metal"))+`.value`); now != chosen {
+		t.Errorf("the tube metal chosen was %s and is %s", chosen, now)
+	}
 }
 
 // What had been set aside is kept from the first answer on: it outlasts a second reload with nothing between.

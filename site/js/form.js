@@ -65,9 +65,8 @@ function row(root, change) {
       change.step(id, steps);
     });
   } else {
-    const choose = () => change.commit(id, control.value);
-    control.addEventListener("change", choose);
-    if (control.selectedIndex > 0) setTimeout(choose); // it was chosen before this script had come
+    control.addEventListener("change", () => change.commit(id, control.value));
+    if (control.selectedIndex > 0) setTimeout(change.commit, 0, id, control.value); // it was chosen before this script had come
   }
   origin.addEventListener("change", () => change.origin(id, origin.value));
   // Tab goes from entry to entry: what belongs to one is reached from it.
@@ -147,7 +146,7 @@ export function typed(input, { enter, live, commit }) {
  */
 export function put(control, text) {
   const entered = control instanceof HTMLInputElement && control === document.activeElement;
-  if (entered && halfTyped(control)) return;
+  if ((entered || control.dataset.typing !== undefined) && halfTyped(control)) return; // or it was left before this script had come
   control.dataset.shown = text;
   if (control.value === text) return;
   const marked = entered && control.selectionStart === 0 && control.selectionEnd === control.value.length;
