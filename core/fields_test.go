@@ -183,3 +183,30 @@ func TestInventedField(t *testing.T) {
 		last = drop
 	})
 }
+
+// Where the units of the two systems are so far apart that a number in the wrong one shows, the field says what is usual: it lies in its limits
+// and holds what a new design says.
+func TestUsualRanges(t *testing.T) {
+	const apart = 5
+	fields := append(slices.Clone(field.Fields), field.SpanCentre, field.SpanWidth)
+	for i := range fields {
+		f := &fields[i]
+		if f.Usual == (field.Range{}) {
+			if one := units.Out(f.Kind, 1, units.US) - units.Out(f.Kind, 0, units.US); f.IsNumber() {
+				si := units.Out(f.Kind, 1, units.SI) - units.Out(f.Kind, 0, units.SI)
+				if max(one/si, si/one) > apart {
+					t.Errorf("%s: 1 %s and 1 %s are far apart, and nothing is said of what is usual", f.ID, f.Kind.Unit(units.SI), f.Kind.Unit(units.US))
+				}
+			}
+			continue
+		}
+		if !(f.Usual.Low < f.Usual.High) || !f.Within(f.Usual.Low) || !f.Within(f.Usual.High) {
+			t.Errorf("%s: what is usual, %v, is not within its limits", f.ID, f.Usual)
+		}
+		for _, text := range []string{f.House, f.Before} {
+			if p, err := units.Parse(f.KindOf(text), text, units.SI); err == nil && p.SI != 0 && (p.SI < f.Usual.Low || p.SI > f.Usual.High) {
+				t.Errorf("%s: the house's %s is not usual", f.ID, text)
+			}
+		}
+	}
+}

@@ -49,7 +49,7 @@ func (m *ListedMethod) Take() []verdict.Setting {
 
 // besides returns what stands beside the figures that rest on a correlation, by their ids.
 func besides(in *field.Input, h *Heat) map[string][]message.Message {
-	out := map[string][]message.Message{}
+	out := map[string][]message.Message{"pitch": {message.New("beside.fins", "count", message.Fins(in.Tube.Fin.Count))}}
 	if !h.Absent.None() {
 		return out
 	}

@@ -72,7 +72,8 @@ func MaxEntries() int { return len(field.Fields) + 2*maxSpans }
 
 // Edit returns d changed by c. An error means that the command makes no sense
 // (a programmer's mistake or a hostile file); a wrong text of an entry is no error: it is
-// kept as typed and found by validation. One that stands for several entries is refused by an OpenError.
+// kept as typed and found by validation. One that stands for several entries is refused by an OpenError, and a number alone that may be meant
+// in several units by an AskError.
 func Edit(d Document, c Command) (Document, error) {
 	d = d.clone()
 	switch c.Op {
@@ -138,7 +139,11 @@ func set(d Document, v Value) error {
 	text := d.Fields[v.Field].Text
 	switch {
 	case v.Text != nil && f.IsNumber():
-		text = withUnit(f.KindOf(*v.Text), cut(*v.Text), d.Units)
+		taken, err := typed(f, cut(*v.Text), text, d.Units)
+		if err != nil {
+			return err
+		}
+		text = taken
 	case v.Text != nil:
 		text = cut(*v.Text)
 	case v.Number != nil:
@@ -163,13 +168,17 @@ func set(d Document, v Value) error {
 	return nil
 }
 
-// withUnit writes the unit of the system in force behind a bare number, so that
-// the text keeps its meaning when the system changes.
-func withUnit(k units.Kind, text string, s units.System) string {
-	if p, err := units.Parse(k, text, s); err == nil && len(p.Text) <= maxText {
-		return p.Text
+// typed is what field f holds once text was typed over what it held. The unit of a number alone is written behind it, so that the text keeps
+// its meaning when the system changes.
+func typed(f *field.Field, text, held string, s units.System) (string, error) {
+	taken, asked := f.Typed(text, held, s)
+	if len(asked) > 0 {
+		return "", &AskError{Text: strings.TrimSpace(text), Readings: asked}
 	}
-	return text
+	if len(taken) > maxText {
+		return text, nil
+	}
+	return taken, nil
 }
 
 func setOrigin(d Document, id string, o Origin) error {
@@ -214,16 +223,19 @@ func setSpan(d Document, c Command) error {
 	if c.Index < 0 || c.Index >= len(d.Spans) {
 		return fmt.Errorf("document: span %d", c.Index)
 	}
-	f := Entry{withUnit(units.Distance, cut(c.Text), d.Units), Assumed}
+	f, entry := &field.SpanCentre, &d.Spans[c.Index].Centre
 	switch c.Part {
 	case "centre":
-		d.Spans[c.Index].Centre = f
 	case "width":
-		d.Spans[c.Index].Width = f
+		f, entry = &field.SpanWidth, &d.Spans[c.Index].Width
 	default:
 		return fmt.Errorf("document: span part %q", c.Part)
 	}
-	return nil
+	text, err := typed(f, cut(c.Text), entry.Text, d.Units)
+	if err == nil && text != entry.Text {
+		*entry = Entry{text, Assumed}
+	}
+	return err
 }
 
 // cut bounds a text without splitting a letter.

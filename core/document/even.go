@@ -38,3 +38,12 @@ func evenSpans(d Document, text string) ([]Span, error) {
 
 // MostSpans is how many bare spans a document holds at the most.
 const MostSpans = maxSpans
+
+// withUnit writes the unit of the system in force behind a bare number, so that
+// the text keeps its meaning when the system changes.
+func withUnit(k units.Kind, text string, s units.System) string {
+	if p, err := units.Parse(k, text, s); err == nil && len(p.Text) <= maxText {
+		return p.Text
+	}
+	return text
+}

@@ -12,6 +12,14 @@ type OpenError struct{ message.Message }
 
 func (e *OpenError) Error() string { return "document: " + e.Key }
 
+// AskError says that a number was typed alone and may be meant in several units. Nothing was taken.
+type AskError struct {
+	Text     string   // as typed
+	Readings []string // with each unit that may be meant, the one in sight first
+}
+
+func (e *AskError) Error() string { return "document: alone: " + e.Text }
+
 func refuse(key string, pairs ...any) error { return &OpenError{message.New(key, pairs...)} }
 
 // damaged says what is wrong with a file that is a design's otherwise: "open.what.<id>".

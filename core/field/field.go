@@ -37,6 +37,10 @@ type Field struct {
 	Low, High float64
 	Unbounded string
 
+	// Of a number whose units are far apart: what is usual of it. A number alone that is not, in the unit in sight, and is in another may be
+	// meant in that, and is asked about. It is no limit. Common practice, no source.
+	Usual Range
+
 	Also *Way // another kind that its number may be written in; nil: none
 
 	Fixed   string                                // why a sweep cannot vary a number that is not whole; empty: it can

@@ -35,12 +35,12 @@ var Fields = []Field{
 	},
 	{
 		ID: "old_ua", Group: "job", Since: 4, Used: retube,
-		Kind: units.Transfer, Low: 1, High: 1e8,
+		Kind: units.Transfer, Low: 1, High: 1e8, Usual: Range{500, 2e6},
 		Real: func(in *Input) *float64 { return &in.Job.OldUA },
 	},
 	{
 		ID: "old_pitch", Group: "job", Since: 5, Used: retube,
-		Kind: units.Diameter, Low: 0.008, High: 1,
+		Kind: units.Diameter, Low: 0.008, High: 1, Usual: Range{0.025, 0.25},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Job.OldPitch) },
 	},
 	{
@@ -50,12 +50,12 @@ var Fields = []Field{
 	},
 	{
 		ID: "old_length", Group: "job", Since: 5, Used: retube,
-		Kind: units.Distance, Low: 0.1, High: 30,
+		Kind: units.Distance, Low: 0.1, High: 30, Usual: Range{0.5, 18},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Job.OldLength) },
 	},
 	{
 		ID: "fin_od_most", Group: "job", Since: 4, Used: retube,
-		Kind: units.Diameter, Low: 0.008, High: 0.5,
+		Kind: units.Diameter, Low: 0.008, High: 0.5, Usual: Range{0.02, 0.25},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Job.FinMost) },
 	},
 	{
@@ -89,7 +89,7 @@ var Fields = []Field{
 	},
 	{
 		ID: "own_tube_density", Group: "tube", Since: 1, Used: ownTube, House: "7850 kg/m³",
-		Kind: units.Dense, Unbounded: byMaterial, Fixed: ofMetal,
+		Kind: units.Dense, Unbounded: byMaterial, Fixed: ofMetal, Usual: Range{1000, 23e3},
 		Real: func(in *Input) *float64 { return &in.OwnTube.Density },
 	},
 	{
@@ -99,12 +99,12 @@ var Fields = []Field{
 	},
 	{
 		ID: "tube_od", Group: "tube", Since: 1, Used: always, House: "1 in",
-		Kind: units.Diameter, Low: 0.006, High: 0.330,
+		Kind: units.Diameter, Low: 0.006, High: 0.330, Usual: Range{0.008, 0.22},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.OD) },
 	},
 	{
 		ID: "tube_wall", Group: "tube", Since: 1, Used: always, House: "14 BWG",
-		Kind: units.Wall, Low: 0.0003, High: 0.030,
+		Kind: units.Wall, Low: 0.0003, High: 0.030, Usual: Range{0.0005, 0.0076},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Wall) },
 	},
 	{
@@ -138,7 +138,7 @@ var Fields = []Field{
 	},
 	{
 		ID: "own_fin_density", Group: "fin", Since: 1, Used: ownFin, House: "2700 kg/m³",
-		Kind: units.Dense, Unbounded: byMaterial, Fixed: ofMetal,
+		Kind: units.Dense, Unbounded: byMaterial, Fixed: ofMetal, Usual: Range{1000, 23e3},
 		Real: func(in *Input) *float64 { return &in.OwnFin.Density },
 	},
 	{
@@ -148,17 +148,17 @@ var Fields = []Field{
 	},
 	{
 		ID: "fin_height", Group: "fin", Since: 1, Used: always, House: "5/8 in",
-		Kind: units.Height, Low: 0.001, High: 0.060,
+		Kind: units.Height, Low: 0.001, High: 0.060, Usual: Range{0.003, 0.04},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Height) },
 	},
 	{
 		ID: "strip_thickness", Group: "fin", Since: 1, Used: always, House: "0.4 mm",
-		Kind: units.Thickness, Low: 0.0001, High: 0.006,
+		Kind: units.Thickness, Low: 0.0001, High: 0.006, Usual: Range{0.00015, 0.004},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Strip) },
 	},
 	{
 		ID: "fin_pitch", Group: "fin", Since: 1, Used: always, House: "10 fpi",
-		Kind: units.FinCount, Low: 20, High: 1700,
+		Kind: units.FinCount, Low: 20, High: 1700, Usual: Range{60, 1000},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Count) },
 	},
 	{
@@ -168,17 +168,17 @@ var Fields = []Field{
 	},
 	{
 		ID: "tip_thickness", Group: "fin", Since: 1, Used: linear, House: "0.2 mm",
-		Kind: units.Thickness, Low: 0.00002, High: 0.006,
+		Kind: units.Thickness, Low: 0.00002, High: 0.006, Usual: Range{0.00005, 0.004},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.TipGiven) },
 	},
 	{
 		ID: "groove_depth", Group: "fin", Since: 1, Used: grooved, House: "0.25 mm",
-		Kind: units.Height, Low: 0.0001, High: 0.001,
+		Kind: units.Height, Low: 0.0001, High: 0.001, Usual: Range{0.00015, 0.0006},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Groove) },
 	},
 	{
 		ID: "foot_lap", Group: "fin", Since: 1, Used: lapped,
-		Kind: units.Height, Low: 0.0001, High: 0.010,
+		Kind: units.Height, Low: 0.0001, High: 0.010, Usual: Range{0.0005, 0.006},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Lap) },
 		StandIn: func(in *Input) (float64, bool) {
 			bare := in.Tube
@@ -188,7 +188,7 @@ var Fields = []Field{
 	},
 	{
 		ID: "sleeve_thickness", Group: "fin", Since: 1, Used: sleeved, House: "0.5 mm",
-		Kind: units.Height, Low: 0.0001, High: 0.010,
+		Kind: units.Height, Low: 0.0001, High: 0.010, Usual: Range{0.0002, 0.004},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Sleeve) },
 	},
 	{
@@ -199,17 +199,17 @@ var Fields = []Field{
 
 	{
 		ID: "tube_length", Group: "lengths", Since: 1, Used: always, House: "18 ft",
-		Kind: units.Distance, Low: 0.1, High: 30,
+		Kind: units.Distance, Low: 0.1, High: 30, Usual: Range{0.3, 20},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Length) },
 	},
 	{
 		ID: "plain_end_a", Group: "lengths", Since: 1, Used: always, House: "1 1/2 in",
-		Kind: units.Distance, Low: 0, High: 5,
+		Kind: units.Distance, Low: 0, High: 5, Usual: Range{0.005, 0.6},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.PlainA) },
 	},
 	{
 		ID: "plain_end_b", Group: "lengths", Since: 1, Used: always, House: "1 1/2 in",
-		Kind: units.Distance, Low: 0, High: 5,
+		Kind: units.Distance, Low: 0, High: 5, Usual: Range{0.005, 0.6},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.PlainB) },
 	},
 
@@ -225,7 +225,7 @@ var Fields = []Field{
 	},
 	{
 		ID: "film_coefficient", Group: "film", Since: 1, Used: givenFilm, House: "50 W/m²K",
-		Kind: units.Film, Low: 0.1, High: 5000,
+		Kind: units.Film, Low: 0.1, High: 5000, Usual: Range{5, 300},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Air.Film) },
 	},
 	{
@@ -331,12 +331,12 @@ var Fields = []Field{
 	},
 	{
 		ID: "own_gas_density", Group: "air", Since: 2, Used: ownGas, House: "0.6 kg/m³",
-		Kind: units.Dense, Low: 0.01, High: 100,
+		Kind: units.Dense, Low: 0.01, High: 100, Usual: Range{0.2, 60},
 		Real: func(in *Input) *float64 { return &in.Air.Gas.Density },
 	},
 	{
 		ID: "own_gas_heat", Group: "air", Since: 2, Used: ownGas, House: "1100 J/kg·K",
-		Kind: units.SpecificHeat, Low: 100, High: 20000,
+		Kind: units.SpecificHeat, Low: 100, High: 20000, Usual: Range{700, 5000},
 		Real: func(in *Input) *float64 { return &in.Air.Gas.HeatCapacity },
 	},
 	{
@@ -366,7 +366,7 @@ var Fields = []Field{
 	},
 	{
 		ID: "face_velocity", Group: "air", Since: 2, Used: always, House: "3 m/s",
-		Kind: units.Velocity, Low: rating.LeastVelocity, High: rating.MostVelocity,
+		Kind: units.Velocity, Low: rating.LeastVelocity, High: rating.MostVelocity, Usual: Range{0.5, 20},
 		Real: func(in *Input) *float64 { return &in.Air.Velocity },
 	},
 	{
@@ -376,7 +376,7 @@ var Fields = []Field{
 	},
 	{
 		ID: "fouling_outside", Group: "air", Since: 2, Used: always, House: "0 m²K/W",
-		Kind: units.Resist, Low: 0, High: 0.05,
+		Kind: units.Resist, Low: 0, High: 0.05, Usual: Range{0.00001, 0.0019},
 		Real: func(in *Input) *float64 { return &in.Air.Fouling },
 	},
 	{
@@ -396,7 +396,7 @@ var Fields = []Field{
 	},
 	{
 		ID: "fan_area", Group: "fan", Since: 4, Used: always,
-		Kind: units.SurfacePerTube, Low: 0.01, High: 1000,
+		Kind: units.SurfacePerTube, Low: 0.01, High: 1000, Usual: Range{0.5, 100},
 		Real: func(in *Input) *float64 { return &in.Air.Fan.Area },
 	},
 	{
@@ -422,18 +422,18 @@ var Fields = []Field{
 	},
 	{
 		ID: "tip_clearance", Group: "bank", Since: 2, Used: always, House: "1/4 in",
-		Kind: units.Height, Low: 0, High: 0.2,
+		Kind: units.Height, Low: 0, High: 0.2, Usual: Range{0.001, 0.06},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Bank.Clearance) },
 	},
 	{
 		ID: "tube_pitch", Group: "bank", Since: 2, Used: always,
-		Kind: units.Diameter, Low: 0.008, High: 1,
+		Kind: units.Diameter, Low: 0.008, High: 1, Usual: Range{0.02, 0.25},
 		Real:    func(in *Input) *float64 { return (*float64)(&in.Bank.TubePitch) },
 		StandIn: func(in *Input) (float64, bool) { return float64(in.TubePitch()), true },
 	},
 	{
 		ID: "row_pitch", Group: "bank", Since: 2, Used: always,
-		Kind: units.Diameter, Low: 0.008, High: 1,
+		Kind: units.Diameter, Low: 0.008, High: 1, Usual: Range{0.02, 0.25},
 		Real:    func(in *Input) *float64 { return (*float64)(&in.Bank.RowPitch) },
 		StandIn: func(in *Input) (float64, bool) { return float64(in.RowPitch()), true },
 	},
@@ -464,13 +464,13 @@ var Fields = []Field{
 	},
 	{
 		ID: "duty_wanted", Group: "bank", Since: 2, Used: always,
-		Kind: units.Duty, Low: 1, High: 1e9,
+		Kind: units.Duty, Low: 1, High: 1e9, Usual: Range{10e3, 50e6},
 		Real:    func(in *Input) *float64 { return &in.Bank.DutyWanted },
 		StandIn: func(in *Input) (float64, bool) { return in.Bank.DutyWanted, in.Process.Third == rating.ThirdDuty },
 	},
 	{
 		ID: "drop_allowed", Group: "bank", Since: 2, Used: always,
-		Kind: units.Drop, Low: 1, High: 20000,
+		Kind: units.Drop, Low: 1, High: 20000, Usual: Range{5, 2500},
 		Real: func(in *Input) *float64 { return &in.Bank.DropAllowed },
 	},
 
@@ -516,12 +516,12 @@ var Fields = []Field{
 	},
 	{
 		ID: "own_fluid_density", Group: "inside", Since: 2, Used: ownFluid, House: "850 kg/m³",
-		Kind: units.Dense, Low: 0.05, High: 20000,
+		Kind: units.Dense, Low: 0.05, High: 20000, Usual: Range{0.2, 2500},
 		Real: func(in *Input) *float64 { return &in.Process.Own.Density },
 	},
 	{
 		ID: "own_fluid_heat", Group: "inside", Since: 2, Used: ownFluid, House: "2100 J/kg·K",
-		Kind: units.SpecificHeat, Low: 100, High: 20000,
+		Kind: units.SpecificHeat, Low: 100, High: 20000, Usual: Range{700, 15e3},
 		Real: func(in *Input) *float64 { return &in.Process.Own.HeatCapacity },
 	},
 	{
@@ -541,12 +541,12 @@ var Fields = []Field{
 	},
 	{
 		ID: "own_fluid_density_2", Group: "inside", Since: 4, Used: ownPoint(2), House: "826 kg/m³",
-		Kind: units.Dense, Low: 0.05, High: 20000,
+		Kind: units.Dense, Low: 0.05, High: 20000, Usual: Range{0.2, 2500},
 		Real: func(in *Input) *float64 { return &in.Process.More[0].Density },
 	},
 	{
 		ID: "own_fluid_heat_2", Group: "inside", Since: 4, Used: ownPoint(2), House: "2260 J/kg·K",
-		Kind: units.SpecificHeat, Low: 100, High: 20000,
+		Kind: units.SpecificHeat, Low: 100, High: 20000, Usual: Range{700, 15e3},
 		Real: func(in *Input) *float64 { return &in.Process.More[0].HeatCapacity },
 	},
 	{
@@ -566,12 +566,12 @@ var Fields = []Field{
 	},
 	{
 		ID: "own_fluid_density_3", Group: "inside", Since: 4, Used: ownPoint(3), House: "802 kg/m³",
-		Kind: units.Dense, Low: 0.05, High: 20000,
+		Kind: units.Dense, Low: 0.05, High: 20000, Usual: Range{0.2, 2500},
 		Real: func(in *Input) *float64 { return &in.Process.More[1].Density },
 	},
 	{
 		ID: "own_fluid_heat_3", Group: "inside", Since: 4, Used: ownPoint(3), House: "2420 J/kg·K",
-		Kind: units.SpecificHeat, Low: 100, High: 20000,
+		Kind: units.SpecificHeat, Low: 100, High: 20000, Usual: Range{700, 15e3},
 		Real: func(in *Input) *float64 { return &in.Process.More[1].HeatCapacity },
 	},
 	{
@@ -602,7 +602,7 @@ var Fields = []Field{
 	{
 		ID: "inside_flow", Group: "inside", Since: 2, Used: flowing, House: "15 kg/s",
 		Clearable: true,
-		Kind:      units.MassRate, Low: rating.LeastFlow, High: rating.MostFlow,
+		Kind:      units.MassRate, Low: rating.LeastFlow, High: rating.MostFlow, Usual: Range{0.02, 500},
 		Also:    &Way{units.VolumeRate, func(in *Input) *rating.Optional { return &in.Process.Volume }},
 		Real:    func(in *Input) *float64 { return &in.Process.Flow },
 		StandIn: func(in *Input) (float64, bool) { return in.Process.Flow, in.Process.Third == rating.ThirdFlow },
@@ -615,34 +615,34 @@ var Fields = []Field{
 	},
 	{
 		ID: "inside_pressure", Group: "inside", Since: 2, Used: pressed, House: "1000 kPa", Clearable: true,
-		Kind: units.Pressure, Low: 1000, High: 20e6,
+		Kind: units.Pressure, Low: 1000, High: 20e6, Usual: Range{50e3, 15e6},
 		Also:     &Way{units.Gauge, func(in *Input) *rating.Optional { return &in.Process.Gauge }},
 		Optional: func(in *Input) *rating.Optional { return &in.Process.Pressure },
 	},
 	{
 		ID: "own_fluid_pressure", Group: "inside", Since: 4, Used: ownFluid,
-		Kind: units.Pressure, Low: 1000, High: 100e6,
+		Kind: units.Pressure, Low: 1000, High: 100e6, Usual: Range{50e3, 15e6},
 		Also:     &Way{units.Gauge, func(in *Input) *rating.Optional { return &in.Process.Gauge }},
 		Optional: func(in *Input) *rating.Optional { return &in.Process.Pressure },
 	},
 	{
 		ID: "own_fluid_vapour", Group: "inside", Since: 4, Used: ownLiquid,
-		Kind: units.Pressure, Low: 1e-3, High: 20e6,
+		Kind: units.Pressure, Low: 1e-3, High: 20e6, Usual: Range{100, 2e6},
 		Optional: func(in *Input) *rating.Optional { return &in.Process.Vapour },
 	},
 	{
 		ID: "inside_drop_allowed", Group: "inside", Since: 4, Used: flowing,
-		Kind: units.Loss, Low: 1, High: 20e6,
+		Kind: units.Loss, Low: 1, High: 20e6, Usual: Range{1000, 500e3},
 		Real: func(in *Input) *float64 { return &in.Process.DropAllowed },
 	},
 	{
 		ID: "fouling_inside", Group: "inside", Since: 2, Used: always, House: "0.00018 m²K/W",
-		Kind: units.Resist, Low: 0, High: 0.05,
+		Kind: units.Resist, Low: 0, High: 0.05, Usual: Range{0.00001, 0.0019},
 		Real: func(in *Input) *float64 { return &in.Process.Fouling },
 	},
 	{
 		ID: "bond_resistance", Group: "inside", Since: 2, Used: always,
-		Kind: units.Resist, Low: 0, High: 0.01,
+		Kind: units.Resist, Low: 0, High: 0.01, Usual: Range{1e-6, 0.0005},
 		Optional: func(in *Input) *rating.Optional { return &in.Process.Bond },
 		StandIn:  func(in *Input) (float64, bool) { return in.Tube.Fin.Type.Fixing().Bond.SI, true },
 	},
@@ -708,12 +708,12 @@ var Fields = []Field{
 	},
 	{
 		ID: "least_wall", Group: "making", Since: 3, Used: always,
-		Kind: units.Wall, Low: 0.0001, High: 0.030,
+		Kind: units.Wall, Low: 0.0001, High: 0.030, Usual: Range{0.0003, 0.0076},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Wish.LeastWall) },
 	},
 	{
 		ID: "position_tolerance", Group: "making", Since: 3, Used: always,
-		Kind: units.Distance, Low: 0.0005, High: 0.5,
+		Kind: units.Distance, Low: 0.0005, High: 0.5, Usual: Range{0.0005, 0.05},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Tolerance },
 	},
 	{
@@ -736,12 +736,12 @@ var Fields = []Field{
 	},
 	{
 		ID: "support_spacing", Group: "making", Since: 6, Used: always,
-		Kind: units.Distance, Low: 0.1, High: 30,
+		Kind: units.Distance, Low: 0.1, High: 30, Usual: Range{0.3, 6},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.Supports },
 	},
 	{
 		ID: "rolled_length", Group: "making", Since: 6, Used: cutInto,
-		Kind: units.Distance, Low: 0, High: 5,
+		Kind: units.Distance, Low: 0, High: 5, Usual: Range{0.01, 1},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.Rolled },
 	},
 	{
@@ -755,17 +755,17 @@ var Fields = []Field{
 	},
 	{
 		ID: "tube_bow", Group: "making", Since: 6, Used: always,
-		Kind: units.Gap, Low: 0, High: 0.5,
+		Kind: units.Gap, Low: 0, High: 0.5, Usual: Range{0.0001, 0.02},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.Bow },
 	},
 	{
 		ID: "tube_bow_over", Group: "making", Since: 6, Used: always,
-		Kind: units.Distance, Low: 0.1, High: 30,
+		Kind: units.Distance, Low: 0.1, High: 30, Usual: Range{0.3, 12},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.BowOver },
 	},
 	{
 		ID: "od_tolerance", Group: "making", Since: 6, Used: always,
-		Kind: units.Gap, Low: 0, High: 0.02,
+		Kind: units.Gap, Low: 0, High: 0.02, Usual: Range{0.00002, 0.002},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.ODOut },
 	},
 	{
@@ -775,12 +775,12 @@ var Fields = []Field{
 	},
 	{
 		ID: "bead_outside", Group: "making", Since: 6, Used: cutInto,
-		Kind: units.Gap, Low: 0, High: 0.01,
+		Kind: units.Gap, Low: 0, High: 0.01, Usual: Range{0.00005, 0.003},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.BeadOut },
 	},
 	{
 		ID: "bead_inside", Group: "making", Since: 6, Used: cutInto,
-		Kind: units.Gap, Low: 0, High: 0.01,
+		Kind: units.Gap, Low: 0, High: 0.01, Usual: Range{0.00005, 0.003},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.BeadIn },
 	},
 	stepAsked(shop.Identify),

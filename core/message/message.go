@@ -32,7 +32,10 @@ type Span struct {
 	Low, High float64 // SI
 }
 
-// Message is a key and the arguments that fill its {places}: Amount, Least, Most, Span, string,
+// Fins is an argument that is a fin count, printed as a reader of either system reads it.
+type Fins float64
+
+// Message is a key and the arguments that fill its {places}: Amount, Least, Most, Span, Fins, string,
 // int, Typed, another Message, or another key as Key. Amounts of one message that differ are never printed alike.
 type Message struct {
 	Key  string
@@ -137,6 +140,8 @@ func (c Catalogue) argument(m Message, name string, s units.System) string {
 		return c.amount(m, Amount(a), units.Down, s)
 	case Span:
 		return c.Render(New("amount.span", "low", c.Numbers.Figure(a.Kind, a.Low, s).Value, "high", c.Numbers.Figure(a.Kind, a.High, s).String()), s)
+	case Fins:
+		return c.Numbers.FinCount(float64(a), s)
 	case Message:
 		return c.Render(a, s)
 	case Key:

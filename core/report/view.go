@@ -52,7 +52,9 @@ type FormField struct {
 	Watch  string          `json:"watch"`
 	Origin document.Origin `json:"origin"`
 	Used   bool            `json:"used"`
-	Auto   string          `json:"auto"` // what stands in for an empty entry
+	Auto   string          `json:"auto"`             // what stands in for an empty entry
+	Unit   string          `json:"unit,omitempty"`   // of a number that is typed alone
+	Beside string          `json:"beside,omitempty"` // the same in a unit that is kept beside
 }
 
 // FormSpan is one bare span of the form.
@@ -187,6 +189,12 @@ func (w Writer) field(f *field.Field, d document.Document, wrong design.FieldErr
 		ID: f.ID, Typed: w.typed(kind, entry.Text), Text: w.shown(kind, entry.Text), Origin: entry.Origin,
 		Used: f.Used(d.Text), Watch: strings.Join(watch[f.ID], " "), Error: w.wrong(wrong, f.ID),
 	}
+	if f.IsNumber() {
+		shown.Unit = f.Alone(entry.Text, w.System)
+		if p, err := units.Parse(kind, entry.Text, w.System); err == nil {
+			shown.Beside = w.Texts.Numbers.Other(kind, p.SI, w.System)
+		}
+	}
 	if res == nil {
 		return shown
 	}
@@ -209,7 +217,7 @@ func (w Writer) shown(k units.Kind, text string) string {
 	if err != nil {
 		return w.typed(k, text)
 	}
-	return w.Texts.Numbers.Echo(k, p.SI, w.System)
+	return w.Texts.Numbers.Entry(k, p.SI, w.System)
 }
 
 // typed is a text of a document as it was typed in this language.

@@ -37,16 +37,23 @@ func (n *Style) FigureBeside(k Kind, si float64, b Beside, s System) Text {
 
 // SayBeside prints a quantity in a sentence, where it is held against others of its kind: with the digits that a person would type.
 func (n *Style) SayBeside(k Kind, si float64, b Beside, s System) string {
-	decimals := said(k.shown(s), In(k, si, s), echoed(k, k.shown(s)))
+	decimals := said(k.shown(s), In(k, si, s), echoed(k, k.shown(s)), enough)
 	return n.echo(k, si, s, b.digit(k, si, s, decimals), decimals)
 }
 
-// enough digits of a number that was typed in another unit.
+// Entry prints an entry that was typed in a unit of the other system: what is round in both with all its digits, anything else with four, so
+// that 40 mm are 1.575 in.
+func (n *Style) Entry(k Kind, si float64, s System) string {
+	const inEntry = 4
+	return n.echo(k, si, s, digit{}, said(k.shown(s), In(k, si, s), echoed(k, k.shown(s)), inEntry))
+}
+
+// enough digits of a number in a sentence that was typed in another unit.
 const enough = 3
 
 // said returns how many decimals, of the most that are echoed, x has in a sentence: as many as it was typed with in the unit shown, or those of a
-// figure where it comes from another unit, so that 5 mm are 0.1969 in and not 0.19685.
-func said(sh shown, x float64, most int) int {
+// figure where it comes from another unit, so that 5 mm are 0.1969 in and not 0.19685. These make at least so many digits as are enough.
+func said(sh shown, x float64, most, enough int) int {
 	whole := math.Pow(10, float64(most))
 	if as := math.Round(x*whole) / whole; x == 0 || !Above(as, x) && !Above(x, as) {
 		return most

@@ -37,6 +37,9 @@ func (e *ParseError) Error() string {
 type Parsed struct {
 	SI   float64 // the value in SI
 	Text string  // the text as typed, with the unit of the reader's system added where none was typed
+	Unit string  // of Text, as a number alone may be given it; empty where that has none or several, as feet and inches
+
+	Alone bool // no unit was typed where one belongs
 }
 
 var glyphFractions = strings.NewReplacer("½", " 1/2", "¼", " 1/4", "¾", " 3/4", "⅛", " 1/8", "⅜", " 3/8",
@@ -72,7 +75,7 @@ func quantity(k Kind, text string, s System) (Parsed, error) {
 		if !ok {
 			return fail(NoSuchGauge, digits)
 		}
-		return Parsed{float64(wall), text}, nil
+		return Parsed{SI: float64(wall), Text: text, Unit: gaugeMark}, nil
 	}
 	x, rest, why := number(t)
 	if why != "" {
@@ -89,7 +92,7 @@ func quantity(k Kind, text string, s System) (Parsed, error) {
 	}
 	if feet, inch, ok := feetAndInches(x, rest); ok && dim == dimLength {
 		if inch == "" {
-			return Parsed{feet * foot, text}, nil
+			return Parsed{SI: feet * foot, Text: text, Unit: "ft"}, nil
 		}
 		y, unit, why := number(inch)
 		if why != "" {
@@ -98,11 +101,12 @@ func quantity(k Kind, text string, s System) (Parsed, error) {
 		if u := fold(unit); u != "" && u != "in" && u != `"` {
 			return fail(UnknownUnit, unit)
 		}
-		return Parsed{feet*foot + math.Copysign(y, feet)*0.0254, text}, nil
+		return Parsed{SI: feet*foot + math.Copysign(y, feet)*0.0254, Text: text}, nil
 	}
+	alone := false
 	if rest == "" {
 		rest = k.Unit(s)
-		if rest != "" {
+		if alone = rest != ""; alone {
 			typed += " " + rest
 		}
 	}
@@ -126,7 +130,10 @@ func quantity(k Kind, text string, s System) (Parsed, error) {
 	if k == Count && si != math.Trunc(si) {
 		return fail(NotWhole, t)
 	}
-	return Parsed{si, typed}, nil
+	if fold(rest) == `"` {
+		rest = "in"
+	}
+	return Parsed{si, typed, rest, alone}, nil
 }
 
 // number reads a decimal, a fraction or a whole number and fraction from the front of t.

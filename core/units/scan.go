@@ -126,6 +126,9 @@ func twoWays(decimal string) bool {
 	return comma && 1 <= len(whole) && len(whole) <= 3 && whole[0] != '0' && len(digits) == 3 && after == ""
 }
 
+// gaugeMark is how the wire gauge of a wall is written behind its number.
+const gaugeMark = "BWG"
+
 // gaugeNumber reads a whole text as a wire gauge: "14 BWG", "14 ga", "BWG 14" or "#14".
 func gaugeNumber(t string) (number string, ok bool) {
 	t = strings.ToLower(t)

@@ -421,9 +421,9 @@ func (s sight) holds(key, text string) bool {
 	return false
 }
 
-// shows reports whether the entry holds text, or what a field makes of it: with the unit in force behind a bare number.
+// shows reports whether the entry holds text, or what a field makes of it: with the unit that was in sight behind a number alone.
 func (e entryInSight) shows(command document.Command, text string) bool {
-	if e.Value == text || e.Typed == text {
+	if e.Value == text || e.Typed == text || strings.HasPrefix(e.Typed, text+" ") {
 		return true
 	}
 	command.Text = text

@@ -7,6 +7,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/chromedp/kb"
+
 	"finwright/core/shop"
 	"finwright/site/browser"
 )
@@ -111,4 +113,83 @@ func TestTypedTextComesBackWithItsUnits(t *testing.T) {
 	if strings.Contains(strings.Join(shown(page), " "), "15.875") {
 		t.Error("millimetres stay in view")
 	}
+}
+
+// readings is the JavaScript for what a field offers of a number that was typed alone.
+func readings(field string) string {
+	return "[..." + element(`[data-field="`+field+`"]`) + `.querySelectorAll(".readings button")].map(({ textContent }) => textContent)`
+}
+
+// A number alone that makes nothing usual in the unit in sight is not taken: it stays where it was typed, with a press for each unit that it may
+// be meant in, also after a reload; and nobody is asked while he types.
+func TestNumberAloneIsAskedAbout(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	before := page.Text(figureOf("fin_od"))
+	if got := page.Text(id("other-fin_pitch")); got != "10 fpi" {
+		t.Errorf("beside the fin count stands %q", got)
+	}
+	if got := browser.Eval[string](page, element(id("alone-fin_pitch"))+".textContent"); !strings.Contains(got, "fins/m") {
+		t.Errorf("of a number alone it is said %q", got)
+	}
+	page.Focus(entry("fin_pitch"))
+	browser.Eval[bool](page, "("+element(entry("fin_pitch"))+".select(), true)")
+	page.Press("10")
+	page.Wait("new Promise((resolve) => setTimeout(() => resolve(true), 500))")
+	if got := browser.Eval[[]string](page, readings("fin_pitch")); len(got) > 0 || page.Text(id("error-fin_pitch")) != "" {
+		t.Errorf("while it is typed, %q are asked", got)
+	}
+	page.Press(kb.Enter)
+	asked := func() {
+		t.Helper()
+		page.Wait(readings("fin_pitch") + `.join() === "10 fins/m,10 fpi"`)
+		waitEntry(page, "fin_pitch", "10")
+		waitState(page, "refused")
+		page.Wait("document.body.matches('.stale')")
+		same(t, "fin OD", page.Text(figureOf("fin_od")), before)
+		same(t, "what is kept", typed(page, "fin_pitch"), "10 fpi")
+	}
+	asked()
+	audit(t, page)
+	page.Screenshot(shots, "asked")
+	page.Reload()
+	page.WaitMark("finwright:drawn")
+	asked()
+	page.Focus(entry("fin_pitch"))
+	page.Press(kb.Tab)
+	page.Press(kb.Tab)
+	page.Press(kb.Enter)
+	waitState(page, "answered")
+	waitEntry(page, "fin_pitch", "393.7 fins/m")
+	page.WaitText(id("error-fin_pitch"), "")
+	page.Wait("document.activeElement === " + element(entry("fin_pitch")))
+	if got := browser.Eval[[]string](page, readings("fin_pitch")); len(got) > 0 {
+		t.Errorf("answered, %q still stand", got)
+	}
+	page.Type(entry("tube_wall"), "12")
+	page.Wait(readings("tube_wall") + `.join() === "12 mm,12 BWG"`)
+	page.Click(`[data-field="tube_wall"] .readings button:last-child`)
+	waitTyped(page, "tube_wall", "12 BWG")
+	quiet(t, page)
+}
+
+// An entry in millimetres reads in inches as long as nothing else is typed, and typing what stands there changes nothing.
+func TestEditThatChangesNothingChangesNothing(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	enter(page, "fin_height", "40 mm")
+	page.Click(id("units-us"))
+	waitEntry(page, "fin_height", "1.575 in")
+	before := browser.Eval[string](page, "JSON.stringify("+kept+")")
+	for _, text := range []string{"1.575 in", "1.575"} {
+		page.Type(entry("fin_height"), text)
+		page.Press(kb.Tab)
+		waitState(page, "answered")
+		waitEntry(page, "fin_height", "1.575 in")
+		same(t, "the design after "+text, browser.Eval[string](page, "JSON.stringify("+kept+")"), before)
+	}
+	page.Click(id("undo")) // of the units, and nothing else
+	page.Wait(kept + `.units === "si"`)
+	waitEntry(page, "fin_height", "40 mm")
+	page.Click(id("units-us"))
+	enter(page, "fin_height", "1.576 in")
+	quiet(t, page)
 }

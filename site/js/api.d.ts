@@ -278,6 +278,7 @@ export interface Refusal {
   message: string;
   key: string;
   fields?: ShopFault[];
+  readings?: string[];
 }
 
 export interface Document {
@@ -502,6 +503,8 @@ export interface FormField {
   origin: string;
   used: boolean;
   auto: string;
+  unit?: string;
+  beside?: string;
 }
 
 export interface FormSpan {

@@ -24,8 +24,8 @@ const WHOLE = 1000; // ms from one whole answer to the next while it is moved on
  * @typedef {{settled: boolean, since?: number, arrived?: boolean}} How
  *   settled: in the history, not a glimpse; since: time of the pointer event; arrived: a document that came whole
  * @typedef {import("./api.js").Command} Command
- * @typedef {{command: Command, text: string, reason: string, lost: boolean}} Aside
- * @typedef {{command: Command, item?: string, reason?: string, lost?: boolean}} Pending  item: that it is meant for, if not the one in hand; with a reason: set aside
+ * @typedef {{command: Command, text: string, reason: string, readings: string[], lost: boolean}} Aside  readings: texts of which one is meant
+ * @typedef {{command: Command, item?: string, reason?: string, readings?: string[], lost?: boolean}} Pending  item: that it is meant for, if not the one in hand; with a reason: set aside
  * @typedef {{reply: Reply, work?: string, looked?: boolean, pending?: Pending[]}} Arrival
  *   work, looked: as in the history; pending: what it waited with that the reply does not hold
  * @typedef {{commands: Command[], item?: string, since?: number, after?: Promise<void>, work?: () => Promise<void>, whole?: boolean, moves?: boolean, done?: () => void}} Job
@@ -98,7 +98,7 @@ export function createDesign(engine, area, page) {
       item = job.item ?? item;
       return job.commands.map((command) => ({ command, item }));
     });
-    const of = (/** @type {string} */ item) => (/** @type {Aside} */ { command, reason, lost }) => ({ command, item, reason, lost });
+    const of = (/** @type {string} */ item) => (/** @type {Aside} */ { command, reason, readings, lost }) => ({ command, item, reason, lost, ...(readings.length > 0 && { readings }) });
     const aside = [...asides.values()].map(of(history.hand));
     const others = [...elsewhere].flatMap(([item, list]) => list.map(([, one]) => of(item)(one)));
     const typed = other < 0 && glimpse && textOf(glimpse.command) !== null ? [{ command: glimpse.command, item }] : [];
@@ -112,8 +112,9 @@ export function createDesign(engine, area, page) {
 
   /** @param {string} key @param {Command} command @param {Error} error */
   function setAside(key, command, error) {
-    asides.set(key, { command, text: textOf(command) ?? "", reason: page.reason(error), lost: !(error instanceof EngineError) });
-    console.error(error);
+    const readings = readingsOf(error);
+    asides.set(key, { command, text: textOf(command) ?? "", reason: page.reason(error), readings, lost: !(error instanceof EngineError) });
+    if (!readings.length) console.error(error); // to be asked is no fault
     page.aside(asides);
   }
 
@@ -286,10 +287,10 @@ export function createDesign(engine, area, page) {
   function resumed(pending) {
     /** @type {Job[]} */ const jobs = [];
     let hand = history.hand;
-    for (const { command, item = history.hand, reason, lost = false } of pending) {
+    for (const { command, item = history.hand, reason, readings = [], lost = false } of pending) {
       if (reason) {
         if (item === history.hand && entered(keyOf(command))) continue; // while the page loaded
-        const aside = { command, text: textOf(command) ?? "", reason, lost };
+        const aside = { command, text: textOf(command) ?? "", reason, readings, lost };
         if (item === history.hand) asides.set(keyOf(command), aside);
         else elsewhere.set(item, [...(elsewhere.get(item) ?? []), [keyOf(command), aside]]);
         continue;
@@ -328,6 +329,7 @@ export function createDesign(engine, area, page) {
     } catch (error) {
       mine.asked = false;
       if (glimpse !== mine && !mine.committed) return;
+      if (readingsOf(error).length) return publish(); // more may be typed: it is asked when it is handed over
       if (answers(error) && textOf(mine.command) !== null) {
         setAside(keyOf(mine.command), mine.command, /** @type {Error} */ (error));
         if (glimpse === mine) glimpse = null;
@@ -542,6 +544,9 @@ const moved = ({ title, headline, groups, bars, scene }) => ({ title, headline, 
 
 /** Whether it was the engine that answered so, and not its absence. @param {unknown} error */
 const answers = (error) => error instanceof EngineError || error instanceof EngineLost;
+
+/** What a number alone may be meant as, where the engine asks. @param {unknown} error @returns {string[]} */
+const readingsOf = (error) => (error instanceof EngineError ? error.readings : []);
 
 /** What a command changes: of two with one key the later counts. @param {Command} command */
 export function keyOf({ op, values = [], index, part, field }) {

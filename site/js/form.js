@@ -1,6 +1,8 @@
 // @ts-check
 // The entries. What somebody is typing is theirs: nothing overwrites a text while the cursor is in it.
 
+import { write } from "./keyed.js";
+
 /** @typedef {Map<string, import("./design.js").Aside>} Asides */
 
 const PAUSE = 120; // ms of quiet before a typed text is tried
@@ -54,7 +56,7 @@ function row(root, change) {
   const control = find(".moves");
   /** @type {HTMLSelectElement} */
   const origin = find(".origin select");
-  const [letter, error, watch, label] = [".origin b", ".error", ".watch", ".label"].map(find);
+  const [letter, error, watch, label, other, alone] = [".origin b", ".error", ".watch", ".label", ".other", ".alone"].map(find);
 
   if (control instanceof HTMLInputElement) {
     typed(control, { enter: () => change.enter(id), live: (text) => change.live(id, text), commit: (text) => change.commit(id, text) });
@@ -79,7 +81,7 @@ function row(root, change) {
   origin.addEventListener("keydown", (event) => {
     if (event.key === "F2" || event.key === "Escape") control.focus();
   });
-  const entry = asideable(control, error);
+  const entry = asideable(control, error, (text) => change.commit(id, text));
 
   return {
     id,
@@ -87,7 +89,10 @@ function row(root, change) {
     label: label.textContent,
     aside: entry.aside,
     /** @param {import("./api.js").FormField} field */
-    pulled: ({ text, error }) => entry.show(text, error),
+    pulled({ text, error, beside = "" }) {
+      entry.show(text, error);
+      if (other) write(other, beside);
+    },
     /** @param {import("./api.js").FormField} field */
     show(field) {
       root.hidden = !field.used;
@@ -100,6 +105,13 @@ function row(root, change) {
       }
       if (control instanceof HTMLInputElement && (field.auto || !field.text)) control.placeholder = field.auto;
       if (watch.textContent !== field.watch) watch.textContent = field.watch;
+      if (!other) return;
+      const { beside = "", unit = "" } = field;
+      write(other, beside);
+      if (!alone || alone.dataset.is === unit) return;
+      alone.dataset.is = unit;
+      alone.hidden = !unit;
+      alone.textContent = alone.dataset.unit.replace("{unit}", unit);
     },
   };
 }
@@ -162,17 +174,48 @@ export function halfTyped(element) {
 }
 
 /**
- * A control that shows what the engine answers, or keeps what was set aside.
+ * A control that shows what the engine answers, or keeps what was set aside. Where one of several readings is meant, they stand under its
+ * error, to be pressed.
  * @param {HTMLInputElement | HTMLSelectElement} control
  * @param {HTMLElement} place of the error
+ * @param {(text: string) => void} [commit] of a reading
  */
-export function asideable(control, place) {
+export function asideable(control, place, commit = () => {}) {
   /** @type {import("./design.js").Aside | undefined} */ let kept;
   let [text, error] = ["", ""];
+
+  /** @type {HTMLElement | null} */ let presses = null;
+  let offered = ""; // what they are
 
   function fill() {
     put(control, kept ? kept.text : text);
     setError(control, place, kept ? kept.reason : error);
+    offer(kept?.readings ?? []);
+  }
+
+  /** @param {string[]} readings */
+  function offer(readings) {
+    if (readings.join("\n") === offered) return;
+    offered = readings.join("\n");
+    presses?.remove();
+    presses = null;
+    if (!offered) return;
+    presses = document.createElement("div");
+    presses.className = "readings";
+    presses.role = "group";
+    presses.setAttribute("aria-labelledby", place.id);
+    for (const reading of readings) {
+      const press = document.createElement("button");
+      press.type = "button";
+      press.className = "moves";
+      press.textContent = reading;
+      press.addEventListener("click", () => {
+        commit(reading);
+        control.focus();
+      });
+      presses.append(press);
+    }
+    place.after(presses);
   }
 
   return {
@@ -186,8 +229,9 @@ export function asideable(control, place) {
       if (aside === kept) return;
       const taken = kept && !aside;
       kept = aside;
-      if (taken) setError(control, place, ""); // the text is being changed: an answer is on its way
-      else fill();
+      if (!taken) return fill();
+      setError(control, place, ""); // the text is being changed: an answer is on its way
+      offer([]);
     },
   };
 }

@@ -5,13 +5,14 @@ import { startWorker } from "./worker.js";
 
 /** @typedef {import("./api.js").Methods} Methods */
 
-/** What the engine says of a request that it refuses: a message for the user, and one for each field at fault. */
+/** What the engine says of a request that it refuses: a message for the user, one for each field at fault, and what a number alone may be meant as. */
 export class EngineError extends Error {
   /** @param {import("./api.js").Refusal} refusal */
-  constructor({ message, key, fields = [] }) {
+  constructor({ message, key, fields = [], readings = [] }) {
     super(message);
     this.key = key;
     this.fields = fields;
+    this.readings = readings;
   }
 }
 

@@ -83,7 +83,7 @@ function make(index, change) {
       live: (text) => change.live(index, part, text),
       commit: (text) => change.commit(index, part, text),
     });
-    const { show, aside } = asideable(input, error);
+    const { show, aside } = asideable(input, error, (text) => change.commit(index, part, text));
     entries[part] = {
       aside,
       show(entry) {

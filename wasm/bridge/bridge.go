@@ -78,7 +78,8 @@ type crash struct{ error }
 // told is an error meant for the user, with what is wrong by field.
 type told struct {
 	message.Message
-	fields []report.ShopFault
+	fields   []report.ShopFault
+	readings []string // that a number alone may be meant as
 }
 
 func (t told) Error() string { return t.Key }
@@ -88,6 +89,8 @@ type refusal struct {
 	Message string             `json:"message"`          // for the user
 	Key     string             `json:"key"`              // of the message
 	Fields  []report.ShopFault `json:"fields,omitempty"` // what is wrong where
+
+	Readings []string `json:"readings,omitempty"` // of what was typed: one of them is meant, and nothing was taken
 }
 
 func failure(err error) []byte {
@@ -101,5 +104,5 @@ func failure(err error) []byte {
 	} else if errors.As(err, &design.FieldErrors{}) {
 		text = message.New("error.entries")
 	}
-	return encoded("error", refusal{texts().Render(text, "si"), text.Key, t.fields})
+	return encoded("error", refusal{texts().Render(text, "si"), text.Key, t.fields, t.readings})
 }

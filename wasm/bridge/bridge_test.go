@@ -39,7 +39,7 @@ type answered struct {
 	View     struct {
 		Valid    bool
 		Headline []struct{ ID, Value, Unit string }
-		Fields   []struct{ ID, Text, Error string }
+		Fields   []struct{ ID, Text, Error, Beside, Unit string }
 		Scene    *struct{ Width float64 }
 		Plots    []struct{ ID string }
 	}

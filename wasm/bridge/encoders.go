@@ -346,6 +346,14 @@ func encodeRefusal(e *encoder, v *refusal) {
 		}
 		e.close(']')
 	}
+	if len(v.Readings) > 0 {
+		e.key("readings")
+		e.open('[')
+		for _, v0 := range v.Readings {
+			e.string(v0)
+		}
+		e.close(']')
+	}
 	e.close('}')
 }
 
@@ -791,6 +799,14 @@ func encodeFormField(e *encoder, v *report.FormField) {
 	e.flag(v.Used)
 	e.key("auto")
 	e.string(v.Auto)
+	if v.Unit != "" {
+		e.key("unit")
+		e.string(v.Unit)
+	}
+	if v.Beside != "" {
+		e.key("beside")
+		e.string(v.Beside)
+	}
 	e.close('}')
 }
 

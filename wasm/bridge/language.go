@@ -40,5 +40,17 @@ func entered(d document.Document, c document.Command) (document.Document, error)
 	if refused := (*document.OpenError)(nil); errors.As(err, &refused) {
 		return d, told{Message: refused.Message}
 	}
+	if asked := (*document.AskError)(nil); errors.As(err, &asked) {
+		return d, inUnits(asked)
+	}
 	return d, err
+}
+
+// inUnits asks in which unit a number alone is meant, in the page's language.
+func inUnits(asked *document.AskError) error {
+	t := told{Message: message.New("error.which_unit", "text", message.Typed(asked.Text), "read", message.Typed(asked.Readings[0]))}
+	for _, text := range asked.Readings {
+		t.readings = append(t.readings, texts().Numbers.Typed(text))
+	}
+	return t
 }

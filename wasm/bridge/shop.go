@@ -97,9 +97,9 @@ func refused(faults []shop.Fault) error {
 	w := writerIn(units.SI)
 	said := w.Faults(faults)
 	if faults[0].Path == "" {
-		return told{message.New("shop.file.fault", "why", said[0].Message), said}
+		return told{Message: message.New("shop.file.fault", "why", said[0].Message), fields: said}
 	}
-	return told{message.New("shop.file.faults", "place", w.Place(faults[0].Path), "why", said[0].Message), said}
+	return told{Message: message.New("shop.file.faults", "place", w.Place(faults[0].Path), "why", said[0].Message), fields: said}
 }
 
 type shopArgs struct {

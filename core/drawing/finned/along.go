@@ -114,7 +114,7 @@ func (c composer) gripPitch() {
 		}, units.Gap, c.tube.Pitch())
 		g := &c.Scene.Grips[len(c.Scene.Grips)-1]
 		g.ValueText = c.Text.Render(message.New("drawing.pitch", "pitch", g.ValueText,
-			"count", c.Text.Numbers.Figure(units.FinCount, float64(c.tube.Fin.Count), c.System).String()), c.System)
+			"count", message.Fins(c.tube.Fin.Count)), c.System)
 	}
 }
 

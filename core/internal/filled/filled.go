@@ -5,18 +5,24 @@ import (
 	"testing"
 
 	"finwright/core/document"
+	"finwright/core/field"
+	"finwright/core/units"
 )
 
-// Document returns a new document with fields set from name, text pairs.
+// Document returns a new document with fields set from name, text pairs. Numbers alone are in the metric unit of their field.
 func Document(t testing.TB, pairs ...string) document.Document {
 	t.Helper()
 	d := document.New()
 	for i := 0; i < len(pairs); i += 2 {
-		var err error
-		d, err = document.Edit(d, document.Command{Op: "set", Values: []document.Value{{Field: pairs[i], Text: &pairs[i+1]}}})
-		if err != nil {
-			t.Fatal(err)
+		id, text := pairs[i], pairs[i+1]
+		f, ok := field.Find(id)
+		if !ok {
+			t.Fatalf("there is no field %s", id)
 		}
+		if p, err := units.Parse(f.KindOf(text), text, d.Units); err == nil && f.IsNumber() {
+			text = p.Text
+		}
+		d.Fields[id] = document.Entry{Text: text, Origin: document.Assumed}
 	}
 	return d
 }
