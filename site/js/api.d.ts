@@ -6,6 +6,7 @@ export interface Methods {
   edit: { args: EditArgs; reply: Reply };
   example: { args: ExampleArgs; reply: Reply };
   filename: { args: FilenameArgs; reply: Named };
+  line: { args: LineArgs; reply: Line };
   map: { args: MapArgs; reply: Map };
   moves: { args: MovesArgs; reply: MovedBy };
   open: { args: OpenArgs; reply: Opened };
@@ -87,6 +88,25 @@ export interface FilenameArgs {
 
 export interface Named {
   filename: string;
+}
+
+export interface LineArgs {
+  document: Document;
+  figure?: string;
+  sentence?: string;
+  section?: string;
+  quantity?: string;
+  shop?: string;
+  room?: Room;
+  day?: string;
+  first?: boolean;
+  headline?: string[];
+  glimpse?: boolean;
+  lists?: boolean;
+}
+
+export interface Line {
+  line: string;
 }
 
 export interface MapArgs {

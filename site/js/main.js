@@ -21,7 +21,7 @@ import { LoadFailure, whyMissing } from "./loader.js";
 import { createMaking } from "./making.js";
 import { createShop } from "./shop.js";
 import { write } from "./keyed.js";
-import { watchKeys } from "./keys.js";
+import { watchCopy, watchKeys } from "./keys.js";
 import { createNotes } from "./notes.js";
 import { createOffline } from "./offline.js";
 import { placePopovers } from "./popovers.js";
@@ -95,8 +95,21 @@ const working = createWorking(
     return document ? engine.callLatest("moves", "moves", { document, figure, shop: shop.text }) : null;
   },
   (figure) => tools.copyFigure(figure),
+  (figure, section) => copyLine({ figure }, section),
   reason,
 );
+/**
+ * A figure or a sentence as one line of plain text, which the engine writes.
+ * @param {{figure: string} | {sentence: string}} what
+ * @param {string} [section] whose it is
+ */
+async function copyLine(what, section = sections.current) {
+  await design.rest();
+  const document = sheet.lastGood();
+  const said = document && (await engine.callLatest("line", "line", { document, section, shop: shop.text, ...what }).catch(() => null)); // of one that is gone by now there is nothing to copy
+  if (said) await tools.copy(said.line);
+}
+
 const openWorking = (/** @type {string} */ id, /** @type {HTMLElement} */ opener) => working.open(id, opener, sections.current);
 const figures = createFigures(at("headline"), at("groups"), at("cards"), openWorking, (full) => tools.marked(full));
 const cases = createCases(at("cases"));
@@ -108,7 +121,7 @@ const status = createStatus(at("status"), {
     form.focus(field);
   },
   show: sections.show,
-}, (command) => design.commit(command));
+}, (command) => design.commit(command), (sentence) => copyLine({ sentence }));
 const survivors = createSurvivors(at("survivors"), (command) => design.commit(command));
 const deciding = createDeciding(at("deciding"), () => design.refresh());
 const tools = createTools(design, answer, {
@@ -203,6 +216,7 @@ const groups = [
 ];
 placePopovers();
 watchKeys(design);
+watchCopy({ figure: (figure) => copyLine({ figure }), sentence: (sentence) => copyLine({ sentence }) });
 linkSameThings(document.body);
 
 /**

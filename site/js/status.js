@@ -13,8 +13,9 @@ const TOLD = 6000; // ms
  * @param {HTMLElement} root
  * @param {{label: (field: string) => string, focus: (field: string) => void, show: (section: string) => void}} form
  * @param {(command: import("./api.js").Command) => void} onTake a change that a remark proposes was pressed
+ * @param {(sentence: string) => void} onCopy a remark is to leave as a line
  */
-export function createStatus(root, form, onTake) {
+export function createStatus(root, form, onTake, onCopy) {
   const find = (/** @type {string} */ selector) => /** @type {HTMLElement} */ (root.querySelector(selector));
   const [line, more, list] = [find(".line"), find(".more"), find("#remarks")];
   const says = root.dataset;
@@ -67,6 +68,13 @@ export function createStatus(root, form, onTake) {
   const showRemarks = keyed(list, () => {
     const item = document.createElement("li");
     sentences.set(item, sentence(item));
+    const copy = document.createElement("button");
+    copy.type = "button";
+    copy.className = "copy";
+    copy.textContent = says.copy ?? "";
+    copy.dataset.testid = "remark-copy";
+    copy.addEventListener("click", () => onCopy(item.dataset.said ?? ""));
+    item.append(copy);
     return item;
   });
 
@@ -120,7 +128,10 @@ export function createStatus(root, form, onTake) {
       write(more, view.remarks);
       showRemarks(
         notices.map((/** @type {Notice} */ notice) => ({ ...notice, id: `${notice.field} ${notice.text}` })),
-        (item, notice) => sentences.get(item)?.(remark(notice)),
+        (item, notice) => {
+          sentences.get(item)?.(remark(notice));
+          item.dataset.said = notice.text;
+        },
       );
     },
     /** What the engine says instead of an answer. @param {string} text */

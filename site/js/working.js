@@ -11,10 +11,11 @@ const REST = 200; // ms without a change until it is asked what moves a figure
  * @param {HTMLDialogElement} dialog
  * @param {(figure: string, section: string) => Promise<Working | null>} ask resolves to null when a newer question has taken its place
  * @param {(figure: string) => Promise<{moves: import("./api.js").ShownMove[]} | null>} askMoves what moves it: many designs are rated for it
- * @param {(figure: string) => void} copy
+ * @param {(figure: string) => void} copy all its digits
+ * @param {(figure: string, section: string) => void} copyLine
  * @param {(error: Error) => string} reason in words why there is no answer
  */
-export function createWorking(dialog, ask, askMoves, copy, reason) {
+export function createWorking(dialog, ask, askMoves, copy, copyLine, reason) {
   const part = (/** @type {string} */ name) => /** @type {HTMLElement} */ (dialog.querySelector(`[data-part=${name}]`));
   const find = (/** @type {string} */ id) => /** @type {HTMLElement} */ (dialog.querySelector(`#${id}`));
   let figure = "";
@@ -73,6 +74,7 @@ export function createWorking(dialog, ask, askMoves, copy, reason) {
 
   find("working-close").addEventListener("click", close);
   find("working-copy").addEventListener("click", () => copy(figure));
+  find("working-line").addEventListener("click", () => copyLine(figure, section));
   dialog.addEventListener("keydown", (event) => {
     if (event.key === "Escape") close();
   });

@@ -28,6 +28,7 @@ var methods = map[string]method{
 	"map":     with[mapArgs, plots.Map](fieldMap),
 	"working": with[workingArgs, report.Working](working),
 	"moves":   with[movesArgs, movedBy](moves),
+	"line":    with[lineArgs, line](inOneLine),
 	"save":    with[saveArgs, saved](save),
 	"open":    with[openArgs, opened](open),
 	"example": with[exampleArgs, reply](example),

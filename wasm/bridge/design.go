@@ -236,32 +236,81 @@ type workingArgs struct {
 }
 
 func working(a workingArgs) (report.Working, error) {
-	section, err := report.SectionOf(a.Section)
+	f, err := found(a.Document, a.wanted)
 	if err != nil {
 		return report.Working{}, err
-	}
-	in, h, err := rated(a.Document, section, a.Shop)
-	if err != nil {
-		return report.Working{}, err
-	}
-	w := writer(a.Document)
-	res := design.Evaluate(in, h)
-	if section.Heated {
-		res.AddField(&in)
-	}
-	if section.Making {
-		plan(&w, a.Document, in, &res)
-	} else if in.Shop != nil {
-		addMaking(&w, in, &res)
 	}
 	if a.Figure == report.LineFigure {
-		return w.LineWorking(&res), nil
+		return f.LineWorking(&f.res), nil
 	}
-	f, ok := res.Find(a.Figure)
+	one, ok := f.res.Find(a.Figure)
 	if !ok {
-		return report.Working{}, told{Message: message.New("error.no_figure", "id", a.Figure)}
+		return report.Working{}, noFigure(a.Figure)
 	}
-	return w.Working(f), nil
+	return f.Working(one), nil
+}
+
+func noFigure(id string) error { return told{Message: message.New("error.no_figure", "id", id)} }
+
+// findings are the figures of a document, whatever the page shows of them, and what writes them.
+type findings struct {
+	report.Writer
+	in  field.Input
+	res design.Result
+}
+
+func found(d document.Document, want wanted) (findings, error) {
+	section, err := report.SectionOf(want.Section)
+	if err != nil {
+		return findings{}, err
+	}
+	in, h, err := rated(d, section, want.Shop)
+	if err != nil {
+		return findings{}, err
+	}
+	f := findings{writer(d), in, design.Evaluate(in, h)}
+	if section.Heated {
+		f.res.AddField(&in)
+	}
+	if section.Making {
+		plan(&f.Writer, d, in, &f.res)
+	} else if in.Shop != nil {
+		addMaking(&f.Writer, in, &f.res)
+	}
+	return f, nil
+}
+
+type lineArgs struct {
+	Document document.Document `json:"document"`
+	Figure   string            `json:"figure,omitempty"`
+	Sentence string            `json:"sentence,omitempty"` // as it is shown, where no figure is asked for
+	wanted
+}
+
+type line struct {
+	Line string `json:"line"`
+}
+
+// longest sentence that is put in a line [bytes]: what the page shows has fewer.
+const longest = 2000
+
+// inOneLine says a figure, or a sentence that was found, as one line of plain text.
+func inOneLine(a lineArgs) (line, error) {
+	if err := document.Check(a.Document); err != nil {
+		return line{}, err
+	}
+	f, err := found(a.Document, a.wanted)
+	if err != nil {
+		return line{}, err
+	}
+	if a.Figure == "" {
+		return line{f.SentenceLine(a.Sentence[:min(len(a.Sentence), longest)], &f.in, a.Section)}, nil
+	}
+	text := f.FigureLine(a.Figure, &f.in, &f.res)
+	if text == "" {
+		return line{}, noFigure(a.Figure)
+	}
+	return line{text}, nil
 }
 
 type svgArgs struct {

@@ -25,6 +25,8 @@ func encode(e *encoder, answer any) {
 		encodeReply(e, &v)
 	case named:
 		encodeNamed(e, &v)
+	case line:
+		encodeLine(e, &v)
 	case plots.Map:
 		encodeMap(e, &v)
 	case movedBy:
@@ -99,6 +101,13 @@ func encodeNamed(e *encoder, v *named) {
 	e.open('{')
 	e.key("filename")
 	e.string(v.Filename)
+	e.close('}')
+}
+
+func encodeLine(e *encoder, v *line) {
+	e.open('{')
+	e.key("line")
+	e.string(v.Line)
 	e.close('}')
 }
 
