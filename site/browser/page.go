@@ -23,6 +23,7 @@ type View struct {
 	Mobile        bool
 	Dark          bool
 	CalmMotion    bool
+	Forced        bool // colours are forced
 }
 
 // Desk is the window the page is designed for.
@@ -87,6 +88,7 @@ func (p *Page) Resize(view View) {
 	features := []*emulation.MediaFeature{
 		{Name: "prefers-color-scheme", Value: choose(view.Dark, "dark", "light")},
 		{Name: "prefers-reduced-motion", Value: choose(view.CalmMotion, "reduce", "no-preference")},
+		{Name: "forced-colors", Value: choose(view.Forced, "active", "none")},
 	}
 	p.media(emulation.SetEmulatedMediaParams{Features: features})
 }

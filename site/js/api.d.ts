@@ -259,6 +259,7 @@ export interface SvgArgs {
   document: Document;
   section?: string;
   sheet: DrawingArea;
+  dark?: boolean;
   shop?: string;
 }
 

@@ -108,7 +108,10 @@ export function createDrawing(root, page) {
       return true;
     },
     /** Colours have changed. */
-    setTheme: painter.repaint,
+    setTheme() {
+      painter.repaint();
+      if (scene && !scene.traces) picture?.show(scene, pan.transform()).catch(page.onFailure);
+    },
     /**
      * The sheet as the engine is to draw on it: what is held keeps its scales, and while a grip is pulled what is painted waits.
      * @param {{width: number, height: number}} size @param {boolean} dark

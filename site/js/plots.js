@@ -17,10 +17,26 @@ use([LineChart, ScatterChart, GridComponent, AxisPointerComponent, CanvasRendere
 setPlatformAPI({
   createCanvas() {
     const canvas = document.createElement("canvas");
-    canvas.getContext("2d", { willReadFrequently: true }); // the chart library gets this one
+    setClose(/** @type {CanvasRenderingContext2D} */ (canvas.getContext("2d", { willReadFrequently: true }))); // the chart library gets this one
     return canvas;
   },
 });
+
+/**
+ * A canvas takes the spacing of letters and words from its element, where a reader's own style may have set it; the library measures texts without. They
+ * are set as they are measured. What a context is told holds from its next font on.
+ * @param {CanvasRenderingContext2D} pen
+ */
+function setClose(pen) {
+  const { get, set } = /** @type {Required<PropertyDescriptor>} */ (Object.getOwnPropertyDescriptor(CanvasRenderingContext2D.prototype, "font"));
+  Object.defineProperty(pen, "font", {
+    get,
+    set(font) {
+      pen.letterSpacing = pen.wordSpacing = "0px";
+      set.call(pen, font);
+    },
+  });
+}
 
 /**
  * @typedef {{id: string, option: any, dark: any, ring: {accent: string, paper: string}}} Plot a chart's option without data, for light and for dark paper, and what its ring is printed in

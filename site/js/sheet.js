@@ -30,7 +30,8 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   let [width, height] = [0, 0]; // measured when there is something to draw: the first question does not wait for a layout
   const dark = () => matchMedia("(prefers-color-scheme: dark)").matches;
-  const theme = () => document.documentElement.dataset.theme ?? (dark() ? "dark" : "light");
+  const forced = matchMedia("(forced-colors: active)"); // then the system's paper holds, whatever was chosen
+  const theme = () => (forced.matches ? undefined : document.documentElement.dataset.theme) ?? (dark() ? "dark" : "light");
   const size = () => ({ width: Math.round(width), height: Math.round(height) });
 
   const set = (/** @type {import("./api.js").Value[]} */ values) => ({ op: "set", values });
@@ -62,10 +63,10 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     }
   }
 
-  /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot @param {import("./api.js").DrawingArea} sheet */
-  async function picture(slot, sheet) {
+  /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot @param {import("./api.js").DrawingArea} sheet @param {boolean} dark whether its paper is */
+  async function picture(slot, sheet, dark) {
     if (!good) return null;
-    const reply = await engine.callLatest(slot, "svg", { document: good.document, section: sections.current, sheet, shop: more(false).shop });
+    const reply = await engine.callLatest(slot, "svg", { document: good.document, section: sections.current, sheet, dark, shop: more(false).shop });
     return reply?.svg ?? null;
   }
 
@@ -77,7 +78,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       onPull: (values, event) => design.live(set(values), { since: event.timeStamp, pulled: true }),
       onRelease: (values, event) => design.commit(set(values), event.timeStamp),
       onCancel: design.cancel,
-      requestSVG: () => picture("screen", size()),
+      requestSVG: () => picture("screen", size(), theme() === "dark"),
       onFailure,
       controls: /** @type {Element} */ (document.getElementById("zoom")),
       above: [.../** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll(".decides, #status"))],
@@ -91,7 +92,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     clearTimeout(idle);
     await loadMap();
     const drawn = good?.document;
-    const text = await picture("paper", PAPER).catch(onFailure);
+    const text = await picture("paper", PAPER, false).catch(onFailure);
     if (!text || drawn !== good?.document) return;
     paper.replaceChildren(new DOMParser().parseFromString(text, "image/svg+xml").documentElement);
     paperOf = JSON.stringify(drawn);

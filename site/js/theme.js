@@ -16,5 +16,5 @@ export function createTheme(select, onChange) {
     keepTheme(theme);
     onChange();
   });
-  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", onChange);
+  for (const query of ["(prefers-color-scheme: dark)", "(forced-colors: active)"]) matchMedia(query).addEventListener("change", onChange);
 }

@@ -24,15 +24,23 @@ export function createWords(parent, controls) {
   const place = keyed(parent, make, false);
   const loaded = () => [...document.fonts].some(({ family, status }) => family.includes(FAMILY) && status === "loaded");
   let shipped = loaded();
+  let spaced = false; // the reader has set letters or words further apart than the page
+  /** @type {WeakMap<Element, Text>} */ const texts = new WeakMap();
+  const fitAll = () => {
+    for (const node of parent.children) fit(/** @type {SVGTextElement} */ (node), /** @type {Text} */ (texts.get(node)));
+  };
   document.fonts.addEventListener("loadingdone", () => {
-    if (shipped || !(shipped = loaded())) return;
-    for (const node of parent.children) node.removeAttribute("textLength");
+    if (!shipped && (shipped = loaded())) fitAll();
+  });
+  watchSpacing(parent, (yes) => {
+    spaced = yes;
+    fitAll();
   });
 
-  /** Letters of another family are pressed into the room that the text has. @param {SVGTextElement} node @param {Text} text */
+  /** Letters of another family, or set apart, are pressed into the room that the text has. @param {SVGTextElement} node @param {Text} text */
   function fit(node, text) {
     node.removeAttribute("textLength");
-    if (shipped && PLAIN.test(text.text)) return;
+    if (shipped && !spaced && PLAIN.test(text.text)) return;
     const room = text.width * PX_PER_MM;
     if (node.getComputedTextLength() > room) node.setAttribute("textLength", String(room));
   }
@@ -40,6 +48,7 @@ export function createWords(parent, controls) {
   return (/** @type {Scene} */ scene, /** @type {Transform} */ t, /** @type {string} */ pulled) => {
     const closer = t.k > 1 ? inFrame(scene, t, placeOf(controls, /** @type {SVGElement} */ (parent.ownerSVGElement))) : null;
     place(scene.texts, (/** @type {SVGTextElement} */ node, /** @type {Text} */ text) => {
+      texts.set(node, text);
       const at = closer ? closer(text) : onScreen(t, text.x, text.y);
       set(node, { display: at ? "inline" : "none" });
       if (!at) return;
@@ -53,6 +62,25 @@ export function createWords(parent, controls) {
       fit(node, text);
     });
   };
+}
+
+/**
+ * Tells when a reader's own style sets letters or words apart: an unseen text changes its width then, and by nothing else that its family
+ * does not explain.
+ * @param {Element} parent @param {(spaced: boolean) => void} onChange
+ */
+function watchSpacing(parent, onChange) {
+  const probe = document.createElement("span");
+  probe.className = "unseen probe";
+  probe.textContent = "0 0";
+  probe.setAttribute("aria-hidden", "true");
+  document.body.append(probe);
+  let was = false;
+  new ResizeObserver(() => {
+    const { letterSpacing, wordSpacing } = getComputedStyle(probe);
+    const now = [letterSpacing, wordSpacing].some((space) => parseFloat(space) > 0);
+    if (now !== was) onChange((was = now));
+  }).observe(probe);
 }
 
 /** @param {string} id */

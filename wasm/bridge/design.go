@@ -317,6 +317,7 @@ type svgArgs struct {
 	Document document.Document `json:"document"`
 	Section  string            `json:"section,omitempty"`
 	Sheet    drawingArea       `json:"sheet"`
+	Dark     bool              `json:"dark,omitempty"` // the paper is dark
 	Shop     string            `json:"shop,omitempty"` // a capability file; empty: the one that ships
 }
 
@@ -338,5 +339,5 @@ func picture(a svgArgs) (drawn, error) {
 		res := design.Result{Heat: h}
 		metal = res.AddField(&in)
 	}
-	return drawn{svg.Write(compose(in, h, a.Document.Units, a.Sheet, metal), svg.Style{})}, nil
+	return drawn{svg.Write(compose(in, h, a.Document.Units, a.Sheet, metal), svg.Style{Dark: a.Dark})}, nil
 }
