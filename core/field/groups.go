@@ -1,23 +1,32 @@
 package field
 
-// FormGroup is some fields under one title of the form, "group.<id>".
+// FormGroup is some fields under one title of the form, "group.<id>". It can be folded: what is rarely changed is, until somebody opens it.
 type FormGroup struct {
 	ID      string
-	Section string // of the page that it is shown with; empty: with all
+	Section string   // of the page that it is shown with; empty: with all
+	Open    []string // the sections in which it is not folded
 }
 
 // Groups lists the groups of fields in the order of the form.
 var Groups = []FormGroup{
-	{"job", ""},
-	{"tube", ""},
-	{"fin", ""},
-	{"lengths", ""},
-	{"film", ""},
-	{"air", "heat"},
-	{"fan", "heat"},
-	{"bank", "heat"},
-	{"holds", "heat"},
-	{"inside", "heat"},
-	{"cases", "heat"},
-	{"making", "making"},
+	{ID: "job", Open: []string{"making"}},
+	{ID: "tube", Open: []string{"surface", "heat", "making"}},
+	{ID: "fin", Open: []string{"surface", "heat", "making"}},
+	{ID: "fin_detail"},
+	{ID: "lengths", Open: []string{"surface", "making"}},
+	{ID: "film", Open: []string{"surface"}},
+	{ID: "air", Section: "heat", Open: []string{"heat"}},
+	{ID: "gas", Section: "heat"},
+	{ID: "air_detail", Section: "heat"},
+	{ID: "fan", Section: "heat"},
+	{ID: "bank", Section: "heat", Open: []string{"heat"}},
+	{ID: "bank_detail", Section: "heat"},
+	{ID: "holds", Section: "heat"},
+	{ID: "inside", Section: "heat", Open: []string{"heat"}},
+	{ID: "stream", Section: "heat"},
+	{ID: "inside_detail", Section: "heat"},
+	{ID: "cases", Section: "heat"},
+	{ID: "making", Section: "making", Open: []string{"making"}},
+	{ID: "tolerances", Section: "making"},
+	{ID: "asked", Section: "making"},
 }

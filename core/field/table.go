@@ -21,7 +21,7 @@ const (
 // its meaning (see core/document/versions.go).
 const Version = 6
 
-// Fields lists every field in the order of the form.
+// Fields lists every field; those of a group stand in the order of the form.
 var Fields = []Field{
 	{
 		ID: "quantity", Group: "job", Since: 1, Used: always, House: "1",
@@ -108,7 +108,7 @@ var Fields = []Field{
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Wall) },
 	},
 	{
-		ID: "wall_basis", Group: "tube", Since: 1, Used: always, House: string(tube.AverageWall),
+		ID: "wall_basis", Group: "fin_detail", Since: 1, Used: always, House: string(tube.AverageWall),
 		Choices: among(string(tube.AverageWall), string(tube.MinimumWall)),
 		Choice:  func(in *Input, c string) { in.Tube.Basis = tube.WallBasis(c) },
 	},
@@ -162,22 +162,22 @@ var Fields = []Field{
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Count) },
 	},
 	{
-		ID: "fin_profile", Group: "fin", Since: 1, Used: always, House: string(tube.AsMade),
+		ID: "fin_profile", Group: "fin_detail", Since: 1, Used: always, House: string(tube.AsMade),
 		Choices: among(string(tube.AsMade), string(tube.Rolled), string(tube.Uniform), string(tube.Linear)),
 		Choice:  func(in *Input, c string) { in.Tube.Fin.Profile = tube.Profile(c) },
 	},
 	{
-		ID: "tip_thickness", Group: "fin", Since: 1, Used: linear, House: "0.2 mm",
+		ID: "tip_thickness", Group: "fin_detail", Since: 1, Used: linear, House: "0.2 mm",
 		Kind: units.Thickness, Low: 0.00002, High: 0.006, Usual: Range{0.00005, 0.004},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.TipGiven) },
 	},
 	{
-		ID: "groove_depth", Group: "fin", Since: 1, Used: grooved, House: "0.25 mm",
+		ID: "groove_depth", Group: "fin_detail", Since: 1, Used: grooved, House: "0.25 mm",
 		Kind: units.Height, Low: 0.0001, High: 0.001, Usual: Range{0.00015, 0.0006},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Groove) },
 	},
 	{
-		ID: "foot_lap", Group: "fin", Since: 1, Used: lapped,
+		ID: "foot_lap", Group: "fin_detail", Since: 1, Used: lapped,
 		Kind: units.Height, Low: 0.0001, High: 0.010, Usual: Range{0.0005, 0.006},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Lap) },
 		StandIn: func(in *Input) (float64, bool) {
@@ -187,12 +187,12 @@ var Fields = []Field{
 		},
 	},
 	{
-		ID: "sleeve_thickness", Group: "fin", Since: 1, Used: sleeved, House: "0.5 mm",
+		ID: "sleeve_thickness", Group: "fin_detail", Since: 1, Used: sleeved, House: "0.5 mm",
 		Kind: units.Height, Low: 0.0001, High: 0.010, Usual: Range{0.0002, 0.004},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Tube.Fin.Sleeve) },
 	},
 	{
-		ID: "root_basis", Group: "fin", Since: 1, Used: footed, House: string(tube.FromTube),
+		ID: "root_basis", Group: "fin_detail", Since: 1, Used: footed, House: string(tube.FromTube),
 		Choices: among(string(tube.FromTube), string(tube.FromFoot)),
 		Choice:  func(in *Input, c string) { in.Tube.Fin.Root = tube.RootBasis(c) },
 	},
@@ -240,112 +240,112 @@ var Fields = []Field{
 		Choice:  func(in *Input, c string) { in.Air.Kind = rating.GasKind(c) },
 	},
 	{
-		ID: "flue_by", Group: "air", Since: 4, Used: flue, House: "shares",
+		ID: "flue_by", Group: "gas", Since: 4, Used: flue, House: "shares",
 		Choices: among("shares", "fuel"),
 		Choice:  func(in *Input, c string) { in.Air.Flue.ByFuel = c == "fuel" },
 	},
 	{
-		ID: "flue_basis", Group: "air", Since: 4, Used: basedFlue, House: "wet",
+		ID: "flue_basis", Group: "gas", Since: 4, Used: basedFlue, House: "wet",
 		Choices: among("wet", "dry"),
 		Choice:  func(in *Input, c string) { in.Air.Flue.Dry = c == "dry" },
 	},
 	{
-		ID: "share_co2", Group: "air", Since: 4, Used: sharedFlue, House: "8.3 %",
+		ID: "share_co2", Group: "gas", Since: 4, Used: sharedFlue, House: "8.3 %",
 		Kind: units.Percent, Low: 0, High: 1, Fixed: ofShares,
 		Real: func(in *Input) *float64 { return &in.Air.Flue.CO2 },
 	},
 	{
-		ID: "share_h2o", Group: "air", Since: 4, Used: wetFlue, House: "16.2 %",
+		ID: "share_h2o", Group: "gas", Since: 4, Used: wetFlue, House: "16.2 %",
 		Kind: units.Percent, Low: 0, High: 0.5, Fixed: ofShares,
 		Real: func(in *Input) *float64 { return &in.Air.Flue.H2O },
 	},
 	{
-		ID: "share_o2", Group: "air", Since: 4, Used: sharedFlue, House: "3.1 %",
+		ID: "share_o2", Group: "gas", Since: 4, Used: sharedFlue, House: "3.1 %",
 		Kind: units.Percent, Low: 0, High: 0.21, Fixed: ofShares,
 		Real: func(in *Input) *float64 { return &in.Air.Flue.O2 },
 	},
 	{
-		ID: "share_n2", Group: "air", Since: 4, Used: sharedFlue, House: "72.4 %",
+		ID: "share_n2", Group: "gas", Since: 4, Used: sharedFlue, House: "72.4 %",
 		Kind: units.Percent, Low: 0, High: 1, Fixed: ofShares,
 		Real: func(in *Input) *float64 { return &in.Air.Flue.N2 },
 	},
 	{
-		ID: "share_so2", Group: "air", Since: 4, Used: sharedFlue,
+		ID: "share_so2", Group: "gas", Since: 4, Used: sharedFlue,
 		Kind: units.Percent, Low: 0, High: 0.05, Fixed: ofShares,
 		Optional: func(in *Input) *rating.Optional { return &in.Air.Flue.SO2 },
 	},
 	{
-		ID: "flue_water", Group: "air", Since: 4, Used: dryFlue,
+		ID: "flue_water", Group: "gas", Since: 4, Used: dryFlue,
 		Kind: units.Percent, Low: 0, High: 0.5,
 		Optional: func(in *Input) *rating.Optional { return &in.Air.Flue.Water },
 	},
 	{
-		ID: "fuel_carbon", Group: "air", Since: 4, Used: burntFlue, House: "74.3 %",
+		ID: "fuel_carbon", Group: "gas", Since: 4, Used: burntFlue, House: "74.3 %",
 		Kind: units.Percent, Low: 0, High: 1, Fixed: ofShares,
 		Real: func(in *Input) *float64 { return &in.Air.Flue.Fuel.Carbon },
 	},
 	{
-		ID: "fuel_hydrogen", Group: "air", Since: 4, Used: burntFlue, House: "23.9 %",
+		ID: "fuel_hydrogen", Group: "gas", Since: 4, Used: burntFlue, House: "23.9 %",
 		Kind: units.Percent, Low: 0, High: 1, Fixed: ofShares,
 		Real: func(in *Input) *float64 { return &in.Air.Flue.Fuel.Hydrogen },
 	},
 	{
-		ID: "fuel_oxygen", Group: "air", Since: 4, Used: burntFlue, House: "0.6 %",
+		ID: "fuel_oxygen", Group: "gas", Since: 4, Used: burntFlue, House: "0.6 %",
 		Kind: units.Percent, Low: 0, High: 0.6, Fixed: ofShares,
 		Real: func(in *Input) *float64 { return &in.Air.Flue.Fuel.Oxygen },
 	},
 	{
-		ID: "fuel_nitrogen", Group: "air", Since: 4, Used: burntFlue, House: "1.2 %",
+		ID: "fuel_nitrogen", Group: "gas", Since: 4, Used: burntFlue, House: "1.2 %",
 		Kind: units.Percent, Low: 0, High: 0.9, Fixed: ofShares,
 		Real: func(in *Input) *float64 { return &in.Air.Flue.Fuel.Nitrogen },
 	},
 	{
-		ID: "fuel_sulphur", Group: "air", Since: 4, Used: burntFlue,
+		ID: "fuel_sulphur", Group: "gas", Since: 4, Used: burntFlue,
 		Kind: units.Percent, Low: 0, High: 0.2, Fixed: ofShares,
 		Optional: func(in *Input) *rating.Optional { return &in.Air.Flue.Sulphur },
 	},
 	{
-		ID: "burnt_by", Group: "air", Since: 4, Used: burntFlue, House: "excess",
+		ID: "burnt_by", Group: "gas", Since: 4, Used: burntFlue, House: "excess",
 		Choices: among("excess", "oxygen"),
 		Choice:  func(in *Input, c string) { in.Air.Flue.ByOxygen = c == "oxygen" },
 	},
 	{
-		ID: "excess_air", Group: "air", Since: 4, Used: excessFlue, House: "16 %",
+		ID: "excess_air", Group: "gas", Since: 4, Used: excessFlue, House: "16 %",
 		Kind: units.Percent, Low: 0, High: 20,
 		Real: func(in *Input) *float64 { return &in.Air.Flue.Excess },
 	},
 	{
-		ID: "oxygen_left", Group: "air", Since: 4, Used: leftFlue, House: "2.8 %",
+		ID: "oxygen_left", Group: "gas", Since: 4, Used: leftFlue, House: "2.8 %",
 		Kind: units.Percent, Low: 0, High: 0.2,
 		Real: func(in *Input) *float64 { return &in.Air.Flue.Left },
 	},
 	{
-		ID: "burning_air_water", Group: "air", Since: 4, Used: burntFlue, House: "0.9 %",
+		ID: "burning_air_water", Group: "gas", Since: 4, Used: burntFlue, House: "0.9 %",
 		Kind: units.Percent, Low: 0, High: 0.2,
 		Real: func(in *Input) *float64 { return &in.Air.Flue.Humidity },
 	},
 	{
-		ID: "to_trioxide", Group: "air", Since: 4, Used: flue, House: "2.5 %",
+		ID: "to_trioxide", Group: "gas", Since: 4, Used: flue, House: "2.5 %",
 		Kind: units.Percent, Low: 0, High: 0.3,
 		Real: func(in *Input) *float64 { return &in.Air.Flue.ToTrioxide },
 	},
 	{
-		ID: "own_gas_density", Group: "air", Since: 2, Used: ownGas, House: "0.6 kg/m³",
+		ID: "own_gas_density", Group: "gas", Since: 2, Used: ownGas, House: "0.6 kg/m³",
 		Kind: units.Dense, Low: 0.01, High: 100, Usual: Range{0.2, 60},
 		Real: func(in *Input) *float64 { return &in.Air.Gas.Density },
 	},
 	{
-		ID: "own_gas_heat", Group: "air", Since: 2, Used: ownGas, House: "1100 J/kg·K",
+		ID: "own_gas_heat", Group: "gas", Since: 2, Used: ownGas, House: "1100 J/kg·K",
 		Kind: units.SpecificHeat, Low: 100, High: 20000, Usual: Range{700, 5000},
 		Real: func(in *Input) *float64 { return &in.Air.Gas.HeatCapacity },
 	},
 	{
-		ID: "own_gas_viscosity", Group: "air", Since: 2, Used: ownGas, House: "0.03 mPa·s",
+		ID: "own_gas_viscosity", Group: "gas", Since: 2, Used: ownGas, House: "0.03 mPa·s",
 		Kind: units.Viscous, Low: 1e-6, High: 1e-3,
 		Real: func(in *Input) *float64 { return &in.Air.Gas.Viscosity },
 	},
 	{
-		ID: "own_gas_conductivity", Group: "air", Since: 2, Used: ownGas, House: "0.045 W/m·K",
+		ID: "own_gas_conductivity", Group: "gas", Since: 2, Used: ownGas, House: "0.045 W/m·K",
 		Kind: units.Conduct, Low: 0.001, High: 1,
 		Real: func(in *Input) *float64 { return &in.Air.Gas.Conductivity },
 	},
@@ -355,12 +355,12 @@ var Fields = []Field{
 		Real: func(in *Input) *float64 { return (*float64)(&in.Air.In) },
 	},
 	{
-		ID: "air_humidity", Group: "air", Since: 2, Used: inAir, House: "50 %",
+		ID: "air_humidity", Group: "air_detail", Since: 2, Used: inAir, House: "50 %",
 		Kind: units.Percent, Low: 0, High: 1,
 		Real: func(in *Input) *float64 { return &in.Air.Humidity },
 	},
 	{
-		ID: "altitude", Group: "air", Since: 2, Used: inAtmosphere, House: "0 m",
+		ID: "altitude", Group: "air_detail", Since: 2, Used: inAtmosphere, House: "0 m",
 		Kind: units.Run, Low: -300, High: 6000,
 		Real: func(in *Input) *float64 { return (*float64)(&in.Air.Altitude) },
 	},
@@ -370,12 +370,12 @@ var Fields = []Field{
 		Real: func(in *Input) *float64 { return &in.Air.Velocity },
 	},
 	{
-		ID: "velocity_basis", Group: "air", Since: 4, Used: always, House: string(rating.Actual),
+		ID: "velocity_basis", Group: "air_detail", Since: 4, Used: always, House: string(rating.Actual),
 		Choices: among(string(rating.Actual), string(rating.Standard), string(rating.Normal)),
 		Choice:  func(in *Input, c string) { in.Air.Basis = rating.VelocityBasis(c) },
 	},
 	{
-		ID: "fouling_outside", Group: "air", Since: 2, Used: always, House: "0 m²K/W",
+		ID: "fouling_outside", Group: "air_detail", Since: 2, Used: always, House: "0 m²K/W",
 		Kind: units.Resist, Low: 0, High: 0.05, Usual: Range{0.00001, 0.0019},
 		Real: func(in *Input) *float64 { return &in.Air.Fouling },
 	},
@@ -410,7 +410,7 @@ var Fields = []Field{
 		Optional: func(in *Input) *rating.Optional { return &in.Air.Fan.Bears },
 	},
 	{
-		ID: "drop_method", Group: "air", Since: 4, Used: always, House: rating.ByRule,
+		ID: "drop_method", Group: "air_detail", Since: 4, Used: always, House: rating.ByRule,
 		Choices: dropMethods, Named: "airside.",
 		Choice: func(in *Input, c string) { in.Air.DropMethod = c },
 	},
@@ -421,7 +421,7 @@ var Fields = []Field{
 		Choice:  func(in *Input, c string) { in.Bank.Layout = layout(c) },
 	},
 	{
-		ID: "tip_clearance", Group: "bank", Since: 2, Used: always, House: "1/4 in",
+		ID: "tip_clearance", Group: "bank_detail", Since: 2, Used: always, House: "1/4 in",
 		Kind: units.Height, Low: 0, High: 0.2, Usual: Range{0.001, 0.06},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Bank.Clearance) },
 	},
@@ -432,7 +432,7 @@ var Fields = []Field{
 		StandIn: func(in *Input) (float64, bool) { return float64(in.TubePitch()), true },
 	},
 	{
-		ID: "row_pitch", Group: "bank", Since: 2, Used: always,
+		ID: "row_pitch", Group: "bank_detail", Since: 2, Used: always,
 		Kind: units.Diameter, Low: 0.008, High: 1, Usual: Range{0.02, 0.25},
 		Real:    func(in *Input) *float64 { return (*float64)(&in.Bank.RowPitch) },
 		StandIn: func(in *Input) (float64, bool) { return float64(in.RowPitch()), true },
@@ -448,12 +448,12 @@ var Fields = []Field{
 		Whole: func(in *Input) *int { return &in.Bank.TubesPerRow },
 	},
 	{
-		ID: "bundles", Group: "bank", Since: 4, Used: always, House: "1",
+		ID: "bundles", Group: "bank_detail", Since: 4, Used: always, House: "1",
 		Kind: units.Count, Low: 1, High: 100,
 		Whole: func(in *Input) *int { return &in.Job.Bundles },
 	},
 	{
-		ID: "frame_share", Group: "bank", Since: 4, Used: always, House: "40 %",
+		ID: "frame_share", Group: "bank_detail", Since: 4, Used: always, House: "40 %",
 		Kind: units.Percent, Low: 0, High: 5,
 		Real: func(in *Input) *float64 { return &in.Job.Frame },
 	},
@@ -469,7 +469,7 @@ var Fields = []Field{
 		StandIn: func(in *Input) (float64, bool) { return in.Bank.DutyWanted, in.Process.Third == rating.ThirdDuty },
 	},
 	{
-		ID: "drop_allowed", Group: "bank", Since: 2, Used: always,
+		ID: "drop_allowed", Group: "bank_detail", Since: 2, Used: always,
 		Kind: units.Drop, Low: 1, High: 20000, Usual: Range{5, 2500},
 		Real: func(in *Input) *float64 { return &in.Bank.DropAllowed },
 	},
@@ -500,92 +500,92 @@ var Fields = []Field{
 		Real: func(in *Input) *float64 { return &in.Process.Glycol },
 	},
 	{
-		ID: "own_fluid_phase", Group: "inside", Since: 4, Used: ownFluid, House: "liquid",
+		ID: "own_fluid_phase", Group: "stream", Since: 4, Used: ownFluid, House: "liquid",
 		Choices: among("liquid", "gas"),
 		Choice:  func(in *Input, c string) { in.Process.Gas = c == "gas" },
 	},
 	{
-		ID: "own_fluid_points", Group: "inside", Since: 4, Used: ownFluid, House: "1",
+		ID: "own_fluid_points", Group: "stream", Since: 4, Used: ownFluid, House: "1",
 		Choices: among("1", "2", "3"),
 		Choice:  func(in *Input, c string) { in.Process.Points, _ = strconv.Atoi(c) },
 	},
 	{
-		ID: "own_fluid_at", Group: "inside", Since: 4, Used: ownPoint(2), House: "60 °C",
+		ID: "own_fluid_at", Group: "stream", Since: 4, Used: ownPoint(2), House: "60 °C",
 		Kind: units.Temp, Low: -60, High: 600,
 		Real: func(in *Input) *float64 { return (*float64)(&in.Process.OwnAt) },
 	},
 	{
-		ID: "own_fluid_density", Group: "inside", Since: 2, Used: ownFluid, House: "850 kg/m³",
+		ID: "own_fluid_density", Group: "stream", Since: 2, Used: ownFluid, House: "850 kg/m³",
 		Kind: units.Dense, Low: 0.05, High: 20000, Usual: Range{0.2, 2500},
 		Real: func(in *Input) *float64 { return &in.Process.Own.Density },
 	},
 	{
-		ID: "own_fluid_heat", Group: "inside", Since: 2, Used: ownFluid, House: "2100 J/kg·K",
+		ID: "own_fluid_heat", Group: "stream", Since: 2, Used: ownFluid, House: "2100 J/kg·K",
 		Kind: units.SpecificHeat, Low: 100, High: 20000, Usual: Range{700, 15e3},
 		Real: func(in *Input) *float64 { return &in.Process.Own.HeatCapacity },
 	},
 	{
-		ID: "own_fluid_viscosity", Group: "inside", Since: 2, Used: ownFluid, House: "5 mPa·s",
+		ID: "own_fluid_viscosity", Group: "stream", Since: 2, Used: ownFluid, House: "5 mPa·s",
 		Kind: units.Viscous, Low: 5e-6, High: 10,
 		Real: func(in *Input) *float64 { return &in.Process.Own.Viscosity },
 	},
 	{
-		ID: "own_fluid_conductivity", Group: "inside", Since: 2, Used: ownFluid, House: "0.13 W/m·K",
+		ID: "own_fluid_conductivity", Group: "stream", Since: 2, Used: ownFluid, House: "0.13 W/m·K",
 		Kind: units.Conduct, Low: 0.005, High: 100,
 		Real: func(in *Input) *float64 { return &in.Process.Own.Conductivity },
 	},
 	{
-		ID: "own_fluid_at_2", Group: "inside", Since: 4, Used: ownPoint(2), House: "100 °C",
+		ID: "own_fluid_at_2", Group: "stream", Since: 4, Used: ownPoint(2), House: "100 °C",
 		Kind: units.Temp, Low: -60, High: 600,
 		Real: func(in *Input) *float64 { return (*float64)(&in.Process.More[0].At) },
 	},
 	{
-		ID: "own_fluid_density_2", Group: "inside", Since: 4, Used: ownPoint(2), House: "826 kg/m³",
+		ID: "own_fluid_density_2", Group: "stream", Since: 4, Used: ownPoint(2), House: "826 kg/m³",
 		Kind: units.Dense, Low: 0.05, High: 20000, Usual: Range{0.2, 2500},
 		Real: func(in *Input) *float64 { return &in.Process.More[0].Density },
 	},
 	{
-		ID: "own_fluid_heat_2", Group: "inside", Since: 4, Used: ownPoint(2), House: "2260 J/kg·K",
+		ID: "own_fluid_heat_2", Group: "stream", Since: 4, Used: ownPoint(2), House: "2260 J/kg·K",
 		Kind: units.SpecificHeat, Low: 100, High: 20000, Usual: Range{700, 15e3},
 		Real: func(in *Input) *float64 { return &in.Process.More[0].HeatCapacity },
 	},
 	{
-		ID: "own_fluid_viscosity_2", Group: "inside", Since: 4, Used: ownPoint(2), House: "2.1 mPa·s",
+		ID: "own_fluid_viscosity_2", Group: "stream", Since: 4, Used: ownPoint(2), House: "2.1 mPa·s",
 		Kind: units.Viscous, Low: 5e-6, High: 10,
 		Real: func(in *Input) *float64 { return &in.Process.More[0].Viscosity },
 	},
 	{
-		ID: "own_fluid_conductivity_2", Group: "inside", Since: 4, Used: ownPoint(2), House: "0.127 W/m·K",
+		ID: "own_fluid_conductivity_2", Group: "stream", Since: 4, Used: ownPoint(2), House: "0.127 W/m·K",
 		Kind: units.Conduct, Low: 0.005, High: 100,
 		Real: func(in *Input) *float64 { return &in.Process.More[0].Conductivity },
 	},
 	{
-		ID: "own_fluid_at_3", Group: "inside", Since: 4, Used: ownPoint(3), House: "140 °C",
+		ID: "own_fluid_at_3", Group: "stream", Since: 4, Used: ownPoint(3), House: "140 °C",
 		Kind: units.Temp, Low: -60, High: 600,
 		Real: func(in *Input) *float64 { return (*float64)(&in.Process.More[1].At) },
 	},
 	{
-		ID: "own_fluid_density_3", Group: "inside", Since: 4, Used: ownPoint(3), House: "802 kg/m³",
+		ID: "own_fluid_density_3", Group: "stream", Since: 4, Used: ownPoint(3), House: "802 kg/m³",
 		Kind: units.Dense, Low: 0.05, High: 20000, Usual: Range{0.2, 2500},
 		Real: func(in *Input) *float64 { return &in.Process.More[1].Density },
 	},
 	{
-		ID: "own_fluid_heat_3", Group: "inside", Since: 4, Used: ownPoint(3), House: "2420 J/kg·K",
+		ID: "own_fluid_heat_3", Group: "stream", Since: 4, Used: ownPoint(3), House: "2420 J/kg·K",
 		Kind: units.SpecificHeat, Low: 100, High: 20000, Usual: Range{700, 15e3},
 		Real: func(in *Input) *float64 { return &in.Process.More[1].HeatCapacity },
 	},
 	{
-		ID: "own_fluid_viscosity_3", Group: "inside", Since: 4, Used: ownPoint(3), House: "1.2 mPa·s",
+		ID: "own_fluid_viscosity_3", Group: "stream", Since: 4, Used: ownPoint(3), House: "1.2 mPa·s",
 		Kind: units.Viscous, Low: 5e-6, High: 10,
 		Real: func(in *Input) *float64 { return &in.Process.More[1].Viscosity },
 	},
 	{
-		ID: "own_fluid_conductivity_3", Group: "inside", Since: 4, Used: ownPoint(3), House: "0.124 W/m·K",
+		ID: "own_fluid_conductivity_3", Group: "stream", Since: 4, Used: ownPoint(3), House: "0.124 W/m·K",
 		Kind: units.Conduct, Low: 0.005, High: 100,
 		Real: func(in *Input) *float64 { return &in.Process.More[1].Conductivity },
 	},
 	{
-		ID: "own_fluid_pour", Group: "inside", Since: 4, Used: ownLiquid,
+		ID: "own_fluid_pour", Group: "stream", Since: 4, Used: ownLiquid,
 		Kind: units.Temp, Low: -100, High: 400,
 		Optional: func(in *Input) *rating.Optional { return &in.Process.Pour },
 	},
@@ -620,28 +620,28 @@ var Fields = []Field{
 		Optional: func(in *Input) *rating.Optional { return &in.Process.Pressure },
 	},
 	{
-		ID: "own_fluid_pressure", Group: "inside", Since: 4, Used: ownFluid,
+		ID: "own_fluid_pressure", Group: "stream", Since: 4, Used: ownFluid,
 		Kind: units.Pressure, Low: 1000, High: 100e6, Usual: Range{50e3, 15e6},
 		Also:     &Way{units.Gauge, func(in *Input) *rating.Optional { return &in.Process.Gauge }},
 		Optional: func(in *Input) *rating.Optional { return &in.Process.Pressure },
 	},
 	{
-		ID: "own_fluid_vapour", Group: "inside", Since: 4, Used: ownLiquid,
+		ID: "own_fluid_vapour", Group: "stream", Since: 4, Used: ownLiquid,
 		Kind: units.Pressure, Low: 1e-3, High: 20e6, Usual: Range{100, 2e6},
 		Optional: func(in *Input) *rating.Optional { return &in.Process.Vapour },
 	},
 	{
-		ID: "inside_drop_allowed", Group: "inside", Since: 4, Used: flowing,
+		ID: "inside_drop_allowed", Group: "inside_detail", Since: 4, Used: flowing,
 		Kind: units.Loss, Low: 1, High: 20e6, Usual: Range{1000, 500e3},
 		Real: func(in *Input) *float64 { return &in.Process.DropAllowed },
 	},
 	{
-		ID: "fouling_inside", Group: "inside", Since: 2, Used: always, House: "0.00018 m²K/W",
+		ID: "fouling_inside", Group: "inside_detail", Since: 2, Used: always, House: "0.00018 m²K/W",
 		Kind: units.Resist, Low: 0, High: 0.05, Usual: Range{0.00001, 0.0019},
 		Real: func(in *Input) *float64 { return &in.Process.Fouling },
 	},
 	{
-		ID: "bond_resistance", Group: "inside", Since: 2, Used: always,
+		ID: "bond_resistance", Group: "inside_detail", Since: 2, Used: always,
 		Kind: units.Resist, Low: 0, High: 0.01, Usual: Range{1e-6, 0.0005},
 		Optional: func(in *Input) *rating.Optional { return &in.Process.Bond },
 		StandIn:  func(in *Input) (float64, bool) { return in.Tube.Fin.Type.Fixing().Bond.SI, true },
@@ -707,12 +707,12 @@ var Fields = []Field{
 		Text: func(in *Input) *string { return &in.Wish.Line },
 	},
 	{
-		ID: "least_wall", Group: "making", Since: 3, Used: always,
+		ID: "least_wall", Group: "tolerances", Since: 3, Used: always,
 		Kind: units.Wall, Low: 0.0001, High: 0.030, Usual: Range{0.0003, 0.0076},
 		Real: func(in *Input) *float64 { return (*float64)(&in.Wish.LeastWall) },
 	},
 	{
-		ID: "position_tolerance", Group: "making", Since: 3, Used: always,
+		ID: "position_tolerance", Group: "tolerances", Since: 3, Used: always,
 		Kind: units.Distance, Low: 0.0005, High: 0.5, Usual: Range{0.0005, 0.05},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Tolerance },
 	},
@@ -735,17 +735,17 @@ var Fields = []Field{
 		Day: func(in *Input) *shop.Day { return &in.Wish.Approved },
 	},
 	{
-		ID: "support_spacing", Group: "making", Since: 6, Used: always,
+		ID: "support_spacing", Group: "tolerances", Since: 6, Used: always,
 		Kind: units.Distance, Low: 0.1, High: 30, Usual: Range{0.3, 6},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.Supports },
 	},
 	{
-		ID: "rolled_length", Group: "making", Since: 6, Used: cutInto,
+		ID: "rolled_length", Group: "tolerances", Since: 6, Used: cutInto,
 		Kind: units.Distance, Low: 0, High: 5, Usual: Range{0.01, 1},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.Rolled },
 	},
 	{
-		ID: "end_security", Group: "making", Since: 6, Used: always, House: "shop", Before: "shop",
+		ID: "end_security", Group: "tolerances", Since: 6, Used: always, House: "shop", Before: "shop",
 		Choices: endSecurities,
 		Choice: func(in *Input, c string) {
 			if in.Wish.Asked.Security = c; c == "shop" {
@@ -754,32 +754,32 @@ var Fields = []Field{
 		},
 	},
 	{
-		ID: "tube_bow", Group: "making", Since: 6, Used: always,
+		ID: "tube_bow", Group: "tolerances", Since: 6, Used: always,
 		Kind: units.Gap, Low: 0, High: 0.5, Usual: Range{0.0001, 0.02},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.Bow },
 	},
 	{
-		ID: "tube_bow_over", Group: "making", Since: 6, Used: always,
+		ID: "tube_bow_over", Group: "tolerances", Since: 6, Used: always,
 		Kind: units.Distance, Low: 0.1, High: 30, Usual: Range{0.3, 12},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.BowOver },
 	},
 	{
-		ID: "od_tolerance", Group: "making", Since: 6, Used: always,
+		ID: "od_tolerance", Group: "tolerances", Since: 6, Used: always,
 		Kind: units.Gap, Low: 0, High: 0.02, Usual: Range{0.00002, 0.002},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.ODOut },
 	},
 	{
-		ID: "tube_hardness", Group: "making", Since: 6, Used: cutInto,
+		ID: "tube_hardness", Group: "tolerances", Since: 6, Used: cutInto,
 		Kind: units.Hardness, Low: 20, High: 1000,
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.Hardness },
 	},
 	{
-		ID: "bead_outside", Group: "making", Since: 6, Used: cutInto,
+		ID: "bead_outside", Group: "tolerances", Since: 6, Used: cutInto,
 		Kind: units.Gap, Low: 0, High: 0.01, Usual: Range{0.00005, 0.003},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.BeadOut },
 	},
 	{
-		ID: "bead_inside", Group: "making", Since: 6, Used: cutInto,
+		ID: "bead_inside", Group: "tolerances", Since: 6, Used: cutInto,
 		Kind: units.Gap, Low: 0, High: 0.01, Usual: Range{0.00005, 0.003},
 		Optional: func(in *Input) *rating.Optional { return &in.Wish.Asked.BeadIn },
 	},
@@ -797,7 +797,7 @@ func AskedStep(k shop.StepKind) string { return "ask_" + string(k) }
 // stepAsked is the field by which a customer asks for a step of a kind.
 func stepAsked(k shop.StepKind) Field {
 	return Field{
-		ID: AskedStep(k), Group: "making", Since: 6, Used: always, House: "shop", Before: "shop",
+		ID: AskedStep(k), Group: "asked", Since: 6, Used: always, House: "shop", Before: "shop",
 		Choices: among("shop", "asked"), Named: "choice.step.",
 		Choice: func(in *Input, c string) { in.Wish.Asked.Steps.Put(k, c == "asked") },
 	}

@@ -25,6 +25,24 @@ func TestGroupsBelongToSections(t *testing.T) {
 	}
 }
 
+// A group is open in sections of the table, its own if it has one, and each section has some that are open.
+func TestGroupsAreOpenInSections(t *testing.T) {
+	open := map[string]int{}
+	for _, g := range field.Groups {
+		for _, id := range g.Open {
+			if s, err := SectionOf(id); err != nil || s.ID == "" || g.Section != "" && g.Section != id {
+				t.Errorf("%s, of section %q, is open in %q", g.ID, g.Section, id)
+			}
+			open[id]++
+		}
+	}
+	for _, s := range Sections {
+		if open[s.ID] == 0 {
+			t.Errorf("no group of entries is open in %s", s.ID)
+		}
+	}
+}
+
 func TestSectionsHaveWords(t *testing.T) {
 	for _, s := range Sections {
 		for _, key := range []string{"page." + s.ID, "page." + s.ID + "_question"} {

@@ -78,11 +78,14 @@ func (p *Page) Type(selector, text string) {
 	p.do(chromedp.Evaluate[chromedp.Void](element(selector)+".select()"), chromedp.KeyEvent(text), chromedp.KeyEvent("\r"))
 }
 
-// Focus puts the keyboard on an element, as soon as no dialog bars the way.
+// Focus puts the keyboard on an element, as soon as no dialog bars the way. One that lies folded is found as by the browser's search.
 func (p *Page) Focus(selector string) {
 	p.tb.Helper()
-	p.Wait("((e) => e && (e.focus(), document.activeElement === e))(" + element(selector) + ")")
+	p.Wait("((e) => e && (" + found + ", e.focus(), document.activeElement === e))(" + element(selector) + ")")
 }
+
+// found opens what the element e lies folded in.
+const found = `e.closest("[hidden=until-found]")?.dispatchEvent(new Event("beforematch", {bubbles: true}))`
 
 // Press presses keys one after another; package kb names those that print nothing, such as kb.ArrowUp.
 func (p *Page) Press(keys string, modifiers ...chromedp.Modifier) {

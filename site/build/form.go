@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"html/template"
 	"slices"
+	"strings"
 
 	"finwright/core/document"
 	"finwright/core/field"
@@ -37,6 +38,9 @@ type decider struct {
 type group struct {
 	ID      string
 	Section string // shown with this section alone; empty: with all
+	Open    string // the sections in which it is not folded from the start, between spaces
+	Folded  bool   // in the section that the page opens with
+	Unused  bool   // none of its entries is used by the design that is shown first
 	Fields  []entry
 }
 
@@ -60,11 +64,15 @@ func pageData(l language) form {
 	}
 	first := cases.First()
 	for _, known := range field.Groups {
-		g := group{ID: known.ID, Section: known.Section}
+		g := group{
+			ID: known.ID, Section: known.Section, Unused: true,
+			Open: strings.Join(known.Open, " "), Folded: !slices.Contains(known.Open, report.Sections[0].ID),
+		}
 		for i := range field.Fields {
 			if f := &field.Fields[i]; f.Group == known.ID {
 				e := inWords(l.texts, f)
 				e.Unused = !f.Used(first.Text)
+				g.Unused = g.Unused && e.Unused
 				g.Fields = append(g.Fields, e)
 			}
 		}

@@ -7,6 +7,7 @@ import (
 
 	"finwright/core/field"
 	"finwright/core/message"
+	"finwright/core/report"
 	"finwright/core/tube"
 	"finwright/testdata/cases"
 )
@@ -82,5 +83,28 @@ func TestUnusedEntriesAreHiddenFromTheStart(t *testing.T) {
 	}
 	if unused == 0 {
 		t.Error("the first example uses every entry: this shows nothing")
+	}
+}
+
+// A group is folded from the start where the table does not open it, and left out where the first design uses none of its entries.
+func TestGroupsFoldAsTheTableSays(t *testing.T) {
+	folded, unused := 0, 0
+	for i, g := range pageData(language{code: "en", texts: message.English()}).Groups {
+		open := slices.Contains(field.Groups[i].Open, report.Sections[0].ID)
+		if g.Folded == open || slices.Contains(strings.Fields(g.Open), report.Sections[0].ID) != open {
+			t.Errorf("%s: folded %v, open in %q, want %v", g.ID, g.Folded, g.Open, field.Groups[i].Open)
+		}
+		if g.Folded {
+			folded++
+		}
+		if g.Unused {
+			unused++
+		}
+		if used := slices.ContainsFunc(g.Fields, func(e entry) bool { return !e.Unused }); used == g.Unused {
+			t.Errorf("%s: unused %v", g.ID, g.Unused)
+		}
+	}
+	if folded == 0 || unused == 0 {
+		t.Errorf("%d folded, %d unused: this shows nothing", folded, unused)
 	}
 }

@@ -252,8 +252,13 @@ func (d *day) undo() {
 
 func (d *day) section() { d.press(pick(d, "section-surface", "section-heat", "section-making")) }
 
-func (d *day) units()   { d.press(pick(d, "units-si", "units-us")) }
-func (d *day) addSpan() { d.press("add-span") }
+func (d *day) units() { d.press(pick(d, "units-si", "units-us")) }
+
+func (d *day) addSpan() {
+	if d.there(id("add-span")) { // its group is not folded
+		d.press("add-span")
+	}
+}
 
 func (d *day) example() {
 	d.press("examples")

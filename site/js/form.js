@@ -1,6 +1,7 @@
 // @ts-check
 // The entries. What somebody is typing is theirs: nothing overwrites a text while the cursor is in it.
 
+import { unfold } from "./folds.js";
 import { write } from "./keyed.js";
 
 /** @typedef {Map<string, import("./design.js").Aside>} Asides */
@@ -37,6 +38,7 @@ export function createForm(form, change) {
     /** @param {string} id */
     focus(id) {
       const control = rows.get(id)?.control;
+      unfold(control);
       control?.focus();
       control?.scrollIntoView({ block: "nearest" });
     },

@@ -11,6 +11,7 @@ import { createEarlier } from "./earlier.js";
 import { createEngine, EngineError, EngineLost } from "./engine.js";
 import { createFigures } from "./figures.js";
 import { chooseFile, saveFile, today } from "./files.js";
+import { createFolds } from "./folds.js";
 import { createForm } from "./form.js";
 import { createHeat } from "./heat.js";
 import { createItems } from "./items.js";
@@ -73,6 +74,8 @@ const form = createForm(at("entries"), {
   step: (field, steps) => design.commit({ op: "set", values: [{ field, steps }] }),
   origin: (field, origin) => design.commit({ op: "origin", field, origin }),
 });
+const folds = createFolds(at("entries"));
+folds.section(sections.current);
 const spanCommand = (/** @type {number} */ index, /** @type {string} */ part, /** @type {string} */ value) => ({ op: "span", index, part, text: value });
 const spans = createSpans(at("spans"), {
   enter: (index, part) => design.enter(`span ${index} ${part}`),
@@ -208,8 +211,10 @@ const groups = [
   createRoving(at("tools"), "#tools > button, .pair > button"),
   createRoving(at("zoom"), "button"),
   createRoving(at("sections"), "button"),
+  createRoving(at("status"), "#status > .more, #status > .line > button"),
   createRoving(at("headline"), ".name"),
   createRoving(at("groups"), ".name"),
+  createRoving(at("cards"), ".name"),
   createRoving(at("methods"), "button"),
   createRoving(at("resistances"), "button"),
   createRoving(at("making-lines"), "button"),
@@ -231,6 +236,7 @@ function show({ document, view }, { settled, since, arrived = false }) {
   spans.show(view.spans);
   spans.aside(asides); // also beside a span that came back
   even.show(view.even);
+  folds.show({ settled, arrived });
   if (view.valid) measured(view);
   follow(document, view);
   status.show(view, asides, arrived);
@@ -324,7 +330,9 @@ function aside(now) {
   even.aside(now.get("even_spans"));
   tools.aside(now);
   items.aside(now);
+  folds.show({ settled: true, arrived: false });
   if (design.view) status.show(design.view, now);
+  for (const reach of groups) reach();
 }
 
 /** @param {import("./answer.js").State} state */
@@ -349,6 +357,7 @@ function reason(error) {
 /** @param {string} section */
 function showSection(section) {
   document.body.dataset.section = section;
+  folds.section(section);
   return laidOut(design.refresh());
 }
 

@@ -1,6 +1,7 @@
 // @ts-check
 // One line that says what to look at: entries that cannot be used, else the one verdict on the design.
 
+import { unfold } from "./folds.js";
 import { keyed, write } from "./keyed.js";
 import { newMark, setMark } from "./mark.js";
 
@@ -8,6 +9,12 @@ const TOLD = 6000; // ms
 
 /** @typedef {import("./api.js").ShownNotice} Notice */
 /** @typedef {{label: string, focus: () => void}} Fault */
+
+/** @param {HTMLElement | null} element */
+function reach(element) {
+  unfold(element);
+  element?.focus();
+}
 
 /**
  * @param {HTMLElement} root
@@ -88,18 +95,18 @@ export function createStatus(root, form, onTake, onCopy) {
   function faultsOf({ fields, spans }, asides) {
     /** @type {Fault[]} */ const faults = [];
     const title = asides.get("title");
-    if (title) faults.push({ label: title.reason, focus: () => document.getElementById("design-title")?.focus() });
+    if (title) faults.push({ label: title.reason, focus: () => reach(document.getElementById("design-title")) });
     for (const { id, error } of fields) {
       if (error || asides.has(id)) faults.push({ label: form.label(id), focus: () => form.focus(id) });
     }
     spans.forEach((/** @type {any} */ span, /** @type {number} */ index) => {
       for (const part of ["centre", "width"]) {
         const label = asides.get(`span ${index} ${part}`)?.reason ?? span[part].error;
-        if (label) faults.push({ label, focus: () => /** @type {HTMLElement} */ (document.querySelector(`[data-testid="span-${index}-${part}"]`)).focus() });
+        if (label) faults.push({ label, focus: () => reach(document.querySelector(`[data-testid="span-${index}-${part}"]`)) });
       }
     });
     const even = asides.get("even_spans");
-    if (even) faults.push({ label: even.reason, focus: () => document.getElementById("even-spans")?.focus() });
+    if (even) faults.push({ label: even.reason, focus: () => reach(document.getElementById("even-spans")) });
     return faults;
   }
 
