@@ -56,13 +56,36 @@ func (w Writer) axisOf(a axis) Axis {
 	}
 }
 
+// stood says on an axis where the design stands [SI].
+func (w Writer) stood(a Axis, at float64) Axis {
+	a.Said = a.Label + " " + w.Texts.Numbers.Figure(a.Kind, at, w.System).String()
+	return a
+}
+
 // span returns the axis from its floor to a round value beyond the design. One that would start at nought starts
 // at a hair of a step above it, where a design still exists.
 func (w Writer) span(a axis, at, hair float64) SampledAxis {
+	if r, ok := w.Along[a.field]; ok && r.holds(units.In(a.kind(), at, w.System), units.In(a.kind(), mostSight*field.Must(a.field).High, w.System)) {
+		return SampledAxis{w.axisOf(a), r.Low, r.High}
+	}
 	low := units.In(a.kind(), a.floor, w.System)
 	high := units.In(a.kind(), math.Max(a.least, a.reach*at), w.System)
 	s := NiceRange(low, high, 8)
 	return SampledAxis{w.axisOf(a), math.Max(s.Low, hair*s.Step), s.High}
+}
+
+// mostSight is how far beyond the limit of its entry an axis may have come to reach.
+const mostSight = 2
+
+// holds tells whether a place, and an axis that goes no further than most, is within.
+func (r Range) holds(at, most float64) bool {
+	return 0 < r.Low && r.Low < r.High && r.High <= most && r.Low <= at && at <= r.High
+}
+
+// unseen is the same reader, who has nothing in sight yet.
+func (w Writer) unseen() Writer {
+	w.Along = nil
+	return w
 }
 
 // fromFins is a side of the map: it begins where fins begin, or with a design that has less.
@@ -94,8 +117,16 @@ func (w Writer) panels(in *field.Input, solved *rating.Surface, a axis) []Panel 
 			Figure: string(q), Kind: q.Kind(), Unit: q.Kind().Unit(w.System), Label: w.Texts.Text("figure." + string(q)),
 			Mark: &Point{units.In(a.kind(), a.at(in), w.System), q.Of(solved)},
 		}
+		if q == rating.Efficiency {
+			out[i].From = w.from(out[i].Label)
+		}
 	}
 	return out
+}
+
+// from names an axis with where it begins.
+func (w Writer) from(axis string) func(string) string {
+	return func(low string) string { return w.say(message.New("plot.axis_from", "axis", axis, "low", low)) }
 }
 
 func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
@@ -110,7 +141,7 @@ func (w Writer) curves(in field.Input, h design.Heat, a axis) Curves {
 		si[i] = units.Out(a.kind(), x, w.System)
 	}
 	solved, kept := in.Surface(&h.Thermal), in.Keep(&h.Thermal)
-	out := Curves{ID: a.id, X: span.Axis, Numbers: w.Texts.Numbers, Panels: w.panels(&in, &solved, a)}
+	out := Curves{ID: a.id, X: w.stood(span.Axis, at), Numbers: w.Texts.Numbers, Panels: w.panels(&in, &solved, a), Wide: span.To > w.unseen().span(a, at, a.hair).To}
 	for _, times := range thicknesses {
 		strip := float64(in.Tube.Fin.Strip) * times
 		family, _ := design.Vary(in, "strip_thickness", strip)
@@ -241,6 +272,7 @@ func (w Writer) MapFrame(in field.Input, h design.Heat, q rating.Quantity) Map {
 	solved := in.Surface(&h.Thermal)
 	value := message.Amount{Kind: q.Kind(), SI: q.Of(&solved)}
 	x, y, held := w.fromFins(heightAxis, height), w.fromFins(pitchAxis, count), ""
+	x.Axis, y.Axis = w.stood(x.Axis, height), w.stood(y.Axis, count)
 	if kept := in.Keep(&h.Thermal); !in.Air.FilmGiven && q != rating.AreaRatio {
 		counts := design.CountsAt(in, &kept, heightAxis.field, toSI(x, samples, w.System))
 		held = w.held(&in.Input, &kept, heightAxis.field, false, counts)

@@ -83,7 +83,10 @@ func (w Writer) heatCurves(in field.Input, h design.Heat, s heatSweep) []Curves 
 	now := rating.Answers(&in.Input, &h.Thermal)
 	out := make([]Curves, len(s.plots))
 	for i, p := range s.plots {
-		out[i] = Curves{ID: p.id, X: span.Axis, Numbers: w.Texts.Numbers, Panels: w.heatPanels(&in, now, s.axis, p)}
+		out[i] = Curves{
+			ID: p.id, X: w.stood(span.Axis, at), Numbers: w.Texts.Numbers, Panels: w.heatPanels(&in, now, s.axis, p),
+			Wide: span.To > w.unseen().span(s.axis, at, 1).To,
+		}
 		for j := range out[i].Panels {
 			out[i].Panels[j].Lines = []Curve{{Main: true, X: shown}}
 		}

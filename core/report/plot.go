@@ -11,7 +11,11 @@ type Axis struct {
 	Unit  string     // unit of every number on the axis, as shown
 	Label string
 	Nudge float64 // [Unit] what one press of an arrow key moves the design
+	Said  string  // where the design stands
 }
+
+// Range is what of an axis is in sight, in the units of the axis.
+type Range struct{ Low, High float64 }
 
 // Name writes the axis as its chart does.
 func (a Axis) Name() string {
@@ -47,6 +51,9 @@ type Panel struct {
 	Lines  []Curve
 	Mark   *Point // the design; nil where it lies outside the plot or has no such quantity
 
+	// From names the axis that begins at a number other than nought; nil where that misleads nobody.
+	From func(low string) string
+
 	// Low and High bound the band about the main line, at its X; both empty where there is none.
 	Low, High []float64
 }
@@ -56,6 +63,7 @@ type Curves struct {
 	ID     string
 	X      Axis
 	Panels []Panel
+	Wide   bool // it reaches as far as was in sight, and not as far as the design asks for
 
 	Numbers units.Style // of the reader
 

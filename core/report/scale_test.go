@@ -7,7 +7,9 @@ import (
 	"strings"
 	"testing"
 
+	"finwright/core/message"
 	"finwright/core/proof"
+	"finwright/core/units"
 )
 
 // Ranges chosen by hand as a person would draw the axis; engineering judgement, no source.
@@ -98,6 +100,37 @@ func TestBandIndex(t *testing.T) {
 	for _, v := range []float64{math.NaN(), math.Inf(1), math.Inf(-1)} {
 		if BandIndex(levels, v) != Absent {
 			t.Errorf("%g has a band", v)
+		}
+	}
+}
+
+// What is in sight along a curve stays as long as the design is within, and what no reader could have in sight is left aside.
+func TestSightStaysAlongCurves(t *testing.T) {
+	w := Writer{Texts: message.English(), System: units.SI}
+	by := w.span(heightAxis, 0.016, hair)
+	for _, c := range []struct {
+		name  string
+		sight Range
+		at    float64
+		holds bool
+	}{
+		{"within", Range{by.From, 40}, 0.016, true},
+		{"at its end", Range{by.From, 40}, 0.040, true},
+		{"beyond", Range{by.From, 40}, 0.041, false},
+		{"before", Range{20, 40}, 0.016, false},
+		{"turned round", Range{40, 20}, 0.030, false},
+		{"without end", Range{by.From, 1e6}, 0.016, false},
+		{"from nought", Range{0, 40}, 0.016, false},
+	} {
+		held := w
+		held.Along = Sight{"fin_height": c.sight}
+		got, rule := held.span(heightAxis, c.at, hair), w.span(heightAxis, c.at, hair)
+		want := rule
+		if c.holds {
+			want.From, want.To = c.sight.Low, c.sight.High
+		}
+		if got != want {
+			t.Errorf("%s: %g to %g, want %g to %g", c.name, got.From, got.To, want.From, want.To)
 		}
 	}
 }

@@ -112,7 +112,11 @@ type Writer struct {
 	Section  Section  // whose figures are wanted, beside the headline; zero: all of them
 	Headline []string // that the user chose; empty: those of the house
 	Currency string   // of a shop, where money is printed
+	Along    Sight    // what is in sight along the curves
 }
+
+// Sight is what is in sight along each field that curves and map go along, in the reader's units. It stays as long as the design is within.
+type Sight map[string]Range
 
 func (w Writer) say(m message.Message) string { return w.Texts.Render(m, w.System) }
 

@@ -101,6 +101,12 @@ func (p *Page) Drag(from, to Point, steps int) {
 	p.Drop(to)
 }
 
+// Hover moves the pointer to a place.
+func (p *Page) Hover(at Point) {
+	p.tb.Helper()
+	p.mouse(chromedp.MouseMoved, at, input.MouseButtonNone, 0)
+}
+
 // Grab presses the left button at a place and holds it.
 func (p *Page) Grab(at Point) {
 	p.tb.Helper()

@@ -7,6 +7,7 @@ import (
 	"math"
 	"testing"
 
+	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 
 	"finwright/site/browser"
@@ -119,4 +120,75 @@ func TestArrowKeysOnPlots(t *testing.T) {
 		}
 		page.Wait(element(canvas(move.plot)) + ".ariaLabel !== " + js(label))
 	}
+}
+
+// Axes hold while designs are compared, till somebody has them fitted.
+func TestAxesHoldUntilFitted(t *testing.T) {
+	page := atDesk(t)
+	most := func() float64 {
+		return browser.Eval[float64](page, "parseFloat("+element(canvas("height"))+".ariaValueMax)")
+	}
+	enter(page, "fin_height", "24 mm")
+	page.Wait(element(canvas("height")) + `.ariaValueText.includes("24")`)
+	wide := most()
+	enter(page, "fin_height", "10 mm")
+	page.Wait(element(canvas("height")) + `.ariaValueText.includes("10") && ` + element(id("fit-axes")) + ".checkVisibility()")
+	if got := most(); got != wide {
+		t.Errorf("the axis went from %g to %g", wide, got)
+	}
+	page.Screenshot(shots, "axes-held")
+	page.Click(id("fit-axes"))
+	page.Wait("!" + element(id("fit-axes")) + ".checkVisibility()")
+	if got := most(); got >= wide {
+		t.Errorf("fitted, the axis still ends at %g", got)
+	}
+	enter(page, "fin_height", "5/8 in")
+}
+
+// A ring is pulled to where the design shall go: it stays under the pointer, and the pull is one step.
+func TestRingIsPulled(t *testing.T) {
+	page := atDesk(t)
+	ring := id("plot-height") + " .ring"
+	before := number(t, page, "fin_height")
+	from := page.Centre(ring)
+	page.Grab(from)
+	page.Pull(from, moved(from, 40, 0), 8)
+	page.Wait("Math.abs((({x, width}) => x + width / 2)(" + element(ring) + ".getBoundingClientRect()) - " + fmt.Sprint(from.X+40) + ") < 3")
+	page.Drop(moved(from, 40, 0))
+	page.Wait(kept + `.fields.fin_height.text !== "5/8 in" && document.body.dataset.answer === "answered"`)
+	if after := number(t, page, "fin_height"); after <= before {
+		t.Errorf("pulled to the right, the height went from %g to %g", before, after)
+	}
+	page.Click(id("undo"))
+	waitTyped(page, "fin_height", "5/8 in")
+}
+
+// What the curves say under the pointer stands where it covers none of them, and goes with the pointer.
+func TestReadingCoversNoCurve(t *testing.T) {
+	page := atDesk(t)
+	reading := id("plot-height") + " .reading"
+	page.Hover(within(page, "height", 0.4, 0.3))
+	page.Wait(element(reading) + ".checkVisibility()")
+	if !browser.Eval[bool](page, fmt.Sprintf("%s.getBoundingClientRect().bottom <= %s.getBoundingClientRect().top + 18", element(reading), element(canvas("height")))) {
+		t.Error("the reading lies over the curves")
+	}
+	page.Screenshot(shots, "reading")
+	page.Hover(page.Centre("h1"))
+	page.Wait("!" + element(reading) + ".checkVisibility()")
+}
+
+// A plot is a control that has a name, says where it is set and by which keys it moves.
+func TestPlotsAreNamedControls(t *testing.T) {
+	page := atDesk(t)
+	for plot, role := range map[string]string{"height": "slider", "pitch": "slider", "map": "application"} {
+		got := browser.Eval[[]string](page, `(({role, ariaLabel, ariaValueNow, ariaValueText, ariaDescribedByElements: [told]}) => [role, ariaLabel, ariaValueNow ?? "", ariaValueText ?? "", told.textContent])(`+element(canvas(plot))+")")
+		if got[0] != role || got[1] == "" || got[4] == "" || (role == "slider") != (got[2] != "" && got[3] != "") {
+			t.Errorf("%s: %q", plot, got)
+		}
+	}
+	page.Focus(canvas("pitch"))
+	page.Press(kb.Shift)
+	page.Press(kb.Tab)
+	page.Press(kb.Tab, chromedp.ModifierShift)
+	page.Wait(element("#keys-pitch") + ".checkVisibility()")
 }

@@ -57,6 +57,7 @@ export interface EditArgs {
   first?: boolean;
   headline?: string[];
   glimpse?: boolean;
+  axes?: Axes[];
   lists?: boolean;
 }
 
@@ -77,6 +78,7 @@ export interface ExampleArgs {
   first?: boolean;
   headline?: string[];
   glimpse?: boolean;
+  axes?: Axes[];
   lists?: boolean;
 }
 
@@ -113,6 +115,7 @@ export interface MapArgs {
   document: Document;
   quantity: string;
   shop?: string;
+  axes?: Axes[];
 }
 
 export interface Map {
@@ -124,6 +127,7 @@ export interface Map {
   area: [number, number, number, number];
   id: string;
   patch: Option;
+  loose: boolean;
   x: Place | null;
   y: Place | null;
   label: string;
@@ -155,6 +159,7 @@ export interface OpenArgs {
   first?: boolean;
   headline?: string[];
   glimpse?: boolean;
+  axes?: Axes[];
   lists?: boolean;
 }
 
@@ -198,6 +203,7 @@ export interface SeenArgs {
   first?: boolean;
   headline?: string[];
   glimpse?: boolean;
+  axes?: Axes[];
   lists?: boolean;
 }
 
@@ -243,6 +249,7 @@ export interface StartArgs {
   first?: boolean;
   headline?: string[];
   glimpse?: boolean;
+  axes?: Axes[];
   lists?: boolean;
 }
 
@@ -278,6 +285,7 @@ export interface WorkingArgs {
   first?: boolean;
   headline?: string[];
   glimpse?: boolean;
+  axes?: Axes[];
   lists?: boolean;
 }
 
@@ -364,6 +372,14 @@ export interface Room {
   card: number;
 }
 
+export interface Axes {
+  id: string;
+  units: string;
+  field: string;
+  x: [number, number];
+  y: [number, number][];
+}
+
 export interface Page {
   title: string;
   units: string;
@@ -402,6 +418,8 @@ export interface Option {
 export interface Place {
   field: string;
   unit: string;
+  at: number;
+  said: string;
   steps: [number, number] | null;
 }
 
@@ -647,6 +665,7 @@ export interface Scene {
 export interface Update {
   id: string;
   patch: Option;
+  loose: boolean;
   x: Place | null;
   y: Place | null;
   label: string;
@@ -665,6 +684,7 @@ export interface Heading {
 }
 
 export interface AxisRange {
+  name?: string;
   min: number;
   max: number;
   axisTick: Custom;

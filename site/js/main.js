@@ -55,7 +55,7 @@ const answer = createAnswer(document.body);
 const busy = createBusy(at("busy"), () => engine.stop());
 const engine = createEngine(busy.show);
 const notes = createNotes(at("notes"));
-const design = createDesign(engine, (live) => sheet.area(live), { show, aside, answer: answered, keep, reason, failed });
+const design = createDesign(engine, (live) => ({ ...sheet.area(live), axes: sheet.axes() }), { show, aside, answer: answered, keep, reason, failed });
 const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
 const shop = createShop(at("shop"), at("shop-open"), engine, () => sheet.lastGood(), () => design.refresh(), { tell: (name, why, open) => notes.tell("shop", name, why, open), done: (name) => notes.done("shop", name) }, reason);
 const sections = createSections(at("sections"), (section) => showSection(section).catch(failed));
@@ -64,7 +64,7 @@ const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quant
   shop: shop.text,
   headline: deciding.chosen,
   ...(sections.asks("making") ? { room: making.room(live), day: today() } : {}),
-}), { onFailure: notDrawn, onResize: () => laidOut(design.refresh()).catch(failed) });
+}), at("fit-axes"), { onFailure: notDrawn, onResize: () => laidOut(design.refresh()).catch(failed) });
 
 const form = createForm(at("entries"), {
   enter: design.enter,
@@ -206,6 +206,11 @@ at("hold-scale").addEventListener("click", (/** @type {any} */ { currentTarget: 
   button.setAttribute("aria-pressed", String(on));
   sheet.holdScale(on);
   laidOut(design.refresh()).catch(failed);
+});
+at("fit-axes").addEventListener("click", () => {
+  sheet.releaseAxes();
+  design.refresh().catch(failed);
+  /** @type {HTMLElement} */ (document.querySelector("#plots .canvas:not([hidden] *)")).focus({ preventScroll: true }); // the press goes
 });
 const groups = [
   createRoving(at("tools"), "#tools > button, .pair > button"),
@@ -357,6 +362,7 @@ function reason(error) {
 /** @param {string} section */
 function showSection(section) {
   document.body.dataset.section = section;
+  sheet.releaseAxes();
   folds.section(section);
   return laidOut(design.refresh());
 }

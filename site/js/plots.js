@@ -51,20 +51,32 @@ const PAPER = { width: 400, height: 250, ratio: 3 }; // px of a chart for the pr
 /** @type {Record<string, [right: number, up: number]>} */
 const arrows = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowDown: [0, -1], ArrowUp: [0, 1] };
 
+/**
+ * What is to become of values at a place: it was pressed, is being pulled to, was let go at, or is given up.
+ * @typedef {{onPlace: (values: Value[]) => void, onPull: (values: Value[], event: Event) => void, onRelease: (values: Value[], event: Event) => void, onCancel: () => void}} Hand
+ */
+
 /** One chart, under the sentence that it answers with. */
 class Chart {
   /**
    * @param {HTMLElement} root the figure, with an element "canvas" for the chart
    * @param {Plot} plot
-   * @param {(values: Value[]) => void} onPlace
+   * @param {Hand} hand
+   * @param {string} keys what is said of its keys
    */
-  constructor(root, plot, onPlace) {
+  constructor(root, plot, hand, keys) {
     this.root = root;
     this.plot = plot;
-    this.onPlace = onPlace;
+    this.hand = hand;
     this.area = /** @type {HTMLElement} */ (root.querySelector(".canvas"));
     this.area.tabIndex = 0;
-    this.area.setAttribute("role", "img");
+    this.area.setAttribute("role", plot.id === "map" ? "application" : "slider"); // on a map the keys go two ways
+    this.area.setAttribute("aria-describedby", `keys-${plot.id}`);
+    const told = document.createElement("p");
+    told.className = "keys";
+    told.id = `keys-${plot.id}`;
+    told.textContent = keys;
+    this.area.after(told);
     this.answer = document.createElement("p");
     this.answer.className = "answer";
     this.area.before(this.answer);
@@ -72,16 +84,21 @@ class Chart {
     this.held.className = "held";
     this.area.after(this.held);
     this.bands = new Bands(this.area);
-    this.rings = new Rings(this.area, plot.id !== "map");
+    this.rings = new Rings(this.area, plot.id !== "map", (gridIndex, event) => this.take(gridIndex, event));
     const chart = document.createElement("div");
-    this.reading = document.createElement("p");
+    this.reading = document.createElement("p"); // in the place of the answer, where it covers no curve
     this.reading.className = "reading";
     this.reading.setAttribute("aria-hidden", "true"); // the figures say the same of the design
     this.reading.hidden = true;
-    this.area.append(chart, this.reading);
+    this.answer.after(this.reading);
+    this.area.append(chart);
 
     this.shown = false; // whether the chart has the plot's option, and axes
     /** @type {Update | null} */ this.update = null;
+    /** @type {import("./api.js").Axes | null} those in sight, which hold until they are released */ this.axes = null;
+    this.units = "";
+    this.pulling = -1; // the panel whose ring is pulled
+    this.pulled = false; // what the pointer does now ends a pull, and is no press
     /** @type {HTMLCanvasElement | undefined} */ this.paper;
     /** @type {FieldMap | null} the whole map, while updates say only where its ring is */ this.map = null;
     this.dark = false;
@@ -96,10 +113,23 @@ class Chart {
       const values = arrow && this.nudged(...arrow);
       if (!values?.length) return;
       event.preventDefault();
-      this.onPlace(values);
+      this.hand.onPlace(values);
     });
+    this.area.addEventListener("keydown", ({ key }) => key === "Escape" && this.pulling >= 0 && this.letGo() && this.hand.onCancel());
+    this.area.addEventListener("pointermove", (event) => {
+      if (this.pulling < 0) return;
+      this.pulled = true;
+      this.hand.onPull(this.valuesNear(event), event);
+    });
+    this.area.addEventListener("pointerup", (event) => {
+      if (this.pulling < 0) return;
+      const values = this.valuesNear(event);
+      this.letGo();
+      if (this.pulled) this.hand.onRelease(values, event);
+    });
+    this.area.addEventListener("lostpointercapture", () => this.pulling >= 0 && this.letGo() && this.hand.onCancel());
     // A finger that is lifted points nowhere.
-    for (const end of ["touchend", "touchcancel"]) this.area.addEventListener(end, () => this.leave());
+    for (const end of ["touchend", "touchcancel", "pointerleave"]) this.area.addEventListener(end, () => this.leave());
     new ResizeObserver(() => this.resize()).observe(this.area);
   }
 
@@ -109,13 +139,10 @@ class Chart {
     const canvas = chart.getZr();
     canvas.on("mousemove", ({ offsetX, offsetY }) => {
       canvas.setCursorStyle(this.valuesAt(offsetX, offsetY) ? "crosshair" : "default");
-      this.reading.style.left = `${offsetX}px`;
-      this.reading.style.top = `${offsetY}px`;
-      this.reading.classList.toggle("left", offsetX > chart.getWidth() / 2);
     });
     canvas.on("click", ({ offsetX, offsetY }) => {
       const values = this.valuesAt(offsetX, offsetY);
-      if (values) this.onPlace(values);
+      if (values && !this.pulled) this.hand.onPlace(values);
     });
     chart.on("rendered", () => this.rings.place(chart));
     chart.on("updateAxisPointer", (/** @type {any} */ { axesInfo, dataIndex }) => this.read(axesInfo.length ? dataIndex : undefined));
@@ -145,6 +172,34 @@ class Chart {
   leave() {
     this.chart.dispatchAction({ type: "updateAxisPointer", currTrigger: "leave" });
     this.read(undefined);
+  }
+
+  /** @param {number} gridIndex @param {PointerEvent} event */
+  take(gridIndex, event) {
+    if (event.button !== 0 || this.pulling >= 0) return;
+    event.preventDefault();
+    this.area.focus({ focusVisible: false });
+    this.area.setPointerCapture(event.pointerId);
+    this.area.dataset.pulling = "";
+    this.pulling = gridIndex;
+    this.pulled = false;
+    this.leave();
+  }
+
+  letGo() {
+    this.pulling = -1;
+    delete this.area.dataset.pulling;
+    setTimeout(() => (this.pulled = false)); // the press that ends the pull has been by then
+    return true;
+  }
+
+  /** The values that the pulled ring would have under the pointer, or where its panel ends. @param {PointerEvent} event */
+  valuesNear({ clientX, clientY }) {
+    const gridIndex = this.pulling;
+    const { left, top } = this.area.getBoundingClientRect();
+    const place = this.rings.nearest(this.chart, gridIndex, clientX - left, clientY - top);
+    const [across, up] = this.chart.convertFromPixel({ gridIndex }, place);
+    return this.values(across, up);
   }
 
   /**
@@ -186,10 +241,12 @@ class Chart {
     return values;
   }
 
-  /** @param {Plot} plot */
-  setPlot(plot) {
+  /** @param {Plot} plot @param {string} units */
+  setPlot(plot, units) {
     this.plot = plot;
+    this.units = units;
     this.shown = false; // till the update in its units comes
+    this.axes = null;
     this.map = null; // its numbers may be in other units
     this.bands.clear();
   }
@@ -218,6 +275,7 @@ class Chart {
     this.update = update;
     this.area.setAttribute("aria-label", update.label);
     this.held.textContent = update.held;
+    this.place(update.x);
     this.root.dataset.across = update.x?.field ?? "";
     this.root.dataset.up = update.y?.field ?? "";
     const { title, ...option } = update.patch;
@@ -227,9 +285,25 @@ class Chart {
       this.show();
     }
     this.note(title, option);
-    this.rings.show(update.rings, this.chart, option.yAxis);
+    if (option.xAxis && option.yAxis) this.hold(update, option.xAxis, option.yAxis);
+    this.rings.show(update.rings, this.chart, option);
     const undrawn = this.undrawn(option);
     if (undrawn || !lazyUpdate) this.chart.setOption(undrawn ?? {}, { lazyUpdate, silent: true });
+  }
+
+  /** Says to what the slider is set. @param {Update["x"]} x */
+  place(x) {
+    if (!x || this.area.role !== "slider") return;
+    this.area.setAttribute("aria-valuenow", String(x.at));
+    this.area.setAttribute("aria-valuetext", x.said);
+  }
+
+  /** @param {Update} update @param {{min: number, max: number}[]} along @param {{min: number, max: number}[]} up */
+  hold({ id, x }, along, up) {
+    const ends = (/** @type {{min: number, max: number}} */ { min, max }) => /** @type {[number, number]} */ ([min, max]);
+    this.area.setAttribute("aria-valuemin", String(along[0].min));
+    this.area.setAttribute("aria-valuemax", String(along[0].max));
+    if (id !== "map") this.axes = { id, units: this.units, field: x?.field ?? "", x: ends(along[0]), y: up.map(ends) };
   }
 
   /**
@@ -322,11 +396,12 @@ async function loadOptions() {
  *
  * A click calls onPlace with the values at that place, in the units of the axes. An arrow key calls it with the
  * design's own value moved by one step of the axis: left and right along x, up and down along y where y is an input.
+ * A ring that is pulled calls onPull and onRelease with the values at the pointer.
  *
  * @param {HTMLElement} root
- * @param {{onPlace: (plot: string, values: Value[]) => void}} listener
+ * @param {Hand} hand
  */
-export async function createPlots(root, { onPlace }) {
+export async function createPlots(root, hand) {
   const options = await loaded;
   let units = ""; // whose options are set
   let dark = false;
@@ -337,8 +412,9 @@ export async function createPlots(root, { onPlace }) {
   function figure(id) {
     const known = figures.get(id);
     if (known) return known;
-    const made = new Chart(/** @type {HTMLElement} */ (root.querySelector(`[data-plot="${id}"]`)), optionOf(id), (values) => onPlace(id, values));
+    const made = new Chart(/** @type {HTMLElement} */ (root.querySelector(`[data-plot="${id}"]`)), optionOf(id), hand, (id === "map" ? root.dataset.mapKeys : root.dataset.keys) ?? "");
     made.dark = dark;
+    made.units = units;
     figures.set(id, made);
     return made;
   }
@@ -366,9 +442,20 @@ export async function createPlots(root, { onPlace }) {
     patch(updates, system) {
       if (units !== system) {
         units = system;
-        for (const [id, figure] of figures) figure.setPlot(optionOf(id));
+        for (const [id, figure] of figures) figure.setPlot(optionOf(id), system);
       }
       for (const update of updates) figure(update.id).patch(update);
+    },
+
+    /** Those in sight, for the engine to hold. */
+    axes: () => [...figures.values()].flatMap(({ axes }) => axes ?? []),
+    /** The next curves have axes of their own. */
+    release() {
+      for (const figure of figures.values()) figure.axes = null;
+    },
+    /** Whether axes are wider than the curves ask for. */
+    get loose() {
+      return [...figures.values()].some(({ axes, update }) => axes && update?.loose);
     },
 
     /** While something is pulled. @param {import("./api.js").Rings[]} moved */

@@ -1,28 +1,31 @@
 // @ts-check
 // Where the design stands in a chart: a ring in each panel, and an upright through it. They lie over the chart, since it takes
-// the chart library many times as long to move them.
+// the chart library many times as long to move them. A ring is pulled where the design shall go.
 
 /**
  * @typedef {import("./api.js").Spot} Spot
+ * @typedef {{min: number, max: number}} Span
  * @typedef {import("echarts/core").EChartsType} Chart
  */
 
 const RADIUS = 5.5; // px, as in the style sheet
 
 export class Rings {
-  /** @param {HTMLElement} parent @param {boolean} upright whether the panels have uprights */
-  constructor(parent, upright) {
+  /** @param {HTMLElement} parent @param {boolean} upright whether the panels have uprights @param {(gridIndex: number, event: PointerEvent) => void} onTake a ring is taken hold of */
+  constructor(parent, upright, onTake) {
     this.parent = parent;
     this.upright = upright;
+    this.onTake = onTake;
     /** @type {(Spot | null)[]} */ this.spots = [];
-    /** @type {{min: number, max: number}[]} */ this.heights = [];
+    /** @type {Span[]} of each panel */ this.heights = [];
+    /** @type {Span[]} */ this.widths = [];
     /** @type {[HTMLElement, HTMLElement][]} of each panel: the ring and its upright */ this.made = [];
   }
 
-  /** @param {(Spot | null)[]} spots @param {Chart} chart @param {{min: number, max: number}[]} [heights] what the axes of the panels span, where that has changed */
-  show(spots, chart, heights = this.heights) {
+  /** @param {(Spot | null)[]} spots @param {Chart} chart @param {{xAxis?: Span[], yAxis?: Span[]}} [axes] what the panels span, where that has changed */
+  show(spots, chart, { xAxis = this.widths, yAxis = this.heights } = {}) {
     this.spots = spots;
-    this.heights = heights;
+    [this.widths, this.heights] = [xAxis, yAxis];
     while (this.made.length < spots.length) {
       const [ring, upright] = ["ring", "upright"].map((name) => {
         const part = document.createElement("i");
@@ -30,6 +33,8 @@ export class Rings {
         part.setAttribute("aria-hidden", "true"); // the figures say where the design stands
         return part;
       });
+      const gridIndex = this.made.length;
+      ring.addEventListener("pointerdown", (event) => this.onTake(gridIndex, event));
       this.parent.append(upright, ring);
       this.made.push([ring, upright]);
     }
@@ -56,6 +61,14 @@ export class Rings {
     if (!chart.containPixel({ gridIndex }, [x, y])) return null;
     const { min, max } = this.heights[gridIndex];
     return { x, y, top: chart.convertToPixel({ yAxisIndex: gridIndex }, max), bottom: chart.convertToPixel({ yAxisIndex: gridIndex }, min) };
+  }
+
+  /** The place in a panel that is nearest to one [px]. @param {Chart} chart @param {number} gridIndex @param {number} x @param {number} y */
+  nearest(chart, gridIndex, x, y) {
+    const ends = (/** @type {"xAxisIndex" | "yAxisIndex"} */ axis, /** @type {Span} */ { min, max }) => [min, max].map((end) => chart.convertToPixel({ [axis]: gridIndex }, end));
+    const [left, right] = ends("xAxisIndex", this.widths[gridIndex]);
+    const [bottom, top] = ends("yAxisIndex", this.heights[gridIndex]);
+    return [Math.min(Math.max(x, left), right), Math.min(Math.max(y, top), bottom)];
   }
 
   /** For the printer. @param {CanvasRenderingContext2D} pen @param {Chart} chart @param {number} ratio @param {{accent: string, paper: string}} colours */

@@ -13,9 +13,10 @@ const PAPER = { width: 700, height: 360 }; // px of the printer's drawing: as wi
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
  * @param {ReturnType<typeof import("./sections.js").createSections>} sections
  * @param {(live: boolean) => {shop: string}} more what else is asked of the engine
+ * @param {HTMLElement} fit is pressed to fit the axes to the curves
  * @param {{onFailure: (error: Error) => void, onResize: () => void}} tell a picture could not be drawn; there is another room for it
  */
-export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, sections, more, { onFailure, onResize }) {
+export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, sections, more, fit, { onFailure, onResize }) {
   const drawingScript = import("./drawing.js"); // they come while the engine starts
   const plotsScript = import("./plots.js");
   for (const script of [drawingScript, plotsScript]) script.catch(() => {}); // told when they are needed
@@ -36,6 +37,12 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   const set = (/** @type {import("./api.js").Value[]} */ values) => ({ op: "set", values });
 
+  const hand = {
+    onPull: (/** @type {import("./api.js").Value[]} */ values, /** @type {Event} */ event) => design.live(set(values), { since: event.timeStamp, pulled: true }),
+    onRelease: (/** @type {import("./api.js").Value[]} */ values, /** @type {Event} */ event) => design.commit(set(values), event.timeStamp),
+    onCancel: design.cancel,
+  };
+
   const painted = () => new Promise((resolve) => drawingRoot.addEventListener("painted", resolve, { once: true }));
 
   /** When the next frame has been drawn, plots and all. */
@@ -50,11 +57,11 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   /** The bands cost more than one frame: they follow when a pull has ended. */
   async function loadMap() {
     if (!good || !plots || !sections.asks("map")) return;
-    const now = JSON.stringify([good.document, mapQuantity.value, more(false).shop]); // the units are the document's
+    const now = JSON.stringify([good.document, mapQuantity.value, more(false).shop, plots.axes()]); // the units are the document's
     if (now === mapOf) return;
     mapOf = now;
     try {
-      const map = await engine.callLatest("map", "map", { document: good.document, quantity: mapQuantity.value, shop: more(false).shop });
+      const map = await engine.callLatest("map", "map", { document: good.document, quantity: mapQuantity.value, shop: more(false).shop, axes: plots.axes() });
       if (map) plots.showMap(map);
     } catch (error) {
       mapOf = "";
@@ -75,9 +82,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     const { createDrawing } = await drawingScript;
     if (drawing) return drawing;
     drawing = createDrawing(drawingRoot, {
-      onPull: (values, event) => design.live(set(values), { since: event.timeStamp, pulled: true }),
-      onRelease: (values, event) => design.commit(set(values), event.timeStamp),
-      onCancel: design.cancel,
+      ...hand,
       requestSVG: () => picture("screen", size(), theme() === "dark"),
       onFailure,
       controls: /** @type {Element} */ (document.getElementById("zoom")),
@@ -118,6 +123,9 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
   return {
     area: (live = false) => ({ sheet: (plots && drawing?.area(size(), theme() === "dark")) ?? null, section: sections.current, quantity: mapQuantity.value, ...more(live) }),
+    /** The axes in sight hold, till another section comes or somebody asks for others. */
+    axes: () => plots?.axes() ?? [],
+    releaseAxes: () => plots?.release(),
     lastGood: () => good?.document,
     ready,
 
@@ -135,6 +143,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
         if (unitsOf !== view.units) mapOf = ""; // charts of other units come empty
         unitsOf = view.units;
         plots.patch(view.plots ?? [], view.units);
+        fit.hidden = !plots.loose;
       } else plots.move(view.rings ?? []);
       if (since !== undefined) time(since, drawn);
       if (JSON.stringify(document) !== paperOf) paper.replaceChildren(); // no drawing is better than another tube's
@@ -153,7 +162,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     /** Brings what draws to life; resolves when all is drawn. */
     async load() {
       const [{ createPlots }] = await Promise.all([plotsScript, begun()]);
-      plots = await createPlots(plotsRoot, { onPlace: (_, values) => design.commit(set(values)) });
+      plots = await createPlots(plotsRoot, { onPlace: (values) => design.commit(set(values)), ...hand });
       plots.setTheme(theme());
       if (!good) return;
       const drawn = painted();

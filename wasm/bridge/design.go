@@ -81,6 +81,7 @@ type wanted struct {
 	First    bool            `json:"first,omitempty"`    // another question follows at once: this answer comes sooner without the line
 	Headline []string        `json:"headline,omitempty"` // the figures that the user chose to decide by; empty: the house's
 	Glimpse  bool            `json:"glimpse,omitempty"`  // something is pulled: this answer has only what moves under the hand
+	Axes     []plots.Axes    `json:"axes,omitempty"`     // those in sight, which hold
 	Lists    bool            `json:"lists,omitempty"`    // and of a glimpse the figures that do not decide, which else come faster than they could be read
 }
 
@@ -91,7 +92,7 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 		return reply{}, err
 	}
 	w := writer(d)
-	w.Section, w.Headline = section, want.Headline
+	w.Section, w.Headline, w.Along = section, want.Headline, plots.Sight(want.Axes, d.Units)
 	in, h, err := rated(d, section, want.Shop)
 	if wrong := design.FieldErrors(nil); errors.As(err, &wrong) {
 		return reply{Document: d, View: page{View: w.View(d, err, nil)}}, nil
@@ -137,7 +138,7 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 	out.View.Scene, out.View.Plots = &scene, []plots.Update{}
 	if section.Curves != nil {
 		for _, c := range section.Curves(w, in, h) {
-			out.View.Plots = append(out.View.Plots, plots.Patch(c))
+			out.View.Plots = append(out.View.Plots, plots.Patch(c, want.Axes, d.Units))
 		}
 	}
 	if want.Quantity != "" && section.Map {
@@ -216,6 +217,7 @@ type mapArgs struct {
 	Document document.Document `json:"document"`
 	Quantity rating.Quantity   `json:"quantity"`
 	Shop     string            `json:"shop,omitempty"` // a capability file; empty: the one that ships
+	Axes     []plots.Axes      `json:"axes,omitempty"` // those in sight, which hold
 }
 
 func fieldMap(a mapArgs) (plots.Map, error) {
@@ -226,7 +228,9 @@ func fieldMap(a mapArgs) (plots.Map, error) {
 	if err != nil {
 		return plots.Map{}, err
 	}
-	return plots.NewMap(writer(a.Document).Map(in, h, a.Quantity)), nil
+	w := writer(a.Document)
+	w.Along = plots.Sight(a.Axes, a.Document.Units)
+	return plots.NewMap(w.Map(in, h, a.Quantity)), nil
 }
 
 type workingArgs struct {

@@ -137,6 +137,8 @@ func encodeMap(e *encoder, v *plots.Map) {
 	e.string(v.ID)
 	e.key("patch")
 	encodeOption(e, &v.Patch)
+	e.key("loose")
+	e.flag(v.Loose)
 	e.key("x")
 	if v.X == nil {
 		e.null()
@@ -622,6 +624,10 @@ func encodePlace(e *encoder, v *plots.Place) {
 	e.string(v.Field)
 	e.key("unit")
 	e.string(v.Unit)
+	e.key("at")
+	e.number(v.At)
+	e.key("said")
+	e.string(v.Said)
 	e.key("steps")
 	if v.Steps == nil {
 		e.null()
@@ -1109,6 +1115,8 @@ func encodeUpdate(e *encoder, v *plots.Update) {
 	e.string(v.ID)
 	e.key("patch")
 	encodeOption(e, &v.Patch)
+	e.key("loose")
+	e.flag(v.Loose)
 	e.key("x")
 	if v.X == nil {
 		e.null()
@@ -1172,6 +1180,10 @@ func encodeHeading(e *encoder, v *plots.Heading) {
 
 func encodeAxisRange(e *encoder, v *plots.AxisRange) {
 	e.open('{')
+	if v.Name != "" {
+		e.key("name")
+		e.string(v.Name)
+	}
 	e.key("min")
 	e.number(v.Min)
 	e.key("max")

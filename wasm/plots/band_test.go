@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"finwright/core/report"
+	"finwright/core/units"
 )
 
 // A band is drawn as its floor and what it adds, heaped: the sum must be the upper bound given.
@@ -22,7 +23,7 @@ func TestBandReachesItsBound(t *testing.T) {
 			Data []json.RawMessage // pairs, but for the names of lines
 		}
 	}
-	if err := json.Unmarshal(written(Patch(c).Patch), &patch); err != nil {
+	if err := json.Unmarshal(written(Patch(c, nil, units.SI).Patch), &patch); err != nil {
 		t.Fatal(err)
 	}
 	ends := map[string]float64{}

@@ -6,20 +6,27 @@ import (
 	"strconv"
 
 	"finwright/core/report"
+	"finwright/core/units"
 )
 
-// Patch returns what changes in a plot when the design does. The plot keeps its panels and lines.
-func Patch(c report.Curves) Update {
-	s := scales(c)
+// Patch returns what changes in a plot when the design does. The plot keeps its panels and lines, and the axes that are shown as far as it can.
+func Patch(c report.Curves, shown []Axes, system units.System) Update {
+	s := scales(c, of(c, shown, system))
 	patch := Option{Title: Heading{c.Title}}
 	for i, p := range c.Panels {
 		patch.X = append(patch.X, axisPatch(s.x, c.Numbers))
-		patch.Y = append(patch.Y, axisPatch(s.y[i], c.Numbers))
+		y := axisPatch(s.y[i], c.Numbers)
+		if p.From != nil {
+			if y.Name = p.Label; s.y[i].low != 0 {
+				y.Name = p.From(y.Texts[0])
+			}
+		}
+		patch.Y = append(patch.Y, y)
 		for _, d := range panelData(p, s.x, s.y[i]) {
 			patch.Series = append(patch.Series, SeriesPatch{SeriesID(i, d.id), d.data})
 		}
 	}
-	u := Update{ID: c.ID, Patch: patch, X: place(c.X), Label: c.Alt, Rings: rings(c), Held: c.Held, Readings: readings(c)}
+	u := Update{ID: c.ID, Patch: patch, X: place(c.X), Label: c.Alt, Rings: rings(c), Held: c.Held, Readings: readings(c), Loose: s.loose || c.Wide}
 	if len(c.Panels) > 0 && c.Panels[0].Mark != nil {
 		u.X.from(c.Panels[0].Mark.X, c.X.Nudge)
 	}
@@ -27,14 +34,15 @@ func Patch(c report.Curves) Update {
 }
 
 type plotScales struct {
-	x scale
-	y []scale
+	x     scale
+	y     []scale
+	loose bool // what holds is wider than the curves ask for
 }
 
-func scales(c report.Curves) plotScales {
+func scales(c report.Curves, held [][2]float64) plotScales {
 	var s plotScales
 	left, right := math.Inf(1), math.Inf(-1)
-	for _, p := range c.Panels {
+	for i, p := range c.Panels {
 		low, high := math.Inf(1), math.Inf(-1)
 		for _, l := range p.Lines {
 			left, right = reach(left, right, l.X)
@@ -42,12 +50,27 @@ func scales(c report.Curves) plotScales {
 		}
 		low, high = reach(low, high, p.Low)
 		low, high = reach(low, high, p.High)
-		low, high = atLeast(low, high)
-		s.y = append(s.y, round(low, high, ticksUp))
+		least, most := atLeast(low, high)
+		if p.From != nil && high <= whole {
+			over := max(0, most-whole)
+			least, most = least-over, most-over
+		}
+		low, high = least, most
+		y := round(low, high, ticksUp)
+		if held != nil {
+			fits := y
+			low, high = holding(low, high, held[i])
+			y = round(low, high, ticksUp)
+			s.loose = s.loose || y.low < fits.low || y.high > fits.high
+		}
+		s.y = append(s.y, y)
 	}
 	s.x = filled(left, right, ticksAcross)
 	return s
 }
+
+// whole is the most that an efficiency can be: its axis ends there.
+const whole = 1
 
 // leastSpan keeps an axis from blowing up what hardly varies, as a share of the values.
 const leastSpan = 0.2
@@ -114,7 +137,7 @@ func SeriesID(panel int, id string) string { return strconv.Itoa(panel) + id }
 
 // Series lists the series of each panel that Patch fills, from back to front.
 func Series(c report.Curves) [][]string {
-	s := scales(c)
+	s := scales(c, nil)
 	list := make([][]string, len(c.Panels))
 	for i, p := range c.Panels {
 		list[i] = ids(panelData(p, s.x, s.y[i]))

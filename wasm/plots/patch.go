@@ -14,6 +14,7 @@ import (
 type Update struct {
 	ID    string  `json:"id"`
 	Patch Option  `json:"patch"` // for setOption
+	Loose bool    `json:"loose"` // an axis is wider than the curves ask for, since it was
 	X     *Place  `json:"x"`
 	Y     *Place  `json:"y"`     // nil where the plot's height is no input
 	Label string  `json:"label"` // what the plot shows, said
@@ -53,14 +54,16 @@ func rings(c report.Curves) []*Spot {
 type Place struct {
 	Field string      `json:"field"`
 	Unit  string      `json:"unit"`
+	At    float64     `json:"at"`    // where the design stands
+	Said  string      `json:"said"`  // the same in words
 	Steps *[2]float64 `json:"steps"` // one press of an arrow key down and up from the design; nil where it lies outside the plot
 }
 
-func place(a report.Axis) *Place { return &Place{Field: a.Field, Unit: a.Unit} }
+func place(a report.Axis) *Place { return &Place{Field: a.Field, Unit: a.Unit, Said: a.Said} }
 
 // from returns the place with its steps from where the design stands.
 func (p *Place) from(at, nudge float64) *Place {
-	p.Steps = &[2]float64{at - nudge, at + nudge}
+	p.At, p.Steps = at, &[2]float64{at - nudge, at + nudge}
 	return p
 }
 
@@ -79,6 +82,7 @@ type Heading struct {
 
 // AxisRange is where an axis ends and what its ticks say.
 type AxisRange struct {
+	Name  string   `json:"name,omitempty"` // where it says where the axis begins
 	Min   float64  `json:"min"`
 	Max   float64  `json:"max"`
 	Tick  Custom   `json:"axisTick"`
@@ -102,5 +106,5 @@ func axisPatch(s scale, n units.Style) AxisRange {
 	for i, text := range s.texts {
 		texts[i] = n.Write(text)
 	}
-	return AxisRange{s.low, s.high, Custom{s.ticks}, Custom{s.ticks}, texts}
+	return AxisRange{Min: s.low, Max: s.high, Tick: Custom{s.ticks}, Label: Custom{s.ticks}, Texts: texts}
 }

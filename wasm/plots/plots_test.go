@@ -13,6 +13,7 @@ import (
 	"testing"
 
 	"finwright/core/report"
+	"finwright/core/units"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden patches")
@@ -58,7 +59,7 @@ func sampleField() report.Map {
 // everything is each piece of JSON that the package makes, by name.
 func everything() map[string]json.RawMessage {
 	return map[string]json.RawMessage{
-		"height_patch": written(Patch(sample()).Patch), "map_patch": written(NewMap(sampleField()).Patch), "map_ring": written(MoveRing(sampleField()).Patch),
+		"height_patch": written(Patch(sample(), nil, units.SI).Patch), "map_patch": written(NewMap(sampleField()).Patch), "map_ring": written(MoveRing(sampleField()).Patch),
 	}
 }
 
@@ -188,7 +189,7 @@ func TestGapsAndAbsentMarks(t *testing.T) {
 	c := sample()
 	c.Panels[0].Lines[1].Y[3] = math.NaN()
 	c.Panels[0].Mark = nil
-	u := Patch(c)
+	u := Patch(c, nil, units.SI)
 	var p struct {
 		Series []struct {
 			ID   string
@@ -223,7 +224,7 @@ func TestLineIsDottedBeyondItsRange(t *testing.T) {
 		own.Beyond[i] = x > 20
 	}
 	found := 0
-	for _, p := range panelData(c.Panels[0], scales(c).x, scales(c).y[0]) {
+	for _, p := range panelData(c.Panels[0], scales(c, nil).x, scales(c, nil).y[0]) {
 		if p.id != "beyond" {
 			continue
 		}
@@ -300,8 +301,8 @@ func TestHiddenLinesHaveNoName(t *testing.T) {
 func BenchmarkPatch(b *testing.B) {
 	c := sample()
 	for b.Loop() {
-		Patch(c)
-		Patch(c)
+		Patch(c, nil, units.SI)
+		Patch(c, nil, units.SI)
 	}
 }
 

@@ -26,7 +26,7 @@ func readings(c report.Curves) []string {
 				if said[i].Len() == 0 {
 					said[i].WriteString(c.X.Name() + ": " + c.Numbers.Write(printed(l.X[i])))
 				}
-				said[i].WriteString("\n" + p.Label + ": " + c.Numbers.Write(printed(l.Y[i])))
+				said[i].WriteString(" · " + p.Label + ": " + c.Numbers.Write(printed(l.Y[i])))
 			}
 		}
 	}
