@@ -186,3 +186,23 @@ func TestTipFollowsTheFinger(t *testing.T) {
 	page.Screenshot(shots, "phone-pulled")
 	quiet(t, page)
 }
+
+// While keys step a grip the drawing keeps its scales, and eases when they rest.
+func TestScaleHoldsWhileKeysStep(t *testing.T) {
+	page := atDesk(t)
+	page.Focus(grip("tip"))
+	browser.Eval[bool](page, `(() => {
+		globalThis.scales = [];
+		const words = document.querySelector("#drawing .words");
+		globalThis.watch = new MutationObserver(() => scales.push([...words.querySelectorAll("text")].map(({textContent}) => textContent).join(" ")));
+		watch.observe(words, {subtree: true, childList: true, characterData: true});
+		return true;
+	})()`)
+	page.Press(kb.PageUp + kb.PageUp + kb.PageUp + kb.PageUp + kb.PageUp)
+	page.Wait(`scales.at(-1)?.includes("1 : 2")`)
+	browser.Eval[bool](page, "(watch.disconnect(), true)")
+	if !browser.Eval[bool](page, `scales.some((said) => said.includes("1 : 1") && / 20\.\d+ /.test(said))`) {
+		t.Errorf("the drawing was never higher at the scale that it had: %q", browser.Eval[[]string](page, "scales"))
+	}
+	loadExample(page, 0)
+}

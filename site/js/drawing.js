@@ -20,6 +20,7 @@ const NO_FIN = -1; // only while the pitch is pulled must its grip stay at one f
  *   onPull: (values: import("./grips.js").Value[], event: Event) => void,
  *   onRelease: (values: import("./grips.js").Value[], event: Event) => void,
  *   onCancel: () => void,
+ *   onRest: () => void,
  *   requestSVG: () => Promise<string | null>,
  *   onFailure: (error: Error) => void,
  *   above: HTMLElement[],
@@ -118,7 +119,7 @@ export function createDrawing(root, page) {
      */
     area(size, dark) {
       const pulled = grips.hold();
-      const hold = pulled ?? kept;
+      const hold = pulled ?? grips.stepped() ?? kept;
       return { ...size, ...(hold && { hold }), ...(pulled && { traced: { ...pan.transform(), ratio: devicePixelRatio, dark } }) };
     },
     /** Keeps the scales that are shown whatever the tube, or lets them go. @param {boolean} on */

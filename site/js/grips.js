@@ -5,6 +5,8 @@
 import { keyed, write } from "./keyed.js";
 import { element, onScreen, PX_PER_MM, set } from "./overlay.js";
 
+const REST = 700; // ms after the last answer to a key until scales may change
+const NONE = 3000; // ms after a key without an answer
 const LEAP = 10; // steps with Shift or by page
 /** @type {Record<string, number>} */
 const KEYS = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: LEAP, PageDown: -LEAP };
@@ -21,11 +23,13 @@ const ENDS = { Home: "min", End: "max" };
 /**
  * @param {Element} parent
  * @param {{onPull: (values: Value[], event: Event) => void, onRelease: (values: Value[], event: Event) => void,
- *   onCancel: () => void, onChange: () => void, onHold: (held: boolean) => void}} page
+ *   onCancel: () => void, onChange: () => void, onHold: (held: boolean) => void, onRest: () => void}} page  onRest: keys have come to rest
  */
 export function createGrips(parent, page) {
   /** @type {Scene} */ let scene; // before it there are no grips
   /** @type {Pull | null} */ let pull = null;
+  /** @type {import("./api.js").Scales | undefined} */ let stepped; // those at which the first of several keys found the drawing
+  let rest = 0;
   let zoom = 1;
 
   const find = (/** @type {string} */ id) => scene.grips.find((grip) => grip.id === id);
@@ -42,6 +46,21 @@ export function createGrips(parent, page) {
     page.onHold(false);
     page.onChange();
     return ended;
+  }
+
+  /** From key to key the drawing keeps its scales, and eases when they rest. */
+  function step() {
+    stepped ??= scene.scales;
+    restAfter(NONE);
+  }
+
+  /** @param {number} time */
+  function restAfter(time) {
+    clearTimeout(rest);
+    rest = window.setTimeout(() => {
+      stepped = undefined;
+      page.onRest();
+    }, time);
   }
 
   /** @param {Pull} p @returns {Value[]} */
@@ -98,6 +117,7 @@ export function createGrips(parent, page) {
       event.stopPropagation();
       const grip = find(id);
       if (!grip) return;
+      step();
       page.onRelease([end ? { field: grip.field, number: grip[end], unit: grip.unit } : { field: grip.field, steps: steps * grip.steps }], event);
     });
     return node;
@@ -108,10 +128,13 @@ export function createGrips(parent, page) {
   return {
     /** The scales to draw at while a grip is pulled, so that the drawing stays under the pointer. */
     hold: () => pull?.scales,
+    /** The same while keys step. */
+    stepped: () => stepped,
     pulled: () => pull?.grip.field ?? "",
 
     /** @param {Scene} next @param {import("./overlay.js").Transform} t */
     show(next, t) {
+      if (stepped && scene !== next) restAfter(REST);
       scene = next;
       zoom = t.k;
       if (pull && !find(pull.grip.id)) {

@@ -14,7 +14,7 @@ const PAPER = { width: 700, height: 360 }; // px of the printer's drawing: as wi
  * @param {ReturnType<typeof import("./sections.js").createSections>} sections
  * @param {(live: boolean) => {shop: string}} more what else is asked of the engine
  * @param {HTMLElement} fit is pressed to fit the axes to the curves
- * @param {{onFailure: (error: Error) => void, onResize: () => void}} tell a picture could not be drawn; there is another room for it
+ * @param {{onFailure: (error: Error) => void, onResize: () => void}} tell a picture could not be drawn; there is another room for it, or its scales may change
  */
 export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, sections, more, fit, { onFailure, onResize }) {
   const drawingScript = import("./drawing.js"); // they come while the engine starts
@@ -83,6 +83,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     if (drawing) return drawing;
     drawing = createDrawing(drawingRoot, {
       ...hand,
+      onRest: onResize,
       requestSVG: () => picture("screen", size(), theme() === "dark"),
       onFailure,
       controls: /** @type {Element} */ (document.getElementById("zoom")),
