@@ -68,6 +68,22 @@ func TestChartsInALowWindow(t *testing.T) {
 	}
 }
 
+// In a laptop's window Heat shows its charts whole, and Making what the order costs, without a scroll.
+func TestLowWindowShowsWhatIsLookedFor(t *testing.T) {
+	page := atDesk(t)
+	defer page.Resize(browser.Desk)
+	page.Resize(browser.View{Width: 1280, Height: 720})
+	seen := func(selector string) string {
+		return `[...document.querySelectorAll(` + js(selector) + `)].filter((e) => e.offsetParent && e.getBoundingClientRect().bottom > document.querySelector(".below").getBoundingClientRect().bottom + 1).map((e) => e.outerHTML.slice(0, 80))`
+	}
+	for section, want := range map[string]string{"heat": ".plot .canvas", "making": `#cards [data-home="cost"] .figure:nth-of-type(-n+4)`} {
+		page.Click(id("section-" + section))
+		page.Wait(`document.body.dataset.answer === "answered" && [...document.querySelectorAll(` + js(want) + `)].some((e) => e.offsetParent)`)
+		page.Wait(seen(want) + ".length === 0")
+		page.Screenshot(shots, "laptop-"+section)
+	}
+}
+
 // The coloured bands of the map are still there after a look at another section.
 func TestMapKeepsItsBands(t *testing.T) {
 	page := atDesk(t)
