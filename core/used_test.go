@@ -98,7 +98,7 @@ func answers(t *testing.T, d document.Document, house *shop.Capability, whole bo
 	if whole {
 		all = append(all, w.Cases(in, h), w.Making(&plan, report.Room{Wide: 700}))
 		for _, c := range slices.Concat(w.Curves(in, h), w.HeatCurves(in, h)) {
-			all = append(all, plots.Patch(c))
+			all = append(all, plots.Patch(c, nil, units.SI))
 		}
 	}
 	text, err := json.Marshal(all)

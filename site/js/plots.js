@@ -301,9 +301,10 @@ class Chart {
   /** @param {Update} update @param {{min: number, max: number}[]} along @param {{min: number, max: number}[]} up */
   hold({ id, x }, along, up) {
     const ends = (/** @type {{min: number, max: number}} */ { min, max }) => /** @type {[number, number]} */ ([min, max]);
+    if (id === "map") return; // the curves beside it say what of the same fields is in sight
     this.area.setAttribute("aria-valuemin", String(along[0].min));
     this.area.setAttribute("aria-valuemax", String(along[0].max));
-    if (id !== "map") this.axes = { id, units: this.units, field: x?.field ?? "", x: ends(along[0]), y: up.map(ends) };
+    this.axes = { id, units: this.units, field: x?.field ?? "", x: ends(along[0]), y: up.map(ends) };
   }
 
   /**
