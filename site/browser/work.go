@@ -4,6 +4,7 @@ import (
 	"time"
 
 	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/input"
 	"github.com/chromedp/cdproto/performance"
 	"github.com/chromedp/chromedp"
@@ -28,6 +29,14 @@ func (p *Page) Work() (tasks, layout float64) {
 		}
 	}
 	return tasks, layout
+}
+
+// Throttle makes the processor of the page's own thread so many times slower; 1 is as it is.
+func (p *Page) Throttle(times float64) {
+	p.tb.Helper()
+	if _, err := chromedp.Call(p.context, emulation.SetCPUThrottlingRate, emulation.SetCPUThrottlingRateParams{Rate: times}); err != nil {
+		p.tb.Fatalf("throttle: %v", err)
+	}
 }
 
 // Sweep moves what Grab holds along a path at a pointer's pace, whether the page keeps up or not.

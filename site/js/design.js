@@ -13,6 +13,7 @@ import { EngineError, EngineLost } from "./engine.js";
 import { createHistory } from "./history.js";
 import { after, differences } from "./job.js";
 import { LoadFailure } from "./loader.js";
+import { timed } from "./spent.js";
 
 const REST = 100; // ms without a move until all is shown of what is pulled
 const LISTS = 100; // ms from one glimpse with all figures in sight to the next: they are read no faster
@@ -318,7 +319,8 @@ export function createDesign(engine, area, page) {
     const lists = now - listedAt > LISTS;
     if (lists || whole) listedAt = now;
     try {
-      const reply = await engine.callLatest("live", "edit", { document: history.current, commands: [mine.command], ...area(true), ...(!whole && { glimpse: true, lists }) });
+      const args = { document: history.current, commands: [mine.command], ...area(true), ...(!whole && { glimpse: true, lists }) };
+      const reply = await timed("engine", () => engine.callLatest("live", "edit", args));
       mine.asked = false;
       if (began !== era) return;
       if (!reply) return;

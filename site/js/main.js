@@ -31,6 +31,7 @@ import { createRows } from "./rows.js";
 import { createSections } from "./sections.js";
 import { createSheet } from "./sheet.js";
 import { createEvenSpans, createSpans } from "./spans.js";
+import { timed } from "./spent.js";
 import { createStatus } from "./status.js";
 import { createSurvivors } from "./survivors.js";
 import { createTheme } from "./theme.js";
@@ -242,7 +243,7 @@ function show({ document, view }, { settled, since, arrived = false }) {
   spans.aside(asides); // also beside a span that came back
   even.show(view.even);
   folds.show({ settled, arrived });
-  if (view.valid) measured(view);
+  if (view.valid) timed("figures", () => measured(view));
   follow(document, view);
   status.show(view, asides, arrived);
   tools.show(view);
@@ -286,9 +287,11 @@ async function remember() {
  */
 function glimpsed(document, view, since) {
   pictured(() => sheet.show(document, view, { settled: false, since }));
-  form.pulled(view.fields);
-  figures.show(view, () => {});
-  if (view.bars) heat.bars(view.bars);
+  timed("figures", () => {
+    form.pulled(view.fields);
+    figures.show(view, () => {});
+    if (view.bars) heat.bars(view.bars);
+  });
 }
 
 /**

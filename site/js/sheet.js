@@ -1,6 +1,8 @@
 // @ts-check
 // Drawing and plots: what is loaded after the first figures, and redrawn with every change.
 
+import { timed } from "./spent.js";
+
 const IDLE = 700; // ms without a change
 const PAPER = { width: 700, height: 360 }; // px of the printer's drawing: as wide as A4 leaves, so that its scale is true
 
@@ -139,13 +141,14 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       if (view.valid) good = { document, view };
       if (!view.valid || !view.scene || !drawing || !plots) return; // an answer from before there was a sheet has no scene
       const drawn = view.scene.traces ? undefined : painted();
-      drawing.show(view.scene);
+      const { scene } = view;
+      timed("drawing", () => drawing?.show(scene));
       if (!view.glimpse) {
         if (unitsOf !== view.units) mapOf = ""; // charts of other units come empty
         unitsOf = view.units;
-        plots.patch(view.plots ?? [], view.units);
+        timed("charts", () => plots?.patch(view.plots ?? [], view.units));
         fit.hidden = !plots.loose;
-      } else plots.move(view.rings ?? []);
+      } else timed("charts", () => plots?.move(view.rings ?? []));
       if (since !== undefined) time(since, drawn);
       if (JSON.stringify(document) !== paperOf) paper.replaceChildren(); // no drawing is better than another tube's
       if (settled) plotted = loadMap();
