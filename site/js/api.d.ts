@@ -104,6 +104,7 @@ export interface LineArgs {
   first?: boolean;
   headline?: string[];
   glimpse?: boolean;
+  axes?: Axes[];
   lists?: boolean;
 }
 
