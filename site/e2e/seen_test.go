@@ -12,7 +12,7 @@ import (
 func seen(t *testing.T, page *browser.Page, figure, text string) {
 	t.Helper()
 	page.WaitText(figureOf(figure), text)
-	page.Wait(`document.querySelector("#drawing.pulled .traced path")?.getAttribute("d")`)
+	page.Wait(`document.querySelector("#drawing.pulled .traced")?.width > 0`)
 	page.Wait(`document.body.dataset.answer === "asked" && document.body.classList.contains("stale")`)
 	if browser.Eval[bool](page, `document.querySelector("#plots canvas") !== null`) {
 		t.Error("an answer has come")

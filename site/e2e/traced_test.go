@@ -25,7 +25,7 @@ func TestPulledDrawingIsThePaintedOne(t *testing.T) {
 			to := moved(at, 0, down)
 			page.Grab(at)
 			page.Pull(at, to, 2)
-			page.Wait(`document.querySelector("#drawing.pulled .traced path") && document.querySelector("#drawing .paint").checkVisibility({visibilityProperty: true}) === false`)
+			page.Wait(`document.querySelector("#drawing.pulled .traced") && document.querySelector("#drawing .paint").checkVisibility({visibilityProperty: true}) === false`)
 			waitState(page, "answered")
 			hide := func(how string) {
 				browser.Eval[bool](page, `(document.querySelector("#drawing .overlay").style.visibility = "`+how+`", new Promise((done) => requestAnimationFrame(() => setTimeout(() => done(true), 100))))`)

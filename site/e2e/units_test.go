@@ -149,6 +149,11 @@ func TestNumberAloneIsAskedAbout(t *testing.T) {
 		same(t, "what is kept", typed(page, "fin_pitch"), "10 fpi")
 	}
 	asked()
+	if edge := func(part string) float64 {
+		return browser.Eval[float64](page, element("#entries [data-field=fin_pitch] "+part)+".getBoundingClientRect().right")
+	}; edge(".origin") < edge(".moves") {
+		t.Error("the entry lies over where its text comes from")
+	}
 	audit(t, page)
 	page.Screenshot(shots, "asked")
 	page.Reload()

@@ -22,6 +22,8 @@ export function createAnswer(root) {
     get whole() {
       return root.dataset.answer === "answered";
     },
+    /** What is in sight is of an earlier time: it is grey from the first, not black before. */
+    early: () => grey(true),
     /** @param {State} state */
     set(state) {
       root.dataset.answer = state;

@@ -71,9 +71,12 @@ export function createFigures(headline, groups, cards, onOpen, copied) {
   }
 
   return {
-    /** Those that decide come first: the lists of the first answer are made when these are in sight. @param {import("./api.js").Page} view @param {() => void} listed */
-    show(view, listed) {
-      top.show(view.headline ?? []);
+    /**
+     * Those that decide come first: the lists of the first answer are made when these are in sight.
+     * @param {import("./api.js").Page} view @param {() => void} listed @param {boolean} [early] it is the first answer, after what was last seen: what it has not judged yet stands, as of then
+     */
+    show(view, listed, early = false) {
+      top.show(view.headline ?? [], early);
       if (lists.size) {
         showGroups(view);
         return listed();
@@ -105,13 +108,15 @@ function list(root, name, other = name, above = new Set()) {
   let order = "";
 
   return {
-    /** @param {Figure[]} figures */
-    show(figures) {
+    /** @param {Figure[]} figures @param {boolean} [early] */
+    show(figures, early = false) {
       const now = figures.map(({ id }) => id).join();
       const roots = figures.map((figure) => {
         let parts = made.get(figure.id);
         if (!parts) made.set(figure.id, (parts = make(figure.id, above.has(figure.id) ? other : name)));
-        parts.show(figure);
+        const stands = early && figure.absent !== "" && parts.root.isConnected;
+        parts.root.classList.toggle("earlier", stands);
+        if (!stands) parts.show(figure);
         return parts.root;
       });
       if (now === order) return;

@@ -258,8 +258,12 @@ function show({ document, view }, { settled, since, arrived = false }) {
 
 const choices = () => ({ headline: deciding.chosen, section: opening });
 
+let foreseen = false; // until the first answer
+
 /** What can be seen before there is an answer. It bears the mark of what is asked. @param {import("./api.js").Page} view */
 function foresee(view) {
+  answer.early();
+  foreseen = true;
   form.show(view.fields);
   figures.show(view, () => sections.hideOthers(at("groups")));
   if (view.scene) sheet.foresee(view.scene).catch(() => {}); // told when it is needed
@@ -322,7 +326,8 @@ function notDrawn(error) {
 
 /** @param {import("./api.js").Page} view */
 function measured(view) {
-  figures.show(view, () => sections.hideOthers(at("groups")));
+  figures.show(view, () => sections.hideOthers(at("groups")), foreseen);
+  foreseen = false;
   survivors.show(view.survivors);
   if (view.bars && view.methods && view.pairs) heat.show({ bars: view.bars, methods: view.methods, by_methods: view.by_methods ?? "", pairs: view.pairs });
   cases.show(view.cases);

@@ -1,37 +1,40 @@
 // @ts-check
 // The drawing while something in it is pulled: some ten paths over the resting painting, which follows when the hand rests.
-// They cost a tenth of a painting.
-
-import { element, set } from "./overlay.js";
+// They cost a tenth of a painting. The processor draws them: to hand hundreds of thin lines to a graphics card, or to the
+// program that stands in for one, takes many times as long.
 
 const FINE = 10; // units of a trace to a device pixel, as in ink.Fine
 const TONES = ["ink", "grey", "faint"]; // the page's own; any other is a colour
 
 /** @param {HTMLElement} root */
 export function createTraced(root) {
-  const sheet = element("svg", { class: "traced", "aria-hidden": "true" });
-  const group = element("g");
-  sheet.append(group);
+  const sheet = document.createElement("canvas");
+  sheet.className = "traced";
+  sheet.setAttribute("aria-hidden", "true");
   root.prepend(sheet);
-  /** @type {SVGElement[]} */ const paths = [];
+  const pen = /** @type {CanvasRenderingContext2D} */ (sheet.getContext("2d", { willReadFrequently: true }));
 
   return {
     /**
-     * @param {import("./api.js").Trace[]} traces @param {number} ratio device pixels to one of the page
+     * @param {import("./api.js").Trace[]} traces @param {number} ratio device pixels to one of the page that they were made for
      * @param {import("./overlay.js").Transform} [t] where it is fitted in
      */
     show(traces, ratio, { k, x, y } = { k: 1, x: 0, y: 0 }) {
-      set(group, { transform: `translate(${x} ${y}) scale(${k / (FINE * ratio)})` });
-      while (paths.length < traces.length) {
-        const path = element("path");
-        group.append(path);
-        paths.push(path);
+      const [width, height] = [root.clientWidth, root.clientHeight].map((long) => Math.round(long * devicePixelRatio));
+      if (sheet.width !== width || sheet.height !== height) Object.assign(sheet, { width, height });
+      const colours = getComputedStyle(sheet);
+      const scale = (k * devicePixelRatio) / (FINE * ratio);
+      pen.setTransform(1, 0, 0, 1, 0, 0);
+      pen.clearRect(0, 0, width, height);
+      pen.setTransform(scale, 0, 0, scale, x * devicePixelRatio, y * devicePixelRatio);
+      pen.lineJoin = "round";
+      for (const { tone, fill, width: line, path } of traces) {
+        pen.fillStyle = pen.strokeStyle = TONES.includes(tone) ? colours.getPropertyValue(`--${tone}`) : tone;
+        pen.lineWidth = line;
+        const drawn = new Path2D(path);
+        if (fill) pen.fill(drawn, "evenodd");
+        if (line) pen.stroke(drawn);
       }
-      paths.forEach((node, i) => {
-        const { tone, fill, width, path } = traces[i] ?? { tone: "", fill: false, width: 0, path: "" };
-        const colour = TONES.includes(tone) ? `var(--${tone})` : tone;
-        set(node, { d: path, fill: fill ? colour : "none", stroke: width ? colour : "none", "stroke-width": width });
-      });
       root.classList.add("pulled");
     },
     hide: () => root.classList.remove("pulled"),
