@@ -40,6 +40,7 @@ func TestWhatIsTypedAsItIsShownChangesNothing(t *testing.T) {
 		{"fin_height", "40 mm", " 1.575  in ", units.US, "40 mm"},
 		{"fin_height", "40 mm", "1.58 in", units.US, "1.58 in"},
 		{"fin_height", "40 mm", "40.005 mm", units.US, "40.005 mm"}, // as much as 1.575 in, and typed in millimetres
+		{"tube_od", "25.4 mm", "1.00 in", units.US, "1.00 in"},      // as much as the 1 in that is shown, and another text
 		{"tube_wall", "14 BWG", "2.108 mm", units.SI, "14 BWG"},
 		{"fin_pitch", "10 fpi", "393.7", units.SI, "10 fpi"},
 		{"fin_pitch", "10 fpi", "394 fins/m", units.SI, "394 fins/m"},

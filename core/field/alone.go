@@ -1,6 +1,10 @@
 package field
 
-import "finwright/core/units"
+import (
+	"strings"
+
+	"finwright/core/units"
+)
 
 // Range is from one number to another [SI]; the zero Range is none.
 type Range struct{ Low, High float64 }
@@ -48,7 +52,7 @@ func (f *Field) Typed(text, held string, s units.System) (taken string, asked []
 	return "", asked
 }
 
-// same reports whether text, in system s, says no more than what is shown there of a text that was typed in the other system.
+// same reports whether text, in system s, is what is shown there of a text that was typed in the other system.
 func (f *Field) same(text, held string, s units.System) bool {
 	kind := f.KindOf(held)
 	if units.WrittenIn(kind, held, s) {
@@ -57,5 +61,6 @@ func (f *Field) same(text, held string, s units.System) bool {
 	was, err := units.Parse(kind, held, s)
 	shown, unshown := units.Parse(kind, units.Plain.Entry(kind, was.SI, s), s)
 	typed, unread := units.Parse(kind, text, s)
-	return err == nil && unshown == nil && unread == nil && typed.SI == shown.SI && units.WrittenIn(kind, typed.Text, s)
+	words := func(text string) string { return strings.Join(strings.Fields(text), " ") }
+	return err == nil && unshown == nil && unread == nil && words(typed.Text) == words(shown.Text)
 }
