@@ -41,6 +41,8 @@ func TestHeat(t *testing.T) {
 	})
 	step(t, "film computed or given", func(t *testing.T) {
 		computed := page.Text(id("figure-film-value"))
+		page.Click(head("film")) // folded here
+		page.Wait(element(entry("film_source")) + ".checkVisibility()")
 		page.Wait("!" + element(entry("film_coefficient")) + ".checkVisibility()")
 		choose(page, entry("film_source"), "given")
 		waitTyped(page, "film_source", "given")
@@ -49,6 +51,7 @@ func TestHeat(t *testing.T) {
 		page.WaitText(id("figure-film-value"), "37.50")
 		choose(page, entry("film_source"), "computed")
 		page.WaitText(id("figure-film-value"), computed)
+		page.Click(head("film"))
 	})
 	page.Click(id("section-surface"))
 }
