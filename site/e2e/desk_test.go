@@ -132,9 +132,10 @@ func enter(page *browser.Page, field, text string) {
 	waitTyped(page, field, text)
 }
 
-// choose takes one of a list.
+// choose takes one of a list, in a group that is opened for it.
 func choose(page *browser.Page, selector, value string) {
 	page.Wait(element(selector))
+	browser.Eval[bool](page, element(selector)+`.closest(".group .in[hidden]")?.dispatchEvent(new Event("beforematch", {bubbles: true})) ?? true`)
 	browser.Eval[bool](page, fmt.Sprintf(`((list) => { list.value = %s; return list.dispatchEvent(new Event("change", {bubbles: true})); })(%s)`, js(value), element(selector)))
 }
 
