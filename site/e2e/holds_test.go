@@ -45,8 +45,10 @@ func TestRetubeOnThePage(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			page := chromium.Page(t, view)
 			page.Open("")
+			page.WaitMark("finwright:drawn") // until then the page grows
 			waitState(page, "answered")
 			page.Click(id("section-heat"))
+			page.Wait(element(id("section-heat")) + `.ariaPressed === "true"`)
 			choose(page, entry("job_kind"), "retube")
 			page.Wait(element(entry("old_pitch")) + ".checkVisibility()")
 			enter(page, "old_ua", "35 kW/K")
