@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"finwright/core/design"
+	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/shop"
 	"finwright/core/units"
@@ -12,19 +13,17 @@ import (
 )
 
 // lines is the first example, made by the house's shop.
-func lines(t *testing.T, s units.System) (Writer, func(id string) string, func(text, section string) string) {
+func lines(t *testing.T, s units.System) (w Writer, in field.Input, res design.Result) {
 	t.Helper()
 	house := shop.House()
 	in, h, err := design.ReadAndRate(cases.First(), &house)
 	if err != nil {
 		t.Fatal(err)
 	}
-	res := design.Evaluate(in, h)
+	res = design.Evaluate(in, h)
 	m := design.Make(in, h)
 	res.AddMaking(&m)
-	w := Writer{Texts: message.English(), System: s, Currency: house.Currency}
-	return w, func(id string) string { return w.FigureLine(id, &in, &res) },
-		func(text, section string) string { return w.SentenceLine(text, &in, section) }
+	return Writer{Texts: message.English(), System: s, Currency: house.Currency}, in, res
 }
 
 // A figure stands by itself in a line: with its area, its mark and what it was found at.
@@ -43,8 +42,8 @@ func TestFigureAsALine(t *testing.T) {
 		{"pitch", units.SI, "Fin pitch 2.540 mm (393.7 fins/m, 10 fpi), at 25.4 mm × 2.108 mm, fins 15.875 mm × 0.4 mm, 393.7 fins/m"},
 		{"invented", units.SI, ""},
 	} {
-		_, of, _ := lines(t, c.system)
-		if got := of(c.id); got != c.want {
+		w, in, res := lines(t, c.system)
+		if got := w.FigureLine(c.id, &in, &res); got != c.want {
 			t.Errorf("%s: %q, want %q", c.id, got, c.want)
 		}
 	}
@@ -52,15 +51,7 @@ func TestFigureAsALine(t *testing.T) {
 
 // Every figure has a line, in plain text and one line long.
 func TestEveryFigureIsALine(t *testing.T) {
-	house := shop.House()
-	in, h, err := design.ReadAndRate(cases.First(), &house)
-	if err != nil {
-		t.Fatal(err)
-	}
-	res := design.Evaluate(in, h)
-	m := design.Make(in, h)
-	res.AddMaking(&m)
-	w := Writer{Texts: message.English(), System: units.SI}
+	w, in, res := lines(t, units.SI)
 	for _, g := range res.Groups {
 		for _, f := range g.Figures {
 			line, shown := w.FigureLine(f.ID, &in, &res), w.Figure(f)
@@ -72,8 +63,8 @@ func TestEveryFigureIsALine(t *testing.T) {
 }
 
 func TestSentenceAsALine(t *testing.T) {
-	_, _, of := lines(t, units.SI)
-	got := of("Efficiency falls below 0.8\n at 19.7 mm", "surface")
+	w, in, _ := lines(t, units.SI)
+	got := w.SentenceLine("Efficiency falls below 0.8\n at 19.7 mm", &in, "surface")
 	if want := "Efficiency falls below 0.8 at 19.7 mm (25.4 mm × 2.108 mm, fins 15.875 mm × 0.4 mm, 393.7 fins/m)"; got != want {
 		t.Errorf("%q, want %q", got, want)
 	}

@@ -146,3 +146,21 @@ func TestLastViewMakesRoom(t *testing.T) {
 	waitEntry(page, "fin_height", "11 mm")
 	quiet(t, page)
 }
+
+// While the charts are on their way, the drawing that was last seen goes with the first change: it is of another tube.
+func TestDrawingLastSeenGoesWithAChange(t *testing.T) {
+	page := plain.Page(t, browser.Desk)
+	page.Before(`{
+		const {fetch} = globalThis;
+		globalThis.fetch = (what, ...more) => (String(what).includes("/charts.") ? new Promise(() => {}) : fetch(what, ...more));
+	}` + still)
+	page.Open("")
+	seen(t, page, "fin_od", "57.15")
+	browser.Eval[bool](page, "go()")
+	waitState(page, "answered")
+	page.Wait(`document.querySelector("#drawing").matches(".pulled") && document.querySelector("#drawing .words").childElementCount > 5`)
+	enter(page, "fin_height", "12 mm")
+	page.WaitText(figureOf("fin_od"), "49.40")
+	waitState(page, "answered")
+	page.Wait(`!document.querySelector("#drawing").matches(".pulled") && document.querySelector("#drawing .words").childElementCount === 0`)
+}

@@ -80,6 +80,7 @@ export function createDesign(engine, area, page) {
   function show(reply, how) {
     if (reply.view.glimpse) shown = { document: reply.document, view: { .../** @type {Reply} */ (shown).view, ...moved(reply.view) } };
     else [shown, wholeAt] = [reply, performance.now()];
+    if (reply.view.groups) listedAt = performance.now(); // what was asked may have given way to a newer question
     try {
       page.show(reply, how);
       broken = false;
@@ -315,9 +316,7 @@ export function createDesign(engine, area, page) {
     await drained;
     if (glimpse !== mine || !history.current) return;
     mine.sent = true;
-    const now = performance.now();
-    const lists = now - listedAt > LISTS;
-    if (lists || whole) listedAt = now;
+    const lists = performance.now() - listedAt > LISTS;
     try {
       const args = { document: history.current, commands: [mine.command], ...area(true), ...(!whole && { glimpse: true, lists }) };
       const reply = await timed("engine", () => engine.callLatest("live", "edit", args));

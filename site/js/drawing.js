@@ -101,6 +101,12 @@ export function createDrawing(root, page) {
       showWords({ ...made, texts }, t, "");
       traced.show(made.traces ?? [], 1, t);
     },
+    /** What was foreseen holds no longer. */
+    forget() {
+      if (scene) return;
+      traced.hide();
+      words.replaceChildren();
+    },
     /** Loads the program that paints; true when it has taken over from the picture. */
     async loadPainter() {
       if (!(await painter.start())) return false;

@@ -435,6 +435,7 @@ async function begin() {
     .catch(orElse(() => (shop.giveWay() ? ask({ saved, pending: [] }) : null)))
     .catch(orElse(() => null));
   if (!reply || reply.notice) {
+    foreseen = false; // it is another design than the one that was seen
     reply ||= await ask({ saved: "", pending: [] });
     left = [];
     notes.tell("start", quarantineSaved(), reply.notice);

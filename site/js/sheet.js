@@ -138,6 +138,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
      * @param {{settled: boolean, since?: number}} how
      */
     show(document, view, { settled, since }) {
+      if (good && !plots && JSON.stringify(document) !== JSON.stringify(good.document)) drawing?.forget(); // the first answer is of what was last seen, this is another tube
       if (view.valid) good = { document, view };
       if (!view.valid || !view.scene || !drawing || !plots) return; // an answer from before there was a sheet has no scene
       const drawn = view.scene.traces ? undefined : painted();

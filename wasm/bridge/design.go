@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strings"
 
 	"finwright/core/design"
 	"finwright/core/document"
@@ -308,7 +309,7 @@ func inOneLine(a lineArgs) (line, error) {
 		return line{}, err
 	}
 	if a.Figure == "" {
-		return line{f.SentenceLine(a.Sentence[:min(len(a.Sentence), longest)], &f.in, a.Section)}, nil
+		return line{f.SentenceLine(strings.ToValidUTF8(a.Sentence[:min(len(a.Sentence), longest)], ""), &f.in, a.Section)}, nil
 	}
 	text := f.FigureLine(a.Figure, &f.in, &f.res)
 	if text == "" {
