@@ -26,9 +26,10 @@ import (
 	"time"
 )
 
-// The environment: all cases, or the one with a given index.
+// The environment: all cases, a part of them, or the one with a given index.
 const (
 	longVariable = "FINWRIGHT_LONG"
+	partVariable = "FINWRIGHT_PART"
 	caseVariable = "FINWRIGHT_CASE"
 )
 
@@ -120,15 +121,20 @@ func (p Proof) Run(t *testing.T, body func(*Case)) int {
 	return count
 }
 
-// cases is what to run: a share, all, or one.
+// cases is what to run: a share, all, the k-th of n parts of all ("k/n"), or one.
 func (p Proof) cases() (first, count int) {
 	if i, err := strconv.Atoi(os.Getenv(caseVariable)); err == nil {
 		return i, 1
 	}
-	if Long() {
+	if !Long() {
+		return 0, p.Share
+	}
+	k, n := 1, 1
+	if _, err := fmt.Sscanf(os.Getenv(partVariable), "%d/%d", &k, &n); err != nil || k < 1 || k > n {
 		return 0, p.Full
 	}
-	return 0, p.Share
+	first = p.Full * (k - 1) / n
+	return first, p.Full*k/n - first
 }
 
 func (c *Case) try(body func(*Case)) {

@@ -58,9 +58,10 @@ func TestFailuresAreTold(t *testing.T) {
 	}{
 		{"FINWRIGHT_LONG=", []string{"FINWRIGHT_CASE=7: seven", "1 of 10 cases failed"}},
 		{"FINWRIGHT_LONG=1", []string{"FINWRIGHT_CASE=7: seven", "FINWRIGHT_CASE=61: panic: sixty-one", "2 of 100 cases failed", "proof:\tTestFailuresAreTold\t100\t3\t2\t"}},
+		{"FINWRIGHT_LONG=1 FINWRIGHT_PART=2/3", []string{"FINWRIGHT_CASE=61: panic", "1 of 33 cases failed", "proof:\tTestFailuresAreTold\t33\t3\t1\t"}},
 		{"FINWRIGHT_CASE=61", []string{"1 of 1 cases failed"}},
 	} {
-		out := run(c.env)
+		out := run(strings.Fields(c.env)...)
 		for _, want := range c.want {
 			if !strings.Contains(out, want) {
 				t.Errorf("%s does not say %q:\n%s", c.env, want, out)
