@@ -19,7 +19,8 @@ type Ruling struct {
 	Change  *Change      `json:"change"` // what would mend it; nil where nothing is offered
 }
 
-func (w Writer) ruling(res *design.Result) *Ruling {
+// Ruling judges a result.
+func (w Writer) Ruling(res *design.Result) *Ruling {
 	v := res.Verdict()
 	return &Ruling{State: v.State, Mark: w.mark(v.State), Text: w.say(verdictText(res, v)), Section: v.Section, Field: v.Notice.Field, Figure: v.Notice.Figure, Change: w.offered(v.Notice)}
 }

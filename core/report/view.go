@@ -136,7 +136,7 @@ func (w Writer) View(d document.Document, errs error, res *design.Result) View {
 		if res.Supports > 0 {
 			v.Even = w.even(res.Supports, float64(res.SpanWidth))
 		}
-		v.Headline, v.Ruling, v.Groups = w.headline(res), w.ruling(res), w.groups(res)
+		v.Headline, v.Ruling, v.Groups = w.headline(res), w.Ruling(res), w.groups(res)
 		if w.Section.ID == "" || w.Section.Methods {
 			v.Methods, v.Bars, v.Pairs = w.methods(res.Heat), w.bars(res.Heat), w.pairs(res)
 			v.ByMethods = methodsUsed(v.Methods)

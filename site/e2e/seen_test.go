@@ -78,6 +78,26 @@ func TestLastViewStandsBeforeTheFirstAnswer(t *testing.T) {
 	quiet(t, page)
 }
 
+// On a phone what stands early is no wider than the window, and the answer moves nothing that is reached for.
+func TestFirstViewOnAPhone(t *testing.T) {
+	page := plain.Page(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true})
+	page.Before(still)
+	page.Open("")
+	seen(t, page, "fin_od", "57.15")
+	page.Wait(`document.querySelectorAll("#groups .figure").length > 20`)
+	if wide := browser.Eval[[]string](page, `[document.documentElement, ...document.querySelectorAll("#headline .figure, #groups .figure, #sheet, .switch")]
+		.filter((e) => Math.max(e.scrollWidth, e.getBoundingClientRect().right) > 390).map((e) => e.cloneNode().outerHTML + e.scrollWidth)`); len(wide) > 0 {
+		t.Errorf("wider than the window: %q", wide)
+	}
+	press := `Math.round(` + element(id("section-heat")) + `.getBoundingClientRect().y)`
+	early := browser.Eval[int](page, press)
+	goesOn(page)
+	if late := browser.Eval[int](page, press); late != early {
+		t.Errorf("the sections move from %d to %d px with the answer", early, late)
+	}
+	quiet(t, page)
+}
+
 // What is no longer of the work, the shop or the choices in hand is not shown, nor what somebody else put there as more than text.
 func TestLastViewOfSomethingElseIsNotShown(t *testing.T) {
 	page := plain.Page(t, browser.Desk)

@@ -115,7 +115,7 @@ function list(root, name, other = name, above = new Set()) {
         let parts = made.get(figure.id);
         if (!parts) made.set(figure.id, (parts = make(figure.id, above.has(figure.id) ? other : name)));
         const stands = early && figure.absent !== "" && parts.root.isConnected;
-        parts.root.classList.toggle("earlier", stands);
+        parts.root.classList.toggle("older", stands);
         if (!stands) parts.show(figure);
         return parts.root;
       });

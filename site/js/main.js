@@ -265,6 +265,7 @@ function foresee(view) {
   answer.early();
   foreseen = true;
   form.show(view.fields);
+  status.show(view, asides); // it is in sight when it is answered, and keeps its room until then
   figures.show(view, () => sections.hideOthers(at("groups")));
   if (view.scene) sheet.foresee(view.scene).catch(() => {}); // told when it is needed
 }

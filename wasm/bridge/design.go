@@ -84,6 +84,7 @@ type wanted struct {
 	Glimpse  bool            `json:"glimpse,omitempty"`  // something is pulled: this answer has only what moves under the hand
 	Axes     []plots.Axes    `json:"axes,omitempty"`     // those in sight, which hold
 	Lists    bool            `json:"lists,omitempty"`    // and of a glimpse the figures that do not decide, which else come faster than they could be read
+	ruled    bool            // and the verdict
 }
 
 // show evaluates d, with the contents of one section.

@@ -36,6 +36,9 @@ func glimpse(before, d document.Document, area drawingArea, want wanted) (reply,
 	}
 	scene := compose(in, h, d.Units, area, metal)
 	out := page{View: w.Glimpse(before, d, &res, want.Lists), Scene: &scene}
+	if want.ruled {
+		out.View.Ruling = w.Ruling(&res)
+	}
 	if section.Marks != nil {
 		for _, c := range section.Marks(w, in, h) {
 			out.Rings = append(out.Rings, plots.Move(c))

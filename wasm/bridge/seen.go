@@ -9,12 +9,13 @@ type seenArgs struct {
 	wanted
 }
 
-// seen is a glimpse of a design with all its entries, traced on a sheet at which nothing can be pulled.
+// seen is a glimpse of a design with all its entries, traced on a sheet at which nothing can be pulled, and with the verdict: it
+// is not shown early, but keeps its room.
 func seen(a seenArgs) (reply, error) {
 	if err := document.Check(a.Document); err != nil {
 		return reply{}, err
 	}
-	a.Lists = true
+	a.Lists, a.ruled = true, true
 	a.Sheet.Hold = nil
 	if a.Sheet.Traced == nil {
 		a.Sheet.Traced = &tracedOn{K: 1, Ratio: 1}
