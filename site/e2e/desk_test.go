@@ -36,6 +36,7 @@ func atDesk(t *testing.T) *browser.Page {
 	if browser.Eval[bool](desk, element(id("section-surface"))+`.ariaPressed !== "true"`) {
 		desk.Click(id("section-surface")) // a test that failed may have left another one
 	}
+	browser.Eval[any](desk, `document.querySelectorAll("#notes button").forEach((read) => read.click())`) // what a test was told
 	loadExample(desk, 0)
 	return desk
 }
