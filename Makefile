@@ -72,7 +72,7 @@ fuzz: ## run every fuzz test for FUZZTIME (20s)
 
 golden: ## rewrite the golden files; look at the difference before you commit it
 	go test -tags ungenerated -run TestAPI ./wasm/bridge -update
-	go test $$(grep -rl 'flag.Bool("update"' --include='*_test.go' core wasm | xargs -n1 dirname | sort -u | sed 's|^|./|') -update
+	go test $$(grep -rl 'flag.Bool("update"' --include='*_test.go' core wasm testdata | xargs -n1 dirname | sort -u | sed 's|^|./|') -update
 	@$(MAKE) --no-print-directory fmt
 
 shots: dist chromium ## take the screenshots again, README's among them

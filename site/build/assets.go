@@ -81,7 +81,8 @@ func (a *assets) record(name, served string) {
 	a.served[name] = served
 }
 
-// askedByScripts picks the programs, data and frames: what the scripts must know the served name of.
+// askedByScripts picks the programs, data and frames, and the script that is fetched before it is run: what the scripts must know
+// the served name of.
 func (a *assets) askedByScripts() map[string]string {
 	asked := maps.Clone(a.served)
 	if a.above != nil {
@@ -90,7 +91,7 @@ func (a *assets) askedByScripts() map[string]string {
 		}
 	}
 	maps.DeleteFunc(asked, func(name, _ string) bool {
-		return !slices.ContainsFunc([]string{".wasm.gz", ".json", ".html", "language.txt"}, func(ending string) bool { return strings.HasSuffix(name, ending) })
+		return !slices.ContainsFunc([]string{".wasm.gz", ".json", ".html", "language.txt", "js/plots.js"}, func(ending string) bool { return strings.HasSuffix(name, ending) })
 	})
 	return asked
 }

@@ -12,7 +12,7 @@ import (
 var inlined = map[string][]string{
 	"engine": {
 		"runtime", "internal/runtime/...", "internal/abi", "internal/strconv", "math", "math/bits", "unicode/utf8",
-		"finwright/core/numeric", "finwright/core/material", "finwright/core/fluid", "finwright/core/tube", "finwright/core/fin/...",
+		"finwright/core/units", "finwright/core/numeric", "finwright/core/material", "finwright/core/fluid", "finwright/core/tube", "finwright/core/fin/...",
 		"finwright/core/bond", "finwright/core/airside", "finwright/core/inside", "finwright/core/exchanger", "finwright/core/drawing/ink",
 	},
 	"canvas": {"math", "finwright/core/drawing/ink"},

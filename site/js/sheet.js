@@ -1,6 +1,7 @@
 // @ts-check
 // Drawing and plots: what is loaded after the first figures, and redrawn with every change.
 
+import { asset } from "./assets.js";
 import { timed } from "./spent.js";
 
 const IDLE = 700; // ms without a change
@@ -20,8 +21,8 @@ const PAPER = { width: 700, height: 360 }; // px of the printer's drawing: as wi
  */
 export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, sections, more, fit, { onFailure, onResize }) {
   const drawingScript = import("./drawing.js"); // they come while the engine starts
-  const plotsScript = import("./plots.js");
-  for (const script of [drawingScript, plotsScript]) script.catch(() => {}); // told when they are needed
+  drawingScript.catch(() => {}); // told when it is needed
+  fetchEarly("js/plots.js");
   /** @type {ReturnType<typeof import("./drawing.js").createDrawing> | null} */ let drawing = null;
   /** @type {Awaited<ReturnType<typeof import("./plots.js").createPlots>> | null} */ let plots = null;
   /** @type {{document: import("./api.js").Document, view: import("./api.js").Page} | null} */ let good = null; // the last document that could be measured, with its view
@@ -166,7 +167,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
 
     /** Brings what draws to life; resolves when all is drawn. */
     async load() {
-      const [{ createPlots }] = await Promise.all([plotsScript, begun()]);
+      const [{ createPlots }] = await Promise.all([import("./plots.js"), begun()]);
       plots = await createPlots(plotsRoot, { onPlace: (values) => design.commit(set(values)), ...hand });
       plots.setTheme(theme());
       if (!good) return;
@@ -191,4 +192,11 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       drawing?.setTheme();
     },
   };
+}
+
+/** Fetches a script that is run later: running it takes a while, in which the first figures would wait. @param {string} name */
+function fetchEarly(name) {
+  const link = document.createElement("link");
+  [link.rel, link.href] = ["modulepreload", asset(name)];
+  document.head.append(link);
 }
