@@ -171,3 +171,24 @@ func TestColdMetalIsSeenOnDarkPaper(t *testing.T) {
 	choose(page, id("theme"), "light")
 	seen(false)
 }
+
+// Texts of the drawing and the charts grow with those of the page: 12 px at least in the window of a desk, and more in a larger one.
+func TestDrawingAndChartsGrowWithTheTexts(t *testing.T) {
+	page := atDesk(t)
+	defer page.Resize(browser.Desk)
+	size := func(view browser.View) (drawn, margin float64) {
+		page.Resize(view)
+		page.Wait(`parseFloat(getComputedStyle(document.querySelector("#drawing .words text")).fontSize) >= 0.77 * parseFloat(getComputedStyle(document.documentElement).fontSize)`)
+		waitState(page, "answered")
+		page.Wait(`document.querySelector("[data-plot=map] .bands")?.width > 0`)
+		drawn = browser.Eval[float64](page, `parseFloat(getComputedStyle(document.querySelector("#drawing .words text")).fontSize)`)
+		page.Wait("new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))).then(() => true)")
+		margin = browser.Eval[float64](page, `((map) => map.querySelector(".bands").getBoundingClientRect().x - map.querySelector(".canvas").getBoundingClientRect().x)(document.querySelector("[data-plot=map]"))`)
+		return drawn, margin
+	}
+	drawn, margin := size(browser.Desk)
+	wide, wideMargin := size(browser.View{Width: 2560, Height: 1440})
+	if drawn < 12 || wide < 1.2*drawn || wideMargin < 1.15*margin {
+		t.Errorf("texts of the drawing grow from %.2f to %.2f px, what holds those of the map from %.1f to %.1f", drawn, wide, margin, wideMargin)
+	}
+}

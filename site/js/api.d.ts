@@ -364,6 +364,7 @@ export interface Command {
 export interface DrawingArea {
   width: number;
   height: number;
+  letters?: number;
   hold?: Scales;
   traced?: TracedOn;
 }
@@ -371,6 +372,7 @@ export interface DrawingArea {
 export interface Room {
   wide: number;
   card: number;
+  letters?: number;
 }
 
 export interface Axes {
@@ -655,6 +657,7 @@ export interface ShownAsked {
 export interface Scene {
   width: number;
   height: number;
+  letters: number;
   views: View[];
   ink?: string;
   texts: Text[];

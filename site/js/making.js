@@ -2,6 +2,7 @@
 // What the making section shows: lines and rules beside the drawing, pictures below it.
 
 import { keyed, write } from "./keyed.js";
+import { letters } from "./letters.js";
 import { newMark, setMark } from "./mark.js";
 
 /**
@@ -184,7 +185,7 @@ export function createMaking(root, cards, onCommand) {
 
   return {
     /** What the pictures may take; while something is pulled only the tube's own is drawn. @param {boolean} pulled */
-    room: (pulled) => ({ wide: Math.floor(figures.get("length")?.parentElement?.clientWidth ?? 0), card: pulled ? 0 : Math.floor(cards.querySelector("section")?.clientWidth ?? 0) }),
+    room: (pulled) => ({ letters: letters(), wide: Math.floor(figures.get("length")?.parentElement?.clientWidth ?? 0), card: pulled ? 0 : Math.floor(cards.querySelector("section")?.clientWidth ?? 0) }),
 
     /** @param {Making | null} making */
     show(making) {

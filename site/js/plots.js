@@ -8,6 +8,7 @@ import { init, setPlatformAPI, use } from "echarts/core";
 import { CanvasRenderer } from "echarts/renderers";
 import { asset } from "./assets.js";
 import { Bands } from "./bands.js";
+import { letters } from "./letters.js";
 import { Rings } from "./rings.js";
 
 use([LineChart, ScatterChart, GridComponent, AxisPointerComponent, CanvasRenderer]);
@@ -380,6 +381,15 @@ class Chart {
   }
 }
 
+const LENGTHS = new Set(["fontSize", "lineHeight", "margin", "nameGap", "padding", "left", "right", "top", "bottom"]); // of an option, which hold texts
+
+/** An option for texts that are so much larger: what holds them grows with them. @param {any} option @param {number} by @param {string} [key] @returns {any} */
+function enlarged(option, by, key = "") {
+  if (Array.isArray(option)) return option.map((part) => enlarged(part, by, key));
+  if (option && typeof option === "object") return Object.fromEntries(Object.entries(option).map(([name, part]) => [name, enlarged(part, by, name)]));
+  return LENGTHS.has(key) && Number.isFinite(+option) ? option * by : option; // a share of the chart stays a share
+}
+
 /** @type {Promise<Record<string, Plot[]>>} the options of all charts, by units: they come with this script, while the engine starts */
 const loaded = loadOptions();
 loaded.catch(() => {}); // told when they are needed
@@ -420,7 +430,22 @@ export async function createPlots(root, hand) {
     return made;
   }
 
-  const optionOf = (/** @type {string} */ id) => /** @type {Plot} */ (options[units].find((plot) => plot.id === id));
+  let large = letters();
+  const optionOf = (/** @type {string} */ id) => {
+    const plot = /** @type {Plot} */ (options[units].find((one) => one.id === id));
+    return { ...plot, option: enlarged(plot.option, large), dark: enlarged(plot.dark, large) };
+  };
+
+  /** @param {number} by of the usual size */
+  function enlarge(by) {
+    if (by === large) return;
+    large = by;
+    for (const [id, figure] of figures) {
+      figure.plot = optionOf(id);
+      figure.show();
+    }
+  }
+  addEventListener("resize", () => enlarge(letters()));
 
   const watchPixelRatio = () => {
     matchMedia(`(resolution: ${devicePixelRatio}dppx)`).addEventListener(
@@ -475,6 +500,7 @@ export async function createPlots(root, hand) {
 
     /** Has a picture of each chart in sight ready for the printer. Paper is white, whatever the screen is. */
     print() {
+      enlarge(1); // as its size
       this.setTheme("light");
       for (const figure of figures.values()) figure.print();
     },
@@ -482,6 +508,7 @@ export async function createPlots(root, hand) {
     /** The printer is done. */
     printed() {
       for (const figure of figures.values()) figure.paper?.remove();
+      enlarge(letters());
     },
 
     /** @param {FieldMap} map */

@@ -2,6 +2,7 @@
 // Drawing and plots: what is loaded after the first figures, and redrawn with every change.
 
 import { asset } from "./assets.js";
+import { letters } from "./letters.js";
 import { timed } from "./spent.js";
 
 const IDLE = 700; // ms without a change
@@ -22,7 +23,8 @@ const PAPER = { width: 700, height: 360 }; // px of the printer's drawing: as wi
 export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, sections, more, fit, { onFailure, onResize }) {
   const drawingScript = import("./drawing.js"); // they come while the engine starts
   drawingScript.catch(() => {}); // told when it is needed
-  fetchEarly("js/plots.js");
+  fetchEarly({ rel: "modulepreload", href: asset("js/plots.js") });
+  fetchEarly({ rel: "preload", href: asset("charts.json"), as: "fetch", crossOrigin: "anonymous" });
   /** @type {ReturnType<typeof import("./drawing.js").createDrawing> | null} */ let drawing = null;
   /** @type {Awaited<ReturnType<typeof import("./plots.js").createPlots>> | null} */ let plots = null;
   /** @type {{document: import("./api.js").Document, view: import("./api.js").Page} | null} */ let good = null; // the last document that could be measured, with its view
@@ -36,7 +38,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   const dark = () => matchMedia("(prefers-color-scheme: dark)").matches;
   const forced = matchMedia("(forced-colors: active)"); // then the system's paper holds, whatever was chosen
   const theme = () => (forced.matches ? undefined : document.documentElement.dataset.theme) ?? (dark() ? "dark" : "light");
-  const size = () => ({ width: Math.round(width), height: Math.round(height) });
+  const size = () => ({ width: Math.round(width), height: Math.round(height), letters: letters() });
 
   const set = (/** @type {import("./api.js").Value[]} */ values) => ({ op: "set", values });
 
@@ -194,9 +196,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   };
 }
 
-/** Fetches a script that is run later: running it takes a while, in which the first figures would wait. @param {string} name */
-function fetchEarly(name) {
-  const link = document.createElement("link");
-  [link.rel, link.href] = ["modulepreload", asset(name)];
-  document.head.append(link);
+/** Fetches what is used later: to run the charts' script takes a while, in which the first figures would wait. @param {Partial<HTMLLinkElement>} what */
+function fetchEarly(what) {
+  document.head.append(Object.assign(document.createElement("link"), what));
 }

@@ -8,7 +8,7 @@ import { element, onScreen, PX_PER_MM, set } from "./overlay.js";
 const DIMENSION = "dim-"; // begins the ID of a dimension's text
 const FAMILY = "Barlow Semi Condensed"; // that the texts were laid out for
 const PLAIN = /^[ -~Ø–]*$/; // letters of which it is known how wide they are
-const HIGH = 10; // px, of capitals and figures
+const CAPITAL = 0.8; // height of capitals and figures, of the letters
 const INSET = 8; // px between the frame and a heading that stays
 
 /**
@@ -46,6 +46,7 @@ export function createWords(parent, controls) {
   }
 
   return (/** @type {Scene} */ scene, /** @type {Transform} */ t, /** @type {string} */ pulled) => {
+    set(parent, { "font-size": `${scene.letters * PX_PER_MM}px` });
     const closer = t.k > 1 ? inFrame(scene, t, placeOf(controls, /** @type {SVGElement} */ (parent.ownerSVGElement))) : null;
     place(scene.texts, (/** @type {SVGTextElement} */ node, /** @type {Text} */ text) => {
       texts.set(node, text);
@@ -98,13 +99,14 @@ function inFrame(scene, t, controls) {
   const frame = { left: 0, top: 0, right: scene.width * PX_PER_MM, bottom: scene.height * PX_PER_MM };
   /** @type {Map<string, Place | null>} */ const headings = new Map();
   const taken = [controls];
+  const high = CAPITAL * scene.letters * PX_PER_MM;
   for (const view of scene.views) {
     const from = onScreen(t, view.x, view.y);
     const to = onScreen(t, view.x + view.width, view.y + view.height);
     const corner = { x: Math.max(from.x, INSET), y: Math.max(from.y, INSET) };
     for (const text of scene.texts.filter(({ id }) => id === `title-${view.id}` || id === `scale-${view.id}`)) {
       const at = { x: corner.x + (text.x - view.x) * PX_PER_MM, y: corner.y + (text.y - view.y) * PX_PER_MM };
-      const box = boxOf(text, at);
+      const box = boxOf(text, at, high);
       const seen = box.right < Math.min(to.x, frame.right) && box.bottom < Math.min(to.y, frame.bottom) && !overlap(box, controls);
       headings.set(text.id, seen ? at : null);
       if (seen) taken.push(box);
@@ -114,7 +116,7 @@ function inFrame(scene, t, controls) {
     const heading = headings.get(text.id);
     if (heading !== undefined) return heading;
     const at = onScreen(t, text.x, text.y);
-    const box = boxOf(text, at);
+    const box = boxOf(text, at, high);
     const whole = box.left >= frame.left && box.top >= frame.top && box.right <= frame.right && box.bottom <= frame.bottom;
     return whole && !taken.some((other) => overlap(box, other)) ? at : null;
   };
@@ -127,12 +129,12 @@ function placeOf(element, over) {
   return { left: left - x, top: top - y, right: right - x, bottom: bottom - y };
 }
 
-/** @param {Text} text @param {Place} at @returns {Box} */
-function boxOf(text, { x, y }) {
+/** @param {Text} text @param {Place} at @param {number} high @returns {Box} */
+function boxOf(text, { x, y }, high) {
   const long = text.width * PX_PER_MM;
   const before = { start: 0, middle: long / 2, end: long }[/** @type {"start" | "middle" | "end"} */ (text.anchor)];
-  if (text.rotate === 0) return { left: x - before, top: y - HIGH, right: x - before + long, bottom: y };
-  return { left: x - HIGH, top: y + before - long, right: x, bottom: y + before }; // read from the right
+  if (text.rotate === 0) return { left: x - before, top: y - high, right: x - before + long, bottom: y };
+  return { left: x - high, top: y + before - long, right: x, bottom: y + before }; // read from the right
 }
 
 /** @param {Box} a @param {Box} b */

@@ -1074,6 +1074,8 @@ func encodeScene(e *encoder, v *sheet.Scene) {
 	e.number(v.Width)
 	e.key("height")
 	e.number(v.Height)
+	e.key("letters")
+	e.number(v.Letters)
 	e.key("views")
 	e.open('[')
 	for i := range v.Views {

@@ -17,6 +17,7 @@ type Options struct {
 	System   units.System
 	WidthPx  float64 // CSS pixels of the sheet; taken as leastWidthPx where it is less, mostPx where it is more
 	HeightPx float64 // the same with leastHeightPx, and the row of the temperatures' scale
+	Letters  float64 // height of the texts, of the usual; taken as 1 where it is less, mostLetters where it is more
 	Text     message.Catalogue
 	Tube     ink.Hatching  // zero: 45 degrees, coarse
 	Fin      ink.Hatching  // zero: 135 degrees, finer
@@ -33,13 +34,16 @@ const (
 	mostPx        = 10000
 )
 
+const mostLetters = 2.0
+
 // Every metal has its own hatching, coarse to fine.
 var (
 	tubeHatching = ink.Hatching{Angle: 45, Spacing: 1.7}
 	finHatching  = ink.Hatching{Angle: 135, Spacing: 1.1}
 )
 
-// Compose draws a tube. Where the sheet is narrow the views are stacked.
+// Compose draws a tube. Where the sheet is narrow the views are stacked. For larger letters it is laid out on a sheet that is smaller
+// by as much, and enlarged; the scales are those of the drawing as it is then.
 // Valid: every dimension positive, the bore open, the strip thinner than the pitch.
 func Compose(t tube.Tube, o Options) sheet.Scene {
 	if o.Tube == (ink.Hatching{}) {
@@ -52,7 +56,9 @@ func Compose(t tube.Tube, o Options) sheet.Scene {
 	if o.Heat != nil {
 		least += legendRow * ink.PxPerMM
 	}
-	w, h := min(max(o.WidthPx, leastWidthPx), mostPx)/ink.PxPerMM, min(max(o.HeightPx, least), mostPx)/ink.PxPerMM
+	o.Letters = min(max(o.Letters, 1), mostLetters)
+	w, h := min(max(o.WidthPx/o.Letters, leastWidthPx), mostPx)/ink.PxPerMM, min(max(o.HeightPx/o.Letters, least), mostPx)/ink.PxPerMM
+	o.Hold.Main, o.Hold.Detail = o.Hold.Main/o.Letters, o.Hold.Detail/o.Letters
 	c := composer{Options: o, section: newSection(t), Sheet: &sheet.Sheet{Scene: sheet.Scene{Width: w, Height: h}}, marks: &marks{}}
 	c.layout = arrange(w, h, o.Heat != nil)
 	c.scales = c.chooseScales()
@@ -75,6 +81,7 @@ func Compose(t tube.Tube, o Options) sheet.Scene {
 	c.Settle()
 	s := c.Sheet.Scene
 	s.Scales = c.scales
+	s.Enlarge(o.Letters)
 	if o.Traced != nil {
 		s.Traces = ink.Traces(s.Artwork, *o.Traced)
 	} else {
@@ -120,7 +127,7 @@ func (c composer) finOD() float64 { return c.od + 2*c.height }
 
 // heading states a view's title and scale over it.
 func (c composer) heading(id, title string, scale float64, at box) {
-	text := scaleText(c.Text, scale)
+	text := scaleText(c.Text, scale*c.Letters)
 	c.Scene.Views = append(c.Scene.Views, sheet.View{ID: id, Title: title, Scale: scale, ScaleText: text, X: at.x, Y: at.y, Width: at.w, Height: at.h})
 	c.Write("title-"+id, "title", at.x, at.y+sheet.TextHeight, sheet.Start, title)
 	if !c.layout.stacked {

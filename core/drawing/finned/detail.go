@@ -33,7 +33,7 @@ func (c composer) detailScale() float64 {
 	room := c.detailRoom()
 	low := c.layout.detail.h - c.layout.head - detailTop - detailBottom
 	lowest := low * footShare / max(c.foot+c.radius, 1e-3)
-	three, two := snapScale(min(lowest, room/(3*c.pitch))), snapScale(min(lowest, room/(2*c.pitch)))
+	three, two := c.snap(min(lowest, room/(3*c.pitch))), c.snap(min(lowest, room/(2*c.pitch)))
 	gapText := sheet.TextWidth(c.print(c.pitch - c.strip))
 	switch {
 	case three*c.strip >= legible && three*(c.pitch-c.strip) >= gapText:
@@ -41,7 +41,7 @@ func (c composer) detailScale() float64 {
 	case two*c.strip >= legible:
 		return two
 	}
-	return snapScale(min(lowest, lonelyStrip/c.strip))
+	return c.snap(min(lowest, lonelyStrip/c.strip))
 }
 
 // detailFins is how many fins stand in the detail: at most three.

@@ -111,6 +111,7 @@ func TestTintsFillWhatLiesUnderFins(t *testing.T) {
 
 // laidOut returns a composer with its layout and scales chosen.
 func (c composer) laidOut(w, h float64) composer {
+	c.Letters = 1
 	c.layout = arrange(w/ink.PxPerMM, h/ink.PxPerMM, c.Heat != nil)
 	c.scales = c.chooseScales()
 	return c

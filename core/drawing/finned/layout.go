@@ -72,11 +72,14 @@ const (
 	smallestHeld = 1e-3
 )
 
+// snap returns the greatest scale not above s that is a usual one when the sheet has been enlarged.
+func (c composer) snap(s float64) float64 { return snapScale(s*c.Letters) / c.Letters }
+
 // chooseScales fills the discs' place, and shows two or three fins in the detail. What is held stays, also where the tube
 // does not fit: then it is broken off.
 func (c composer) chooseScales() sheet.Scales {
 	fits := c.layout.disc / c.finOD()
-	s := sheet.Scales{Main: snapScale(fits), Detail: c.detailScale()}
+	s := sheet.Scales{Main: c.snap(fits), Detail: c.detailScale()}
 	if c.Hold.Main > smallestHeld*fits && c.Hold.Main < largestHeld*fits {
 		s.Main = c.Hold.Main
 	}

@@ -72,13 +72,14 @@ type Scales struct {
 type Scene struct {
 	ink.Artwork `json:"-"`
 
-	Width  float64 `json:"width"`
-	Height float64 `json:"height"`
-	Views  []View  `json:"views"`
-	Ink    []byte  `json:"ink,omitempty"`
-	Texts  []Text  `json:"texts"`
-	Grips  []Grip  `json:"grips"`
-	Scales Scales  `json:"scales"`
+	Width   float64 `json:"width"`
+	Height  float64 `json:"height"`
+	Letters float64 `json:"letters"` // height of the texts
+	Views   []View  `json:"views"`
+	Ink     []byte  `json:"ink,omitempty"`
+	Texts   []Text  `json:"texts"`
+	Grips   []Grip  `json:"grips"`
+	Scales  Scales  `json:"scales"`
 
 	Traces []ink.Trace `json:"traces,omitempty"`
 }

@@ -3,6 +3,7 @@ package svg
 
 import (
 	"bytes"
+	"cmp"
 	"fmt"
 	"html"
 	"math"
@@ -37,7 +38,7 @@ func Write(s sheet.Scene, style Style) string {
 		font = fmt.Sprintf(` font-family="%s"`, html.EscapeString(style.Font))
 	}
 	w.printf(`<svg xmlns="http://www.w3.org/2000/svg" class="scene" width="%smm" height="%smm" viewBox="0 0 %s %s" font-size="%s"%s fill="none" stroke-linejoin="round">`+"\n",
-		short(s.Width), short(s.Height), short(s.Width), short(s.Height), short(sheet.TextHeight), font)
+		short(s.Width), short(s.Height), short(s.Width), short(s.Height), short(cmp.Or(s.Letters, sheet.TextHeight)), font)
 	for _, t := range s.Tints {
 		tone := ink.HeatTone(t.Step)
 		w.path("heat", t.Loops, true, fmt.Sprintf(w.tones[tone], "fill")+w.stroke(tone, seam))
