@@ -104,7 +104,7 @@ globalThis.texts = (() => {
   }
 
   /** What stays while the page is scrolled lies over it. @param {Element} e */
-  const fixed = (e) => e.closest(".decides, [popover], dialog, .trouble") && innerWidth < 704;
+  const fixed = (e) => e.closest(".decides, .switch, [popover], dialog, .trouble") && innerWidth < 704;
 
   /** Texts that are smaller than so many px. @param {number} least */
   function small(least) {

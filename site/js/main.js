@@ -32,6 +32,7 @@ import { createSections } from "./sections.js";
 import { createSheet } from "./sheet.js";
 import { createEvenSpans, createSpans } from "./spans.js";
 import { timed } from "./spent.js";
+import { keepCurveNear, showContents } from "./phone.js";
 import { createStatus } from "./status.js";
 import { createSurvivors } from "./survivors.js";
 import { createTheme } from "./theme.js";
@@ -59,7 +60,7 @@ const notes = createNotes(at("notes"));
 const design = createDesign(engine, (live) => ({ ...sheet.area(live), axes: sheet.axes() }), { show, aside, answer: answered, keep, reason, failed });
 const making = createMaking(at("making"), at("cards"), (command) => design.commit(command));
 const shop = createShop(at("shop"), at("shop-open"), engine, () => sheet.lastGood(), () => design.refresh(), { tell: (name, why, open) => notes.tell("shop", name, why, open), done: (name) => notes.done("shop", name) }, reason);
-const sections = createSections(at("sections"), (section) => showSection(section).catch(failed));
+const sections = createSections(at("sections"), (section) => showSection(section).catch(failed), () => showContents(at("figures"), at("plots")));
 const opening = sections.current; // the section that the page comes with
 const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, sections, (live) => ({
   shop: shop.text,
@@ -229,6 +230,7 @@ placePopovers();
 watchKeys(design);
 watchCopy({ figure: (figure) => copyLine({ figure }), sentence: (sentence) => copyLine({ sentence }) });
 linkSameThings(document.body);
+keepCurveNear(at("entries"), at("plots"), at("decides"));
 
 /**
  * A picture that fails takes nothing else with it.

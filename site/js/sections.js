@@ -5,8 +5,9 @@
 /**
  * @param {HTMLElement} nav
  * @param {(section: string) => void} onShow
+ * @param {() => void} onPress one was pressed, if only the one that is in sight
  */
-export function createSections(nav, onShow) {
+export function createSections(nav, onShow, onPress) {
   const buttons = [.../** @type {NodeListOf<HTMLButtonElement>} */ (nav.querySelectorAll("[data-section]"))];
   let current = buttons[0].dataset.section ?? "";
 
@@ -30,8 +31,9 @@ export function createSections(nav, onShow) {
     button.addEventListener("click", () => {
       const { top } = button.getBoundingClientRect();
       show(button.dataset.section ?? "");
-      // A section has entries of its own, on a phone above the button: that stays under the finger.
+      // A section has entries of its own, which may come above the button: that stays under the finger.
       scrollBy({ top: button.getBoundingClientRect().top - top, behavior: "instant" });
+      onPress();
     });
   }
   hideOthers();
