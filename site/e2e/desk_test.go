@@ -38,6 +38,8 @@ func atDesk(t *testing.T) *browser.Page {
 	}
 	browser.Eval[any](desk, `document.querySelectorAll("#notes button").forEach((read) => read.click())`) // what a test was told
 	loadExample(desk, 0)
+	desk.Wait("new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))).then(() => true)")
+	waitState(desk, "answered") // in a window that a test left in another size, too
 	return desk
 }
 
