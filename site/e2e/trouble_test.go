@@ -126,6 +126,7 @@ func TestMissingScriptIsTold(t *testing.T) {
 			}
 			// Without pictures the figures are whole all the same: with the line and its price, and in each section.
 			page.Wait(`/^[0-9]/.test(` + element(figureOf("price_tube")) + `?.textContent)`)
+			page.WaitMark("finwright:drawn") // until then the page grows, the more so without a style sheet
 			page.Click(id("section-heat"))
 			page.WaitText(id("methods-used"), "ESDU 86022")
 			page.Type(entry("fin_height"), "11 mm")
