@@ -46,8 +46,8 @@ func (p *Page) Centre(selector string) Point {
 	p.Wait(element(selector))
 	return Eval[Point](p, `(async () => {
 		const element = `+element(selector)+`;
-		element.scrollIntoView({block: "nearest", inline: "nearest", behavior: "instant"});
 		for (let last = null; ; ) {
+			element.scrollIntoView({block: "nearest", inline: "nearest", behavior: "instant"}); // each time: what is above it may grow
 			const box = element.getBoundingClientRect();
 			if (!element.checkVisibility({visibilityProperty: true})) box.x = NaN; // it has not come to its place
 			if (last && box.x === last.x && box.y === last.y && box.width === last.width && box.height === last.height) {

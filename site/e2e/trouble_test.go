@@ -126,7 +126,9 @@ func TestMissingScriptIsTold(t *testing.T) {
 			}
 			// Without pictures the figures are whole all the same: with the line and its price, and in each section.
 			page.Wait(`/^[0-9]/.test(` + element(figureOf("price_tube")) + `?.textContent)`)
-			page.WaitMark("finwright:drawn") // until then the page grows, the more so without a style sheet
+			page.WaitMark("finwright:drawn")
+			// Until then the page grows, and without a style sheet for a while longer.
+			page.Wait(`((at) => new Promise((resolve) => setTimeout(() => resolve(at === document.documentElement.scrollHeight), 500)))(document.documentElement.scrollHeight)`)
 			page.Click(id("section-heat"))
 			page.WaitText(id("methods-used"), "ESDU 86022")
 			page.Type(entry("fin_height"), "11 mm")
