@@ -1,7 +1,7 @@
 // @ts-check
 // Figures: name, value, unit, mark. They are made once and then only rewritten, since a pull rewrites them with every move.
 
-import { write } from "./keyed.js";
+import { hide, write } from "./keyed.js";
 import { setMark } from "./mark.js";
 
 /**
@@ -145,10 +145,10 @@ function make(id, name) {
       write(value, figure.absent || figure.value);
       write(unit, figure.unit);
       value.classList.toggle("absent", figure.absent !== "");
-      amount.dataset.full = figure.full;
+      if (amount.dataset.full !== figure.full) amount.dataset.full = figure.full;
       write(rests, figure.beside);
       const silent = !figure.beside || name === "listed"; // what stands in the headline says it there
-      if (rests.hidden !== silent) rests.hidden = silent;
+      hide(rests, silent);
       if (root.title !== figure.basis) root.title = figure.basis;
       setMark(mark, figure.state, figure.mark);
       if (mark.title !== figure.tests) mark.title = figure.tests;

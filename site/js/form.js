@@ -2,7 +2,7 @@
 // The entries. What somebody is typing is theirs: nothing overwrites a text while the cursor is in it.
 
 import { unfold } from "./folds.js";
-import { write } from "./keyed.js";
+import { hide, write } from "./keyed.js";
 
 /** @typedef {Map<string, import("./design.js").Aside>} Asides */
 
@@ -97,7 +97,7 @@ function row(root, change) {
     },
     /** @param {import("./api.js").FormField} field */
     show(field) {
-      root.hidden = !field.used;
+      hide(root, !field.used);
       entry.show(field.text, field.error);
       const whole = control instanceof HTMLSelectElement ? (control.selectedOptions[0]?.text ?? "") : field.typed || field.auto;
       if (root.dataset.text !== whole) control.title = root.dataset.text = whole;
@@ -112,7 +112,7 @@ function row(root, change) {
       write(other, beside);
       if (!alone || alone.dataset.is === unit) return;
       alone.dataset.is = unit;
-      alone.hidden = !unit;
+      hide(alone, !unit);
       alone.textContent = alone.dataset.unit.replace("{unit}", unit);
     },
   };

@@ -27,6 +27,11 @@ export function keyed(parent, make, ordered = true) {
   };
 }
 
+/** Leaves alone what is hidden already, or shown. @param {HTMLElement} element @param {boolean} yes */
+export function hide(element, yes) {
+  if (element.hidden !== yes) element.hidden = yes;
+}
+
 /** Leaves the text alone when it is the same, and a selection in it too; a text in place of another is laid out sooner than a new one. @param {Element} element @param {string} text */
 export function write(element, text) {
   const [first, second] = element.childNodes;

@@ -2,6 +2,8 @@
 // Where the design stands in a chart: a ring in each panel, and an upright through it. They lie over the chart, since it takes
 // the chart library many times as long to move them. A ring is pulled where the design shall go.
 
+import { hide } from "./keyed.js";
+
 /**
  * @typedef {import("./api.js").Spot} Spot
  * @typedef {{min: number, max: number}} Span
@@ -45,8 +47,8 @@ export class Rings {
   place(chart) {
     this.made.forEach(([ring, upright], gridIndex) => {
       const at = this.at(chart, gridIndex);
-      ring.hidden = !at;
-      upright.hidden = !at || !this.upright;
+      hide(ring, !at);
+      hide(upright, !at || !this.upright);
       if (!at) return;
       ring.style.transform = `translate(${at.x}px, ${at.y}px)`;
       upright.style.transform = `translate(${at.x}px, ${at.top}px)`;

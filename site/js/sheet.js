@@ -34,11 +34,11 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   let unitsOf = "";
   let paperOf = ""; // what the printer's drawing shows
 
-  let [width, height] = [0, 0]; // measured when there is something to draw: the first question does not wait for a layout
+  let [width, height, large] = [0, 0, 1]; // measured when there is something to draw: the first question does not wait for a layout
   const dark = () => matchMedia("(prefers-color-scheme: dark)").matches;
   const forced = matchMedia("(forced-colors: active)"); // then the system's paper holds, whatever was chosen
   const theme = () => (forced.matches ? undefined : document.documentElement.dataset.theme) ?? (dark() ? "dark" : "light");
-  const size = () => ({ width: Math.round(width), height: Math.round(height), letters: letters() });
+  const size = () => ({ width: Math.round(width), height: Math.round(height), letters: large });
 
   const set = (/** @type {import("./api.js").Value[]} */ values) => ({ op: "set", values });
 
@@ -95,6 +95,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       above: [.../** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll(".decides, #status"))],
     });
     ({ width, height } = drawingRoot.getBoundingClientRect());
+    large = letters();
     return drawing;
   }
 
@@ -124,6 +125,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     if (contentRect.width === 0) return; // hidden for the printer
     const before = JSON.stringify(size());
     ({ width, height } = contentRect);
+    large = letters();
     if (plots && JSON.stringify(size()) !== before) onResize(); // before, the first drawing is yet to be asked for
   }).observe(drawingRoot);
 

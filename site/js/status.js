@@ -2,7 +2,7 @@
 // One line that says what to look at: entries that cannot be used, else the one verdict on the design.
 
 import { unfold } from "./folds.js";
-import { keyed, write } from "./keyed.js";
+import { hide, keyed, write } from "./keyed.js";
 import { newMark, setMark } from "./mark.js";
 
 const TOLD = 6000; // ms
@@ -49,7 +49,7 @@ export function createStatus(root, form, onTake, onCopy) {
       write(after, rest);
       write(apply, change ? (says.apply ?? "").replace("{change}", change.text) : "");
       write(effect, change?.effect ?? "");
-      for (const part of [before, press, after, apply, effect]) part.hidden = !part.textContent;
+      for (const part of [before, press, after, apply, effect]) hide(/** @type {HTMLElement} */ (part), !part.textContent);
       onPress = focus;
       onApply = () => change && onTake(change.command);
     };
@@ -129,7 +129,7 @@ export function createStatus(root, form, onTake, onCopy) {
       const bad = faults.length > 0;
       root.classList.toggle("wrong", bad);
       root.classList.toggle("judged", !bad);
-      more.hidden = bad || notices.length < 2;
+      hide(more, bad || notices.length < 2);
       if (bad) say(wrong(faults));
       else if (view.ruling) say(ruled(view.ruling));
       write(more, view.remarks);
