@@ -22,7 +22,8 @@ import (
 // Read turns a document into an input. On any wrong entry it returns
 // FieldErrors that name all of them.
 func Read(d document.Document) (field.Input, error) {
-	r := reader{text: d.Text, units: d.Units}
+	entries := d.Fields // d.Text would copy the document for every text
+	r := reader{text: func(id string) string { return entries[id].Text }, units: d.Units}
 	for i := range field.Fields {
 		r.read(&field.Fields[i])
 	}

@@ -85,44 +85,42 @@ func (r *Relaxation) Prepare(rate float64, m Mesh) {
 	}
 }
 
+// collocate solves (I + step A) T = T0 + step A f, with the integrals A, for each unit f and for T0 = 1. No pivot is looked for: Gauss's
+// weights make I + step A positive, in the sense of the product that they weigh.
 func collocate(step float64) collocated {
 	r := collocated{step: step}
-	// (I + step A) T = T0 + step A f, solved for each unit f and for T0 = 1.
-	var m [stages][2*stages + 1]float64
+	var m [stages][stages]float64 // I + step A, and in the end its inverse
 	for i := range stages {
 		for j := range stages {
-			a := r.step * collocation.integral[i][j]
-			m[i][j], m[i][stages+j] = a, a
+			m[i][j] = step * collocation.integral[i][j]
 		}
 		m[i][i]++
-		m[i][2*stages] = 1
 	}
 	for k := range stages {
-		pivot := k
-		for i := k + 1; i < stages; i++ {
-			if math.Abs(m[i][k]) > math.Abs(m[pivot][k]) {
-				pivot = i
-			}
-		}
-		if pivot != k {
-			m[k], m[pivot] = m[pivot], m[k]
+		from := &m[k]
+		pivot := 1 / from[k]
+		from[k] = 1
+		for j := range from {
+			from[j] *= pivot
 		}
 		for i := range stages {
 			if i == k {
 				continue
 			}
-			factor := m[i][k] / m[k][k]
-			rest, from := &m[i], &m[k]
-			for j := k + 1; j < len(rest); j++ {
+			rest := &m[i]
+			factor := rest[k]
+			rest[k] = 0
+			for j := range rest {
 				rest[j] -= factor * from[j]
 			}
 		}
 	}
 	for i := range stages {
 		for j := range stages {
-			r.reply[i][j] = m[i][stages+j] / m[i][i]
+			r.reply[i][j] = -m[i][j] // step A times the inverse is what the inverse leaves of I
+			r.carry[i] += m[i][j]
 		}
-		r.carry[i] = m[i][2*stages] / m[i][i]
+		r.reply[i][i]++
 	}
 	return r
 }

@@ -139,9 +139,21 @@ func Worst(list []Verdict) figure.State {
 // of which alone most rules can be judged, then the fewest refusals, then the fewest
 // watches, then the order of the file. It says too what the rules say of that line. Valid: at least one line.
 func Choose(c *shop.Capability, o *making.Order) (line *shop.Line, verdicts []Verdict) {
-	least := math.MaxInt
+	lines := make([]*shop.Line, 0, len(c.Lines))
 	for i := range c.Lines {
-		bad, list := 0, Judge(c, &c.Lines[i], o)
+		if _, makes := c.Lines[i].Practice(o.Tube.Fin.Type); makes {
+			lines = append(lines, &c.Lines[i])
+		}
+	}
+	if _, boughtIn := c.BoughtInFor(&o.Tube); boughtIn || len(lines) == 0 {
+		lines = lines[:0]
+		for i := range c.Lines {
+			lines = append(lines, &c.Lines[i])
+		}
+	}
+	least := math.MaxInt
+	for _, l := range lines { // another one loses, and to judge it takes longer
+		bad, list := 0, Judge(c, l, o)
 		for _, v := range list {
 			switch {
 			case v.State == figure.No && v.Rule == madeRule:
@@ -153,7 +165,7 @@ func Choose(c *shop.Capability, o *making.Order) (line *shop.Line, verdicts []Ve
 			}
 		}
 		if bad < least {
-			line, verdicts, least = &c.Lines[i], list, bad
+			line, verdicts, least = l, list, bad
 		}
 	}
 	return line, verdicts
