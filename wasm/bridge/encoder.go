@@ -6,22 +6,26 @@ import (
 	"math"
 	"slices"
 	"strconv"
+	"sync/atomic"
 )
 
 // encoder writes JSON. Each value ends with a comma, which the bracket that closes around it takes away. What it writes of a struct is
 // generated (encoders.go).
 type encoder struct{ text []byte }
 
-// first is the room that an encoder begins with [bytes]: most answers fit into twice of it.
-const first = 1 << 15
+// least is the room that an encoder begins with [bytes], and last the length of the answer before, which the next is about as long as.
+const least = 1 << 13
+
+var last atomic.Int64
 
 // encoded is the JSON of an object with one member.
 func encoded(name string, value any) []byte {
-	e := encoder{make([]byte, 0, first)}
+	e := encoder{make([]byte, 0, max(least, last.Load()*9/8))}
 	e.open('{')
 	e.key(name)
 	encode(&e, value)
 	e.close('}')
+	last.Store(int64(len(e.text)))
 	return e.text[:len(e.text)-1]
 }
 

@@ -20,8 +20,11 @@ type link struct {
 	conductance float64 // [W/K]
 }
 
+// linksOf is how many links come to a node, about.
+const linksOf = 4
+
 func newNetwork(unknowns int) *network {
-	return &network{ground: make([]float64, unknowns), load: make([]float64, unknowns)}
+	return &network{links: make([]link, 0, linksOf*unknowns), ground: make([]float64, unknowns), load: make([]float64, unknowns)}
 }
 
 func (n *network) join(i, j int, conductance float64) {
