@@ -54,7 +54,7 @@ func Evaluate(in field.Input, h Heat) Result {
 	b := builder{in: &in, t: &in.Tube, s: &s, clean: cleaned(&in, &h)}
 	r := Result{Surface: s, Heat: h, Auto: Auto(&in)}
 	r.remark(surfacePart, figure.Good, notices(&in, &s, judged))
-	r.remark(heatPart, h.kept(), heatNotices(&in, h))
+	r.remark(heatPart, h.kept(), heatNotices(&in, &h))
 	r.Groups = []FigureGroup{
 		{"efficiency", "surface", b.efficiency()},
 		{"areas", "surface", b.areas()},

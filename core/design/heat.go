@@ -124,7 +124,7 @@ func methods[A airside.Answer](k units.Kind, estimates []airside.Estimate[A], us
 }
 
 // heatNotices remarks on wishes not met, on temperatures and on correlations outside their range.
-func heatNotices(in *field.Input, h Heat) []Notice {
+func heatNotices(in *field.Input, h *Heat) []Notice {
 	if !h.Absent.None() {
 		return []Notice{{State: figure.Watch, Field: h.Field, Figure: "duty", Message: h.Absent}}
 	}
@@ -145,8 +145,8 @@ func heatNotices(in *field.Input, h Heat) []Notice {
 			Message: message.New("notice.out_of_range", "method", message.Key("inside."+f.Method), "why", passed(f.Limits)[0]),
 		})
 	}
-	out = append(out, bondNotices(in, &h)...)
+	out = append(out, bondNotices(in, h)...)
 	out = append(out, gasNotices(in, &h.Thermal)...)
-	out = append(out, heldNotices(in, &h)...)
+	out = append(out, heldNotices(in, h)...)
 	return append(out, h.beyond()...)
 }

@@ -34,8 +34,8 @@ type Production struct {
 	Day      shop.Day         // the page's; 0: not said
 	Refused  *Part            // what refuses the tube, of surface and heat; nil where neither does, and until AddMaking
 
-	in   field.Input
-	heat Heat
+	in   *field.Input
+	heat *Heat
 }
 
 // LineVerdict counts what one line's rules say.
@@ -53,7 +53,7 @@ const swingShare = 0.10
 
 // Make judges and plans a checked input in its shop. h tells how hot the metal gets.
 func Make(in field.Input, h Heat) Production {
-	m := Brief(in, h)
+	m := brief(&in, &h)
 	c := m.Shop
 	for i := range c.Lines {
 		l := &c.Lines[i]
@@ -69,7 +69,9 @@ func Make(in field.Input, h Heat) Production {
 
 // Brief judges and plans a checked input on the line that it is for, as much as every section tells of its making: neither
 // the other lines nor what moves the price.
-func Brief(in field.Input, h Heat) Production {
+func Brief(in field.Input, h Heat) Production { return brief(&in, &h) }
+
+func brief(in *field.Input, h *Heat) Production {
 	m := judge(in, h)
 	m.Plan = making.PlanOf(m.Shop, m.Line, m.Order, nil)
 	return m
@@ -77,13 +79,13 @@ func Brief(in field.Input, h Heat) Production {
 
 // Unmade is a design that nobody makes: what is tried in it is weighed by surface and heat alone.
 func Unmade(in field.Input, h Heat) Production {
-	return Production{in: in, heat: h}
+	return Production{in: &in, heat: &h}
 }
 
 // judge holds an input against the rules of the line that it is for, without a plan.
-func judge(in field.Input, h Heat) Production {
+func judge(in *field.Input, h *Heat) Production {
 	c := over(&in.Wish, *in.Shop)
-	m := Production{Shop: &c, Order: making.OrderOf(&in, h.hottest()), Auto: in.Wish.Line == "", in: in, heat: h}
+	m := Production{Shop: &c, Order: making.OrderOf(in, h.hottest()), Auto: in.Wish.Line == "", in: in, heat: h}
 	i := slices.IndexFunc(c.Lines, func(l shop.Line) bool { return l.Name == in.Wish.Line })
 	if i >= 0 {
 		m.Line = &c.Lines[i]

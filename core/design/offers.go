@@ -152,5 +152,5 @@ func (m *Production) refusals() map[string]bool {
 // remarks are those on surface and heat.
 func (m *Production) remarks() []Notice {
 	s := m.in.Surface(&m.heat.Thermal)
-	return append(notices(&m.in, &s, nil), heatNotices(&m.in, m.heat)...)
+	return append(notices(m.in, &s, nil), heatNotices(m.in, m.heat)...)
 }

@@ -42,7 +42,7 @@ type sources struct {
 	*Production // nil without a shop
 	in          *field.Input
 	surface     rating.Surface
-	heat        Heat
+	heat        *Heat
 }
 
 // RowFigures lists the columns: the surface, the bank at work, the making.
@@ -118,12 +118,12 @@ func RowOf(in field.Input) (Row, error) {
 	if err != nil {
 		return Row{}, err
 	}
-	s := sources{in: &in, surface: in.Surface(&h.Thermal), heat: h}
+	s := sources{in: &in, surface: in.Surface(&h.Thermal), heat: &h}
 	row := Row{Cells: make([]Cell, len(RowFigures)), State: figure.Good}
 	row.remark(notices(&in, &s.surface, judgeShape(&in)))
-	row.remark(heatNotices(&in, h))
+	row.remark(heatNotices(&in, &h))
 	if in.Shop != nil {
-		m := Brief(in, h)
+		m := brief(&in, &h)
 		s.Production, row.Line = &m, m.Line.Name
 		row.remark(m.notices())
 	}
