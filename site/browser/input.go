@@ -138,10 +138,22 @@ func (p *Page) mouse(kind input.DispatchMouseEventType, at Point, button input.M
 // Swipe pulls with one finger.
 func (p *Page) Swipe(from, to Point, steps int) {
 	p.tb.Helper()
+	p.Touch(from, to, steps)
+	p.Lift()
+}
+
+// Touch puts a finger on a place and moves it to another one, where it stays until Lift.
+func (p *Page) Touch(from, to Point, steps int) {
+	p.tb.Helper()
 	p.touch(input.DispatchTouchEventTypeTouchStart, from)
 	for _, at := range between(from, to, steps) {
 		p.touch(input.DispatchTouchEventTypeTouchMove, at)
 	}
+}
+
+// Lift takes the finger of Touch away.
+func (p *Page) Lift() {
+	p.tb.Helper()
 	p.touch(input.DispatchTouchEventTypeTouchEnd)
 }
 

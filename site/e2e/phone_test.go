@@ -52,3 +52,20 @@ func TestPhoneBringsTogether(t *testing.T) {
 	page.Screenshot(shots, "phone-heat")
 	quiet(t, page)
 }
+
+// What a finger points at is read over the curves, and goes with the finger.
+func TestReadingGoesWithTheFinger(t *testing.T) {
+	page := opened(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, "")
+	page.WaitMark("finwright:drawn")
+	reading := element(id("plot-height") + " .reading")
+	from, to := within(page, "height", 0.25, 0.3), within(page, "height", 0.4, 0.3)
+	page.Touch(from, to, 6)
+	page.Wait(reading + ".checkVisibility() && " + reading + ".textContent")
+	// Of the canvas it may take the line of the axis' name, as high as the room over the first panel.
+	if !browser.Eval[bool](page, reading+".getBoundingClientRect().bottom <= "+element(canvas("height"))+".getBoundingClientRect().top + 26") {
+		t.Error("the reading lies over the curves")
+	}
+	page.Lift()
+	page.Wait("!" + reading + ".checkVisibility()")
+	quiet(t, page)
+}
