@@ -47,6 +47,9 @@ func TestPulledDrawingIsThePaintedOne(t *testing.T) {
 			page.Click(id("undo"))
 			waitTyped(page, "fin_height", "5/8 in")
 		})
+		page.Resize(browser.View{Width: 1920, Height: 1080}) // where texts are larger, and lines of the page no whole pixels high
+		page.Wait(`innerWidth === 1920`)
+		page.Wait("new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))).then(() => true)")
 	}
 }
 

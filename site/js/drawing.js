@@ -65,7 +65,7 @@ export function createDrawing(root, page) {
   function onHold(held) {
     const { width, height } = root.getBoundingClientRect();
     Object.assign(root.style, held ? { width: `${width}px`, height: `${height}px` } : { width: "", height: "" });
-    for (const line of page.above) Object.assign(line.style, held ? { height: `${line.offsetHeight}px`, contain: "strict" } : { height: "", contain: "" });
+    for (const line of page.above) Object.assign(line.style, held ? { height: `${line.getBoundingClientRect().height}px`, contain: "strict" } : { height: "", contain: "" });
   }
 
   /** Places what lies over the sheet. */

@@ -2,7 +2,7 @@
 // The texts over the painted sheet. Closer to, a view's title and scale stay in sight, and a text that they or the frame
 // would cut is not shown.
 
-import { keyed } from "./keyed.js";
+import { keyed, write } from "./keyed.js";
 import { element, onScreen, PX_PER_MM, set } from "./overlay.js";
 
 const DIMENSION = "dim-"; // begins the ID of a dimension's text
@@ -59,7 +59,7 @@ export function createWords(parent, controls) {
         transform: `translate(${at.x} ${at.y}) rotate(${text.rotate})`,
       });
       if (node.textContent === text.text) return;
-      node.textContent = text.text;
+      write(node, text.text);
       fit(node, text);
     });
   };
