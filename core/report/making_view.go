@@ -92,7 +92,7 @@ type Picture struct {
 type Room struct {
 	Wide    float64 `json:"wide"`              // of the whole-length drawing
 	Card    float64 `json:"card"`              // of a card; 0: only the drawing of the whole length is wanted, for a tube that is being pulled
-	Letters float64 `json:"letters,omitempty"` // how large texts are, of the usual; taken as 1 to 2
+	Letters float64 `json:"letters,omitempty"` // how large texts are, of the usual, as sheet.LettersOf takes it
 }
 
 // Making renders how a design is made.
@@ -227,7 +227,7 @@ func (w Writer) along(l units.Length) string {
 
 func (w Writer) pictures(m *design.Production, room Room) []Picture {
 	out := []Picture{}
-	letters := min(max(room.Letters, 1), 2)
+	letters := sheet.LettersOf(room.Letters)
 	room.Wide, room.Card = room.Wide/letters, room.Card/letters
 	add := func(id string, scene func() (sheet.Scene, bool)) {
 		p := Picture{ID: id, Alt: w.Texts.Text("making.picture." + id)}

@@ -97,14 +97,14 @@ globalThis.texts = (() => {
     boxes.sort((a, b) => a.top - b.top);
     boxes.forEach((box, i) => {
       for (let k = i + 1; k < boxes.length && boxes[k].top < box.bottom; k++) {
-        if (over(box, boxes[k], 1.5) && !fixed(box.e) && !fixed(boxes[k].e)) wrong.push(`${named(boxes[k].e)} lies on ${named(box.e)}`);
+        if (over(box, boxes[k], 1.5) && fixed(box.e) === fixed(boxes[k].e)) wrong.push(`${named(boxes[k].e)} lies on ${named(box.e)}`);
       }
     });
     return wrong;
   }
 
   /** What stays while the page is scrolled lies over it. @param {Element} e */
-  const fixed = (e) => e.closest(".decides, .switch, [popover], dialog, .trouble") && innerWidth < 704;
+  const fixed = (e) => (innerWidth < 704 ? e.closest(".decides, .switch, [popover], dialog, .trouble") : null);
 
   /** Texts that are smaller than so many px. @param {number} least */
   function small(least) {

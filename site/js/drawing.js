@@ -61,11 +61,11 @@ export function createDrawing(root, page) {
     if (scene) picture.show(scene, pan.transform()).catch(page.onFailure);
   });
 
-  /** Its room keeps its size and place under the hand, whatever the lines above it come to say: what changes in one is laid out there alone. @param {boolean} held */
+  /** Its room keeps its size and place under the hand, whatever the lines above it come to say. @param {boolean} held */
   function onHold(held) {
     const { width, height } = root.getBoundingClientRect();
     Object.assign(root.style, held ? { width: `${width}px`, height: `${height}px` } : { width: "", height: "" });
-    for (const line of page.above) Object.assign(line.style, held ? { height: `${line.getBoundingClientRect().height}px`, contain: "strict" } : { height: "", contain: "" });
+    for (const line of page.above) Object.assign(line.style, held ? { height: `${line.getBoundingClientRect().height}px`, overflow: "hidden" } : { height: "", overflow: "" });
   }
 
   /** Places what lies over the sheet. */

@@ -17,7 +17,7 @@ type Options struct {
 	System   units.System
 	WidthPx  float64 // CSS pixels of the sheet; taken as leastWidthPx where it is less, mostPx where it is more
 	HeightPx float64 // the same with leastHeightPx, and the row of the temperatures' scale
-	Letters  float64 // height of the texts, of the usual; taken as 1 where it is less, mostLetters where it is more
+	Letters  float64 // height of the texts, of the usual, as sheet.LettersOf takes it
 	Text     message.Catalogue
 	Tube     ink.Hatching  // zero: 45 degrees, coarse
 	Fin      ink.Hatching  // zero: 135 degrees, finer
@@ -33,8 +33,6 @@ const (
 	leastHeightPx = 220.0 // of views side by side: stacked, they are on a sheet of that width or higher
 	mostPx        = 10000
 )
-
-const mostLetters = 2.0
 
 // Every metal has its own hatching, coarse to fine.
 var (
@@ -56,7 +54,7 @@ func Compose(t tube.Tube, o Options) sheet.Scene {
 	if o.Heat != nil {
 		least += legendRow * ink.PxPerMM
 	}
-	o.Letters = min(max(o.Letters, 1), mostLetters)
+	o.Letters = sheet.LettersOf(o.Letters)
 	w, h := min(max(o.WidthPx/o.Letters, leastWidthPx), mostPx)/ink.PxPerMM, min(max(o.HeightPx/o.Letters, least), mostPx)/ink.PxPerMM
 	o.Hold.Main, o.Hold.Detail = o.Hold.Main/o.Letters, o.Hold.Detail/o.Letters
 	c := composer{Options: o, section: newSection(t), Sheet: &sheet.Sheet{Scene: sheet.Scene{Width: w, Height: h}}, marks: &marks{}}

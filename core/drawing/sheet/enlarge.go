@@ -2,6 +2,12 @@ package sheet
 
 import "finwright/core/drawing/ink"
 
+// most is how many times as high as usual texts get.
+const most = 2
+
+// LettersOf is how high texts are to be, of the usual, where a page has them so many times as large: nought where it does not say.
+func LettersOf(times float64) float64 { return min(max(times, 1), most) }
+
 // Enlarge takes a scene to a sheet that is larger, texts and all; lines stay as thin, hatching as close and arrowheads as small as they are.
 // Valid: by > 0.
 func (s *Scene) Enlarge(by float64) {
