@@ -27,8 +27,8 @@ func TestOpenBondReachesTheHeadline(t *testing.T) {
 	}
 	duty, _ := res.Find("duty")
 	said := duty.Beside[len(duty.Beside)-1]
-	if said.Key != "beside.bond_band" || said.Args["closed"].(message.Amount).SI != value("duty_closed") || said.Args["open"] != message.Key("opened.upset") ||
-		said.Args["strains"] != (message.Span{Kind: units.Duty, Low: value("duty_soft"), High: value("duty_hard")}) {
+	if said.Key != "beside.bond_band" || said.Arg("closed").(message.Amount).SI != value("duty_closed") || said.Arg("open") != message.Key("opened.upset") ||
+		said.Arg("strains") != (message.Span{Kind: units.Duty, Low: value("duty_soft"), High: value("duty_hard")}) {
 		t.Errorf("beside the duty: %v", said)
 	}
 	if state, field := noticed(res, "notice.bond_open"); state != figure.Watch || field != "upset" {

@@ -130,7 +130,7 @@ func TestAboveALimitNamesCaseAndLimit(t *testing.T) {
 	}
 	all := evaluate(t, read(t, "start_up", "90 °C", "upset", "95 °C"))
 	for _, id := range []string{"tested_normal", "tested_start_up", "tested_upset"} {
-		if f, _ := all.Find(id); f.State != figure.Kept || f.Tests.Args["limit"].(message.Amount).SI != 130 {
+		if f, _ := all.Find(id); f.State != figure.Kept || f.Tests.Arg("limit").(message.Amount).SI != 130 {
 			t.Errorf("%s: within a limit that is only remembered, yet %q against %v", id, f.State, f.Tests)
 		}
 	}
@@ -185,17 +185,17 @@ func TestHotGasOutside(t *testing.T) {
 		return message.Message{}, false
 	}
 	// The joint sees its root, which is hotter than the water that the form states.
-	if why, ok := said(hot("fin_type", "knurled_footed", "inside_flow", "1 kg/s"), "limit.above_standard"); !ok || why.Args["temperature"].(message.Amount).SI <= 105 {
+	if why, ok := said(hot("fin_type", "knurled_footed", "inside_flow", "1 kg/s"), "limit.above_standard"); !ok || why.Arg("temperature").(message.Amount).SI <= 105 {
 		t.Errorf("a root above the limit of its joint: %v", why)
 	}
-	if why, ok := said(hot("fin_type", "extruded", "fin_metal", "al1060", "flow_lost", "possible"), "limit.above_standard"); !ok || why.Args["temperature"].(message.Amount).SI != 340 {
+	if why, ok := said(hot("fin_type", "extruded", "fin_metal", "al1060", "flow_lost", "possible"), "limit.above_standard"); !ok || why.Arg("temperature").(message.Amount).SI != 340 {
 		t.Errorf("a dry run in gas of 340 °C: %v", why)
 	}
 	if why, ok := said(hot("start_up", "105 °C", "upset", "105 °C"), "limit.above_metal"); ok {
 		t.Errorf("steel fins in gas of 340 °C: %v", why)
 	}
 	// A tube that is not fed takes the gas temperature, so its metal does.
-	if why, ok := said(hot("flow_lost", "possible", "tube_metal_limit", "320 °C"), "limit.above_tube_metal"); !ok || why.Args["temperature"].(message.Amount).SI != 340 {
+	if why, ok := said(hot("flow_lost", "possible", "tube_metal_limit", "320 °C"), "limit.above_tube_metal"); !ok || why.Arg("temperature").(message.Amount).SI != 340 {
 		t.Errorf("a tube of 320 °C at most in gas of 340 °C: %v", why)
 	}
 }

@@ -142,8 +142,8 @@ func TestWhatIsHeldUnstatedIsSaid(t *testing.T) {
 		for _, n := range r.Notices {
 			if n.Field == "hold_process" {
 				said = n.Message.Key
-				if process, _ := r.Find("process_out"); n.Message.Key == "notice.hold_outlet" && n.Message.Args["outlet"] != celsius(process.SI) {
-					t.Errorf("%s: %v held, found %g", name, n.Message.Args["outlet"], process.SI)
+				if process, _ := r.Find("process_out"); n.Message.Key == "notice.hold_outlet" && n.Message.Arg("outlet") != celsius(process.SI) {
+					t.Errorf("%s: %v held, found %g", name, n.Message.Arg("outlet"), process.SI)
 				}
 			}
 		}

@@ -75,7 +75,7 @@ func TestMeanOfTensionWoundFins(t *testing.T) {
 	}
 	for _, f := range found {
 		if f.Why.Key == "limit.above_standard" && f.Case == exchanger.Normal {
-			if got := f.Why.Args["temperature"].(message.Amount).SI; got != mean {
+			if got := f.Why.Arg("temperature").(message.Amount).SI; got != mean {
 				t.Errorf("held against the limit: %g, want the mean of %g", got, mean)
 			}
 			return

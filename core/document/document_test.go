@@ -267,7 +267,7 @@ func openable(t testing.TB, text string) {
 			t.Fatalf("%v: %s", err, text)
 		}
 		said := message.English().Render(why.Message, units.SI)
-		if name, _ := why.Args["what"].(message.Message); name.Args["name"] == nil && decoders.MatchString(said) {
+		if name, _ := why.Arg("what").(message.Message); name.Arg("name") == nil && decoders.MatchString(said) {
 			t.Errorf("%q is said of %s", said, text)
 		}
 		return

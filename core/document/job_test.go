@@ -169,7 +169,7 @@ func TestHugeListIsNotTakenApart(t *testing.T) {
 	_, err := Open(text)
 	runtime.ReadMemStats(&after)
 	var oe *OpenError
-	if !errors.As(err, &oe) || oe.Key != "open.count" || oe.Args["count"] != 1<<20+1 {
+	if !errors.As(err, &oe) || oe.Key != "open.count" || oe.Arg("count") != 1<<20+1 {
 		t.Errorf("%v", err)
 	}
 	if took := after.TotalAlloc - before.TotalAlloc; took > uint64(2*len(text)) {

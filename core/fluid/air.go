@@ -14,6 +14,9 @@ const (
 	airDensest     = 200e3              // [Pa]
 )
 
+// Logarithms [-] of the reducing temperature and of the energy of collision e/k = 103.3 K, over 1 K.
+var logAirCritical, logAirEnergy = math.Log(airCritical), math.Log(103.3)
+
 // DryAir returns the properties of dry air at absolute temperature t [K] and
 // pressure p [Pa].
 //
@@ -59,7 +62,7 @@ func airHeatCapacity(t float64) float64 {
 	faint := 2.0 / 3 * math.Exp(-w)
 	return airGasConstant * (3.490888032 +
 		t*(2.395525583e-6+t*(7.172111248e-9-t*3.115413101e-13)) +
-		0.223806688*math.Pow(t, -1.5) +
+		0.223806688/(t*math.Sqrt(t)) +
 		0.791309509*vibration(25.36365) + 0.212236768*vibration(16.90741) +
 		0.197938904*w*w*faint/((1+faint)*(1+faint)))
 }
@@ -67,23 +70,26 @@ func airHeatCapacity(t float64) float64 {
 // collision is the polynomial of the collision integral in ln(t/(e/k)).
 var collision = [5]float64{0.431, -0.4623, 0.08406, 0.005341, -0.00331}
 
-// residual is one term N tau^t delta^d exp(-delta^l) of a transport equation; l = 0 leaves
-// the exponential out.
+// residual is one term N tau^(t/20) delta^d exp(-delta^l) of a transport equation; l = 0 leaves
+// the exponential out. The exponents t of the source are all twentieths.
 type residual struct {
-	n, t float64
-	d, l int
+	n       float64
+	t, d, l int
 }
 
 // transport is a state of air as the equations of viscosity and conductivity have it: both raise the same two numbers.
 type transport struct {
-	tau, delta powers
-	faded      [3]float64 // exp(-delta^l) by l; 1 for 0
-	dilute     float64    // viscosity [uPa s] at zero density
+	tau    powers // of the twentieth root of tau
+	delta  powers
+	faded  [3]float64 // exp(-delta^l) by l; 1 for 0
+	dilute float64    // viscosity [uPa s] at zero density
 }
 
 // transportAt prepares them at t [K] and density rho [kg/m3].
 func transportAt(t, rho float64) transport {
-	s := transport{tau: anyPowers(airCritical / t), delta: wholePowers(rho / airReducing), dilute: diluteAirViscosity(t)}
+	log := math.Log(t)
+	root := math.Exp((logAirCritical - log) / 20)
+	s := transport{tau: wholePowers(root), delta: wholePowers(rho / airReducing), dilute: diluteAirViscosity(t, log)}
 	s.faded = [...]float64{1, math.Exp(-s.delta.whole(1)), math.Exp(-s.delta.whole(2))}
 	return s
 }
@@ -92,21 +98,21 @@ func (s *transport) sum(terms []residual) float64 {
 	sum := 0.0
 	for i := range terms {
 		r := &terms[i]
-		sum += r.n * s.tau.to(r.t) * s.delta.whole(r.d) * s.faded[r.l]
+		sum += r.n * s.tau.whole(r.t) * s.delta.whole(r.d) * s.faded[r.l]
 	}
 	return sum
 }
 
-// diluteAirViscosity returns the viscosity [uPa s] of air at zero density.
-func diluteAirViscosity(t float64) float64 {
-	const energy, size = 103.3, 0.36 // [K], [nm]
-	x := math.Log(t / energy)
+// diluteAirViscosity returns the viscosity [uPa s] of air at zero density, at t [K] with its logarithm.
+func diluteAirViscosity(t, log float64) float64 {
+	const size = 0.36 // [nm]
+	x := log - logAirEnergy
 	omega := math.Exp(collision[0] + x*(collision[1]+x*(collision[2]+x*(collision[3]+x*collision[4]))))
 	return 0.0266958 * math.Sqrt(airMolarMass*t) / (size * size * omega)
 }
 
 var airViscosityTerms = []residual{
-	{10.72, 0.2, 1, 0}, {1.122, 0.05, 4, 0}, {0.002019, 2.4, 9, 0}, {-8.876, 0.6, 1, 1}, {-0.02916, 3.6, 8, 1},
+	{10.72, 4, 1, 0}, {1.122, 1, 4, 0}, {0.002019, 48, 9, 0}, {-8.876, 12, 1, 1}, {-0.02916, 72, 8, 1},
 }
 
 // viscosity returns the viscosity [Pa s].
@@ -116,12 +122,12 @@ var airViscosityTerms = []residual{
 func (s *transport) viscosity() float64 { return 1e-6 * (s.dilute + s.sum(airViscosityTerms)) }
 
 var airConductivityTerms = []residual{
-	{8.743, 0.1, 1, 0},
+	{8.743, 2, 1, 0},
 	{14.76, 0, 2, 0},
-	{-16.62, 0.5, 3, 2},
-	{3.793, 2.7, 7, 2},
-	{-6.142, 0.3, 7, 2},
-	{-0.3778, 1.3, 11, 2},
+	{-16.62, 10, 3, 2},
+	{3.793, 54, 7, 2},
+	{-6.142, 6, 7, 2},
+	{-0.3778, 26, 11, 2},
 }
 
 // conductivity returns the conductivity [W/(m K)], without the enhancement near the critical point.
@@ -129,6 +135,6 @@ var airConductivityTerms = []residual{
 // Valid: 60 <= t <= 2000, gas, far from the critical point.
 // Source: Lemmon and Jacobsen 2004, eqs 4 to 6.
 func (s *transport) conductivity() float64 {
-	dilute := 1.308*s.dilute + 1.405*s.tau.to(-1.1) - 1.036*s.tau.to(-0.3)
+	dilute := 1.308*s.dilute + 1.405*s.tau.whole(-22) - 1.036*s.tau.whole(-6)
 	return 1e-3 * (dilute + s.sum(airConductivityTerms))
 }

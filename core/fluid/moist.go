@@ -45,19 +45,30 @@ func MoistAir(t, p, w float64) (Properties, error) {
 	vapourCp := -steamGasConstant * idealSteam(t).tt
 	vapourMu := steamViscosity(t, 0)
 	vapourK := steamConductivity(t, 0)
-	// weight returns how much the second gas hinders the first.
-	weight := func(mu1, mu2, m1, m2 float64) float64 {
-		f := 1 + math.Sqrt(mu1/mu2)*math.Pow(m2/m1, 0.25)
-		return f * f / math.Sqrt(8*(1+m1/m2))
-	}
-	inAir := 1 - x + x*weight(air.Viscosity, vapourMu, airMolarMass, steamMolarMass)
-	inVapour := x + (1-x)*weight(vapourMu, air.Viscosity, steamMolarMass, airMolarMass)
+	root := math.Sqrt(air.Viscosity / vapourMu)
+	inAir := 1 - x + x*vapourHinders.weight(root)
+	inVapour := x + (1-x)*airHinders.weight(1/root)
 	return Properties{
 		Density:      p / t * ((1-x)/airGasConstant + x/steamGasConstant),
 		HeatCapacity: (air.HeatCapacity + w*vapourCp) / (1 + w),
 		Viscosity:    (1-x)*air.Viscosity/inAir + x*vapourMu/inVapour,
 		Conductivity: (1-x)*air.Conductivity/inAir + x*vapourK/inVapour,
 	}, nil
+}
+
+// hinders is what of Wilke's weight, of how much one gas hinders another, hangs on their molar masses alone.
+type hinders struct{ fourth, under float64 }
+
+var vapourHinders, airHinders = hindersBy(airMolarMass, steamMolarMass), hindersBy(steamMolarMass, airMolarMass)
+
+func hindersBy(of, by float64) hinders {
+	return hinders{math.Pow(by/of, 0.25), 1 / math.Sqrt(8*(1+of/by))}
+}
+
+// weight takes the root of the viscosity of the gas over that of the other [-].
+func (h hinders) weight(root float64) float64 {
+	f := 1 + root*h.fourth
+	return f * f * h.under
 }
 
 // HumidityRatio returns the water [kg/kg] that a kilogram of dry air carries at

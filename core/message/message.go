@@ -38,8 +38,8 @@ type Fins float64
 // Message is a key and the arguments that fill its {places}: Amount, Least, Most, Span, Fins, string,
 // int, Typed, another Message, or another key as Key. Amounts of one message that differ are never printed alike.
 type Message struct {
-	Key  string
-	Args map[string]any
+	Key   string
+	pairs []any // name and value in turn: few, and most messages are never read
 }
 
 // Key is an argument that is itself the key of a text.
@@ -50,14 +50,26 @@ type Typed string
 
 // New makes a message from a key and name, value pairs.
 func New(key string, pairs ...any) Message {
-	m := Message{Key: key}
-	for i := 0; i+1 < len(pairs); i += 2 {
-		if m.Args == nil {
-			m.Args = map[string]any{}
+	return Message{key, append([]any(nil), pairs...)} // a copy, so that those who call need no heap
+}
+
+// Arg returns the argument of a name, nil if there is none.
+func (m Message) Arg(name string) any {
+	for i := 0; i+1 < len(m.pairs); i += 2 {
+		if m.pairs[i] == name {
+			return m.pairs[i+1]
 		}
-		m.Args[pairs[i].(string)] = pairs[i+1]
 	}
-	return m
+	return nil
+}
+
+// Args are the arguments.
+func (m Message) Args() []any {
+	out := make([]any, 0, len(m.pairs)/2)
+	for i := 1; i < len(m.pairs); i += 2 {
+		out = append(out, m.pairs[i])
+	}
+	return out
 }
 
 // None reports whether there is no message.
@@ -131,7 +143,7 @@ func (c Catalogue) plural(m Message, name string, words []string, s units.System
 
 // argument prints what fills a place of m.
 func (c Catalogue) argument(m Message, name string, s units.System) string {
-	switch a := m.Args[name].(type) {
+	switch a := m.Arg(name).(type) {
 	case Amount:
 		return c.amount(m, a, units.Nearest, s)
 	case Least:
@@ -160,11 +172,9 @@ func (c Catalogue) argument(m Message, name string, s units.System) string {
 // amount prints an amount of m beside the others of its unit.
 func (c Catalogue) amount(m Message, a Amount, side units.Side, s units.System) string {
 	b := units.Beside{Side: side}
-	if len(m.Args) > 1 {
-		for _, arg := range m.Args {
-			if other, ok := AmountOf(arg); ok && other.Kind.Unit(s) == a.Kind.Unit(s) {
-				b.Others = append(b.Others, other.SI)
-			}
+	for i := 1; len(m.pairs) > 2 && i < len(m.pairs); i += 2 {
+		if other, ok := AmountOf(m.pairs[i]); ok && other.Kind.Unit(s) == a.Kind.Unit(s) {
+			b.Others = append(b.Others, other.SI)
 		}
 	}
 	return c.Numbers.SayBeside(a.Kind, a.SI, b, s)

@@ -10,7 +10,7 @@ import (
 func Unread(e *units.ParseError) Message {
 	m := New("error."+string(e.Reason), "text", Typed(e.Text), "part", Typed(e.Part), "accepts", Accepts(e.Kind))
 	if e.Reason == units.TwoWays {
-		m.Args["point"], m.Args["plain"] = Typed(strings.Replace(e.Part, ",", ".", 1)), Typed(strings.Replace(e.Part, ",", "", 1))
+		m.pairs = append(m.pairs, "point", Typed(strings.Replace(e.Part, ",", ".", 1)), "plain", Typed(strings.Replace(e.Part, ",", "", 1)))
 	}
 	return m
 }

@@ -136,7 +136,7 @@ func readsApart(t testing.TB, w Writer, s *spoken) map[string]bool {
 	var within func(m message.Message, text string)
 	within = func(m message.Message, text string) {
 		var list []message.Amount
-		for _, arg := range m.Args {
+		for _, arg := range m.Args() {
 			if inner, ok := arg.(message.Message); ok {
 				within(inner, text)
 			}

@@ -67,7 +67,7 @@ func methodsUsed(methods []ShownMethod) string {
 func (w Writer) Alarm(h design.Heat) string {
 	for _, f := range h.Findings {
 		if f.State == figure.No {
-			return w.say(message.New("drawing.alarm", "case", message.Key("case."+string(f.Case)), "limit", f.Why.Args["limit"]))
+			return w.say(message.New("drawing.alarm", "case", message.Key("case."+string(f.Case)), "limit", f.Why.Arg("limit")))
 		}
 	}
 	return ""

@@ -18,14 +18,14 @@ import (
 
 // argument is what fills a place of a message, as the reader sees it.
 func argument(w Writer, m message.Message, name string) string {
-	a, _ := message.AmountOf(m.Args[name])
+	a, _ := message.AmountOf(m.Arg(name))
 	b := units.Beside{}
-	for _, arg := range m.Args {
+	for _, arg := range m.Args() {
 		if other, ok := message.AmountOf(arg); ok && other.Kind.Unit(w.System) == a.Kind.Unit(w.System) {
 			b.Others = append(b.Others, other.SI)
 		}
 	}
-	switch m.Args[name].(type) {
+	switch m.Arg(name).(type) {
 	case message.Least:
 		b.Side = units.Up
 	case message.Most:
@@ -187,7 +187,7 @@ func TestBoundsOfTheLineAreGoodWhenTyped(t *testing.T) {
 				continue
 			}
 			for _, v := range s.made.Verdicts {
-				if v.State != figure.No || v.Rule.Field != c[0] || v.Measure.Kind != field.Must(c[0]).Kind || v.Why.Args[c[2]] == nil {
+				if v.State != figure.No || v.Rule.Field != c[0] || v.Measure.Kind != field.Must(c[0]).Kind || v.Why.Arg(c[2]) == nil {
 					continue
 				}
 				text := argument(w, v.Why, c[2])
@@ -235,7 +235,7 @@ func TestWhatIsAskedForIsTaken(t *testing.T) {
 					return design.FieldError{}, false
 				}
 				e, ok := told()
-				if !ok || e.Message.Args[c.place] == nil {
+				if !ok || e.Message.Arg(c.place) == nil {
 					t.Errorf("%v: %v says nothing of %s", c.pairs, e, c.place)
 					continue
 				}

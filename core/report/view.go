@@ -320,7 +320,7 @@ func passed(s figure.State) bool { return s.Graver(figure.Kept) }
 // amounts are those of a kind in a message [SI].
 func amounts(m message.Message, k units.Kind) []float64 {
 	var out []float64
-	for _, arg := range m.Args {
+	for _, arg := range m.Args() {
 		if inner, ok := arg.(message.Message); ok {
 			out = append(out, amounts(inner, k)...)
 		} else if a, ok := message.AmountOf(arg); ok && a.Kind == k {

@@ -141,7 +141,7 @@ func stated(t testing.TB) bounds {
 		if len(faults) == 0 || faults[0].Path != l.Path || faults[0].Why.Key != "error.range" {
 			t.Fatalf("%s takes a number far out: %v", l.Path, faults)
 		}
-		low, high := message.Amount(faults[0].Why.Args["low"].(message.Least)), message.Amount(faults[0].Why.Args["high"].(message.Most))
+		low, high := message.Amount(faults[0].Why.Arg("low").(message.Least)), message.Amount(faults[0].Why.Arg("high").(message.Most))
 		b.numbers[pattern(l.Path)] = limits{l.Kind, low.SI, high.SI, strings.HasSuffix(l.Path, "/low")}
 	}
 	var visit func(any, string)
@@ -157,7 +157,7 @@ func stated(t testing.TB) bounds {
 			if at < 0 {
 				t.Fatalf("the list %s may be as long as it likes: %v", path, faults[:min(3, len(faults))])
 			}
-			b.items[pattern(path)] = faults[at].Why.Args["most"].(int)
+			b.items[pattern(path)] = faults[at].Why.Arg("most").(int)
 			visit(n[0], nth(path, 0))
 		}
 	}

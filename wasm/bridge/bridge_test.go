@@ -280,15 +280,19 @@ func FuzzCall(f *testing.F) {
 }
 
 func BenchmarkEdit(b *testing.B) {
-	args, err := json.Marshal(map[string]any{
-		"document": cases.First(), "sheet": area, "quantity": "used_area",
-		"commands": []any{map[string]any{"op": "set", "values": []any{map[string]any{"field": "fin_height", "number": 14.2, "unit": "mm"}}}},
-	})
-	if err != nil {
-		b.Fatal(err)
-	}
-	for b.Loop() {
-		Call("edit", args)
+	for _, section := range []string{"surface", "heat"} {
+		args, err := json.Marshal(map[string]any{
+			"document": cases.First(), "sheet": area, "section": section, "quantity": "used_area",
+			"commands": []any{map[string]any{"op": "set", "values": []any{map[string]any{"field": "fin_height", "number": 14.2, "unit": "mm"}}}},
+		})
+		if err != nil {
+			b.Fatal(err)
+		}
+		b.Run(section, func(b *testing.B) {
+			for b.Loop() {
+				Call("edit", args)
+			}
+		})
 	}
 }
 

@@ -170,12 +170,12 @@ func drawShop(t testing.TB, r *rand.Rand) (text []byte, c shop.Capability, fault
 			return text, c, faults
 		}
 		for _, f := range faults {
-			low, bounded := message.AmountOf(f.Why.Args["low"])
+			low, bounded := message.AmountOf(f.Why.Arg("low"))
 			if !bounded {
 				continue
 			}
 			limit := low
-			if high, ok := message.AmountOf(f.Why.Args["high"]); ok && r.IntN(2) == 0 {
+			if high, ok := message.AmountOf(f.Why.Arg("high")); ok && r.IntN(2) == 0 {
 				limit = high
 			}
 			at := lead(tree, f.Path)

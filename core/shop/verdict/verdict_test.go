@@ -340,7 +340,7 @@ func TestCoilTooShortIsOneReason(t *testing.T) {
 	}
 	v := verdict(t, Judge(&c, &c.Lines[0], &o), "coil")
 	p := making.PlanOf(&c, &c.Lines[0], &o, nil)
-	if v.State != figure.No || !reflect.DeepEqual(p.Absent[making.TheStrip], v.Why) || p.Absent[making.TheStrip].Args["coil"] != message.Of(units.Run, v.Measure.Limit) {
+	if v.State != figure.No || !reflect.DeepEqual(p.Absent[making.TheStrip], v.Why) || p.Absent[making.TheStrip].Arg("coil") != message.Of(units.Run, v.Measure.Limit) {
 		t.Errorf("%+v, %+v", v, p.Absent[making.TheStrip])
 	}
 }
@@ -366,7 +366,7 @@ func TestSpanHoldsTheRunDown(t *testing.T) {
 		t.Errorf("%+v", v)
 	}
 	o.Tube.Spans = append(o.Tube.Spans, tube.Span{Centre: 5, Width: 0.1266})
-	if v := verdict(t, Judge(&c, &c.Lines[0], &o), "span_width"); v.Why.Args["number"] != 1 || v.Measure.Value != 0.126 || len(v.Change) != 2 {
+	if v := verdict(t, Judge(&c, &c.Lines[0], &o), "span_width"); v.Why.Arg("number") != 1 || v.Measure.Value != 0.126 || len(v.Change) != 2 {
 		t.Errorf("the narrowest of the spans is not named: %+v", v)
 	}
 	if v := verdict(t, list, "plain_end_b"); v.State != figure.No || math.Abs(v.Change[0].SI-0.112) > 1e-9 {
