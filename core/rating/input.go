@@ -27,6 +27,7 @@ type Input struct {
 type Air struct {
 	FilmGiven  bool
 	Film       units.FilmCoefficient // on the whole outside surface, if it is given; else it follows from the bank
+	FilmError  float64               // [-] by which the film in force is taken to be off; no design has one
 	FilmMethod string                // of airside.FilmMethods, or ByRule
 	DropMethod string                // of airside.DropMethods, or ByRule
 	Metal      Optional              // [C] at which conductivities are read; not stated: what the bank finds

@@ -183,10 +183,11 @@ func (m means) differs(n means) float64 {
 
 // film returns the outside film coefficient in force [W/(m2 K)].
 func (s *settling) film(t *Thermal) float64 {
-	if s.in.Air.FilmGiven {
-		return float64(s.in.Air.Film)
+	h := float64(s.in.Air.Film)
+	if !s.in.Air.FilmGiven {
+		h = airside.FilmMethods[s.pair.Film].Compute(s.cross(t)).Coefficient
 	}
-	return airside.FilmMethods[s.pair.Film].Compute(s.cross(t)).Coefficient
+	return h * (1 + s.in.Air.FilmError)
 }
 
 // cross takes the stream as it is now.

@@ -17,6 +17,8 @@ export interface Methods {
   shop_edit: { args: EditShopArgs; reply: ShopReply };
   shop_effect: { args: ShopEffectArgs; reply: ShopEffect };
   start: { args: StartArgs; reply: Started };
+  sure: { args: SureArgs; reply: ShownSure };
+  sure_draws: { args: DrawsArgs; reply: Draws };
   svg: { args: SvgArgs; reply: Drawn };
   working: { args: WorkingArgs; reply: Working };
 }
@@ -263,6 +265,37 @@ export interface Started {
   notice: string;
 }
 
+export interface SureArgs {
+  document: Document;
+  shop?: string;
+  limits?: Record<string, string>;
+  seed: number;
+  figure: string;
+  outcomes?: string[];
+}
+
+export interface ShownSure {
+  absent: string;
+  bands: ShownBand[];
+  figures: NamedFigure[];
+  widths: ShownWidth[];
+  meets: string;
+  said: string[];
+}
+
+export interface DrawsArgs {
+  document: Document;
+  shop?: string;
+  limits?: Record<string, string>;
+  seed: number;
+  from: number;
+  count: number;
+}
+
+export interface Draws {
+  outcomes: string;
+}
+
 export interface SvgArgs {
   document: Document;
   section?: string;
@@ -482,6 +515,35 @@ export interface ShopEffectRow {
   label: string;
   unit: string;
   cells: ShopEffectCell[];
+}
+
+export interface ShownBand {
+  id: string;
+  label: string;
+  limit: string;
+  unit: string;
+  wrong: string;
+  note: string;
+  low: string;
+  high: string;
+  left: number;
+  right: number;
+  absent: boolean;
+}
+
+export interface NamedFigure {
+  id: string;
+  label: string;
+}
+
+export interface ShownWidth {
+  id: string;
+  label: string;
+  unit: string;
+  as: string;
+  low: string;
+  mid: string;
+  high: string;
 }
 
 export interface Where {

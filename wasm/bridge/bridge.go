@@ -39,6 +39,9 @@ var methods = map[string]method{
 	"rows":     with[rowsArgs, listed](rows),
 	"changed":  with[changedArgs, compared](changed),
 
+	"sure":       with[sureArgs, report.ShownSure](sure),
+	"sure_draws": with[drawsArgs, draws](sureDraws),
+
 	"shop":      with[shopArgs, shopReply](shopForm),
 	"shop_edit": with[editShopArgs, shopReply](editShop),
 

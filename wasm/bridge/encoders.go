@@ -43,6 +43,10 @@ func encode(e *encoder, answer any) {
 		encodeShopEffect(e, &v)
 	case started:
 		encodeStarted(e, &v)
+	case report.ShownSure:
+		encodeShownSure(e, &v)
+	case draws:
+		encodeDraws(e, &v)
 	case drawn:
 		encodeDrawn(e, &v)
 	case report.Working:
@@ -294,6 +298,46 @@ func encodeStarted(e *encoder, v *started) {
 	e.string(v.Item)
 	e.key("notice")
 	e.string(v.Notice)
+	e.close('}')
+}
+
+func encodeShownSure(e *encoder, v *report.ShownSure) {
+	e.open('{')
+	e.key("absent")
+	e.string(v.Absent)
+	e.key("bands")
+	e.open('[')
+	for i := range v.Bands {
+		encodeShownBand(e, &v.Bands[i])
+	}
+	e.close(']')
+	e.key("figures")
+	e.open('[')
+	for i := range v.Figures {
+		encodeNamedFigure(e, &v.Figures[i])
+	}
+	e.close(']')
+	e.key("widths")
+	e.open('[')
+	for i := range v.Widths {
+		encodeShownWidth(e, &v.Widths[i])
+	}
+	e.close(']')
+	e.key("meets")
+	e.string(v.Meets)
+	e.key("said")
+	e.open('[')
+	for _, v0 := range v.Said {
+		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeDraws(e *encoder, v *draws) {
+	e.open('{')
+	e.key("outcomes")
+	e.bytes(v.Outcomes)
 	e.close('}')
 }
 
@@ -762,6 +806,61 @@ func encodeShopEffectRow(e *encoder, v *report.ShopEffectRow) {
 		encodeShopEffectCell(e, &v.Cells[i])
 	}
 	e.close(']')
+	e.close('}')
+}
+
+func encodeShownBand(e *encoder, v *report.ShownBand) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("limit")
+	e.string(v.Limit)
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("wrong")
+	e.string(v.Wrong)
+	e.key("note")
+	e.string(v.Note)
+	e.key("low")
+	e.string(v.Low)
+	e.key("high")
+	e.string(v.High)
+	e.key("left")
+	e.number(v.Left)
+	e.key("right")
+	e.number(v.Right)
+	e.key("absent")
+	e.flag(v.Absent)
+	e.close('}')
+}
+
+func encodeNamedFigure(e *encoder, v *report.NamedFigure) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.close('}')
+}
+
+func encodeShownWidth(e *encoder, v *report.ShownWidth) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("as")
+	e.string(v.As)
+	e.key("low")
+	e.string(v.Low)
+	e.key("mid")
+	e.string(v.Mid)
+	e.key("high")
+	e.string(v.High)
 	e.close('}')
 }
 

@@ -89,12 +89,34 @@ func Sensitivity(c *shop.Capability, l *shop.Line, o *Order, now *Setup, share f
 	return out
 }
 
+// AtPrices returns a capability with the prices of its tubes and of its strip multiplied [-].
+//
+// Valid: positive factors.
+// Source: multiplication.
+func AtPrices(c *shop.Capability, tubes, strip float64) shop.Capability {
+	own := priced(*c)
+	for _, d := range drivers {
+		switch d.id {
+		case "tube_price":
+			d.scale(&own, nil, nil, tubes)
+		case "strip_price":
+			d.scale(&own, nil, nil, strip)
+		}
+	}
+	return own
+}
+
 // clone copies what drivers change.
 func clone(c shop.Capability) shop.Capability {
 	c.Lines = slices.Clone(c.Lines)
 	for i := range c.Lines {
 		c.Lines[i].Types = slices.Clone(c.Lines[i].Types)
 	}
+	return priced(c)
+}
+
+// priced copies what has a price by mass or length.
+func priced(c shop.Capability) shop.Capability {
 	c.Rates.TubeMetals = slices.Clone(c.Rates.TubeMetals)
 	c.Rates.FinMetals = slices.Clone(c.Rates.FinMetals)
 	c.Buying.Quotes = slices.Clone(c.Buying.Quotes)
