@@ -3,6 +3,7 @@
 export interface Methods {
   card: { args: CardArgs; reply: Card };
   changed: { args: ChangedArgs; reply: Compared };
+  conventions: { args: ConventionsArgs; reply: ShownConventions };
   edit: { args: EditArgs; reply: Reply };
   example: { args: ExampleArgs; reply: Reply };
   filename: { args: FilenameArgs; reply: Named };
@@ -45,6 +46,20 @@ export interface ChangedArgs {
 export interface Compared {
   changed: Otherwise[];
   basis: Basis;
+}
+
+export interface ConventionsArgs {
+  document: Document;
+  shop?: string;
+  quantity?: string;
+  text?: string;
+}
+
+export interface ShownConventions {
+  quantities: NamedFigure[];
+  wrong: string;
+  said: string;
+  readings: ShownReading[];
 }
 
 export interface EditArgs {
@@ -382,6 +397,18 @@ export interface Otherwise {
   shown: Shown;
 }
 
+export interface NamedFigure {
+  id: string;
+  label: string;
+}
+
+export interface ShownReading {
+  fits: boolean;
+  value: string;
+  by: string;
+  miss: string;
+}
+
 export interface Command {
   op: string;
   values?: Value[];
@@ -529,11 +556,6 @@ export interface ShownBand {
   left: number;
   right: number;
   absent: boolean;
-}
-
-export interface NamedFigure {
-  id: string;
-  label: string;
 }
 
 export interface ShownWidth {

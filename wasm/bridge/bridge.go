@@ -42,6 +42,8 @@ var methods = map[string]method{
 	"sure":       with[sureArgs, report.ShownSure](sure),
 	"sure_draws": with[drawsArgs, draws](sureDraws),
 
+	"conventions": with[conventionsArgs, report.ShownConventions](conventions),
+
 	"shop":      with[shopArgs, shopReply](shopForm),
 	"shop_edit": with[editShopArgs, shopReply](editShop),
 

@@ -21,6 +21,8 @@ func encode(e *encoder, answer any) {
 		encodeCard(e, &v)
 	case compared:
 		encodeCompared(e, &v)
+	case report.ShownConventions:
+		encodeShownConventions(e, &v)
 	case reply:
 		encodeReply(e, &v)
 	case named:
@@ -81,6 +83,27 @@ func encodeCompared(e *encoder, v *compared) {
 	e.close(']')
 	e.key("basis")
 	encodeBasis(e, &v.Basis)
+	e.close('}')
+}
+
+func encodeShownConventions(e *encoder, v *report.ShownConventions) {
+	e.open('{')
+	e.key("quantities")
+	e.open('[')
+	for i := range v.Quantities {
+		encodeNamedFigure(e, &v.Quantities[i])
+	}
+	e.close(']')
+	e.key("wrong")
+	e.string(v.Wrong)
+	e.key("said")
+	e.string(v.Said)
+	e.key("readings")
+	e.open('[')
+	for i := range v.Readings {
+		encodeShownReading(e, &v.Readings[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -469,6 +492,28 @@ func encodeBasis(e *encoder, v *document.Basis) {
 	e.close('}')
 }
 
+func encodeNamedFigure(e *encoder, v *report.NamedFigure) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.close('}')
+}
+
+func encodeShownReading(e *encoder, v *report.ShownReading) {
+	e.open('{')
+	e.key("fits")
+	e.flag(v.Fits)
+	e.key("value")
+	e.string(v.Value)
+	e.key("by")
+	e.string(v.By)
+	e.key("miss")
+	e.string(v.Miss)
+	e.close('}')
+}
+
 func encodeDocument(e *encoder, v *document.Document) {
 	e.open('{')
 	e.key("title")
@@ -833,15 +878,6 @@ func encodeShownBand(e *encoder, v *report.ShownBand) {
 	e.number(v.Right)
 	e.key("absent")
 	e.flag(v.Absent)
-	e.close('}')
-}
-
-func encodeNamedFigure(e *encoder, v *report.NamedFigure) {
-	e.open('{')
-	e.key("id")
-	e.string(v.ID)
-	e.key("label")
-	e.string(v.Label)
 	e.close('}')
 }
 
