@@ -3,6 +3,7 @@
 export interface Methods {
   card: { args: CardArgs; reply: Card };
   changed: { args: ChangedArgs; reply: Compared };
+  compare: { args: CompareArgs; reply: Comparison };
   edit: { args: EditArgs; reply: Reply };
   example: { args: ExampleArgs; reply: Reply };
   filename: { args: FilenameArgs; reply: Named };
@@ -43,6 +44,22 @@ export interface ChangedArgs {
 export interface Compared {
   changed: Otherwise[];
   basis: Basis;
+}
+
+export interface CompareArgs {
+  designs: Document[];
+  names: string[];
+  base: number;
+  held: string;
+  shop?: string;
+}
+
+export interface Comparison {
+  held: string;
+  columns: ComparedColumn[];
+  entries: ComparedLine[];
+  figures: ComparedLine[];
+  folded: string;
 }
 
 export interface EditArgs {
@@ -349,6 +366,31 @@ export interface Otherwise {
   shown: Shown;
 }
 
+export interface ComparedColumn {
+  name: string;
+  base: boolean;
+  state: string;
+  mark: string;
+  why: string;
+  line: string;
+  followed: string[];
+  outside: string;
+  refused: string;
+  said: string;
+  instead: string;
+  document: Document;
+}
+
+export interface ComparedLine {
+  id: string;
+  label: string;
+  unit: string;
+  same: boolean;
+  money: boolean;
+  worked: boolean;
+  cells: ComparedCell[];
+}
+
 export interface Command {
   op: string;
   values?: Value[];
@@ -512,6 +554,14 @@ export interface Differences {
 export interface Kept {
   name: string;
   design: Differences;
+}
+
+export interface ComparedCell {
+  value: string;
+  against: string;
+  best: boolean;
+  moved: boolean;
+  absent: string;
 }
 
 export interface Value {

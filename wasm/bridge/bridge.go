@@ -38,6 +38,7 @@ var methods = map[string]method{
 	"filename": with[filenameArgs, named](filename),
 	"rows":     with[rowsArgs, listed](rows),
 	"changed":  with[changedArgs, compared](changed),
+	"compare":  with[compareArgs, report.Comparison](sideBySide),
 
 	"shop":      with[shopArgs, shopReply](shopForm),
 	"shop_edit": with[editShopArgs, shopReply](editShop),
