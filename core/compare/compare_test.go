@@ -181,12 +181,12 @@ func TestRefusedColumns(t *testing.T) {
 	if tab.Columns[1].Refused.None() || tab.Columns[2].Refused.Key != "compare.no_room" || !tab.Columns[3].Refused.None() {
 		t.Errorf("%v, %v, %v", tab.Columns[1].Refused, tab.Columns[2].Refused, tab.Columns[3].Refused)
 	}
-	if len(tab.Points(1))+len(tab.Points(2)) > 0 || len(tab.Points(3)) == 0 || len(tab.Columns[1].Row.Cells) > 0 {
+	if len(tab.Points(1, true))+len(tab.Points(2, true)) > 0 || len(tab.Points(3, true)) == 0 || len(tab.Columns[1].Row.Cells) > 0 {
 		t.Error("what is refused is told of as if it were not")
 	}
 	c := shop.House()
 	broken := Of([]document.Document{with(document.New(), "fin_pitch", "what"), good}, 0, Box, &c)
-	if broken.Held != Nothing || broken.Columns[0].Refused.None() || !broken.Columns[1].Refused.None() || len(broken.Points(1)) > 0 {
+	if broken.Held != Nothing || broken.Columns[0].Refused.None() || !broken.Columns[1].Refused.None() || len(broken.Points(1, true)) > 0 {
 		t.Errorf("%+v", broken.Columns[0].Refused)
 	}
 	// A duty that the base has is out of reach for fins that hardly are there.
@@ -222,7 +222,7 @@ func TestBest(t *testing.T) {
 // What is said in parts of a sentence, and nothing of what differs by less than a per cent.
 func TestPoints(t *testing.T) {
 	keys := func(tab Table, i int) (out []string) {
-		for _, m := range tab.Points(i) {
+		for _, m := range tab.Points(i, true) {
 			out = append(out, m.Key)
 		}
 		return out
@@ -237,7 +237,7 @@ func TestPoints(t *testing.T) {
 	if m := tab.Instead(1); m.Key != "compare.more.ua" {
 		t.Errorf("%v", m)
 	}
-	if m := tab.Instead(0); !m.None() || len(tab.Points(0)) > 0 {
+	if m := tab.Instead(0); !m.None() || len(tab.Points(0, true)) > 0 {
 		t.Error("the base is compared with itself")
 	}
 	if got := keys(beside(t, Job, with(document.New(), "fin_pitch", "11 fpi")), 1); got[0] != "compare.tubes_for" {

@@ -14,8 +14,8 @@ import (
 const level = 0.01
 
 // Points say in parts of a sentence how column i does against the base: duty, drop, mass and price, or what follows where these are held.
-// There are none of a column that is refused, or beside a base that is.
-func (t *Table) Points(i int) []message.Message {
+// There are none of a column that is refused, or beside a base that is. Without money there is no price.
+func (t *Table) Points(i int, money bool) []message.Message {
 	var out []message.Message
 	if !t.rated(i) {
 		return nil
@@ -31,7 +31,7 @@ func (t *Table) Points(i int) []message.Message {
 			out = append(out, changed(id, now/was-1))
 		}
 	}
-	if was, now, ok := t.pair(i, "price_tube"); ok && t.Columns[i].Row.State != figure.No {
+	if was, now, ok := t.pair(i, "price_tube"); ok && money && t.Columns[i].Row.State != figure.No {
 		out = append(out, dearer(was, now))
 	}
 	return out

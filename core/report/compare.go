@@ -22,7 +22,6 @@ type Comparison struct {
 	Columns []ComparedColumn `json:"columns"`
 	Entries []ComparedLine   `json:"entries"` // that differ
 	Figures []ComparedLine   `json:"figures"`
-	Folded  string           `json:"folded"` // how many of the figures are the same in all columns; empty: none
 }
 
 // ComparedColumn is one of them. Of one that is refused Refused says why, and its cells are empty.
@@ -46,9 +45,8 @@ type ComparedLine struct {
 	ID     string         `json:"id"`
 	Label  string         `json:"label"`
 	Unit   string         `json:"unit"`
-	Same   bool           `json:"same"`  // in all columns, as it is printed
-	Money  bool           `json:"money"` // it stays at home where money does
-	Worked bool           `json:"worked"`
+	Same   bool           `json:"same"`   // in all columns, as it is printed
+	Worked string         `json:"worked"` // the section whose figure it is, for its working; empty: it has none
 	Cells  []ComparedCell `json:"cells"`
 }
 
@@ -57,13 +55,14 @@ type ComparedCell struct {
 	Value   string `json:"value"`
 	Against string `json:"against"` // the base; empty in its own column, and where that has none
 	Best    bool   `json:"best"`
-	Moved   bool   `json:"moved"`  // an entry that followed from what is held
-	Absent  string `json:"absent"` // why there is no value
+	Refused bool   `json:"refused"` // a price of what is refused
+	Moved   bool   `json:"moved"`   // an entry that followed from what is held
+	Absent  string `json:"absent"`  // why there is no value
 }
 
-// Comparison prints designs side by side under the names that they were given.
-func (w Writer) Comparison(t *compare.Table, names []string) Comparison {
-	c := comparing{w, t}
+// Comparison prints designs side by side under the names that they were given, without money where that stays at home.
+func (w Writer) Comparison(t *compare.Table, names []string, money bool) Comparison {
+	c := comparing{w, t, money}
 	out := Comparison{Held: w.Texts.Text("compare.holds." + string(t.Held)), Columns: make([]ComparedColumn, len(t.Columns)), Entries: []ComparedLine{}, Figures: []ComparedLine{}}
 	for i := range t.Columns {
 		out.Columns[i] = c.column(i, names[i])
@@ -74,16 +73,10 @@ func (w Writer) Comparison(t *compare.Table, names []string) Comparison {
 	if t.Spans {
 		out.Entries = append(out.Entries, c.spansOf())
 	}
-	same := 0
 	for i, f := range compare.Figures() {
-		line := c.figures(i, &f)
-		if line.Same {
-			same++
+		if money || !f.Kind.Money() {
+			out.Figures = append(out.Figures, c.figures(i, &f))
 		}
-		out.Figures = append(out.Figures, line)
-	}
-	if same > 0 {
-		out.Folded = w.say(message.New("compare.folded", "count", same))
 	}
 	return out
 }
@@ -91,7 +84,8 @@ func (w Writer) Comparison(t *compare.Table, names []string) Comparison {
 // comparing writes the parts of a table.
 type comparing struct {
 	Writer
-	t *compare.Table
+	t     *compare.Table
+	money bool
 }
 
 func (w comparing) column(i int, name string) ComparedColumn {
@@ -147,7 +141,7 @@ func (w comparing) against(i int, name string) string {
 	if !c.Refused.None() {
 		return w.say(message.New("compare.refused", "what", what, "why", c.Refused))
 	}
-	points := w.t.Points(i)
+	points := w.t.Points(i, w.money)
 	if len(points) == 0 {
 		return w.say(message.New("compare.alone", "what", what))
 	}
@@ -305,7 +299,7 @@ func (w comparing) spansOf() ComparedLine {
 
 // figures is one figure in all columns.
 func (w comparing) figures(at int, f *design.RowFigure) ComparedLine {
-	line := ComparedLine{ID: f.ID, Money: f.Kind.Money(), Same: true, Worked: f.ID != "duty_per_tube"}
+	line := ComparedLine{ID: f.ID, Same: true, Worked: worked(f)}
 	line.Label = w.Texts.Text("figure." + f.ID)
 	base := &w.t.Columns[w.t.Base]
 	for i := range w.t.Columns {
@@ -318,6 +312,7 @@ func (w comparing) figures(at int, f *design.RowFigure) ComparedLine {
 		default:
 			text := w.Texts.Numbers.Figure(f.Kind, c.Row.Cells[at].SI, w.System)
 			cell.Value, line.Unit = text.Value, text.Unit
+			cell.Refused = f.Kind.Money() && c.Row.State == figure.No
 			cell.Best = slices.Contains(w.t.Best[at], i)
 			if i != w.t.Base && base.Refused.None() && base.Row.Cells[at].Absent.None() {
 				cell.Against = w.difference(f.Kind, base.Row.Cells[at].SI, c.Row.Cells[at].SI)
@@ -333,6 +328,23 @@ func (w comparing) figures(at int, f *design.RowFigure) ComparedLine {
 	}
 	return line
 }
+
+// worked names the section that a figure has its working from.
+func worked(f *design.RowFigure) string {
+	switch {
+	case f.ID == "duty_per_tube":
+		return ""
+	case f.Kind.Money(), slices.Contains(ofMaking, f.ID):
+		return "making"
+	}
+	return "heat"
+}
+
+// ofMaking are the figures of the plan that are no money.
+var ofMaking = []string{"strip_bought", "tube_time", "line_hours"}
+
+// OptionsDecide are the figures by which options are told apart until the user picks others, beside those that decide.
+var OptionsDecide = []string{"duty", "ua", "duty_per_tube", "air_drop", "fan_power", "bank_tubes", "tube_weight", "price_tube", "price"}
 
 // difference is what a value is against that of the base: a share, of temperatures the degrees between to a tenth.
 func (w Writer) difference(k units.Kind, base, here float64) string {

@@ -27,7 +27,7 @@ func shownBeside(t *testing.T, system units.System, held compare.Held, changes .
 	c := shop.House()
 	table := compare.Of(designs, 0, held, &c)
 	w := Writer{Texts: message.English(), System: system, Currency: c.Currency}
-	return w.Comparison(&table, names)
+	return w.Comparison(&table, names, true)
 }
 
 // figure is the line of one.
@@ -66,6 +66,9 @@ func TestComparisonIsSaid(t *testing.T) {
 	if strings.Contains(refused.Said, "per tube") || !strings.Contains(refused.Said, "It is refused: 500 °C") || !strings.Contains(refused.Instead, "500 °C at upset") {
 		t.Errorf("%q, %q", refused.Said, refused.Instead)
 	}
+	if price := c.figure(t, "price").Cells; !price[3].Refused || price[3].Best || price[1].Refused {
+		t.Errorf("the price of what is refused is not marked: %+v", price)
+	}
 	if none := c.Columns[4]; none.Refused == "" || none.Instead != "" || c.figure(t, "price").Cells[4].Value != "" {
 		t.Errorf("%+v", none)
 	}
@@ -81,11 +84,11 @@ func TestComparedCells(t *testing.T) {
 		if duty := c.figure(t, "duty"); duty.Cells[1].Against != "+2.5 %" || !duty.Cells[1].Best || duty.Cells[0].Against != "" || duty.Cells[0].Best || duty.Same {
 			t.Errorf("%+v", duty)
 		}
-		if price := c.figure(t, "price_tube"); price.Unit != want[1] || !price.Money {
+		if price := c.figure(t, "price_tube"); price.Unit != want[1] {
 			t.Errorf("%+v", price)
 		}
-		if !c.figure(t, "bank_tubes").Same || c.Folded == "" {
-			t.Errorf("tubes are not the same: %q", c.Folded)
+		if !c.figure(t, "bank_tubes").Same {
+			t.Error("tubes are not the same")
 		}
 		if len(c.Entries) != 1 || c.Entries[0].ID != "fin_pitch" {
 			t.Errorf("%+v", c.Entries)

@@ -51,6 +51,7 @@ export interface CompareArgs {
   names: string[];
   base: number;
   held: string;
+  money?: boolean;
   shop?: string;
 }
 
@@ -59,7 +60,6 @@ export interface Comparison {
   columns: ComparedColumn[];
   entries: ComparedLine[];
   figures: ComparedLine[];
-  folded: string;
 }
 
 export interface EditArgs {
@@ -386,8 +386,7 @@ export interface ComparedLine {
   label: string;
   unit: string;
   same: boolean;
-  money: boolean;
-  worked: boolean;
+  worked: string;
   cells: ComparedCell[];
 }
 
@@ -560,6 +559,7 @@ export interface ComparedCell {
   value: string;
   against: string;
   best: boolean;
+  refused: boolean;
   moved: boolean;
   absent: string;
 }

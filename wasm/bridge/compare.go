@@ -17,7 +17,8 @@ type compareArgs struct {
 	Names   []string            `json:"names"` // of the designs, in their order; empty: by what they say otherwise
 	Base    int                 `json:"base"`  // which of them the others stand against
 	Held    compare.Held        `json:"held"`
-	Shop    string              `json:"shop,omitempty"` // a capability file; empty: the one that ships
+	Money   bool                `json:"money,omitempty"` // what is told of it too
+	Shop    string              `json:"shop,omitempty"`  // a capability file; empty: the one that ships
 }
 
 // sideBySide compares designs, in the units of the base.
@@ -37,5 +38,5 @@ func sideBySide(a compareArgs) (report.Comparison, error) {
 	t := compare.Of(a.Designs, a.Base, a.Held, &c)
 	w := writer(a.Designs[a.Base])
 	w.Currency = c.Currency
-	return w.Comparison(&t, a.Names), nil
+	return w.Comparison(&t, a.Names, a.Money), nil
 }

@@ -104,8 +104,6 @@ func encodeComparison(e *encoder, v *report.Comparison) {
 		encodeComparedLine(e, &v.Figures[i])
 	}
 	e.close(']')
-	e.key("folded")
-	e.string(v.Folded)
 	e.close('}')
 }
 
@@ -497,10 +495,8 @@ func encodeComparedLine(e *encoder, v *report.ComparedLine) {
 	e.string(v.Unit)
 	e.key("same")
 	e.flag(v.Same)
-	e.key("money")
-	e.flag(v.Money)
 	e.key("worked")
-	e.flag(v.Worked)
+	e.string(v.Worked)
 	e.key("cells")
 	e.open('[')
 	for i := range v.Cells {
@@ -871,6 +867,8 @@ func encodeComparedCell(e *encoder, v *report.ComparedCell) {
 	e.string(v.Against)
 	e.key("best")
 	e.flag(v.Best)
+	e.key("refused")
+	e.flag(v.Refused)
 	e.key("moved")
 	e.flag(v.Moved)
 	e.key("absent")
