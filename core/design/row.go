@@ -114,26 +114,45 @@ func needs(part making.Part) func(*sources) message.Message {
 // RowOf reads off a checked Input what decides, without figures, curves or texts: a small part of the work of Evaluate and
 // Make, for one design of thousands. The error is that of Rate.
 func RowOf(in field.Input) (Row, error) {
-	h, err := rateBriefly(&in)
+	row, _, err := rowOf(&in, nil)
+	return row, err
+}
+
+// rowOf is RowOf with what its cells are read from, and tells hear, where there is one, all that is remarked on.
+func rowOf(in *field.Input, hear func([]Notice)) (Row, *sources, error) {
+	h, err := rateBriefly(in)
 	if err != nil {
-		return Row{}, err
+		return Row{}, nil, err
 	}
-	s := sources{in: &in, surface: in.Surface(&h.Thermal), heat: &h}
-	row := Row{Cells: make([]Cell, len(RowFigures)), State: figure.Good}
-	row.remark(notices(&in, &s.surface, judgeShape(&in)))
-	row.remark(heatNotices(&in, &h))
-	if in.Shop != nil {
-		m := brief(&in, &h)
-		s.Production, row.Line = &m, m.Line.Name
-		row.remark(m.notices())
-	}
-	for i := range RowFigures {
-		c := &row.Cells[i]
-		if c.Absent = RowFigures[i].absent(&s); c.Absent.None() {
-			c.SI = RowFigures[i].of(&s)
+	s := sources{in: in, surface: in.Surface(&h.Thermal), heat: &h}
+	row := Row{State: figure.Good}
+	remark := func(found []Notice) {
+		if row.remark(found); hear != nil {
+			hear(found)
 		}
 	}
-	return row, nil
+	remark(notices(in, &s.surface, judgeShape(in)))
+	remark(heatNotices(in, &h))
+	if in.Shop != nil {
+		m := brief(in, &h)
+		s.Production, row.Line = &m, m.Line.Name
+		remark(m.notices())
+	}
+	row.read(&s, RowFigures)
+	return row, &s, nil
+}
+
+// read adds the cells of figures.
+func (r *Row) read(s *sources, figures []RowFigure) {
+	cells := make([]Cell, len(r.Cells)+len(figures))
+	copy(cells, r.Cells)
+	for i := range figures {
+		c := &cells[len(r.Cells)+i]
+		if c.Absent = figures[i].absent(s); c.Absent.None() {
+			c.SI = figures[i].of(s)
+		}
+	}
+	r.Cells = cells
 }
 
 // Saved is the row as an item holds it: to six digits, null where a figure has no value.

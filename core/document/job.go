@@ -42,10 +42,12 @@ type Kept struct {
 	Design Differences `json:"design"`
 }
 
+// MostKept alternatives of an item stand side by side with it.
+const MostKept = 5
+
 // Limits on what a job holds, against floods.
 const (
 	maxItems = 20_000
-	maxKept  = 20
 	maxID    = 32 // bytes
 )
 
@@ -95,7 +97,7 @@ func CheckJob(j Job) error {
 	}
 	seen := make(map[string]bool, len(j.Items))
 	for _, item := range j.Items {
-		if !isID(item.ID) || seen[item.ID] || len(item.Kept) > maxKept {
+		if !isID(item.ID) || seen[item.ID] || len(item.Kept) > MostKept {
 			return damaged("items")
 		}
 		seen[item.ID] = true

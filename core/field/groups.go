@@ -10,8 +10,8 @@ type FormGroup struct {
 // Groups lists the groups of fields in the order of the form.
 var Groups = []FormGroup{
 	{ID: "job", Open: []string{"making"}},
-	{ID: "tube", Open: []string{"surface", "heat", "making"}},
-	{ID: "fin", Open: []string{"surface", "heat", "making"}},
+	{ID: "tube", Open: []string{"surface", "heat", "making", "options"}},
+	{ID: "fin", Open: []string{"surface", "heat", "making", "options"}},
 	{ID: "fin_detail"},
 	{ID: "lengths", Open: []string{"surface", "making"}},
 	{ID: "film", Open: []string{"surface"}},

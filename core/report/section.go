@@ -19,6 +19,8 @@ type Section struct {
 	Methods bool                                            // the correlations, and what holds the heat back
 	Heated  bool                                            // the drawing bears the temperatures of the metal
 	Making  bool                                            // what the shop can do and how, with pictures
+
+	Compared bool // the design beside those that its item keeps
 }
 
 // Sections are the page's, in its order: it opens with the first.
@@ -26,6 +28,7 @@ var Sections = []Section{
 	{ID: "surface", Curves: Writer.Curves, Marks: Writer.Marks, Map: true},
 	{ID: "heat", Curves: Writer.HeatCurves, Marks: Writer.HeatMarks, Cases: true, Methods: true, Heated: true},
 	{ID: "making", Making: true},
+	{ID: "options", Compared: true},
 }
 
 // noSection is a design shown by itself, with all its figures but those of the plan.

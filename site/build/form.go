@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"finwright/core/compare"
 	"finwright/core/document"
 	"finwright/core/field"
 	"finwright/core/message"
@@ -25,6 +26,9 @@ type form struct {
 	Sections []report.Section
 	Examples []cases.Case
 	Deciding []decider
+	Compared []decider // the figures of designs side by side
+	Helds    []compare.Held
+	MostKept int
 	// FirstView is JSON.
 	FirstView template.JS
 }
@@ -57,10 +61,13 @@ type choice struct{ ID, Text string }
 func pageData(l language) form {
 	f := form{
 		Language: l.code, Root: l.root(), Wrong: counted(l.texts, "page.wrong", document.MaxEntries()),
-		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(),
+		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, MostKept: document.MostKept,
 	}
 	for _, id := range report.Deciding {
 		f.Deciding = append(f.Deciding, decider{id, l.texts.Text("figure." + id), slices.Contains(report.Decides, id)})
+	}
+	for _, known := range compare.Figures() {
+		f.Compared = append(f.Compared, decider{known.ID, l.texts.Text("figure." + known.ID), slices.Contains(report.OptionsDecide, known.ID)})
 	}
 	first := cases.First()
 	for _, known := range field.Groups {

@@ -79,7 +79,7 @@ func TestAccessibilityRules(t *testing.T) {
 // to an entry is reached from it, and groups of presses are one step.
 func TestTabReachesEverything(t *testing.T) {
 	page := atDesk(t)
-	for _, section := range []string{"making", "heat", "surface"} {
+	for _, section := range []string{"options", "making", "heat", "surface"} {
 		page.Click(id("section-" + section))
 		page.Wait(element(id("section-"+section)) + `.ariaPressed === "true"`)
 		browser.Eval[bool](page, `(document.activeElement.blur(), getSelection().removeAllRanges(), document.querySelector("h1").tabIndex = -1, document.querySelector("h1").focus(), globalThis.reached = new Set(), globalThis.dim = new Set(), true)`)
@@ -99,7 +99,7 @@ func TestTabReachesEverything(t *testing.T) {
 			browser.Eval[bool](page, look)
 		}
 		missed := browser.Eval[[]string](page, `[...document.querySelectorAll("a[href], button, input, select, summary, [tabindex]:not([tabindex='-1'])")]
-			.filter((e) => !(e.tabIndex < 0 && e.closest(".field, .header, #status, #tools, #zoom, #sections, #headline, #groups, #cards, #methods, #resistances, #making-lines"))).filter((e) => e.checkVisibility({visibilityProperty: true}) && !e.disabled && !reached.has(e)).map((e) => e.outerHTML.slice(0, 160))`)
+			.filter((e) => !(e.tabIndex < 0 && e.closest(".field, .header, #status, #tools, #zoom, #sections, #headline, #groups, #cards, #methods, #resistances, #making-lines, #options-table, #options-said"))).filter((e) => e.checkVisibility({visibilityProperty: true}) && !e.disabled && !reached.has(e)).map((e) => e.outerHTML.slice(0, 160))`)
 		for _, element := range missed {
 			t.Errorf("%s: Tab misses %s", section, element)
 		}

@@ -74,7 +74,7 @@ func TestPaperIsAFewSheets(t *testing.T) {
 	for _, sheet := range []struct {
 		section      string
 		charts, most int // pages
-	}{{"making", 0, 3}, {"heat", 4, 3}, {"surface", 3, 2}} {
+	}{{"options", 0, 1}, {"making", 0, 3}, {"heat", 4, 3}, {"surface", 3, 2}} {
 		step(t, sheet.section, func(t *testing.T) {
 			page.Click(id("section-" + sheet.section))
 			page.Wait(onPaper("2.54"))

@@ -119,7 +119,10 @@ func TestPageInAnotherLanguage(t *testing.T) {
 	page.Wait("document.body.dataset.answer === 'answered'")
 	page.Click(id("add-span"))
 	page.Wait(element(id("span-0-centre")) + " !== null")
-	for _, section := range []string{"surface", "heat", "making"} {
+	page.Click(id("keep"))
+	page.Wait(element(id("options-count")) + `.textContent === "1"`)
+	page.Type(entry("fin_pitch"), "11 fpi")
+	for _, section := range []string{"surface", "heat", "making", "options"} {
 		page.Click(id("section-" + section))
 		page.Wait("document.body.dataset.answer === 'answered'")
 		look(section)

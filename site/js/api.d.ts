@@ -3,6 +3,7 @@
 export interface Methods {
   card: { args: CardArgs; reply: Card };
   changed: { args: ChangedArgs; reply: Compared };
+  compare: { args: CompareArgs; reply: Comparison };
   conventions: { args: ConventionsArgs; reply: ShownConventions };
   edit: { args: EditArgs; reply: Reply };
   example: { args: ExampleArgs; reply: Reply };
@@ -46,6 +47,22 @@ export interface ChangedArgs {
 export interface Compared {
   changed: Otherwise[];
   basis: Basis;
+}
+
+export interface CompareArgs {
+  designs: Document[];
+  names: string[];
+  base: number;
+  held: string;
+  money?: boolean;
+  shop?: string;
+}
+
+export interface Comparison {
+  held: string;
+  columns: ComparedColumn[];
+  entries: ComparedLine[];
+  figures: ComparedLine[];
 }
 
 export interface ConventionsArgs {
@@ -397,6 +414,30 @@ export interface Otherwise {
   shown: Shown;
 }
 
+export interface ComparedColumn {
+  name: string;
+  base: boolean;
+  state: string;
+  mark: string;
+  why: string;
+  line: string;
+  followed: string[];
+  outside: string;
+  refused: string;
+  said: string;
+  instead: string;
+  document: Document;
+}
+
+export interface ComparedLine {
+  id: string;
+  label: string;
+  unit: string;
+  same: boolean;
+  worked: string;
+  cells: ComparedCell[];
+}
+
 export interface NamedFigure {
   id: string;
   label: string;
@@ -596,6 +637,15 @@ export interface Differences {
 export interface Kept {
   name: string;
   design: Differences;
+}
+
+export interface ComparedCell {
+  value: string;
+  against: string;
+  best: boolean;
+  refused: boolean;
+  moved: boolean;
+  absent: string;
 }
 
 export interface Value {

@@ -37,6 +37,8 @@ export function createDeciding(root, onChange) {
   });
 
   return {
+    /** Those that do. */
+    ticked,
     /** Empty where it is as the house has it. */
     get chosen() {
       return isHouse() ? [] : ticked();

@@ -402,6 +402,19 @@ export function createDesign(engine, area, page) {
       return next({ ...adding, item: id });
     },
 
+    /**
+     * Changes what the item in hand keeps beside its design, when its turn comes, and the design with it.
+     * @param {(kept: readonly import("./api.js").Kept[], document: import("./api.js").Document, base: import("./api.js").Document) => {kept: import("./api.js").Kept[], document?: import("./api.js").Document} | null} change  null: nothing is changed
+     */
+    keepOptions: (change) =>
+      next(
+        again(() => {
+          const { job, document, hand } = history.entry;
+          const next = change(job.items.get(hand)?.kept ?? [], document, job.base);
+          if (next) history.keep(next.kept, next.document);
+        }),
+      ),
+
     /** Takes the item in hand out of the job. */
     remove() {
       if (!history.job) return Promise.resolve();

@@ -89,6 +89,19 @@ export function createHistory() {
       take({ id: was.id, was: { state: here, item: was }, now: { state: { ...here, looked: false }, item: now } });
     },
 
+    /**
+     * Another list of what the item in hand keeps beside its design, and with it another design.
+     * @param {readonly import("./api.js").Kept[]} list
+     * @param {Document} [document]
+     */
+    keep(list, document) {
+      const [was, here] = [/** @type {Item} */ (item()), /** @type {State} */ (state)];
+      const { kept, shown, ...rest } = was;
+      const now = { ...rest, ...(document && { design: differences(document, here.job.base) }), ...(list.length > 0 && { kept: [...list] }), ...(!document && shown && { shown }) };
+      laidOut.set(now, document ?? /** @type {Document} */ (this.current));
+      take({ id: was.id, was: { state: here, item: was }, now: { state: { ...here, looked: false }, item: now } });
+    },
+
     /** Puts an item into the list and in hand. @param {Item} item */
     add(item) {
       const here = /** @type {State} */ (state);

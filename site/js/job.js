@@ -50,10 +50,12 @@ export function plain({ at, ...item }) {
   return item;
 }
 
-/** A design alone, as a job, with what it answered and whose prices these were. @param {Document} document @param {Item} [item] @param {Job["by"]} [by] */
-export function alone(document, item, by = []) {
-  const shown = item?.shown;
-  const items = [{ id: "1", design: {}, ...(shown && { shown: { ...shown, by: 0 } }) }];
+/** A design alone, as a job, with what it keeps beside it, what it answered and whose prices these were. @param {Document} document @param {Item} [item] @param {Job} [job] that it is an item of */
+export function alone(document, item, job) {
+  const { by = [], base = document } = job ?? {};
+  const { shown, kept } = item ?? {};
+  const beside = kept?.map(({ name, design }) => ({ name, design: differences(whole(base, design), document) }));
+  const items = [{ id: "1", design: {}, ...(beside && { kept: beside }), ...(shown && { shown: { ...shown, by: 0 } }) }];
   return saveable(jobOf({ document, job: { head: NO_HEAD, base: document, items, by: shown ? [by[shown.by]] : [] } }, ""));
 }
 

@@ -22,6 +22,7 @@ import { LoadFailure, whyMissing } from "./loader.js";
 import { createMaking } from "./making.js";
 import { createShop } from "./shop.js";
 import { write } from "./keyed.js";
+import { createKeep } from "./keep.js";
 import { watchCopy, watchKeys } from "./keys.js";
 import { createNotes } from "./notes.js";
 import { createOffline } from "./offline.js";
@@ -90,27 +91,28 @@ const even = createEvenSpans(at("even-spans"), at("even-spans-error"), at("space
 
 const working = createWorking(
   at("working"),
-  async (figure, section) => {
+  async (figure, section, of) => {
     await design.rest(); // a figure that was last seen may be pressed before there is an answer
-    const document = sheet.lastGood();
+    const document = of?.document ?? sheet.lastGood();
     return document ? engine.callLatest("working", "working", { document, figure, section, shop: shop.text }) : null;
   },
-  async (figure) => {
-    const document = sheet.lastGood();
+  async (figure, of) => {
+    const document = of?.document ?? sheet.lastGood();
     return document ? engine.callLatest("moves", "moves", { document, figure, shop: shop.text }) : null;
   },
   (figure) => tools.copyFigure(figure),
-  (figure, section) => copyLine({ figure }, section),
+  (figure, section, of) => copyLine({ figure }, section, of?.document),
   reason,
 );
 /**
  * A figure or a sentence as one line of plain text, which the engine writes.
  * @param {{figure: string} | {sentence: string}} what
  * @param {string} [section] whose it is
+ * @param {import("./api.js").Document} [of] the design that it is of, if not the one in hand
  */
-async function copyLine(what, section = sections.current) {
+async function copyLine(what, section = sections.current, of = undefined) {
   await design.rest();
-  const document = sheet.lastGood();
+  const document = of ?? sheet.lastGood();
   const said = document && (await engine.callLatest("line", "line", { document, section, shop: shop.text, ...what }).catch(() => null)); // of one that is gone by now there is nothing to copy
   if (said) await tools.copy(said.line);
 }
@@ -142,7 +144,7 @@ const tools = createTools(design, answer, {
   async link() {
     await design.rest();
     await rows.noted();
-    const { text } = await engine.call("save", { job: alone(design.history.entry.document, design.history.job?.items.get(design.history.hand), design.history.job?.by) });
+    const { text } = await engine.call("save", { job: alone(design.history.entry.document, design.history.job?.items.get(design.history.hand), design.history.job) });
     return copyLink(await pack(text));
   },
   async print() {
@@ -163,6 +165,23 @@ const items = createItems(at("items"), at("items-open"), {
   mark: { live: (value) => design.live(marked(value)), commit: (value) => design.commit(marked(value)) },
   head: design.setHead,
 });
+
+const keeping = createKeep(at("keep"), at("options-count"), design);
+/** @type {ReturnType<typeof import("./options.js").createOptions> | null} */ let options = null;
+
+/** The design beside those that are kept; its script comes when it is first looked at. */
+async function compare() {
+  if (!sections.asks("compared")) return;
+  const { createOptions } = await import("./options.js");
+  options ??= createOptions(at("options"), at("options-said"), design, {
+    compare: (args) => engine.callLatest("compare", "compare", { ...args, shop: shop.text }),
+    open: (figure, from, section, of) => working.open(figure, from, section, of),
+    copy: tools.copy,
+    decides: deciding.ticked,
+    reason,
+  });
+  await options.refresh();
+}
 
 const rows = createRows(engine, design, () => shop.text, at("changed"));
 
@@ -250,8 +269,10 @@ function show({ document, view }, { settled, since, arrived = false }) {
   status.show(view, asides, arrived);
   tools.show(view);
   items.show({ ...design.history.entry, document });
+  keeping.show(design.history.entry);
   if (settled) {
     rows.settled();
+    compare().catch(failed);
     for (const reach of groups) reach();
   }
   pictured(() => making.draw(view.making));

@@ -3,16 +3,19 @@
 
 import { setFormula } from "./formula.js";
 
-/** @typedef {import("./api.js").Working} Working */
+/**
+ * @typedef {import("./api.js").Working} Working
+ * @typedef {{document: import("./api.js").Document, name: string}} Of another design than the one in hand, and what it is called
+ */
 
 const REST = 200; // ms without a change until it is asked what moves a figure
 
 /**
  * @param {HTMLDialogElement} dialog
- * @param {(figure: string, section: string) => Promise<Working | null>} ask resolves to null when a newer question has taken its place
- * @param {(figure: string) => Promise<{moves: import("./api.js").ShownMove[]} | null>} askMoves what moves it: many designs are rated for it
+ * @param {(figure: string, section: string, of?: Of) => Promise<Working | null>} ask resolves to null when a newer question has taken its place
+ * @param {(figure: string, of?: Of) => Promise<{moves: import("./api.js").ShownMove[]} | null>} askMoves what moves it: many designs are rated for it
  * @param {(figure: string) => void} copy all its digits
- * @param {(figure: string, section: string) => void} copyLine
+ * @param {(figure: string, section: string, of?: Of) => void} copyLine
  * @param {(error: Error) => string} reason in words why there is no answer
  */
 export function createWorking(dialog, ask, askMoves, copy, copyLine, reason) {
@@ -20,6 +23,7 @@ export function createWorking(dialog, ask, askMoves, copy, copyLine, reason) {
   const find = (/** @type {string} */ id) => /** @type {HTMLElement} */ (dialog.querySelector(`#${id}`));
   let figure = "";
   let section = "";
+  /** @type {Of | undefined} */ let design;
   /** @type {HTMLElement | null} */
   let opener = null;
 
@@ -34,7 +38,7 @@ export function createWorking(dialog, ask, askMoves, copy, copyLine, reason) {
 
   async function showMoves() {
     const asked = figure;
-    const moves = (await askMoves(asked).catch(() => null))?.moves ?? [];
+    const moves = (await askMoves(asked, design).catch(() => null))?.moves ?? [];
     if (asked !== figure) return;
     part("moves").replaceChildren(...moves.map(moveRow));
     part("unmoved").hidden = moves.length > 0;
@@ -43,10 +47,10 @@ export function createWorking(dialog, ask, askMoves, copy, copyLine, reason) {
 
   async function fill() {
     fillMoves();
-    const [asked, of] = [figure, section];
+    const [asked, of] = [figure, design];
     try {
-      const working = await ask(asked, of);
-      if (!working || asked !== figure) return;
+      const working = await ask(asked, section, of);
+      if (!working || asked !== figure || of !== design) return;
       show(working);
     } catch (error) {
       // It stays open, and says that what it showed no longer holds.
@@ -74,7 +78,7 @@ export function createWorking(dialog, ask, askMoves, copy, copyLine, reason) {
 
   find("working-close").addEventListener("click", close);
   find("working-copy").addEventListener("click", () => copy(figure));
-  find("working-line").addEventListener("click", () => copyLine(figure, section));
+  find("working-line").addEventListener("click", () => copyLine(figure, section, design));
   dialog.addEventListener("keydown", (event) => {
     if (event.key === "Escape") close();
   });
@@ -84,10 +88,14 @@ export function createWorking(dialog, ask, askMoves, copy, copyLine, reason) {
      * @param {string} id
      * @param {HTMLElement} from gets the focus back
      * @param {string} of the section that it is a figure of, in which it stays when another is shown
+     * @param {Of} [other]
      */
-    async open(id, from, of) {
+    async open(id, from, of, other) {
       figure = id;
       section = of;
+      design = other;
+      find("working-of").textContent = other?.name ?? "";
+      find("working-copy").hidden = Boolean(other); // the digits at hand are those of the design in hand
       opener = from;
       await fill();
       if (!dialog.open) dialog.show();

@@ -38,6 +38,7 @@ var methods = map[string]method{
 	"filename": with[filenameArgs, named](filename),
 	"rows":     with[rowsArgs, listed](rows),
 	"changed":  with[changedArgs, compared](changed),
+	"compare":  with[compareArgs, report.Comparison](sideBySide),
 
 	"sure":       with[sureArgs, report.ShownSure](sure),
 	"sure_draws": with[drawsArgs, draws](sureDraws),

@@ -21,6 +21,8 @@ func encode(e *encoder, answer any) {
 		encodeCard(e, &v)
 	case compared:
 		encodeCompared(e, &v)
+	case report.Comparison:
+		encodeComparison(e, &v)
 	case report.ShownConventions:
 		encodeShownConventions(e, &v)
 	case reply:
@@ -83,6 +85,31 @@ func encodeCompared(e *encoder, v *compared) {
 	e.close(']')
 	e.key("basis")
 	encodeBasis(e, &v.Basis)
+	e.close('}')
+}
+
+func encodeComparison(e *encoder, v *report.Comparison) {
+	e.open('{')
+	e.key("held")
+	e.string(v.Held)
+	e.key("columns")
+	e.open('[')
+	for i := range v.Columns {
+		encodeComparedColumn(e, &v.Columns[i])
+	}
+	e.close(']')
+	e.key("entries")
+	e.open('[')
+	for i := range v.Entries {
+		encodeComparedLine(e, &v.Entries[i])
+	}
+	e.close(']')
+	e.key("figures")
+	e.open('[')
+	for i := range v.Figures {
+		encodeComparedLine(e, &v.Figures[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -487,6 +514,60 @@ func encodeBasis(e *encoder, v *document.Basis) {
 	e.open('[')
 	for _, v0 := range v.Figures {
 		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeComparedColumn(e *encoder, v *report.ComparedColumn) {
+	e.open('{')
+	e.key("name")
+	e.string(v.Name)
+	e.key("base")
+	e.flag(v.Base)
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("why")
+	e.string(v.Why)
+	e.key("line")
+	e.string(v.Line)
+	e.key("followed")
+	e.open('[')
+	for _, v0 := range v.Followed {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("outside")
+	e.string(v.Outside)
+	e.key("refused")
+	e.string(v.Refused)
+	e.key("said")
+	e.string(v.Said)
+	e.key("instead")
+	e.string(v.Instead)
+	e.key("document")
+	encodeDocument(e, &v.Document)
+	e.close('}')
+}
+
+func encodeComparedLine(e *encoder, v *report.ComparedLine) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("same")
+	e.flag(v.Same)
+	e.key("worked")
+	e.string(v.Worked)
+	e.key("cells")
+	e.open('[')
+	for i := range v.Cells {
+		encodeComparedCell(e, &v.Cells[i])
 	}
 	e.close(']')
 	e.close('}')
@@ -910,6 +991,23 @@ func encodeWhere(e *encoder, v *report.Where) {
 	e.string(v.Value)
 	e.key("si")
 	e.string(v.SI)
+	e.close('}')
+}
+
+func encodeComparedCell(e *encoder, v *report.ComparedCell) {
+	e.open('{')
+	e.key("value")
+	e.string(v.Value)
+	e.key("against")
+	e.string(v.Against)
+	e.key("best")
+	e.flag(v.Best)
+	e.key("refused")
+	e.flag(v.Refused)
+	e.key("moved")
+	e.flag(v.Moved)
+	e.key("absent")
+	e.string(v.Absent)
 	e.close('}')
 }
 

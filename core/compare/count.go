@@ -1,0 +1,77 @@
+package compare
+
+import (
+	"finwright/core/field"
+	"finwright/core/message"
+	"finwright/core/rating"
+	"finwright/core/units"
+)
+
+// enough [-] of the duty lets pass what carries it but for the last digits of a search.
+const enough = 1e-4
+
+// count finds how many tubes carry the duty of the base: in a row, or if none do, in more rows.
+func (b *base) count(c *Column, in *field.Input) {
+	if b.rated == nil || duty(b.rated) == 0 {
+		c.Refused = message.New("compare.base_lacks", "what", message.Key("figure.duty"))
+		return
+	}
+	near, hindered := rating.RateBriefly(&in.Input)
+	if hindered != nil {
+		return // it is told of the column when it is rated
+	}
+	in.Holds = b.held.holds()
+	kept, want := in.Keep(&near), duty(b.rated)*(1-enough)
+	n, why, _ := in.TubesFor(want, &near)
+	if n > 0 && why.None() {
+		b.counted(c, in, &kept, &tubesInRow, n)
+		return
+	}
+	n, why, _ = in.RowsFor(want, &near)
+	if n > 0 && why.None() {
+		b.counted(c, in, &kept, &rowsBehind, n)
+		return
+	}
+	c.Refused = message.New("compare.no_count", "duty", watts(duty(b.rated)))
+}
+
+// varied is the number that follows a duty.
+type varied struct {
+	id             string // of its entry
+	carries, least string // keys of what is said of it
+	of             func(*rating.Bank) *int
+	fewest         func(*rating.Bank) int
+}
+
+var (
+	tubesInRow = varied{
+		"tubes_per_row", "compare.carries_tubes", "compare.least_tubes",
+		func(b *rating.Bank) *int { return &b.TubesPerRow }, func(*rating.Bank) int { return 1 },
+	}
+	rowsBehind = varied{
+		"rows", "compare.carries_rows", "compare.least_rows",
+		func(b *rating.Bank) *int { return &b.Rows }, func(b *rating.Bank) int { return b.Passes },
+	}
+)
+
+// counted enters a number of tubes or rows, and says what one less would carry.
+func (b *base) counted(c *Column, in *field.Input, kept *rating.Kept, v *varied, n int) {
+	less := *in
+	at := func(in *field.Input, n int) {
+		*v.of(&in.Bank) = n
+		kept.Follow(&in.Input, v.id)
+	}
+	at(in, n)
+	c.whole(v.id, n)
+	if n > v.fewest(&in.Bank) {
+		at(&less, n-1)
+		if t, hindered := rating.RateBriefly(&less.Input); hindered == nil {
+			c.Followed = append(c.Followed, message.New(v.carries, "count", n, "less", n-1,
+				"share", message.Most{Kind: units.Percent, SI: duty(&t) / duty(b.rated)}))
+			return
+		}
+	}
+	c.Followed = append(c.Followed, message.New(v.least, "count", n))
+}
+
+func watts(si float64) message.Amount { return message.Amount{Kind: units.Duty, SI: si} }
