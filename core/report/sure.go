@@ -41,6 +41,8 @@ type ShownWidth struct {
 // ShownSure is how sure a design is. Of one that cannot be rated Absent says why, and of its bands there are the entries alone.
 type ShownSure struct {
 	Absent  string        `json:"absent"`
+	Draws   int           `json:"draws"` // how many are to be made
+	Part    int           `json:"part"`  // and by how many at a time
 	Bands   []ShownBand   `json:"bands"`
 	Figures []NamedFigure `json:"figures"` // that may be asked for
 	Widths  []ShownWidth  `json:"widths"`  // those of the draws, where there are any
@@ -77,7 +79,7 @@ func (w Writer) Limits(typed map[string]string) (limits tolerance.Limits, wrong 
 
 // Sure lists the bands, those first that do most by themselves to a figure; b is nil where the design cannot be rated, for a reason.
 func (w Writer) Sure(b *tolerance.Bench, absent message.Message, typed, wrong map[string]string, figure string) ShownSure {
-	out := ShownSure{Bands: make([]ShownBand, len(tolerance.Bands)), Widths: []ShownWidth{}, Said: []string{}}
+	out := ShownSure{Draws: tolerance.Draws, Part: tolerance.Part, Bands: make([]ShownBand, len(tolerance.Bands)), Widths: []ShownWidth{}, Said: []string{}}
 	if !absent.None() {
 		out.Absent = w.say(absent)
 	}
@@ -162,6 +164,7 @@ func (w Writer) Told(out *ShownSure, b *tolerance.Bench, told tolerance.Told, se
 		out.Meets = share(told.MeetDuty)
 		say("tolerance.duty", "share", out.Meets, "draws", told.Draws, "duty", message.Of(units.Duty, b.Wanted))
 	} else {
+		out.Meets = w.Texts.Text("tolerance.none_wanted")
 		say("tolerance.no_duty")
 	}
 	if b.Allows > 0 && told.Widths[tolerance.Drop].Known {

@@ -5,6 +5,12 @@ import (
 	"slices"
 )
 
+// Draws are made where nobody says otherwise: shares are known to a third of a hundredth then. A part of them is some ten milliseconds' work.
+const (
+	Draws = 20_000
+	Part  = 100
+)
+
 // Width is how wide a measure comes out [SI].
 type Width struct {
 	Known          bool // there is such a figure in every draw that could be rated

@@ -308,6 +308,8 @@ export interface SureArgs {
 
 export interface ShownSure {
   absent: string;
+  draws: number;
+  part: number;
   bands: ShownBand[];
   figures: NamedFigure[];
   widths: ShownWidth[];

@@ -167,20 +167,28 @@ const items = createItems(at("items"), at("items-open"), {
 });
 
 const keeping = createKeep(at("keep"), at("options-count"), design);
-/** @type {ReturnType<typeof import("./options.js").createOptions> | null} */ let options = null;
+/** @type {{refresh: () => Promise<void>}[] | null} what is shown of options */ let options = null;
 
 /** The design beside those that are kept; its script comes when it is first looked at. */
 async function compare() {
   if (!sections.asks("compared")) return;
-  const { createOptions } = await import("./options.js");
-  options ??= createOptions(at("options"), at("options-said"), design, {
-    compare: (args) => engine.callLatest("compare", "compare", { ...args, shop: shop.text }),
-    open: (figure, from, section, of) => working.open(figure, from, section, of),
-    copy: tools.copy,
-    decides: deciding.ticked,
-    reason,
-  });
-  await options.refresh();
+  const [{ createOptions }, { createSure }, { createTheirs }] = await Promise.all([import("./options.js"), import("./sure.js"), import("./theirs.js")]);
+  options ??= [
+    createOptions(at("options"), at("options-said"), design, {
+      compare: (args) => engine.callLatest("compare", "compare", { ...args, shop: shop.text }),
+      open: (figure, from, section, of) => working.open(figure, from, section, of),
+      copy: tools.copy,
+      decides: deciding.ticked,
+      reason,
+    }),
+    createSure(at("sure"), design, {
+      sure: (slot, args) => engine.callLatest(slot, "sure", { ...args, shop: shop.text }),
+      draws: (list, onReply) => engine.batch("sure_draws", list.map((one) => ({ ...one, shop: shop.text })), onReply),
+      reason,
+    }),
+    createTheirs(at("theirs"), design, (args) => engine.callLatest("theirs", "conventions", { ...args, shop: shop.text })),
+  ];
+  await Promise.all(options.map((one) => one.refresh()));
 }
 
 const rows = createRows(engine, design, () => shop.text, at("changed"));

@@ -355,6 +355,10 @@ func encodeShownSure(e *encoder, v *report.ShownSure) {
 	e.open('{')
 	e.key("absent")
 	e.string(v.Absent)
+	e.key("draws")
+	e.whole(v.Draws)
+	e.key("part")
+	e.whole(v.Part)
 	e.key("bands")
 	e.open('[')
 	for i := range v.Bands {

@@ -20,11 +20,8 @@ type supposed struct {
 	Seed     int               `json:"seed"`
 }
 
-// Bounds on what is drawn at once and together.
-const (
-	mostDraws    = 5000
-	mostOutcomes = 100_000
-)
+// mostDraws bounds what is drawn at once.
+const mostDraws = 5000
 
 type drawsArgs struct {
 	supposed
@@ -96,7 +93,7 @@ func sure(a sureArgs) (report.ShownSure, error) {
 	}
 	var outcomes []tolerance.Outcome
 	for _, part := range a.Outcomes {
-		for size := len(tolerance.Measures) * 4; len(part) >= size && len(outcomes) < mostOutcomes; part = part[size:] {
+		for size := len(tolerance.Measures) * 4; len(part) >= size && len(outcomes) < tolerance.Draws; part = part[size:] {
 			var o tolerance.Outcome
 			for i := range o {
 				o[i] = float64(math.Float32frombits(binary.LittleEndian.Uint32(part[4*i:])))
