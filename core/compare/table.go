@@ -32,9 +32,11 @@ var better = map[string]int{
 	"strip_per_metre": -1, "strip_bought": -1, "tube_time": -1, "line_hours": -1, "price_tube": -1, "price": -1,
 }
 
-// Of compares designs, each with the base among them, as c can make them; nil: nobody is to.
-func Of(designs []document.Document, at int, held Held, c *shop.Capability) Table {
+// Of compares designs, each with the base among them, as c can make them; nil: nobody is to. varied is the entry that is stepped from one
+// to the next, which is left alone; empty: none.
+func Of(designs []document.Document, at int, held Held, varied string, c *shop.Capability) Table {
 	b, ok := newBase(designs[at], held, c)
+	b.varied = varied
 	if !ok {
 		held = Nothing
 	}

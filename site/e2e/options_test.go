@@ -231,6 +231,39 @@ func TestOptionsRows(t *testing.T) {
 	quiet(t, page)
 }
 
+// One entry is stepped over standard values, and what cannot be made stands refused. A rung is kept or taken, by pointer and by keys.
+func TestOptionsLadder(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	page.Click(id("section-options"))
+	choose(page, id("options-ladder"), "fin_pitch")
+	for i, count := range []string{"10 fpi", "7 fpi", "8 fpi", "9 fpi", "11 fpi", "12 fpi"} {
+		waitCell(page, "fin_pitch", i, count)
+	}
+	page.Wait(element(`#options-table thead th:nth-of-type(6) .state`) + `.dataset.state === "no" && ` + cell("price", 5) + `.includes("✕")`)
+	audit(t, page)
+	page.Screenshot(shots, "options-ladder")
+	page.Click(id("option-keep-rung-1"))
+	waitKeptCount(page, 1)
+	page.Click(id("option-take-rung-4"))
+	waitFins(t, page, "11 fpi, 7 fpi")
+	waitCell(page, "fin_pitch", 0, "11 fpi")
+
+	page.Focus(id("options-ladder"))
+	page.Press("t") // Tube metal
+	page.Press("t")
+	page.Wait(`!` + element(id("options-ladder")) + `.value.startsWith("fin")`)
+	choose(page, id("options-ladder"), "rows")
+	waitCell(page, "rows", 1, "2")
+	page.Focus(id("option-base-0"))
+	page.Press(kb.ArrowRight)
+	page.Wait(`document.activeElement.dataset.testid === "option-take-rung-1"`)
+	page.Press(kb.Enter)
+	waitTyped(page, "rows", "2")
+	choose(page, id("options-ladder"), "")
+	waitCell(page, "fin_pitch", 1, "7 fpi")
+	quiet(t, page)
+}
+
 // It has room and keeps the rules of access in a light and a dark window, on a laptop and on a phone.
 func TestOptionsInEveryWindow(t *testing.T) {
 	for name, view := range map[string]browser.View{

@@ -55,6 +55,7 @@ export interface CompareArgs {
   base: number;
   held: string;
   money?: boolean;
+  ladder?: string;
   shop?: string;
 }
 
