@@ -231,6 +231,25 @@ func TestOptionsRows(t *testing.T) {
 	quiet(t, page)
 }
 
+// What is kept shows as an outline behind the drawing, in every section and on paper, and goes with what is removed.
+func TestKeptIsOutlined(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	outlines := "document.querySelectorAll('#drawing .ghost').length"
+	page.Click(id("keep"))
+	waitKeptCount(page, 1)
+	enter(page, "fin_height", "10 mm")
+	page.Wait(outlines + " > 0")
+	page.Screenshot(shots, "options-ghost")
+	page.Wait(`document.querySelectorAll("#paper .ghost").length > 0`)
+	page.Click(id("section-heat"))
+	page.Wait(`document.body.dataset.section === "heat" && document.body.dataset.answer === "answered" && ` + outlines + " > 0")
+	page.Click(id("undo"))
+	page.Click(id("undo"))
+	waitKeptCount(page, 0)
+	page.Wait(outlines + " === 0")
+	quiet(t, page)
+}
+
 // One entry is stepped over standard values, and what cannot be made stands refused. A rung is kept or taken, by pointer and by keys.
 func TestOptionsLadder(t *testing.T) {
 	page := opened(t, browser.Desk, "")

@@ -12,6 +12,7 @@ export interface Methods {
   map: { args: MapArgs; reply: Map };
   moves: { args: MovesArgs; reply: MovedBy };
   open: { args: OpenArgs; reply: Opened };
+  outlines: { args: OutlinesArgs; reply: Outlined };
   rows: { args: RowsArgs; reply: Listed };
   save: { args: SaveArgs; reply: Saved };
   seen: { args: SeenArgs; reply: Reply };
@@ -205,6 +206,14 @@ export interface Opened {
   view: Page;
   job: Job;
   item: string;
+}
+
+export interface OutlinesArgs {
+  designs: Document[];
+}
+
+export interface Outlined {
+  ghosts: Ghost[];
 }
 
 export interface RowsArgs {
@@ -468,6 +477,7 @@ export interface DrawingArea {
   height: number;
   letters?: number;
   hold?: Scales;
+  ghosts?: Ghost[];
   traced?: TracedOn;
 }
 
@@ -545,6 +555,11 @@ export interface Job {
   base: Document;
   items: Item[];
   by?: Basis[];
+}
+
+export interface Ghost {
+  od: number;
+  fin_od: number;
 }
 
 export interface ShownRow {

@@ -166,7 +166,7 @@ const items = createItems(at("items"), at("items-open"), {
   head: design.setHead,
 });
 
-const keeping = createKeep(at("keep"), at("options-count"), design);
+const keeping = createKeep(at("keep"), at("options-count"), design, engine, (ghosts) => (sheet.behind(ghosts) ? laidOut(design.refresh()) : undefined));
 /** @type {ReturnType<typeof import("./options.js").createOptions> | null} */ let options = null;
 
 /** The design beside those that are kept; its script comes when it is first looked at. */
@@ -272,6 +272,7 @@ function show({ document, view }, { settled, since, arrived = false }) {
   keeping.show(design.history.entry);
   if (settled) {
     rows.settled();
+    keeping.settled(design.history.entry).catch(failed);
     compare().catch(failed);
     for (const reach of groups) reach();
   }

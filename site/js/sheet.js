@@ -33,12 +33,14 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   let mapOf = ""; // what the map's bands show
   let unitsOf = "";
   let paperOf = ""; // what the printer's drawing shows
+  /** @type {import("./api.js").Ghost[]} */ let ghosts = []; // outlines of what is kept beside the design
 
   let [width, height, large] = [0, 0, 1]; // measured when there is something to draw: the first question does not wait for a layout
   const dark = () => matchMedia("(prefers-color-scheme: dark)").matches;
   const forced = matchMedia("(forced-colors: active)"); // then the system's paper holds, whatever was chosen
   const theme = () => (forced.matches ? undefined : document.documentElement.dataset.theme) ?? (dark() ? "dark" : "light");
-  const size = () => ({ width: Math.round(width), height: Math.round(height), letters: large });
+  const behind = () => (ghosts.length > 0 ? { ghosts } : {});
+  const size = () => ({ width: Math.round(width), height: Math.round(height), letters: large, ...behind() });
 
   const set = (/** @type {import("./api.js").Value[]} */ values) => ({ op: "set", values });
 
@@ -104,7 +106,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     clearTimeout(idle);
     await loadMap();
     const drawn = good?.document;
-    const text = await picture("paper", PAPER, false).catch(onFailure);
+    const text = await picture("paper", { ...PAPER, ...behind() }, false).catch(onFailure);
     if (!text || drawn !== good?.document) return;
     paper.replaceChildren(new DOMParser().parseFromString(text, "image/svg+xml").documentElement);
     paperOf = JSON.stringify(drawn);
@@ -135,6 +137,13 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     axes: () => plots?.axes() ?? [],
     releaseAxes: () => plots?.release(),
     lastGood: () => good?.document,
+    /** Shows other outlines behind the tube, from the next answer on. @param {import("./api.js").Ghost[]} list @returns {boolean} whether they are others */
+    behind(list) {
+      const others = JSON.stringify(list) !== JSON.stringify(ghosts);
+      ghosts = list;
+      if (others) paperOf = "";
+      return others;
+    },
     ready,
 
     /**

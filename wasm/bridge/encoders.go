@@ -8,6 +8,7 @@ import (
 	"fmt"
 
 	"finwright/core/document"
+	"finwright/core/drawing/finned"
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
 	"finwright/core/report"
@@ -37,6 +38,8 @@ func encode(e *encoder, answer any) {
 		encodeMovedBy(e, &v)
 	case opened:
 		encodeOpened(e, &v)
+	case outlined:
+		encodeOutlined(e, &v)
 	case listed:
 		encodeListed(e, &v)
 	case saved:
@@ -259,6 +262,17 @@ func encodeOpened(e *encoder, v *opened) {
 	encodeJob(e, &v.Job)
 	e.key("item")
 	e.string(v.Item)
+	e.close('}')
+}
+
+func encodeOutlined(e *encoder, v *outlined) {
+	e.open('{')
+	e.key("ghosts")
+	e.open('[')
+	for i := range v.Ghosts {
+		encodeGhost(e, &v.Ghosts[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -853,6 +867,15 @@ func encodeJob(e *encoder, v *document.Job) {
 		}
 		e.close(']')
 	}
+	e.close('}')
+}
+
+func encodeGhost(e *encoder, v *finned.Ghost) {
+	e.open('{')
+	e.key("od")
+	e.number(v.OD)
+	e.key("fin_od")
+	e.number(v.FinOD)
 	e.close('}')
 }
 
