@@ -67,6 +67,11 @@ func TestOptionsByPointer(t *testing.T) {
 	page.Wait(cell("duty", 0) + `.includes("%") && !` + cell("duty", 1) + `.includes("%")`)
 	page.Wait(element(id("options-said")) + `.textContent.includes("11 fpi against 10 fpi: ")`)
 
+	// What it does in the place of the other is a sentence to send.
+	browser.Eval[bool](page, `(globalThis.copied = "", navigator.clipboard.writeText = async (text) => { copied = text; }, true)`)
+	page.Click("#options-said > li:nth-of-type(2) button")
+	page.Wait(`copied.startsWith("11 fpi 0.4 mm for 10 fpi 0.4 mm: U × A up ")`)
+
 	page.Click(id("option-take-2"))
 	waitFins(t, page, "11 fpi, 10 fpi, 11 fpi")
 	page.Click(id("option-swap-1"))
@@ -241,12 +246,19 @@ func TestKeptIsOutlined(t *testing.T) {
 	page.Wait(outlines + " > 0")
 	page.Screenshot(shots, "options-ghost")
 	page.Wait(`document.querySelectorAll("#paper .ghost").length > 0`)
+	kept := func(plot, what string) string {
+		return `document.querySelectorAll('[data-plot="` + plot + `"] .kept ` + what + `').length`
+	}
+	page.Wait(kept("height", "rect") + " === 2 && " + kept("height", "path") + " === 2 && " + kept("map", "rect") + " === 1")
+	page.Screenshot(shots, "options-plots")
 	page.Click(id("section-heat"))
+	page.Wait(kept("film", "rect") + " === 2 && " + kept("film", "path") + " === 2")
+	page.Screenshot(shots, "options-plots-heat")
 	page.Wait(`document.body.dataset.section === "heat" && document.body.dataset.answer === "answered" && ` + outlines + " > 0")
 	page.Click(id("undo"))
 	page.Click(id("undo"))
 	waitKeptCount(page, 0)
-	page.Wait(outlines + " === 0")
+	page.Wait(outlines + " === 0 && " + kept("film", "rect") + " === 0")
 	quiet(t, page)
 }
 

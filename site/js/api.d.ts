@@ -1,6 +1,7 @@
 // What the engine takes and gives. `make golden` writes it from the structs of wasm/bridge; do not edit.
 
 export interface Methods {
+  beside: { args: BesideArgs; reply: Standing };
   card: { args: CardArgs; reply: Card };
   changed: { args: ChangedArgs; reply: Compared };
   compare: { args: CompareArgs; reply: Comparison };
@@ -24,6 +25,18 @@ export interface Methods {
   sure_draws: { args: DrawsArgs; reply: Draws };
   svg: { args: SvgArgs; reply: Drawn };
   working: { args: WorkingArgs; reply: Working };
+}
+
+export interface BesideArgs {
+  designs: Document[];
+  section: string;
+  system: string;
+  shop?: string;
+  axes?: Axes[];
+}
+
+export interface Standing {
+  plots: BesidePlot[];
 }
 
 export interface CardArgs {
@@ -394,6 +407,19 @@ export interface Document {
   spans: Span[];
 }
 
+export interface Axes {
+  id: string;
+  units: string;
+  field: string;
+  x: [number, number];
+  y: [number, number][];
+}
+
+export interface BesidePlot {
+  id: string;
+  panels: BesidePanel[];
+}
+
 export interface CardRow {
   label: string;
   si: string;
@@ -485,14 +511,6 @@ export interface Room {
   wide: number;
   card: number;
   letters?: number;
-}
-
-export interface Axes {
-  id: string;
-  units: string;
-  field: string;
-  x: [number, number];
-  y: [number, number][];
 }
 
 export interface Page {
@@ -640,6 +658,11 @@ export interface Entry {
 export interface Span {
   centre: Entry;
   width: Entry;
+}
+
+export interface BesidePanel {
+  spots: Spot[];
+  paths: string[];
 }
 
 export interface Differences {

@@ -9,7 +9,7 @@ import { write } from "./keyed.js";
  * @param {HTMLElement} count of those that are kept
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine
- * @param {(ghosts: import("./api.js").Ghost[]) => Promise<void> | void} onGhosts the outlines of what is kept, when they are others
+ * @param {(ghosts: import("./api.js").Ghost[], designs: import("./api.js").Document[]) => Promise<void> | void} onGhosts the outlines of what is kept, and that itself, when it is other
  */
 export function createKeep(button, count, design, engine, onGhosts) {
   const most = Number(button.dataset.most);
@@ -22,7 +22,7 @@ export function createKeep(button, count, design, engine, onGhosts) {
     drawn = of;
     try {
       const reply = designs.length ? await engine.callLatest("outlines", "outlines", { designs }) : { ghosts: [] };
-      if (reply && of === drawn) await onGhosts(reply.ghosts);
+      if (reply && of === drawn) await onGhosts(reply.ghosts, designs);
     } catch (error) {
       drawn = ""; // it is asked again
       throw error;

@@ -166,7 +166,7 @@ const items = createItems(at("items"), at("items-open"), {
   head: design.setHead,
 });
 
-const keeping = createKeep(at("keep"), at("options-count"), design, engine, (ghosts) => (sheet.behind(ghosts) ? laidOut(design.refresh()) : undefined));
+const keeping = createKeep(at("keep"), at("options-count"), design, engine, (ghosts, kept) => (sheet.behind(ghosts, kept) ? laidOut(design.refresh()) : undefined));
 /** @type {ReturnType<typeof import("./options.js").createOptions> | null} */ let options = null;
 
 /** The design beside those that are kept; its script comes when it is first looked at. */

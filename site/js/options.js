@@ -229,7 +229,11 @@ export function createOptions(root, said, design, act) {
     const copy = document.createElement("button");
     copy.type = "button";
     copy.textContent = said.dataset.copy ?? "";
-    copy.addEventListener("click", () => act.copy(instead.firstChild?.textContent ?? ""));
+    copy.addEventListener("click", async () => {
+      await design.rest();
+      await refresh(); // what leaves is of what is entered
+      if (!instead.hidden) act.copy(instead.firstChild?.textContent ?? "");
+    });
     followed.className = "cautions";
     instead.append("", " ", copy);
     item.append(name, sentence, followed, instead);

@@ -18,6 +18,8 @@ import (
 // encode writes what a method answers.
 func encode(e *encoder, answer any) {
 	switch v := answer.(type) {
+	case standing:
+		encodeStanding(e, &v)
 	case report.Card:
 		encodeCard(e, &v)
 	case compared:
@@ -63,6 +65,17 @@ func encode(e *encoder, answer any) {
 	default:
 		panic(fmt.Errorf("bridge: nothing writes %T", answer))
 	}
+}
+
+func encodeStanding(e *encoder, v *standing) {
+	e.open('{')
+	e.key("plots")
+	e.open('[')
+	for i := range v.Plots {
+		encodeBesidePlot(e, &v.Plots[i])
+	}
+	e.close(']')
+	e.close('}')
 }
 
 func encodeCard(e *encoder, v *report.Card) {
@@ -473,6 +486,19 @@ func encodeRefusal(e *encoder, v *refusal) {
 		}
 		e.close(']')
 	}
+	e.close('}')
+}
+
+func encodeBesidePlot(e *encoder, v *plots.BesidePlot) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("panels")
+	e.open('[')
+	for i := range v.Panels {
+		encodeBesidePanel(e, &v.Panels[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -1014,6 +1040,23 @@ func encodeWhere(e *encoder, v *report.Where) {
 	e.string(v.Value)
 	e.key("si")
 	e.string(v.SI)
+	e.close('}')
+}
+
+func encodeBesidePanel(e *encoder, v *plots.BesidePanel) {
+	e.open('{')
+	e.key("spots")
+	e.open('[')
+	for i := range v.Spots {
+		encodeSpot(e, &v.Spots[i])
+	}
+	e.close(']')
+	e.key("paths")
+	e.open('[')
+	for _, v0 := range v.Paths {
+		e.string(v0)
+	}
+	e.close(']')
 	e.close('}')
 }
 
