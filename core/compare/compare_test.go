@@ -200,19 +200,19 @@ func TestRefusedColumns(t *testing.T) {
 	}
 }
 
-// The best of a line is that of the columns that are not refused, of all that are alike; where all are it says nothing.
+// The best of a line is that of the columns that are not refused, and of all within a per cent of it; where all are it says nothing.
 func TestBest(t *testing.T) {
 	tab := beside(t, Nothing, with(document.New(), "fin_pitch", "11 fpi"), with(document.New(), "fin_pitch", "11 fpi"), with(document.New(), "fin_pitch", "12 fpi", "upset", "500 °C"))
 	if tab.Columns[3].Row.State != figure.No {
 		t.Fatalf("the last is %s", tab.Columns[3].Row.State)
 	}
-	for id, want := range map[string][]int{"duty": {1, 2}, "air_drop": {0}, "bank_tubes": nil, "air_out": nil} {
+	for id, want := range map[string][]int{"duty": {1, 2}, "air_drop": {0}, "bank_tubes": nil, "air_out": nil, "fin_efficiency": nil} {
 		at := slices.IndexFunc(Figures(), func(f design.RowFigure) bool { return f.ID == id })
 		if !slices.Equal(tab.Best[at], want) {
 			t.Errorf("%s: %v, want %v", id, tab.Best[at], want)
 		}
 	}
-	for id := range better {
+	for _, id := range slices.Concat(larger, smaller) {
 		if !slices.ContainsFunc(Figures(), func(f design.RowFigure) bool { return f.ID == id }) {
 			t.Errorf("there is no figure %s", id)
 		}
@@ -280,4 +280,25 @@ func TestLadders(t *testing.T) {
 	if len(Rungs(document.New(), "fin_height", nil)) > 0 {
 		t.Error("without a shop there are heights in stock")
 	}
+}
+
+// BenchmarkCompare is a table of six columns, and the longest of all: a ladder of which the tubes follow the duty.
+func BenchmarkCompare(b *testing.B) {
+	c := shop.House()
+	base := document.New()
+	b.Run("six", func(b *testing.B) {
+		designs := []document.Document{base}
+		for _, count := range []string{"8 fpi", "9 fpi", "11 fpi", "12 fpi", "13 fpi"} {
+			designs = append(designs, with(base, "fin_pitch", count))
+		}
+		for b.Loop() {
+			Of(designs, 0, Box, "", &c)
+		}
+	})
+	b.Run("ladder", func(b *testing.B) {
+		designs := append([]document.Document{base}, Rungs(base, "tube_wall", &c)...)
+		for b.Loop() {
+			Of(designs, 0, Job, "tube_wall", &c)
+		}
+	})
 }
