@@ -33,6 +33,7 @@ type base struct {
 	rated    *rating.Thermal // nil where it could not be
 	kept     rating.Kept
 	held     Held
+	varied   string           // the entry that is left alone; empty: none
 	shop     *shop.Capability // nil: nobody is to make them
 }
 

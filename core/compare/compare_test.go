@@ -26,7 +26,7 @@ func with(d document.Document, pairs ...string) document.Document {
 func beside(t *testing.T, held Held, others ...document.Document) Table {
 	t.Helper()
 	c := shop.House()
-	return Of(append([]document.Document{document.New()}, others...), 0, held, &c)
+	return Of(append([]document.Document{document.New()}, others...), 0, held, "", &c)
 }
 
 func near(t *testing.T, what string, got, want, within float64) {
@@ -149,7 +149,7 @@ func TestWhatIsAlikeStays(t *testing.T) {
 func TestOrderFollowsTheBank(t *testing.T) {
 	for quantity, want := range map[string]string{"120": "144", "1": "1", "300": "300"} {
 		base := with(document.New(), "quantity", quantity)
-		tab := Of([]document.Document{base, with(base, "fin_height", "10 mm")}, 0, Box, nil)
+		tab := Of([]document.Document{base, with(base, "fin_height", "10 mm")}, 0, Box, "", nil)
 		if got := tab.Columns[1].Document.Text("quantity"); got != want {
 			t.Errorf("%s of 120 become %s of 144", quantity, got)
 		}
@@ -185,7 +185,7 @@ func TestRefusedColumns(t *testing.T) {
 		t.Error("what is refused is told of as if it were not")
 	}
 	c := shop.House()
-	broken := Of([]document.Document{with(document.New(), "fin_pitch", "what"), good}, 0, Box, &c)
+	broken := Of([]document.Document{with(document.New(), "fin_pitch", "what"), good}, 0, Box, "", &c)
 	if broken.Held != Nothing || broken.Columns[0].Refused.None() || !broken.Columns[1].Refused.None() || len(broken.Points(1, true)) > 0 {
 		t.Errorf("%+v", broken.Columns[0].Refused)
 	}
@@ -195,24 +195,24 @@ func TestRefusedColumns(t *testing.T) {
 	}
 	// A base without a drop has none to hold.
 	still := with(document.New(), "fin_type", "welded", "fin_metal", "cs1010", "layout", "in_line")
-	if tab := Of([]document.Document{still, good}, 0, Tubes, nil); tab.Columns[1].Refused.Key != "compare.base_lacks" {
+	if tab := Of([]document.Document{still, good}, 0, Tubes, "", nil); tab.Columns[1].Refused.Key != "compare.base_lacks" {
 		t.Errorf("%v", tab.Columns[1].Refused)
 	}
 }
 
-// The best of a line is that of the columns that are not refused, of all that are alike; where all are it says nothing.
+// The best of a line is that of the columns that are not refused, and of all within a per cent of it; where all are it says nothing.
 func TestBest(t *testing.T) {
 	tab := beside(t, Nothing, with(document.New(), "fin_pitch", "11 fpi"), with(document.New(), "fin_pitch", "11 fpi"), with(document.New(), "fin_pitch", "12 fpi", "upset", "500 °C"))
 	if tab.Columns[3].Row.State != figure.No {
 		t.Fatalf("the last is %s", tab.Columns[3].Row.State)
 	}
-	for id, want := range map[string][]int{"duty": {1, 2}, "air_drop": {0}, "bank_tubes": nil, "air_out": nil} {
+	for id, want := range map[string][]int{"duty": {1, 2}, "air_drop": {0}, "bank_tubes": nil, "air_out": nil, "fin_efficiency": nil} {
 		at := slices.IndexFunc(Figures(), func(f design.RowFigure) bool { return f.ID == id })
 		if !slices.Equal(tab.Best[at], want) {
 			t.Errorf("%s: %v, want %v", id, tab.Best[at], want)
 		}
 	}
-	for id := range better {
+	for _, id := range slices.Concat(larger, smaller) {
 		if !slices.ContainsFunc(Figures(), func(f design.RowFigure) bool { return f.ID == id }) {
 			t.Errorf("there is no figure %s", id)
 		}
@@ -243,4 +243,62 @@ func TestPoints(t *testing.T) {
 	if got := keys(beside(t, Job, with(document.New(), "fin_pitch", "11 fpi")), 1); got[0] != "compare.tubes_for" {
 		t.Errorf("%v", got)
 	}
+}
+
+// A ladder steps one entry over standard values and leaves it alone whatever is held; a rung that cannot be is refused with its reason.
+func TestLadders(t *testing.T) {
+	c := shop.House()
+	for _, id := range Ladders {
+		base := document.New()
+		rungs := Rungs(base, id, &c)
+		if len(rungs) < 1 || len(rungs) > MostRungs {
+			t.Errorf("%s has %d rungs", id, len(rungs))
+		}
+		for _, held := range Helds {
+			tab := Of(append([]document.Document{base}, rungs...), 0, held, id, &c)
+			for i, r := range rungs {
+				if got := tab.Columns[i+1].Document.Text(id); got != r.Text(id) {
+					t.Errorf("%s, %s: the rung at %s stands at %s", id, held, r.Text(id), got)
+				}
+			}
+			if !slices.Contains(tab.Entries, id) {
+				t.Errorf("%s does not differ", id)
+			}
+		}
+	}
+	// By hand: 120 tubes are 60 in each of 2 rows, 20 in each of 6, 17 (17.1) in each of 7.
+	tab := Of(append([]document.Document{document.New()}, Rungs(document.New(), "rows", nil)...), 0, Tubes, "rows", nil)
+	for i, want := range []string{"60", "40", "24", "20", "17", "15"} {
+		if got := tab.Columns[i+1].Document.Text("tubes_per_row"); got != want {
+			t.Errorf("%s rows of %s, want %s", tab.Columns[i+1].Document.Text("rows"), got, want)
+		}
+	}
+	heights := Rungs(document.New(), "fin_height", &c)
+	if got := heights[0].Text("fin_height"); got != "9.525 mm" || len(heights) != 3 {
+		t.Errorf("%d heights from %s", len(heights), got)
+	}
+	if len(Rungs(document.New(), "fin_height", nil)) > 0 {
+		t.Error("without a shop there are heights in stock")
+	}
+}
+
+// BenchmarkCompare is a table of six columns, and the longest of all: a ladder of which the tubes follow the duty.
+func BenchmarkCompare(b *testing.B) {
+	c := shop.House()
+	base := document.New()
+	b.Run("six", func(b *testing.B) {
+		designs := []document.Document{base}
+		for _, count := range []string{"8 fpi", "9 fpi", "11 fpi", "12 fpi", "13 fpi"} {
+			designs = append(designs, with(base, "fin_pitch", count))
+		}
+		for b.Loop() {
+			Of(designs, 0, Box, "", &c)
+		}
+	})
+	b.Run("ladder", func(b *testing.B) {
+		designs := append([]document.Document{base}, Rungs(base, "tube_wall", &c)...)
+		for b.Loop() {
+			Of(designs, 0, Job, "tube_wall", &c)
+		}
+	})
 }

@@ -27,7 +27,9 @@ func (b *base) count(c *Column, in *field.Input) {
 		b.counted(c, in, &kept, &tubesInRow, n)
 		return
 	}
-	n, why, _ = in.RowsFor(want, &near)
+	if b.varied != "rows" {
+		n, why, _ = in.RowsFor(want, &near)
+	}
 	if n > 0 && why.None() {
 		b.counted(c, in, &kept, &rowsBehind, n)
 		return

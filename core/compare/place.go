@@ -21,9 +21,11 @@ func (b *base) place(c *Column) error {
 			return err
 		}
 		for _, id := range []string{"tubes_per_row", "rows", "tube_length"} {
-			c.take(id, b.document)
+			if id != b.varied {
+				c.take(id, b.document)
+			}
 		}
-		return nil
+		return b.share(c)
 	}
 	if err := b.spread(c); err != nil {
 		return err
@@ -34,6 +36,9 @@ func (b *base) place(c *Column) error {
 	}
 	c.take("tube_length", b.document)
 	room := b.kept.Fill(&in.Input)
+	if b.varied == "rows" {
+		room.Rows, room.RowsOf = in.Bank.Rows, float64(b.in.Bank.Rows)
+	}
 	if room.Tubes < 1 || room.Rows < in.Bank.Passes {
 		c.Refused = message.New("compare.no_room", "width", distance(b.kept.Width()), "depth", distance(b.kept.Depth()), "passes", in.Bank.Passes)
 		return nil
@@ -43,6 +48,18 @@ func (b *base) place(c *Column) error {
 	c.fits("compare.fits_tubes", room.Tubes, b.in.Bank.TubesPerRow, room.TubesOf, room.Beside)
 	c.fits("compare.fits_rows", room.Rows, b.in.Bank.Rows, room.RowsOf, room.Behind)
 	return nil
+}
+
+// share spreads as many tubes as stand over rows that are stepped.
+func (b *base) share(c *Column) error {
+	if b.varied != "rows" {
+		return nil
+	}
+	in, err := design.Read(c.Document)
+	if err == nil {
+		c.whole("tubes_per_row", max(1, int(math.Round(float64(b.in.Bank.Rows*b.in.Bank.TubesPerRow)/float64(in.Bank.Rows)))))
+	}
+	return err
 }
 
 // fits says how many whole ones go in where that is not as in the base, for how many there would be room to a tenth, and what stays

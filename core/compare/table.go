@@ -1,6 +1,7 @@
 package compare
 
 import (
+	"math"
 	"slices"
 
 	"finwright/core/design"
@@ -24,17 +25,32 @@ type Table struct {
 // Figures are the lines of a table.
 func Figures() []design.RowFigure { return slices.Concat(design.RowFigures, design.MoreFigures) }
 
-// better says of a figure which of two values is: the larger where it is 1, the smaller where -1. Of others neither is: an outlet or an
-// area can be too high and too low.
-var better = map[string]int{
-	"duty": 1, "duty_per_tube": 1, "ua": 1, "u_bare": 1, "film": 1, "inside_film": 1, "fin_efficiency": 1, "used_area": 1,
-	"air_drop": -1, "inside_loss": -1, "fan_power": -1, "metre_mass": -1, "tube_weight": -1, "mass_dry": -1, "face_area": -1, "bank_tubes": -1,
-	"strip_per_metre": -1, "strip_bought": -1, "tube_time": -1, "line_hours": -1, "price_tube": -1, "price": -1,
+// Of which figures the larger value is the better, and of which the smaller. Of others neither is: an outlet or an area can be too high
+// and too low.
+var (
+	larger  = []string{"duty", "duty_per_tube", "ua", "u_bare", "film", "inside_film", "fin_efficiency", "used_area"}
+	smaller = []string{
+		"air_drop", "inside_loss", "fan_power", "metre_mass", "tube_weight", "mass_dry", "face_area", "bank_tubes",
+		"strip_per_metre", "strip_bought", "tube_time", "line_hours", "price_tube", "price",
+	}
+)
+
+// better is 1 where the larger of two values of a figure is, -1 where the smaller, and 0 where neither.
+func better(id string) int {
+	switch {
+	case slices.Contains(larger, id):
+		return 1
+	case slices.Contains(smaller, id):
+		return -1
+	}
+	return 0
 }
 
-// Of compares designs, each with the base among them, as c can make them; nil: nobody is to.
-func Of(designs []document.Document, at int, held Held, c *shop.Capability) Table {
+// Of compares designs, each with the base among them, as c can make them; nil: nobody is to. varied is the entry that is stepped from one
+// to the next, which is left alone; empty: none.
+func Of(designs []document.Document, at int, held Held, varied string, c *shop.Capability) Table {
 	b, ok := newBase(designs[at], held, c)
+	b.varied = varied
 	if !ok {
 		held = Nothing
 	}
@@ -49,7 +65,7 @@ func Of(designs []document.Document, at int, held Held, c *shop.Capability) Tabl
 	}
 	t.differ()
 	for i, f := range Figures() {
-		t.Best = append(t.Best, t.best(i, better[f.ID]))
+		t.Best = append(t.Best, t.best(i, better(f.ID)))
 	}
 	return t
 }
@@ -80,21 +96,26 @@ func alike(f *field.Field, a, b document.Document) bool {
 	return err == nil && other == nil && f.KindOf(x) == f.KindOf(y) && !units.Above(p.SI, q.SI) && !units.Above(q.SI, p.SI)
 }
 
-// best finds the columns with the best value of a line. A design that is refused is none, and where all that are left are alike there is none.
+// best finds the columns with the best value of a line, and those that have about the same. A design that is refused is none of them, and
+// where all that are left are about the same there is none.
 func (t *Table) best(line, better int) (at []int) {
 	if better == 0 {
 		return nil
 	}
-	counted := 0
-	for i, c := range t.Columns {
+	most, counted := math.Inf(-1), 0
+	value := func(c *Column) (x float64, ok bool) {
 		if !c.Refused.None() || c.Row.State == figure.No || !c.Row.Cells[line].Absent.None() {
-			continue
+			return 0, false
 		}
-		counted++
-		switch {
-		case len(at) == 0 || float64(better)*(c.Row.Cells[line].SI-t.Columns[at[0]].Row.Cells[line].SI) > 0 && !t.same(line, i, at[0]):
-			at = []int{i}
-		case t.same(line, i, at[0]):
+		return float64(better) * c.Row.Cells[line].SI, true
+	}
+	for i := range t.Columns {
+		if x, ok := value(&t.Columns[i]); ok {
+			most, counted = max(most, x), counted+1
+		}
+	}
+	for i := range t.Columns {
+		if x, ok := value(&t.Columns[i]); ok && most-x <= level*math.Abs(most) {
 			at = append(at, i)
 		}
 	}
@@ -102,9 +123,4 @@ func (t *Table) best(line, better int) (at []int) {
 		return nil
 	}
 	return at
-}
-
-func (t *Table) same(line, a, b int) bool {
-	x, y := t.Columns[a].Row.Cells[line].SI, t.Columns[b].Row.Cells[line].SI
-	return !units.Above(x, y) && !units.Above(y, x)
 }

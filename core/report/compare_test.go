@@ -25,7 +25,7 @@ func shownBeside(t *testing.T, system units.System, held compare.Held, changes .
 		designs = append(designs, d)
 	}
 	c := shop.House()
-	table := compare.Of(designs, 0, held, &c)
+	table := compare.Of(designs, 0, held, "", &c)
 	w := Writer{Texts: message.English(), System: system, Currency: c.Currency}
 	return w.Comparison(&table, names, true)
 }

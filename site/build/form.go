@@ -28,6 +28,7 @@ type form struct {
 	Deciding []decider
 	Compared []decider // the figures of designs side by side
 	Helds    []compare.Held
+	Ladders  []string
 	MostKept int
 	// FirstView is JSON.
 	FirstView template.JS
@@ -61,7 +62,7 @@ type choice struct{ ID, Text string }
 func pageData(l language) form {
 	f := form{
 		Language: l.code, Root: l.root(), Wrong: counted(l.texts, "page.wrong", document.MaxEntries()),
-		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, MostKept: document.MostKept,
+		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, Ladders: compare.Ladders, MostKept: document.MostKept,
 	}
 	for _, id := range report.Deciding {
 		f.Deciding = append(f.Deciding, decider{id, l.texts.Text("figure." + id), slices.Contains(report.Decides, id)})

@@ -67,6 +67,11 @@ func TestOptionsByPointer(t *testing.T) {
 	page.Wait(cell("duty", 0) + `.includes("%") && !` + cell("duty", 1) + `.includes("%")`)
 	page.Wait(element(id("options-said")) + `.textContent.includes("11 fpi against 10 fpi: ")`)
 
+	// What it does in the place of the other is a sentence to send.
+	browser.Eval[bool](page, `(globalThis.copied = "", navigator.clipboard.writeText = async (text) => { copied = text; }, true)`)
+	page.Click("#options-said > li:nth-of-type(2) button")
+	page.Wait(`copied.startsWith("11 fpi 0.4 mm for 10 fpi 0.4 mm: U × A up ")`)
+
 	page.Click(id("option-take-2"))
 	waitFins(t, page, "11 fpi, 10 fpi, 11 fpi")
 	page.Click(id("option-swap-1"))
@@ -228,6 +233,65 @@ func TestOptionsRows(t *testing.T) {
 	page.WaitMark("finwright:drawn")
 	page.Click(id("section-options"))
 	page.Wait(element(id("compared-strip_width")))
+	quiet(t, page)
+}
+
+// What is kept shows as an outline behind the drawing, in every section and on paper, and goes with what is removed.
+func TestKeptIsOutlined(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	outlines := "document.querySelectorAll('#drawing .ghost').length"
+	page.Click(id("keep"))
+	waitKeptCount(page, 1)
+	enter(page, "fin_height", "10 mm")
+	page.Wait(outlines + " > 0")
+	page.Screenshot(shots, "options-ghost")
+	page.Wait(`document.querySelectorAll("#paper .ghost").length > 0`)
+	kept := func(plot, what string) string {
+		return `document.querySelectorAll('[data-plot="` + plot + `"] .kept ` + what + `').length`
+	}
+	page.Wait(kept("height", "rect") + " === 2 && " + kept("height", "path") + " === 2 && " + kept("map", "rect") + " === 1")
+	page.Screenshot(shots, "options-plots")
+	page.Click(id("section-heat"))
+	page.Wait(kept("film", "rect") + " === 2 && " + kept("film", "path") + " === 2")
+	page.Screenshot(shots, "options-plots-heat")
+	page.Wait(`document.body.dataset.section === "heat" && document.body.dataset.answer === "answered" && ` + outlines + " > 0")
+	page.Click(id("undo"))
+	page.Click(id("undo"))
+	waitKeptCount(page, 0)
+	page.Wait(outlines + " === 0 && " + kept("film", "rect") + " === 0")
+	quiet(t, page)
+}
+
+// One entry is stepped over standard values, and what cannot be made stands refused. A rung is kept or taken, by pointer and by keys.
+func TestOptionsLadder(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	page.Click(id("section-options"))
+	choose(page, id("options-ladder"), "fin_pitch")
+	for i, count := range []string{"10 fpi", "7 fpi", "8 fpi", "9 fpi", "11 fpi", "12 fpi"} {
+		waitCell(page, "fin_pitch", i, count)
+	}
+	page.Wait(element(`#options-table thead th:nth-of-type(6) .state`) + `.dataset.state === "no" && ` + cell("price", 5) + `.includes("✕")`)
+	audit(t, page)
+	page.Screenshot(shots, "options-ladder")
+	page.Click(id("option-keep-rung-1"))
+	waitKeptCount(page, 1)
+	page.Click(id("option-take-rung-4"))
+	waitFins(t, page, "11 fpi, 7 fpi")
+	waitCell(page, "fin_pitch", 0, "11 fpi")
+
+	page.Focus(id("options-ladder"))
+	page.Press("t") // Tube metal
+	page.Press("t")
+	page.Wait(`!` + element(id("options-ladder")) + `.value.startsWith("fin")`)
+	choose(page, id("options-ladder"), "rows")
+	waitCell(page, "rows", 1, "2")
+	page.Focus(id("option-base-0"))
+	page.Press(kb.ArrowRight)
+	page.Wait(`document.activeElement.dataset.testid === "option-take-rung-1"`)
+	page.Press(kb.Enter)
+	waitTyped(page, "rows", "2")
+	choose(page, id("options-ladder"), "")
+	waitCell(page, "fin_pitch", 1, "7 fpi")
 	quiet(t, page)
 }
 

@@ -1,6 +1,7 @@
 // What the engine takes and gives. `make golden` writes it from the structs of wasm/bridge; do not edit.
 
 export interface Methods {
+  beside: { args: BesideArgs; reply: Standing };
   card: { args: CardArgs; reply: Card };
   changed: { args: ChangedArgs; reply: Compared };
   compare: { args: CompareArgs; reply: Comparison };
@@ -12,6 +13,7 @@ export interface Methods {
   map: { args: MapArgs; reply: Map };
   moves: { args: MovesArgs; reply: MovedBy };
   open: { args: OpenArgs; reply: Opened };
+  outlines: { args: OutlinesArgs; reply: Outlined };
   rows: { args: RowsArgs; reply: Listed };
   save: { args: SaveArgs; reply: Saved };
   seen: { args: SeenArgs; reply: Reply };
@@ -23,6 +25,18 @@ export interface Methods {
   sure_draws: { args: DrawsArgs; reply: Draws };
   svg: { args: SvgArgs; reply: Drawn };
   working: { args: WorkingArgs; reply: Working };
+}
+
+export interface BesideArgs {
+  designs: Document[];
+  section: string;
+  system: string;
+  shop?: string;
+  axes?: Axes[];
+}
+
+export interface Standing {
+  plots: BesidePlot[];
 }
 
 export interface CardArgs {
@@ -55,6 +69,7 @@ export interface CompareArgs {
   base: number;
   held: string;
   money?: boolean;
+  ladder?: string;
   shop?: string;
 }
 
@@ -204,6 +219,14 @@ export interface Opened {
   view: Page;
   job: Job;
   item: string;
+}
+
+export interface OutlinesArgs {
+  designs: Document[];
+}
+
+export interface Outlined {
+  ghosts: Ghost[];
 }
 
 export interface RowsArgs {
@@ -386,6 +409,19 @@ export interface Document {
   spans: Span[];
 }
 
+export interface Axes {
+  id: string;
+  units: string;
+  field: string;
+  x: [number, number];
+  y: [number, number][];
+}
+
+export interface BesidePlot {
+  id: string;
+  panels: BesidePanel[];
+}
+
 export interface CardRow {
   label: string;
   si: string;
@@ -469,6 +505,7 @@ export interface DrawingArea {
   height: number;
   letters?: number;
   hold?: Scales;
+  ghosts?: Ghost[];
   traced?: TracedOn;
 }
 
@@ -476,14 +513,6 @@ export interface Room {
   wide: number;
   card: number;
   letters?: number;
-}
-
-export interface Axes {
-  id: string;
-  units: string;
-  field: string;
-  x: [number, number];
-  y: [number, number][];
 }
 
 export interface Page {
@@ -546,6 +575,11 @@ export interface Job {
   base: Document;
   items: Item[];
   by?: Basis[];
+}
+
+export interface Ghost {
+  od: number;
+  fin_od: number;
 }
 
 export interface ShownRow {
@@ -626,6 +660,11 @@ export interface Entry {
 export interface Span {
   centre: Entry;
   width: Entry;
+}
+
+export interface BesidePanel {
+  spots: Spot[];
+  paths: string[];
 }
 
 export interface Differences {

@@ -166,7 +166,7 @@ const items = createItems(at("items"), at("items-open"), {
   head: design.setHead,
 });
 
-const keeping = createKeep(at("keep"), at("options-count"), design);
+const keeping = createKeep(at("keep"), at("options-count"), design, engine, (ghosts, kept) => (sheet.behind(ghosts, kept) ? laidOut(design.refresh()) : undefined));
 /** @type {{refresh: () => Promise<void>}[] | null} what is shown of options */ let options = null;
 
 /** The design beside those that are kept; its script comes when it is first looked at. */
@@ -280,6 +280,7 @@ function show({ document, view }, { settled, since, arrived = false }) {
   keeping.show(design.history.entry);
   if (settled) {
     rows.settled();
+    keeping.settled(design.history.entry).catch(failed);
     compare().catch(failed);
     for (const reach of groups) reach();
   }

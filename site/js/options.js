@@ -11,13 +11,17 @@ import { keepPick, savedPick } from "./store/options.js";
  * @typedef {import("./api.js").ComparedColumn} Column
  * @typedef {import("./api.js").ComparedLine} Line
  * @typedef {{
- *   compare: (args: Pick<import("./api.js").CompareArgs, "designs" | "names" | "base" | "held" | "money">) => Promise<import("./api.js").Comparison | null>,
+ *   compare: (args: Pick<import("./api.js").CompareArgs, "designs" | "names" | "base" | "held" | "money" | "ladder">) => Promise<import("./api.js").Comparison | null>,
  *   open: (figure: string, from: HTMLElement, section: string, of: {document: import("./api.js").Document, name: string}) => void,
  *   copy: (text: string) => void,
  *   decides: () => string[],
  *   reason: (error: Error) => string,
  * }} Act
  */
+
+const RUNG = "rung-"; // before the number of a column, in the ID of its head
+
+const placeOf = (/** @type {string} */ id) => Number(id.replace(RUNG, ""));
 
 /**
  * @param {HTMLElement} root
@@ -27,7 +31,7 @@ import { keepPick, savedPick } from "./store/options.js";
  */
 export function createOptions(root, said, design, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
-  const [held, holds, money, none, table, same, pick] = ["options-held", "options-holds", "options-money", "options-none", "options-table", "options-same", "options-pick"].map(at);
+  const [ladder, held, holds, money, none, table, same, pick] = ["options-ladder", "options-held", "options-holds", "options-money", "options-none", "options-table", "options-same", "options-pick"].map(at);
   const text = (/** @type {string} */ name) => root.dataset[name] ?? "";
   const part = (/** @type {string} */ name) => table.querySelector(`[data-part="${name}"]`);
   const head = table.tHead.insertRow();
@@ -35,6 +39,8 @@ export function createOptions(root, said, design, act) {
   /** @type {Map<string, number>} which column is the base, by the item */ const bases = new Map();
   /** @type {import("./api.js").Comparison | null} */ let shown = null;
   let whose = ""; // the item that is shown
+  let stepped = false; // a ladder is shown, and not what is kept
+  const most = Number(at("keep").dataset.most);
 
   const boxes = [.../** @type {NodeListOf<HTMLInputElement>} */ (pick.querySelectorAll("input"))];
   const saved = savedPick();
@@ -49,6 +55,7 @@ export function createOptions(root, said, design, act) {
     for (const box of boxes) box.checked = box.defaultChecked;
     rows();
   });
+  ladder.addEventListener("change", refresh);
   held.addEventListener("change", refresh);
   money.addEventListener("change", refresh);
   same.addEventListener("click", () => {
@@ -72,7 +79,7 @@ export function createOptions(root, said, design, act) {
       bases.set(whose, column);
       refresh();
     },
-    take: (column) => alter(column, () => shown?.columns[column].document),
+    take,
     swap: (column) =>
       alter(column, (kept, place, now, base) => {
         const { design } = kept[place];
@@ -85,7 +92,23 @@ export function createOptions(root, said, design, act) {
       bases.delete(whose);
       alter(column, (kept, place) => void kept.splice(place, 1));
     },
+    keep,
   };
+  const ofHand = ["base"];
+  const ofKept = ["base", "take", "swap", "left", "right", "remove"];
+  const ofRung = ["take", "keep"];
+
+  /** Keeps a rung. @param {number} column */
+  function keep(column) {
+    const stands = shown?.columns[column].document;
+    design.keepOptions((kept, now, base) => (!stands || kept.length >= most ? null : { kept: [...kept, { name: "", design: differences(whole({ ...now, fields: stands.fields, spans: stands.spans }, {}), base) }] }));
+  }
+
+  /** @param {number} column */
+  function take(column) {
+    const stands = shown?.columns[column].document;
+    design.keepOptions((kept, now) => (stands ? { kept: [...kept], document: whole({ ...now, fields: stands.fields, spans: stands.spans }, {}) } : null));
+  }
 
   /** @param {number} column @param {number} by */
   function move(column, by) {
@@ -96,13 +119,14 @@ export function createOptions(root, said, design, act) {
   }
 
   const heads = keyed(head, (id) => {
-    const column = Number(id);
+    const rung = id.startsWith(RUNG);
+    const column = placeOf(id);
     const cell = document.createElement("th");
     cell.scope = "col";
     const role = document.createElement("div");
     role.className = "role";
     role.append(document.createElement("small"), newMark("none", ""));
-    const name = column ? document.createElement("input") : document.createElement("b");
+    const name = column && !rung ? document.createElement("input") : document.createElement("b");
     if (name instanceof HTMLInputElement) {
       Object.assign(name, { type: "text", className: "moves", maxLength: 40, autocomplete: "off", spellcheck: false });
       name.setAttribute("aria-label", `${text("name")}, ${text("kept").replace("{place}", id)}`);
@@ -111,7 +135,7 @@ export function createOptions(root, said, design, act) {
     name.dataset.testid = `option-name-${id}`;
     const presses = document.createElement("div");
     presses.className = "acts";
-    for (const one of column ? Object.keys(acts) : ["base"]) {
+    for (const one of rung ? ofRung : column ? ofKept : ofHand) {
       const button = document.createElement("button");
       button.type = "button";
       button.dataset.act = one;
@@ -127,10 +151,10 @@ export function createOptions(root, said, design, act) {
     return cell;
   });
 
-  const roleOf = (/** @type {string} */ id) => (id === "0" ? text("inHand") : text("kept").replace("{place}", id));
+  const roleOf = (/** @type {string} */ id) => (id === "0" ? text("inHand") : text(id.startsWith(RUNG) ? "rung" : "kept").replace("{place}", String(placeOf(id))));
 
-  /** @param {HTMLTableCellElement} cell @param {Column & {id: string, last: boolean, given: string}} column */
-  function fillHead(cell, { id, last, given, name, base, state, mark, refused }) {
+  /** @param {HTMLTableCellElement} cell @param {Column & {id: string, last: boolean, full: boolean, given: string}} column */
+  function fillHead(cell, { full, id, last, given, name, base, state, mark, refused }) {
     const [role, title, presses] = cell.children;
     write(role.children[0], roleOf(id));
     if (title instanceof HTMLInputElement) {
@@ -142,7 +166,7 @@ export function createOptions(root, said, design, act) {
     for (const button of /** @type {NodeListOf<HTMLButtonElement>} */ (presses.querySelectorAll("button"))) {
       const { act } = button.dataset;
       if (act === "base") button.setAttribute("aria-pressed", String(base));
-      button.disabled = (act === "left" && id === "1") || (act === "right" && last) || (act === "take" && refused !== "");
+      button.disabled = (act === "keep" && full) || (act === "left" && id === "1") || (act === "right" && last) || (act === "take" && refused !== "");
     }
   }
 
@@ -205,7 +229,11 @@ export function createOptions(root, said, design, act) {
     const copy = document.createElement("button");
     copy.type = "button";
     copy.textContent = said.dataset.copy ?? "";
-    copy.addEventListener("click", () => act.copy(instead.firstChild?.textContent ?? ""));
+    copy.addEventListener("click", async () => {
+      await design.rest();
+      await refresh(); // what leaves is of what is entered
+      if (!instead.hidden) act.copy(instead.firstChild?.textContent ?? "");
+    });
     followed.className = "cautions";
     instead.append("", " ", copy);
     item.append(name, sentence, followed, instead);
@@ -227,7 +255,13 @@ export function createOptions(root, said, design, act) {
     shown = reply;
     const { columns, entries, figures } = reply;
     const kept = design.history.job.items.get(whose)?.kept ?? [];
-    const named = columns.map((column, i) => ({ ...column, id: String(i), last: i === columns.length - 1, given: kept[i - 1]?.name ?? "" }));
+    const named = columns.map((column, i) => ({
+      ...column,
+      id: stepped && i ? RUNG + i : String(i),
+      last: i === columns.length - 1,
+      full: kept.length >= most,
+      given: stepped ? column.name : (kept[i - 1]?.name ?? ""),
+    }));
     heads(named, fillHead);
     const wanted = new Set([...act.decides(), ...picked()]);
     const inSight = figures.filter(({ id }) => wanted.has(id));
@@ -255,12 +289,15 @@ export function createOptions(root, said, design, act) {
     const { job, hand, document: inHand } = design.history.entry;
     const kept = job.items.get(hand)?.kept ?? [];
     whose = hand;
-    none.hidden = kept.length > 0;
+    const step = ladder.value;
+    none.hidden = step || kept.length > 0;
     const base = Math.min(bases.get(hand) ?? 0, kept.length);
-    const args = { designs: [inHand, ...kept.map(({ design }) => whole(job.base, design))], names: ["", ...kept.map(({ name }) => name)], base, held: held.value, money: money.checked };
+    const args = step ? { designs: [inHand], names: [""], base: 0, held: held.value, money: money.checked, ladder: step } : { designs: [inHand, ...kept.map(({ design }) => whole(job.base, design))], names: ["", ...kept.map(({ name }) => name)], base, held: held.value, money: money.checked };
     try {
       const reply = await act.compare(args);
-      if (reply && whose === hand) fill(reply);
+      if (!reply || whose !== hand) return;
+      stepped = step !== "";
+      fill(reply);
     } catch (error) {
       write(holds, act.reason(/** @type {Error} */ (error)));
     }

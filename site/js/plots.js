@@ -8,6 +8,7 @@ import { init, setPlatformAPI, use } from "echarts/core";
 import { CanvasRenderer } from "echarts/renderers";
 import { asset } from "./assets.js";
 import { Bands } from "./bands.js";
+import { Beside } from "./beside.js";
 import { letters } from "./letters.js";
 import { Rings } from "./rings.js";
 
@@ -93,6 +94,7 @@ class Chart {
     this.reading.hidden = true;
     this.answer.after(this.reading);
     this.area.append(chart);
+    this.beside = new Beside(this.area);
 
     this.shown = false; // whether the chart has the plot's option, and axes
     /** @type {Update | null} */ this.update = null;
@@ -145,7 +147,7 @@ class Chart {
       const values = this.valuesAt(offsetX, offsetY);
       if (values && !this.pulled) this.hand.onPlace(values);
     });
-    chart.on("rendered", () => this.rings.place(chart));
+    chart.on("rendered", () => this.stand(chart));
     chart.on("updateAxisPointer", (/** @type {any} */ { axesInfo, dataIndex }) => this.read(axesInfo.length ? dataIndex : undefined));
     return chart;
   }
@@ -339,6 +341,18 @@ class Chart {
     }
   }
 
+  /** Puts what stands in the chart where its axes are now. @param {Chart["chart"]} chart */
+  stand(chart) {
+    this.rings.place(chart);
+    this.beside.place(chart, this.rings.widths, this.rings.heights);
+  }
+
+  /** What is kept beside the design. @param {import("./api.js").BesidePanel[]} panels */
+  keep(panels) {
+    this.beside.show(panels);
+    if (this.shown) this.stand(this.chart);
+  }
+
   /** Moves the ring alone. @param {import("./api.js").Update["rings"]} rings */
   move(rings) {
     if (this.shown) this.rings.show(rings, this.chart);
@@ -369,6 +383,7 @@ class Chart {
     const pen = /** @type {CanvasRenderingContext2D} */ (this.paper.getContext("2d"));
     if (this.map) pen.drawImage(this.bands.sheet, 0, 0);
     pen.drawImage(this.chart.getRenderedCanvas({ pixelRatio: PAPER.ratio }), 0, 0);
+    this.beside.paint(pen, this.chart, PAPER.ratio, this.rings.widths, this.rings.heights, this.plot.ring.paper);
     this.rings.paint(pen, this.chart, PAPER.ratio, this.plot.ring);
     this.area.append(this.paper);
     this.resize();
@@ -377,7 +392,7 @@ class Chart {
   resize() {
     this.chart.resize();
     this.bands.paint(this.chart);
-    this.rings.place(this.chart);
+    this.stand(this.chart);
   }
 }
 
@@ -482,6 +497,11 @@ export async function createPlots(root, hand) {
     /** Whether axes are wider than the curves ask for. */
     get loose() {
       return [...figures.values()].some(({ axes, update }) => axes && update?.loose);
+    },
+
+    /** What is kept beside the design. @param {import("./api.js").BesidePlot[]} list */
+    beside(list) {
+      for (const [id, figure] of figures) figure.keep(list.find((plot) => plot.id === id)?.panels ?? []);
     },
 
     /** While something is pulled. @param {import("./api.js").Rings[]} moved */

@@ -33,12 +33,16 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
   let mapOf = ""; // what the map's bands show
   let unitsOf = "";
   let paperOf = ""; // what the printer's drawing shows
+  /** @type {import("./api.js").Ghost[]} */ let ghosts = []; // outlines of what is kept beside the design
+  /** @type {import("./api.js").Document[]} */ let kept = []; // the same whole
+  let besideOf = ""; // what the plots show of it
 
   let [width, height, large] = [0, 0, 1]; // measured when there is something to draw: the first question does not wait for a layout
   const dark = () => matchMedia("(prefers-color-scheme: dark)").matches;
   const forced = matchMedia("(forced-colors: active)"); // then the system's paper holds, whatever was chosen
   const theme = () => (forced.matches ? undefined : document.documentElement.dataset.theme) ?? (dark() ? "dark" : "light");
-  const size = () => ({ width: Math.round(width), height: Math.round(height), letters: large });
+  const behind = () => (ghosts.length > 0 ? { ghosts } : {});
+  const size = () => ({ width: Math.round(width), height: Math.round(height), letters: large, ...behind() });
 
   const set = (/** @type {import("./api.js").Value[]} */ values) => ({ op: "set", values });
 
@@ -75,6 +79,17 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     }
   }
 
+  /** What is kept stands in the plots too; it follows when a pull has ended. */
+  async function loadBeside() {
+    if (!good || !plots) return;
+    const asked = kept.length && good.view.plots?.length ? { designs: kept, section: sections.current, system: good.view.units, shop: more(false).shop, axes: plots.axes() } : null;
+    const now = JSON.stringify(asked);
+    if (now === besideOf) return;
+    besideOf = now;
+    const reply = asked && (await engine.callLatest("beside", "beside", asked));
+    if (now === besideOf && (reply || !asked)) plots.beside(reply?.plots ?? []);
+  }
+
   /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot @param {import("./api.js").DrawingArea} sheet @param {boolean} dark whether its paper is */
   async function picture(slot, sheet, dark) {
     if (!good) return null;
@@ -104,7 +119,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     clearTimeout(idle);
     await loadMap();
     const drawn = good?.document;
-    const text = await picture("paper", PAPER, false).catch(onFailure);
+    const text = await picture("paper", { ...PAPER, ...behind() }, false).catch(onFailure);
     if (!text || drawn !== good?.document) return;
     paper.replaceChildren(new DOMParser().parseFromString(text, "image/svg+xml").documentElement);
     paperOf = JSON.stringify(drawn);
@@ -135,6 +150,15 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     axes: () => plots?.axes() ?? [],
     releaseAxes: () => plots?.release(),
     lastGood: () => good?.document,
+    /** Shows other outlines behind the tube, from the next answer on. @param {import("./api.js").Ghost[]} list @param {import("./api.js").Document[]} designs whose they are @returns {boolean} whether they are others */
+    behind(list, designs) {
+      kept = designs;
+      const others = JSON.stringify(list) !== JSON.stringify(ghosts);
+      ghosts = list;
+      if (others) paperOf = "";
+      else loadBeside().catch(onFailure);
+      return others;
+    },
     ready,
 
     /**
@@ -158,6 +182,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       if (since !== undefined) time(since, drawn);
       if (JSON.stringify(document) !== paperOf) paper.replaceChildren(); // no drawing is better than another tube's
       if (settled) plotted = loadMap();
+      if (settled) loadBeside().catch((error) => ((besideOf = ""), onFailure(error)));
       if (settled || since === undefined) prepare(); // what is pulled is not at rest
     },
 

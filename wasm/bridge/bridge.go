@@ -39,6 +39,8 @@ var methods = map[string]method{
 	"rows":     with[rowsArgs, listed](rows),
 	"changed":  with[changedArgs, compared](changed),
 	"compare":  with[compareArgs, report.Comparison](sideBySide),
+	"beside":   with[besideArgs, standing](beside),
+	"outlines": with[outlinesArgs, outlined](outlines),
 
 	"sure":       with[sureArgs, report.ShownSure](sure),
 	"sure_draws": with[drawsArgs, draws](sureDraws),

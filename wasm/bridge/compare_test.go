@@ -27,6 +27,21 @@ func TestAnyDesignsCompare(t *testing.T) {
 	})
 }
 
+// A ladder is made of the one design that is given.
+func TestLadderIsMadeOfOneDesign(t *testing.T) {
+	for _, id := range compare.Ladders {
+		var got report.Comparison
+		if e := ask(t, "compare", map[string]any{"designs": []document.Document{document.New()}, "names": []string{""}, "base": 0, "held": "box", "ladder": id, "money": true}, &got); e != "" || len(got.Columns) < 2 || len(got.Columns) > mostCompared {
+			t.Errorf("%s: %s, %d columns", id, e, len(got.Columns))
+		}
+		for _, c := range got.Columns[1:] {
+			if c.Name == "" || c.Said == "" {
+				t.Errorf("%s: %+v", id, c)
+			}
+		}
+	}
+}
+
 func TestCompareRefusesWhatItDoesNotKnow(t *testing.T) {
 	d := []document.Document{document.New()}
 	for name, args := range map[string]map[string]any{
@@ -34,6 +49,8 @@ func TestCompareRefusesWhatItDoesNotKnow(t *testing.T) {
 		"no name":     {"designs": d, "names": []string{}, "base": 0, "held": "box"},
 		"no base":     {"designs": d, "names": []string{""}, "base": 1, "held": "box"},
 		"what is not": {"designs": d, "names": []string{""}, "base": 0, "held": "moon"},
+		"two ladders": {"designs": []document.Document{d[0], d[0]}, "names": []string{"", ""}, "base": 0, "held": "box", "ladder": "rows"},
+		"no ladder":   {"designs": d, "names": []string{""}, "base": 0, "held": "box", "ladder": "face_velocity"},
 		"no design":   {"designs": []document.Document{{}}, "names": []string{""}, "base": 0, "held": "box"},
 	} {
 		if e := ask(t, "compare", args, nil); e == "" {

@@ -25,11 +25,12 @@ import (
 // drawingArea is where the page draws, in CSS px, with the scales to keep while a grip is held. A page that shows neither drawing
 // nor plots yet gives none.
 type drawingArea struct {
-	Width   float64       `json:"width"`
-	Height  float64       `json:"height"`
-	Letters float64       `json:"letters,omitempty"` // how large the page's texts are, of the usual
-	Hold    *sheet.Scales `json:"hold,omitempty"`
-	Traced  *tracedOn     `json:"traced,omitempty"` // it is pulled: shown as a few paths and painted when it rests
+	Width   float64        `json:"width"`
+	Height  float64        `json:"height"`
+	Letters float64        `json:"letters,omitempty"` // how large the page's texts are, of the usual
+	Hold    *sheet.Scales  `json:"hold,omitempty"`
+	Ghosts  []finned.Ghost `json:"ghosts,omitempty"` // outlines of what is kept beside it, as outlines has them
+	Traced  *tracedOn      `json:"traced,omitempty"` // it is pulled: shown as a few paths and painted when it rests
 }
 
 // tracedOn is what a pulled drawing is shown on: how it is zoomed and panned, as in ink.Transform, the screen's pixels to a CSS pixel, and whether paper is dark.
@@ -158,7 +159,7 @@ func compose(in field.Input, h design.Heat, s units.System, area drawingArea, me
 		System: s, WidthPx: area.Width, HeightPx: area.Height, Letters: area.Letters, Text: texts(),
 		Tube:  finned.HatchingOf(string(in.TubeMetal.Family), false),
 		Fin:   finned.HatchingOf(string(in.FinMetal.Family), true),
-		Alarm: writerIn(s).Alarm(h),
+		Alarm: writerIn(s).Alarm(h), Ghosts: ghosts(area.Ghosts),
 	}
 	if area.Hold != nil {
 		o.Hold = *area.Hold

@@ -8,6 +8,7 @@ import (
 	"fmt"
 
 	"finwright/core/document"
+	"finwright/core/drawing/finned"
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
 	"finwright/core/report"
@@ -17,6 +18,8 @@ import (
 // encode writes what a method answers.
 func encode(e *encoder, answer any) {
 	switch v := answer.(type) {
+	case standing:
+		encodeStanding(e, &v)
 	case report.Card:
 		encodeCard(e, &v)
 	case compared:
@@ -37,6 +40,8 @@ func encode(e *encoder, answer any) {
 		encodeMovedBy(e, &v)
 	case opened:
 		encodeOpened(e, &v)
+	case outlined:
+		encodeOutlined(e, &v)
 	case listed:
 		encodeListed(e, &v)
 	case saved:
@@ -60,6 +65,17 @@ func encode(e *encoder, answer any) {
 	default:
 		panic(fmt.Errorf("bridge: nothing writes %T", answer))
 	}
+}
+
+func encodeStanding(e *encoder, v *standing) {
+	e.open('{')
+	e.key("plots")
+	e.open('[')
+	for i := range v.Plots {
+		encodeBesidePlot(e, &v.Plots[i])
+	}
+	e.close(']')
+	e.close('}')
 }
 
 func encodeCard(e *encoder, v *report.Card) {
@@ -259,6 +275,17 @@ func encodeOpened(e *encoder, v *opened) {
 	encodeJob(e, &v.Job)
 	e.key("item")
 	e.string(v.Item)
+	e.close('}')
+}
+
+func encodeOutlined(e *encoder, v *outlined) {
+	e.open('{')
+	e.key("ghosts")
+	e.open('[')
+	for i := range v.Ghosts {
+		encodeGhost(e, &v.Ghosts[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -463,6 +490,19 @@ func encodeRefusal(e *encoder, v *refusal) {
 		}
 		e.close(']')
 	}
+	e.close('}')
+}
+
+func encodeBesidePlot(e *encoder, v *plots.BesidePlot) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("panels")
+	e.open('[')
+	for i := range v.Panels {
+		encodeBesidePanel(e, &v.Panels[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -860,6 +900,15 @@ func encodeJob(e *encoder, v *document.Job) {
 	e.close('}')
 }
 
+func encodeGhost(e *encoder, v *finned.Ghost) {
+	e.open('{')
+	e.key("od")
+	e.number(v.OD)
+	e.key("fin_od")
+	e.number(v.FinOD)
+	e.close('}')
+}
+
 func encodeShownRow(e *encoder, v *report.ShownRow) {
 	e.open('{')
 	e.key("cells")
@@ -995,6 +1044,23 @@ func encodeWhere(e *encoder, v *report.Where) {
 	e.string(v.Value)
 	e.key("si")
 	e.string(v.SI)
+	e.close('}')
+}
+
+func encodeBesidePanel(e *encoder, v *plots.BesidePanel) {
+	e.open('{')
+	e.key("spots")
+	e.open('[')
+	for i := range v.Spots {
+		encodeSpot(e, &v.Spots[i])
+	}
+	e.close(']')
+	e.key("paths")
+	e.open('[')
+	for _, v0 := range v.Paths {
+		e.string(v0)
+	}
+	e.close(']')
 	e.close('}')
 }
 

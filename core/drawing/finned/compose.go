@@ -24,6 +24,7 @@ type Options struct {
 	Heat     *Temperatures // colours the cut metal by its temperature; nil: hatched
 	Alarm    string        // a warning to set on the sheet; Valid: about 24 letters
 	Hold     sheet.Scales  // scales to keep; zero: choose
+	Ghosts   []Ghost       // of others, drawn as outlines at the same scale
 	Traced   *ink.Screen   // what it is traced for, in place of being packed
 }
 
@@ -77,6 +78,7 @@ func Compose(t tube.Tube, o Options) sheet.Scene {
 		c.drawAlarm()
 	}
 	c.Settle()
+	c.drawGhosts()
 	s := c.Sheet.Scene
 	s.Scales = c.scales
 	s.Enlarge(o.Letters)

@@ -78,7 +78,7 @@ func (c composer) snap(s float64) float64 { return snapScale(s*c.Letters) / c.Le
 // chooseScales fills the discs' place, and shows two or three fins in the detail. What is held stays, also where the tube
 // does not fit: then it is broken off.
 func (c composer) chooseScales() sheet.Scales {
-	fits := c.layout.disc / c.finOD()
+	fits := c.layout.disc / c.widest()
 	s := sheet.Scales{Main: c.snap(fits), Detail: c.detailScale()}
 	if c.Hold.Main > smallestHeld*fits && c.Hold.Main < largestHeld*fits {
 		s.Main = c.Hold.Main

@@ -53,6 +53,7 @@ const (
 	Centre  Stroke = "centre"
 	Measure Stroke = "dim"
 	Break   Stroke = "break"
+	Ghost   Stroke = "ghost" // the outline of something else at the same place
 )
 
 // Arrows says at which ends of a line arrowheads are.

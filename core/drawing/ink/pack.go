@@ -9,7 +9,7 @@ import (
 // Codes stand for names in packed ink; their order is the format.
 var (
 	classes = []Class{TubeMetal, FinMetal, WeldMetal}
-	strokes = []Stroke{Thick, Thin, Hidden, Centre, Measure, Break}
+	strokes = []Stroke{Thick, Thin, Hidden, Centre, Measure, Break, Ghost}
 	arrows  = []Arrows{NoArrows, AtBoth, AtStart, AtEnd}
 )
 

@@ -36,6 +36,7 @@ var pens = map[Stroke]Pen{
 	Centre:  {ThinWidth, GreyTone, []float64{6, 0.9, 0.5, 0.9}},
 	Measure: {ThinWidth, GreyTone, nil},
 	Break:   {ThinWidth, InkTone, nil},
+	Ghost:   {ThinWidth, GreyTone, []float64{2.4, 1.2}},
 }
 
 // Pen returns the pen that a stroke is drawn with.
