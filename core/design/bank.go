@@ -14,8 +14,8 @@ import (
 // testWater is the density [kg/m3] of what a bundle is full of when it is tested and lifted full.
 const testWater = 1000
 
-// bankTubes returns how many tubes the bank takes.
-func bankTubes(in *field.Input) int {
+// BankTubes returns how many tubes the bank takes.
+func BankTubes(in *field.Input) int {
 	return in.Bank.Rows * in.Bank.TubesPerRow * in.Job.Bundles
 }
 
@@ -34,15 +34,15 @@ func (b *builder) bank() []figure.Figure {
 		fig("mass_dry", units.Weight, dry, "", "mass_dry", rows, across, arg("M_T", units.Weight, float64(t.Weight()))),
 		fig("mass_full", units.Weight, full, "", "mass_full", m, rows, across, arg("d_i", units.Diameter, bore), b.length()),
 		fig("mass_lifted", units.Weight, dry*(1+in.Job.Frame), "", "mass_lifted", m, arg("x_r", units.Percent, in.Job.Frame)),
-		fig("order_bank", units.Count, float64(bankTubes(in)), figure.WholeBank, "order_bank", rows, across, arg("N_a", units.Count, float64(in.Job.Bundles))),
-		fig("order_difference", units.Count, float64(in.Job.Quantity-bankTubes(in)), figure.WholeOrder, "order_difference", arg("q", units.Count, float64(in.Job.Quantity)), arg("N", units.Count, float64(bankTubes(in)))),
+		fig("order_bank", units.Count, float64(BankTubes(in)), figure.WholeBank, "order_bank", rows, across, arg("N_a", units.Count, float64(in.Job.Bundles))),
+		fig("order_difference", units.Count, float64(in.Job.Quantity-BankTubes(in)), figure.WholeOrder, "order_difference", arg("q", units.Count, float64(in.Job.Quantity)), arg("N", units.Count, float64(BankTubes(in)))),
 	}
 }
 
 // orderNotices tie the order to the bank, and a retube to what stands. One tube alone is a sample, and tied to none.
 func orderNotices(in *field.Input) []Notice {
 	var out []Notice
-	if q, n := in.Job.Quantity, bankTubes(in); q > 1 && q != n {
+	if q, n := in.Job.Quantity, BankTubes(in); q > 1 && q != n {
 		differs := Notice{
 			State: figure.Watch, Field: "quantity", Figure: "order_difference", Message: message.New("notice.order_differs", "ordered", q, "bank", n),
 			Change: counted("quantity", n),
@@ -89,7 +89,7 @@ func standingNotices(in *field.Input) []Notice {
 	case job.OldPitch == 0 && in.Bank.TubePitch == 0:
 		say(figure.Watch, "tube_pitch", "tube_pitch", "notice.old_pitch_missing")
 	}
-	if n := bankTubes(in); job.OldTubes > 0 && n != job.OldTubes {
+	if n := BankTubes(in); job.OldTubes > 0 && n != job.OldTubes {
 		say(figure.No, "tubes_per_row", "order_bank", "notice.old_tubes", "now", n, "old", job.OldTubes)
 		if part := in.Bank.Rows * job.Bundles; job.OldTubes%part == 0 {
 			take(counted("tubes_per_row", job.OldTubes/part)[0])
@@ -110,8 +110,8 @@ func standingNotices(in *field.Input) []Notice {
 	return out
 }
 
-// ua returns U times A of the bank [W/K].
-func ua(t *rating.Thermal) float64 { return t.Overall.OnBare * t.Bank.BareArea() }
+// UA returns U times A of the bank [W/K].
+func UA(t *rating.Thermal) float64 { return t.Overall.OnBare * t.Bank.BareArea() }
 
 // retubeNotices ask of a retube what it is for: at least the old U times A. That the drop is at most the old one is asked by
 // the drop allowed.
@@ -120,7 +120,7 @@ func retubeNotices(in *field.Input, t *rating.Thermal) []Notice {
 		return nil
 	}
 	var out []Notice
-	switch old, now := in.Job.OldUA, ua(t); {
+	switch old, now := in.Job.OldUA, UA(t); {
 	case old == 0:
 		out = append(out, Notice{State: figure.Watch, Field: "old_ua", Figure: "ua", Message: message.New("notice.old_ua_missing")})
 	case now < old*(1-wishMargin):

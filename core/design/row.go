@@ -114,7 +114,7 @@ func needs(part making.Part) func(*sources) message.Message {
 // RowOf reads off a checked Input what decides, without figures, curves or texts: a small part of the work of Evaluate and
 // Make, for one design of thousands. The error is that of Rate.
 func RowOf(in field.Input) (Row, error) {
-	h, err := rateBriefly(&in)
+	h, err := RateBriefly(&in)
 	if err != nil {
 		return Row{}, err
 	}
