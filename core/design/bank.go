@@ -19,18 +19,25 @@ func BankTubes(in *field.Input) int {
 	return in.Bank.Rows * in.Bank.TubesPerRow * in.Job.Bundles
 }
 
+// Bundle returns how wide and how deep a bundle is [m], and the mass of its tubes [kg].
+func Bundle(in *field.Input) (width, depth, dry float64) {
+	width = float64(in.Bank.TubesPerRow) * float64(in.TubePitch())
+	depth = float64(in.Bank.Rows-1)*float64(in.RowPitch()) + float64(in.Tube.FinOD())
+	return width, depth, float64(in.Bank.Rows*in.Bank.TubesPerRow) * float64(in.Tube.Weight())
+}
+
 // bank is how large and heavy it is, and what of the order goes into it. Rows and tubes per row are those of a bundle.
 func (b *builder) bank() []figure.Figure {
 	in, t := b.in, b.t
 	bank, count := in.Pitches(), float64(in.Bank.Rows*in.Bank.TubesPerRow)
 	rows, across := arg("N_r", units.Count, float64(in.Bank.Rows)), arg("N_t", units.Count, float64(in.Bank.TubesPerRow))
 	bore := float64(t.InsideOD())
-	dry := count * float64(t.Weight())
+	width, depth, dry := Bundle(in)
 	full := dry + count*testWater*math.Pi/4*bore*bore*float64(t.Length)
 	m := arg("M_d", units.Weight, dry)
 	return []figure.Figure{
-		fig("bank_width", units.Distance, float64(in.Bank.TubesPerRow)*bank.TransversePitch, "", "bank_width", across, arg("P_T", units.Diameter, bank.TransversePitch)),
-		fig("bank_depth", units.Distance, float64(in.Bank.Rows-1)*bank.RowPitch+bank.FinOD, "", "bank_depth", rows, arg("P_L", units.Diameter, bank.RowPitch), b.tip()),
+		fig("bank_width", units.Distance, width, "", "bank_width", across, arg("P_T", units.Diameter, bank.TransversePitch)),
+		fig("bank_depth", units.Distance, depth, "", "bank_depth", rows, arg("P_L", units.Diameter, bank.RowPitch), b.tip()),
 		fig("mass_dry", units.Weight, dry, "", "mass_dry", rows, across, arg("M_T", units.Weight, float64(t.Weight()))),
 		fig("mass_full", units.Weight, full, "", "mass_full", m, rows, across, arg("d_i", units.Diameter, bore), b.length()),
 		fig("mass_lifted", units.Weight, dry*(1+in.Job.Frame), "", "mass_lifted", m, arg("x_r", units.Percent, in.Job.Frame)),

@@ -1,0 +1,128 @@
+package search
+
+import (
+	"math"
+	"slices"
+)
+
+// Bar is what designs that were found first leave to beat. It is found once for a search and handed to all its chunks, so that what they
+// leave out hangs on the grid alone.
+type Bar struct {
+	Full  bool        // as many hold as the answer lists
+	Last  float64     // what is wanted first of the last of these, rounded, less is better
+	Front [][]float64 // what is wanted of some that are on their front
+}
+
+// outdoes reports whether a design that is at best so can neither be among the best nor on the front: of those that hold, enough are better
+// in what is wanted first, and one is nowhere worse and better in one. What is dominated at its best is dominated.
+func (b *Bar) outdoes(best worth) bool {
+	if !b.Full || !(best[0] > b.Last) {
+		return false
+	}
+	for _, f := range b.Front {
+		var at worth
+		copy(at[:], f)
+		if at.dominates(&best) {
+			return true
+		}
+	}
+	return false
+}
+
+// atBest returns what is wanted of a design that is no better than v; of what is not known nothing is.
+func (s *Search) atBest(v *Values) worth {
+	var w worth
+	for i, at := range s.wanted {
+		switch {
+		case !v.Known(at):
+			w[i] = math.Inf(-1)
+		case Measures[at].More:
+			w[i] = -rounded(v.SI[at])
+		default:
+			w[i] = rounded(v.SI[at])
+		}
+	}
+	return w
+}
+
+// How much a start looks at.
+const (
+	firstPlaces = 1500 // evenly over the grid
+	mostSights  = 6000 // places in all
+	leaders     = 60   // whose neighbours are looked at
+	barFront    = 60
+)
+
+// Start looks at some designs all over the grid, then at the neighbours of the best of these, again and again: a bar for the search,
+// and a first sight of its answer. What it finds is in the chunks too.
+func (s *Search) Start() (Bar, Part) {
+	seen := map[int]bool{}
+	part := s.part()
+	w := newWalker(s, Bar{})
+	look := func(place int) {
+		if seen[place] {
+			return
+		}
+		seen[place] = true
+		if cut, _ := w.visit(place); cut == none {
+			if f, cut := w.rate(); cut == none {
+				part.take(f)
+			}
+		}
+	}
+	first := min(s.count, firstPlaces)
+	for i := range first {
+		look(i * s.count / first) // MostPlaces times firstPlaces is a number yet
+	}
+	asked := map[int]bool{}
+	for grown := true; grown && len(seen) < mostSights; {
+		grown = false
+		for _, f := range s.leading(&part) {
+			if asked[f.Place] || len(seen) >= mostSights {
+				continue
+			}
+			asked[f.Place], grown = true, true
+			for i := range s.axes {
+				at := f.Place / s.block[i] % s.axes[i].size()
+				if at > 0 {
+					look(f.Place - s.block[i])
+				}
+				if at+1 < s.axes[i].size() {
+					look(f.Place + s.block[i])
+				}
+			}
+		}
+	}
+	return s.barOf(&part), part
+}
+
+// leading are those whose neighbours are looked at: the best, and some of the front.
+func (s *Search) leading(p *Part) []Found {
+	p.tidy()
+	list := slices.Clone(p.Best[:min(len(p.Best), leaders)])
+	return append(list, spread(p.Front, leaders)...)
+}
+
+func (s *Search) barOf(p *Part) Bar {
+	p.tidy()
+	b := Bar{Full: len(p.Best) == mostBest}
+	if b.Full {
+		b.Last = p.Best[mostBest-1].worth[0]
+	}
+	for _, f := range spread(p.Front, barFront) {
+		b.Front = append(b.Front, slices.Clone(f.worth[:len(s.wanted)]))
+	}
+	return b
+}
+
+// spread returns at most so many of a list, evenly.
+func spread(list []Found, most int) []Found {
+	if len(list) <= most {
+		return list
+	}
+	out := make([]Found, most)
+	for i := range out {
+		out[i] = list[i*len(list)/most]
+	}
+	return out
+}

@@ -1,0 +1,87 @@
+package search
+
+import "slices"
+
+// mostBest is how many designs an answer lists, mostFront how many points of its front.
+const (
+	mostBest  = 200
+	mostFront = 20_000
+)
+
+// Part is the answer for some places of a grid. Merged with those of the other places, in whatever order, it is the answer for all.
+type Part struct {
+	Seen   int
+	Passed int           // hold all that must hold
+	Cuts   [cutCount]int // by place in the list of cuts
+	Best   []Found       // by what is wanted first, mostBest at most
+	Front  []Found       // that no other dominates in all that is wanted
+
+	loose int // of Front: found since it was last sorted out
+}
+
+func (s *Search) part() Part { return Part{} }
+
+// Chunk looks at the places from one on up to another.
+func (s *Search) Chunk(from, to int, bar Bar) Part {
+	p, w := s.part(), newWalker(s, bar)
+	for place := from; place < to; {
+		cut, span := w.visit(place)
+		span = min(span, to-place)
+		p.Seen += span
+		var f Found
+		if cut == none {
+			f, cut = w.rate()
+		}
+		if cut == none {
+			p.Passed++
+			p.take(f)
+		} else {
+			p.Cuts[cut] += span
+		}
+		place += span
+	}
+	p.tidy()
+	return p
+}
+
+// take adds a design that holds.
+func (p *Part) take(f Found) {
+	p.keep(f)
+	p.Front = append(p.Front, f)
+	if p.loose++; p.loose > max(1000, len(p.Front)/2) {
+		p.tidy()
+	}
+}
+
+// keep puts a design among the best, if it is one.
+func (p *Part) keep(f Found) {
+	at, has := slices.BinarySearchFunc(p.Best, f, func(a, b Found) int { return before(&a, &b) })
+	if has || at == mostBest {
+		return
+	}
+	if len(p.Best) == mostBest {
+		p.Best = p.Best[:mostBest-1]
+	}
+	p.Best = slices.Insert(p.Best, at, f)
+}
+
+// tidy sorts the front out.
+func (p *Part) tidy() {
+	if p.loose > 0 {
+		p.Front, p.loose = frontOf(p.Front), 0
+	}
+}
+
+// Merge returns the answer for the places of both.
+func Merge(a, b Part) Part {
+	a.Seen, a.Passed = a.Seen+b.Seen, a.Passed+b.Passed
+	for i, n := range b.Cuts {
+		a.Cuts[i] += n
+	}
+	a.Best = slices.Clone(a.Best)
+	for _, f := range b.Best {
+		a.keep(f)
+	}
+	a.Front = frontOf(slices.Concat(a.Front, b.Front))
+	return a
+}
