@@ -53,8 +53,10 @@ func (w *walker) make() (cut int) {
 	if cut := w.known(price, p.price, p.priced); cut != none {
 		return cut
 	}
-	if s.asks(perKilowatt) && !p.priced {
-		return w.refuse(ofBank, unknown)
+	if !p.priced {
+		if cut := w.known(perKilowatt, 0, false); cut != none {
+			return cut
+		}
 	}
 	return w.known(ready, p.day, p.promised)
 }
@@ -86,6 +88,9 @@ func (s *Search) asks(at int) bool {
 	return false
 }
 
+// lastDigits is by what share a sum may come out otherwise in another order [-].
+const lastDigits = 1e-13
+
 // foresee holds what the bank does at best, and says whether the design is outdone whatever it does.
 func (w *walker) foresee(s *Search) (cut int) {
 	best := w.values
@@ -112,12 +117,12 @@ func (w *walker) foresee(s *Search) (cut int) {
 			}
 		}
 	}
-	if s.apart {
+	if s.loose != 0 {
 		missed := 0.0
 		for _, m := range w.missed {
 			missed += m
 		}
-		best.Set(miss, missed)
+		best.Set(miss, missed*(1-lastDigits))
 	}
 	if w.bar.outdoes(s.atBest(&best)) {
 		return outdone

@@ -268,9 +268,12 @@ func drawn(r *rand.Rand, c *shop.Capability) (document.Document, Problem) {
 		if r.IntN(5) > 0 || m.ID == Miss {
 			continue
 		}
-		has := near.figures[m.ID]
+		has, known := near.figures[m.ID]
 		if m.ID == Ready {
 			p.Must[string(m.ID)] = pick("2027-01-10", "2027-03-01", "2027-06-01")
+			continue
+		}
+		if !known {
 			continue
 		}
 		bound := units.In(m.Kind, has*(0.85+0.3*r.Float64()), d.Units)

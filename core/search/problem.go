@@ -18,6 +18,8 @@ type Problem struct {
 	Wanted  []Measure         `json:"wanted"` // one to three; the first orders
 	Outside bool              `json:"outside,omitempty"`
 	Day     string            `json:"day,omitempty"` // the page's, for what is promised
+
+	Give string `json:"give,omitempty"` // what need not hold, to see by how much it must give: one of Gives, or All
 }
 
 // What must hold, beside a bound of a measure, which has its name: of duty and UA a least, of the others a most. Each has a text

@@ -35,7 +35,7 @@ func (w *walker) rate() (f Found, cut int) {
 			e.hold(at, &f.Values)
 		}
 	}
-	if s.apart {
+	if s.loose != 0 {
 		f.Values.Set(miss, e.missed)
 	}
 	if e.over() {
@@ -109,10 +109,11 @@ type exact struct {
 // over reports whether nothing more needs to be asked.
 func (e *exact) over() bool { return e.cut != none }
 
-func (e *exact) refuse(cut int) { e.miss(cut, 1) }
+// refuse is said where no number says by how much it is missed.
+func (e *exact) refuse(cut int) { e.miss(cut, 1, e.s.nearest) }
 
-func (e *exact) miss(cut int, by float64) {
-	if e.s.apart {
+func (e *exact) miss(cut int, by float64, gives bool) {
+	if gives {
 		e.missed += by
 	} else if !e.over() {
 		e.cut = cut
@@ -127,7 +128,7 @@ func (e *exact) hold(at int, v *Values) {
 	if !v.Known(at) {
 		e.refuse(at)
 	} else if by := e.s.must.misses(at, v.SI[at]); by > 0 {
-		e.miss(at, by)
+		e.miss(at, by, e.s.gives(at))
 	}
 }
 
@@ -135,7 +136,7 @@ func (e *exact) hold(at int, v *Values) {
 // range does not hold.
 func (e *exact) duty(w *walker, v *Values, h *design.Heat) {
 	must := &e.s.must
-	if !must.lower || e.over() || !must.states(duty) || must.breaks(duty, v.SI[duty]) && !e.s.apart {
+	if !must.lower || e.over() || !must.states(duty) || must.breaks(duty, v.SI[duty]) && !e.s.gives(duty) {
 		e.hold(duty, v)
 		return
 	}

@@ -23,7 +23,8 @@ type Search struct {
 	day    shop.Day
 	made   []combination
 
-	apart bool // nothing must hold: designs are searched by how much they miss
+	loose   uint32 // bounds and cuts that may be missed, by place: designs are searched by how much they miss
+	nearest bool   // all may be
 }
 
 // combination is the input of one choice of metals and fin type.
@@ -51,6 +52,9 @@ func New(d document.Document, p Problem, c *shop.Capability) (*Search, error) {
 		s.day = day
 	} else if p.Day != "" || s.must.states(ready) {
 		errs = append(errs, design.FieldError{Field: "must." + string(Ready), Message: message.New("search.day", "text", p.Day)})
+	}
+	if len(errs) == 0 {
+		errs = s.loosen(p.Give)
 	}
 	if len(errs) == 0 {
 		errs = s.lay()

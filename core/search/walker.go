@@ -131,7 +131,7 @@ func (w *walker) enterAir() (cut int) {
 // hold holds a number, or what it is at best, to its bound.
 func (w *walker) hold(l level, at int, si float64) (cut int) {
 	switch {
-	case w.s.apart:
+	case w.s.gives(at):
 		w.missed[l] += w.s.must.misses(at, si)
 	case w.s.must.breaks(at, si):
 		return at
@@ -139,9 +139,9 @@ func (w *walker) hold(l level, at int, si float64) (cut int) {
 	return none
 }
 
-// refuse is hold for what is no number: to miss it counts as one.
+// refuse is hold for what is no number: to miss it counts as one, where all may be missed.
 func (w *walker) refuse(l level, cut int) int {
-	if w.s.apart {
+	if w.s.nearest {
 		w.missed[l]++
 		return none
 	}
