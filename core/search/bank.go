@@ -49,7 +49,7 @@ func (w *walker) make() (cut int) {
 	if !planned || !j.sole {
 		return none
 	}
-	p := w.bench.plan(in, j, s.day)
+	p := w.bench.plan(in, j, s.needed)
 	if cut := w.known(price, p.price, p.priced); cut != none {
 		return cut
 	}

@@ -47,8 +47,8 @@ func (s *Search) atBest(v *Values) worth {
 
 // How much a start looks at.
 const (
-	firstPlaces = 1500 // evenly over the grid
-	mostSights  = 6000 // places in all
+	firstPlaces = 800  // evenly over the grid
+	mostSights  = 3000 // places in all
 	leaders     = 60   // whose neighbours are looked at
 	barFront    = 60
 )

@@ -45,6 +45,13 @@ func (w *walker) rate() (f Found, cut int) {
 	if f.worth, known = s.worthOf(&f.Values); !known {
 		return f, unknown
 	}
+	if s.day != s.needed { // what is promised decides nothing, so it is told of what holds alone
+		order := *e.make.Order
+		order.Quantity = w.in.Job.Quantity
+		if p := planOf(&e.make.Production, &order, s.day); p.promised {
+			f.Values.Set(ready, p.day)
+		}
+	}
 	return f, none
 }
 
@@ -86,10 +93,11 @@ func (w *walker) making(v *Values, h *design.Heat, e *exact) {
 	}
 	var p planned
 	if first := w.bench.line(in); first.sole {
-		p = w.bench.plan(in, first, s.day)
+		p = w.bench.plan(in, first, s.needed)
 	} else {
-		p = planOf(&j.Production, j.Order, s.day)
+		p = planOf(&j.Production, j.Order, s.needed)
 	}
+	e.make = j
 	if p.priced {
 		v.Set(price, p.price)
 		v.Set(perKilowatt, p.price/(v.SI[duty]*float64(in.Job.Bundles)/1000))
@@ -104,6 +112,7 @@ type exact struct {
 	s      *Search
 	cut    int
 	missed float64
+	make   *judged // the order as judged
 }
 
 // over reports whether nothing more needs to be asked.

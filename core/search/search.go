@@ -21,6 +21,7 @@ type Search struct {
 	must   must
 	wanted []int
 	day    shop.Day
+	needed shop.Day // the day, where what is promised must hold; else nought
 	made   []combination
 
 	loose   uint32 // bounds and cuts that may be missed, by place: designs are searched by how much they miss
@@ -50,6 +51,9 @@ func New(d document.Document, p Problem, c *shop.Capability) (*Search, error) {
 	}
 	if day, ok := shop.ParseDay(p.Day); ok {
 		s.day = day
+		if s.must.states(ready) {
+			s.needed = day
+		}
 	} else if p.Day != "" || s.must.states(ready) {
 		errs = append(errs, design.FieldError{Field: "must." + string(Ready), Message: message.New("search.day", "text", p.Day)})
 	}

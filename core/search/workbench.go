@@ -99,12 +99,16 @@ func (b *workbench) plan(in *field.Input, m *judged, today shop.Day) planned {
 	return p
 }
 
+// planOf plans an order; today is nought where no promise is asked for, which takes longer than the plan.
 func planOf(m *design.Production, order *making.Order, today shop.Day) (p planned) {
 	plan := making.PlanOf(m.Shop, m.Line, order, nil)
 	if plan.Cost != nil {
 		p.price, p.priced = float64(plan.Cost.Price), true
 	}
-	if promise, why := plan.Promise(m.Shop, today); today != 0 && why.None() {
+	if today == 0 {
+		return p
+	}
+	if promise, why := plan.Promise(m.Shop, today); why.None() {
 		p.day, p.promised = float64(promise.Day), true
 	}
 	return p
