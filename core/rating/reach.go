@@ -45,11 +45,11 @@ func (b *Scope) Reach(in *Input) Reach {
 			}
 		}
 	}
-	if film *= b.slack; in.Air.FilmGiven {
+	if film *= b.filmSlack; in.Air.FilmGiven {
 		film = float64(in.Air.Film)
 	}
 	if pair.HasDrop() {
-		r.Drop = drop / b.slack
+		r.Drop = drop / b.dropSlack
 		if fan := &in.Air.Fan; in.Process.In > in.Air.In {
 			r.FacePower = exchanger.FanPower(flux/b.dense, r.Drop*(1+fan.Entry), fan.Efficiency) * (1 - rounding)
 		}
@@ -123,8 +123,9 @@ func (b *Scope) inside(in *Input) float64 {
 		return math.Inf(1)
 	}
 	asked := insideAsked{float64(in.Tube.InsideOD()), float64(in.Tube.Length), in.PassSection()}
-	if film, known := b.films[asked]; known {
-		return film
+	kept := &b.films[asked.place()]
+	if kept.insideAsked == asked {
+		return kept.film
 	}
 	most := 0.0
 	for i := range streamStates - 1 {
@@ -137,12 +138,14 @@ func (b *Scope) inside(in *Input) float64 {
 		}
 		most = max(most, inside.Convection(inside.Tube{Bore: asked.bore, Length: asked.length}, f).Coefficient)
 	}
-	if len(b.films) >= mostFilms {
-		clear(b.films)
-	}
-	b.films[asked] = most * b.heatSlack
-	return b.films[asked]
+	kept.insideAsked, kept.film = asked, most*b.heatSlack
+	return kept.film
 }
 
-// mostFilms bounds what is remembered.
-const mostFilms = 1 << 12
+// filmPlaces is how many films are remembered, each at the place that its question falls on.
+const filmPlaces = 1 << 9
+
+// place mixes the digits of a question.
+func (a *insideAsked) place() uint64 {
+	return (math.Float64bits(a.section)*0x9e3779b97f4a7c15 ^ math.Float64bits(a.length)*0xc2b2ae3d27d4eb4f ^ math.Float64bits(a.bore)*0x165667b19e3779f9) >> (64 - 9)
+}

@@ -100,7 +100,7 @@ func TestNoGasPassesItsSlack(t *testing.T) {
 		if !ok || !okGas || !okRoot {
 			return
 		}
-		for i, most := range [3][2]float64{{steepestGas, steepestRoot}, {steepestGas, steepestRoot}, {steepestHeat, 0}} {
+		for i, most := range [3][2]float64{{steepestFilm, steepestRoot}, {steepestDrop, steepestRoot}, {steepestHeat, 0}} {
 			byGas := math.Abs(warmer[i]-here[i]) * (at + zeroCelsius) / step
 			byRoot := math.Abs(other[i]-here[i]) * (root + zeroCelsius) / step
 			if byGas > most[0] || byRoot > most[1] {

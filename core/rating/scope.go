@@ -17,30 +17,35 @@ type Scope struct {
 	gasAt     [gasStates]fluid.Properties
 	heat      float64 // [J/(kg K)] most of the gas
 	dense     float64 // [kg/m3] most of the gas
-	slack     float64 // [-] by which film and drop between two states of the gas may pass the nearer of both
+	filmSlack float64 // [-] by which a film between two states of the gas may pass the nearer of both; and so on
+	dropSlack float64
 	heatSlack float64
 
 	condenses bool
 	streamAt  [streamStates]fluid.Properties
 	thin      float64 // [Pa s] least viscosity of the stream at a wall
 	warmth    float64 // [J/(kg K)] most of the stream
-	films     map[insideAsked]float64
+	films     [filmPlaces]struct {
+		insideAsked
+		film float64
+	}
 }
 
 // States of the gas, those of them that are tried at the fin's root too, and states of the stream, evenly spaced between the inlets.
 const (
-	gasStates    = 17
+	gasStates    = 9
 	rootEvery    = 4
 	streamStates = 9
 )
 
-// Powers of the absolute temperature by which film and drop change with that of the gas and with that of the root at most, and by
-// which the heat capacity does: k, mu and cp of a gas go with powers of -0.1 to 1.8 and the correlations take those to less than one.
+// Powers of the absolute temperature of the gas by which film, drop and heat capacity change at most, and of that of the root by which
+// film and drop do: films go with k^(2/3) and less of mu and cp, drops with 1/rho and little of mu.
 //
 // Source: engineering judgement; TestNoGasPassesItsSlack looks at every correlation in every gas.
 const (
-	steepestGas  = 2.0
-	steepestRoot = 0.5
+	steepestFilm = 1.0
+	steepestDrop = 1.8
+	steepestRoot = 0.3
 	steepestHeat = 0.5
 )
 
@@ -70,8 +75,8 @@ func (in *Input) Scope() (b Scope, ok bool) {
 	cold := b.low + zeroCelsius
 	half := math.Log1p((b.high-b.low)/cold/(gasStates-1)) / 2
 	root := math.Log1p((b.high-b.low)*rootEvery/cold/(gasStates-1)) / 2
-	b.slack, b.heatSlack = math.Exp(steepestGas*half+steepestRoot*root), math.Exp(steepestHeat*half)
-	b.films = map[insideAsked]float64{}
+	b.filmSlack, b.dropSlack = math.Exp(steepestFilm*half+steepestRoot*root), math.Exp(steepestDrop*half+steepestRoot*root)
+	b.heatSlack = math.Exp(steepestHeat * half)
 	if b.condenses = in.Process.Fluid == Steam; b.condenses {
 		return b, true
 	}

@@ -50,8 +50,11 @@ var entries = [...]struct {
 	{"rows", ofAir},
 	{"passes", ofBank},
 	{"tubes_per_row", ofBank},
-	{"tube_length", ofBank},
+	{lengthField, ofBank},
 }
+
+// lengthField is the last entry.
+const lengthField = "tube_length"
 
 // mostSteps bounds the values of an axis.
 const mostSteps = 1000

@@ -5,19 +5,18 @@ import "finwright/core/design"
 // enterBank holds what is known of a design before it is rated, the quickest first.
 func (w *walker) enterBank() (cut int) {
 	in, s := &w.in, w.s
-	if len(design.Check(in, design.OfPasses)) > 0 || len(design.Check(in, design.OfLengths)) > 0 {
+	if in.Bank.Passes > in.Bank.Rows && len(design.Check(in, design.OfPasses)) > 0 || !w.fits() {
 		return impossible
 	}
 	in.Job.Quantity = design.BankTubes(in)
-	wide, deep, dry := design.Bundle(in)
 	w.values = Values{}
+	wide := float64(in.Bank.TubesPerRow) * float64(in.TubePitch())
 	for _, m := range [...]struct {
 		at int
 		si float64
 	}{
 		{length, float64(in.Tube.Length)},
 		{width, wide},
-		{mass, dry},
 		{face, wide * float64(in.Tube.FinnedLength())},
 		{tubes, float64(in.Job.Quantity)},
 	} {
@@ -26,11 +25,32 @@ func (w *walker) enterBank() (cut int) {
 		}
 		w.values.Set(m.at, m.si)
 	}
-	w.values.Set(depth, deep)
+	if s.asks(mass) {
+		_, _, dry := design.Bundle(in)
+		if cut := w.hold(ofBank, mass, dry); cut != none {
+			return cut
+		}
+		w.values.Set(mass, dry)
+	}
 	if cut := w.make(); cut != none {
 		return cut
 	}
 	return w.foresee(s)
+}
+
+// fits reports whether ends and spans leave fins on the tube, which hangs on its length alone.
+func (w *walker) fits() bool {
+	at := 0
+	if last := len(w.at) - 1; last >= 0 && w.s.axes[last].ID == lengthField {
+		at = w.at[last]
+	}
+	if w.fit[at] == 0 {
+		w.fit[at] = 1
+		if len(design.Check(&w.in, design.OfLengths)) > 0 {
+			w.fit[at] = -1
+		}
+	}
+	return w.fit[at] > 0
 }
 
 // make holds the making to what must hold, as far as it does not hang on how hot the tube gets.
@@ -76,17 +96,7 @@ func (w *walker) known(at int, si float64, is bool) (cut int) {
 }
 
 // asks reports whether a measure must hold or is wanted.
-func (s *Search) asks(at int) bool {
-	if s.must.states(at) {
-		return true
-	}
-	for _, w := range s.wanted {
-		if w == at {
-			return true
-		}
-	}
-	return false
-}
+func (s *Search) asks(at int) bool { return s.asked>>at&1 == 1 }
 
 // lastDigits is by what share a sum may come out otherwise in another order [-].
 const lastDigits = 1e-13
@@ -101,6 +111,9 @@ func (w *walker) foresee(s *Search) (cut int) {
 				return cut
 			}
 			best.Set(fanPower, power)
+		}
+		if !s.heats {
+			return w.compare(&best)
 		}
 		ua, heat := w.reach.Transfer(&w.in.Input)
 		if cut := w.hold(ofBank, transfer, ua); cut != none {
@@ -117,14 +130,19 @@ func (w *walker) foresee(s *Search) (cut int) {
 			}
 		}
 	}
-	if s.loose != 0 {
+	return w.compare(&best)
+}
+
+// compare holds what a design is at best to the bar.
+func (w *walker) compare(best *Values) (cut int) {
+	if w.s.loose != 0 {
 		missed := 0.0
 		for _, m := range w.missed {
 			missed += m
 		}
 		best.Set(miss, missed*(1-lastDigits))
 	}
-	if w.bar.outdoes(s.atBest(&best)) {
+	if w.bar.outdoes(w.s.atBest(best), w.place) {
 		return outdone
 	}
 	return none

@@ -8,21 +8,30 @@ import (
 // Bar is what designs that were found first leave to beat. It is found once for a search and handed to all its chunks, so that what they
 // leave out hangs on the grid alone.
 type Bar struct {
-	Full  bool        // as many hold as the answer lists
-	Last  float64     // what is wanted first of the last of these, rounded, less is better
-	Front [][]float64 // what is wanted of some that are on their front
+	Full  bool       // as many hold as the answer lists
+	Last  float64    // what is wanted first of the last of these, rounded, less is better
+	Place int        // of that one
+	Front []BarPoint // some of their front
 }
 
-// outdoes reports whether a design that is at best so can neither be among the best nor on the front: of those that hold, enough are better
-// in what is wanted first, and one is nowhere worse and better in one. What is dominated at its best is dominated.
-func (b *Bar) outdoes(best worth) bool {
-	if !b.Full || !(best[0] > b.Last) {
+// BarPoint is a design of a bar: what is wanted of it, rounded, less being better, and its place.
+type BarPoint struct {
+	Worth []float64
+	Place int
+}
+
+// outdoes reports whether a design that is at best so can neither be among the best nor on the front: of those that hold enough come before
+// it in what is wanted first, or are its equals in that and come before it in the grid, and one dominates it or is its equal in all and
+// comes before it. What comes after at its best does so however it is.
+func (b *Bar) outdoes(best worth, place int) bool {
+	if !b.Full || best[0] < b.Last || best[0] == b.Last && place <= b.Place {
 		return false
 	}
-	for _, f := range b.Front {
+	for i := range b.Front {
+		f := &b.Front[i]
 		var at worth
-		copy(at[:], f)
-		if at.dominates(&best) {
+		copy(at[:], f.Worth)
+		if at.dominates(&best) || at == best && f.Place < place {
 			return true
 		}
 	}
@@ -107,10 +116,11 @@ func (s *Search) barOf(p *Part) Bar {
 	p.tidy()
 	b := Bar{Full: len(p.Best) == mostBest}
 	if b.Full {
-		b.Last = p.Best[mostBest-1].worth[0]
+		last := &p.Best[mostBest-1]
+		b.Last, b.Place = last.worth[0], last.Place
 	}
 	for _, f := range spread(p.Front, barFront) {
-		b.Front = append(b.Front, slices.Clone(f.worth[:len(s.wanted)]))
+		b.Front = append(b.Front, BarPoint{slices.Clone(f.worth[:len(s.wanted)]), f.Place})
 	}
 	return b
 }

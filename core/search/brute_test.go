@@ -314,10 +314,10 @@ func TestSearchIsBruteForce(t *testing.T) {
 		inChunks(pc, s, Bar{}, &whole)
 		if n := len(passed); n > 0 {
 			// What is outdone by some that hold is none of the best up to those, nor on the front.
-			bar := Bar{Full: true, Last: passed[n/3].wants(&p)[0]}
+			bar := Bar{Full: true, Last: passed[n/3].wants(&p)[0], Place: passed[n/3].place}
 			for _, f := range whole.Front {
 				if pc.Rand.IntN(2) == 0 {
-					bar.Front = append(bar.Front, slices.Clone(f.worth[:len(p.Wanted)]))
+					bar.Front = append(bar.Front, BarPoint{slices.Clone(f.worth[:len(p.Wanted)]), f.Place})
 				}
 			}
 			barred := s.Chunk(0, s.Count(), bar)

@@ -66,7 +66,9 @@ func (w *walker) measure(v *Values, h *design.Heat) {
 	t, in := &h.Thermal, &w.in.Input
 	v.Set(duty, math.Abs(t.Duty.Heat))
 	v.Set(transfer, design.UA(t))
-	v.Set(face, t.Bank.FaceArea())
+	_, deep, dry := design.Bundle(&w.in)
+	v.Set(depth, deep)
+	v.Set(mass, dry)
 	if t.HasDrop() {
 		v.Set(airDrop, in.DropJudged(t))
 		v.Set(fanPower, t.Draught(in).Power)

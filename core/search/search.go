@@ -24,6 +24,9 @@ type Search struct {
 	needed shop.Day // the day, where what is promised must hold; else nought
 	made   []combination
 
+	asked uint32 // measures that must hold or are wanted, by place
+	heats bool   // what the bank carries is asked
+
 	loose   uint32 // bounds and cuts that may be missed, by place: designs are searched by how much they miss
 	nearest bool   // all may be
 }
@@ -60,6 +63,11 @@ func New(d document.Document, p Problem, c *shop.Capability) (*Search, error) {
 	if len(errs) == 0 {
 		errs = s.loosen(p.Give)
 	}
+	s.asked = s.must.stated
+	for _, at := range s.wanted {
+		s.asked |= 1 << at
+	}
+	s.heats = s.asks(duty) || s.asks(transfer) || s.asks(perKilowatt)
 	if len(errs) == 0 {
 		errs = s.lay()
 	}

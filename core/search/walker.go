@@ -19,6 +19,8 @@ type walker struct {
 	values Values          // that are known before it is rated
 	missed [levels]float64 // of a search for the nearest: at least, by level
 
+	fit []int8 // of each length whether it leaves room for fins: 1 or -1; 0: not looked at
+
 	scope  rating.Scope
 	scoped bool
 	reach  rating.Reach
@@ -26,7 +28,7 @@ type walker struct {
 }
 
 func newWalker(s *Search, bar Bar) *walker {
-	return &walker{s: s, bar: bar, place: none, at: make([]int, len(s.axes))}
+	return &walker{s: s, bar: bar, place: none, at: make([]int, len(s.axes)), fit: make([]int8, mostSteps)}
 }
 
 // visit goes to a place and returns why its design is not in the answer, or none, and for how many places from there on that holds
@@ -115,9 +117,14 @@ func (w *walker) enterAir() (cut int) {
 	if len(design.Check(&w.in, design.OfPitch)) > 0 {
 		return impossible
 	}
-	_, deep, _ := design.Bundle(&w.in)
-	if cut := w.hold(ofAir, depth, deep); cut != none || !w.scoped {
-		return cut
+	if w.s.must.states(depth) {
+		_, deep, _ := design.Bundle(&w.in)
+		if cut := w.hold(ofAir, depth, deep); cut != none {
+			return cut
+		}
+	}
+	if !w.scoped {
+		return none
 	}
 	w.reach = w.scope.Reach(&w.in.Input)
 	if w.reach.Beyond && !w.s.must.outside {

@@ -92,12 +92,15 @@ func (b *workbench) plan(in *field.Input, m *judged, today shop.Day) planned {
 	order := *m.Order
 	order.Quantity = in.Job.Quantity
 	p := planOf(&m.Production, &order, today)
-	if b.planned == nil {
+	if b.planned == nil || len(b.planned) == mostPlanned {
 		b.planned = map[orderKey]planned{}
 	}
 	b.planned[key] = p
 	return p
 }
+
+// mostPlanned bounds what is remembered.
+const mostPlanned = 1 << 14
 
 // planOf plans an order; today is nought where no promise is asked for, which takes longer than the plan.
 func planOf(m *design.Production, order *making.Order, today shop.Day) (p planned) {
