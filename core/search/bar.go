@@ -56,14 +56,13 @@ func (s *Search) atBest(v *Values) worth {
 
 // How much a start looks at.
 const (
-	firstPlaces = 800  // evenly over the grid
+	firstPlaces = 600  // evenly over the grid
 	mostSights  = 3000 // places in all
-	leaders     = 60   // whose neighbours are looked at
 	barFront    = 60
 )
 
-// Start looks at some designs all over the grid, then at the neighbours of the best of these, again and again: a bar for the search,
-// and a first sight of its answer. What it finds is in the chunks too.
+// Start looks at some designs all over the grid, then at the neighbours of the best of these at whose it has not looked, again and again:
+// a bar for the search, and a first sight of its answer. What it finds is in the chunks too.
 func (s *Search) Start() (Bar, Part) {
 	seen := map[int]bool{}
 	part := s.part()
@@ -81,35 +80,44 @@ func (s *Search) Start() (Bar, Part) {
 	}
 	first := min(s.count, firstPlaces)
 	for i := range first {
-		look(i * s.count / first) // MostPlaces times firstPlaces is a number yet
+		look(i * s.count / first)
 	}
 	asked := map[int]bool{}
-	for grown := true; grown && len(seen) < mostSights; {
-		grown = false
-		for _, f := range s.leading(&part) {
-			if asked[f.Place] || len(seen) >= mostSights {
-				continue
+	for turn := 0; len(seen) < mostSights; turn++ {
+		place, more := s.leading(&part, asked, turn)
+		if !more {
+			break
+		}
+		asked[place] = true
+		for i := range s.axes {
+			at := place / s.block[i] % s.axes[i].size()
+			if at > 0 {
+				look(place - s.block[i])
 			}
-			asked[f.Place], grown = true, true
-			for i := range s.axes {
-				at := f.Place / s.block[i] % s.axes[i].size()
-				if at > 0 {
-					look(f.Place - s.block[i])
-				}
-				if at+1 < s.axes[i].size() {
-					look(f.Place + s.block[i])
-				}
+			if at+1 < s.axes[i].size() {
+				look(place + s.block[i])
 			}
 		}
 	}
 	return s.barOf(&part), part
 }
 
-// leading are those whose neighbours are looked at: the best, and some of the front.
-func (s *Search) leading(p *Part) []Found {
-	p.tidy()
-	list := slices.Clone(p.Best[:min(len(p.Best), leaders)])
-	return append(list, spread(p.Front, leaders)...)
+// leading returns the place whose neighbours are looked at next: the best one, or, in turn, the first of the front that is left, where
+// several things are wanted; more is false where none is left.
+func (s *Search) leading(p *Part, asked map[int]bool, turn int) (place int, more bool) {
+	lists := [2][]Found{p.Best, p.Front}
+	if len(s.wanted) > 1 && turn%4 == 3 {
+		p.tidy()
+		lists = [2][]Found{p.Front, p.Best}
+	}
+	for _, list := range lists {
+		for i := range list {
+			if !asked[list[i].Place] {
+				return list[i].Place, true
+			}
+		}
+	}
+	return 0, false
 }
 
 func (s *Search) barOf(p *Part) Bar {
