@@ -123,6 +123,9 @@ func (b *Scope) inside(in *Input) float64 {
 		return math.Inf(1)
 	}
 	asked := insideAsked{float64(in.Tube.InsideOD()), float64(in.Tube.Length), in.PassSection()}
+	if in.Process.Flow/asked.section*asked.bore/b.thick >= inside.TurbulentFrom {
+		asked.length = 0 // it hangs on none
+	}
 	kept := &b.films[asked.place()]
 	if kept.insideAsked == asked {
 		return kept.film
@@ -136,7 +139,7 @@ func (b *Scope) inside(in *Input) float64 {
 		if in.thickens() {
 			f.WallViscosity = thin * b.thin / max(p.Viscosity, q.Viscosity)
 		}
-		most = max(most, inside.Convection(inside.Tube{Bore: asked.bore, Length: asked.length}, f).Coefficient)
+		most = max(most, inside.Convection(inside.Tube{Bore: asked.bore, Length: float64(in.Tube.Length)}, f).Coefficient)
 	}
 	kept.insideAsked, kept.film = asked, most*b.heatSlack
 	return kept.film

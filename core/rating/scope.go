@@ -23,7 +23,8 @@ type Scope struct {
 
 	condenses bool
 	streamAt  [streamStates]fluid.Properties
-	thin      float64 // [Pa s] least viscosity of the stream at a wall
+	thin      float64 // [Pa s] least viscosity of the stream, and most
+	thick     float64
 	warmth    float64 // [J/(kg K)] most of the stream
 	films     [filmPlaces]struct {
 		insideAsked
@@ -86,7 +87,7 @@ func (in *Input) Scope() (b Scope, ok bool) {
 			return b, false
 		}
 		b.streamAt[i] = p
-		b.warmth, b.thin = max(b.warmth, p.HeatCapacity), min(b.thin, p.Viscosity)
+		b.warmth, b.thin, b.thick = max(b.warmth, p.HeatCapacity), min(b.thin, p.Viscosity), max(b.thick, p.Viscosity)
 	}
 	return b, true
 }
