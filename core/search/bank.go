@@ -133,7 +133,7 @@ func (w *walker) foresee(s *Search) (cut int) {
 	return w.compare(&best)
 }
 
-// compare holds what a design is at best to the bar.
+// compare holds what a design is at best to the hurdle.
 func (w *walker) compare(best *Values) (cut int) {
 	if w.s.loose != 0 {
 		missed := 0.0
@@ -142,7 +142,7 @@ func (w *walker) compare(best *Values) (cut int) {
 		}
 		best.Set(miss, missed*(1-lastDigits))
 	}
-	if w.bar.outdoes(w.s.atBest(best), w.place) {
+	if w.hurdle.outdoes(w.s.atBest(best), w.place) {
 		return outdone
 	}
 	return none

@@ -42,10 +42,10 @@ func search(b *testing.B, p Problem) (*Search, Part) {
 	if err != nil {
 		b.Fatal(err)
 	}
-	bar, _ := s.Start()
+	hurdle, _ := s.Start(0)
 	part := Part{}
 	for from := 0; from < s.Count(); from += chunk {
-		part = Merge(part, s.Chunk(from, min(from+chunk, s.Count()), bar))
+		part = Merge(part, s.Chunk(from, min(from+chunk, s.Count()), hurdle))
 	}
 	return s, part
 }
@@ -57,7 +57,7 @@ func BenchmarkStart(b *testing.B) {
 		b.Fatal(err)
 	}
 	for b.Loop() {
-		s.Start()
+		s.Start(0)
 	}
 }
 

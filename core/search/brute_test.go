@@ -306,27 +306,27 @@ func TestSearchIsBruteForce(t *testing.T) {
 		if len(answers) != s.Count() {
 			pc.Fatalf("%d designs, %d counted", len(answers), s.Count())
 		}
-		whole := s.Chunk(0, s.Count(), Bar{})
+		whole := s.Chunk(0, s.Count(), Hurdle{})
 		if whole.Passed != len(passed) || whole.Seen != len(answers) {
 			pc.Errorf("%d of %d pass, brute force passes %d of %d: %+v", whole.Passed, whole.Seen, len(passed), len(answers), p)
 		}
 		sameAnswer(pc, &whole, passed, front)
-		inChunks(pc, s, Bar{}, &whole)
+		inChunks(pc, s, Hurdle{}, &whole)
 		if n := len(passed); n > 0 {
 			// What is outdone by some that hold is none of the best up to those, nor on the front.
-			bar := Bar{Full: true, Last: passed[n/3].wants(&p)[0], Place: passed[n/3].place}
+			hurdle := Hurdle{Full: true, Last: passed[n/3].wants(&p)[0], Place: passed[n/3].place}
 			for _, f := range whole.Front {
 				if pc.Rand.IntN(2) == 0 {
-					bar.Front = append(bar.Front, BarPoint{slices.Clone(f.worth[:len(p.Wanted)]), f.Place})
+					hurdle.Front = append(hurdle.Front, HurdlePoint{slices.Clone(f.worth[:len(p.Wanted)]), f.Place})
 				}
 			}
-			barred := s.Chunk(0, s.Count(), bar)
-			inChunks(pc, s, bar, &barred)
-			if barred.Cuts[outdone] > 0 {
+			hurdled := s.Chunk(0, s.Count(), hurdle)
+			inChunks(pc, s, hurdle, &hurdled)
+			if hurdled.Cuts[outdone] > 0 {
 				kinds["outdone"]++
 			}
-			if !slices.EqualFunc(barred.Front, whole.Front, sameFound) || !slices.EqualFunc(barred.Best[:n/3+1], whole.Best[:n/3+1], sameFound) {
-				pc.Errorf("with a bar the answer is another: %+v", p)
+			if !slices.EqualFunc(hurdled.Front, whole.Front, sameFound) || !slices.EqualFunc(hurdled.Best[:n/3+1], whole.Best[:n/3+1], sameFound) {
+				pc.Errorf("with a hurdle the answer is another: %+v", p)
 			}
 		}
 		for cut, n := range whole.Cuts {
@@ -345,11 +345,11 @@ func TestSearchIsBruteForce(t *testing.T) {
 func sameFound(a, b Found) bool { return a == b }
 
 // inChunks cuts the grid anew and merges what it is told in any order, which is the whole answer again.
-func inChunks(c *proof.Case, s *Search, bar Bar, whole *Part) {
+func inChunks(c *proof.Case, s *Search, hurdle Hurdle, whole *Part) {
 	var parts []Part
 	for from := 0; from < s.Count(); {
 		to := min(s.Count(), from+1+c.Rand.IntN(s.Count()))
-		parts = append(parts, s.Chunk(from, to, bar))
+		parts = append(parts, s.Chunk(from, to, hurdle))
 		from = to
 	}
 	for len(parts) > 1 {

@@ -94,8 +94,8 @@ func TestWhatMustGive(t *testing.T) {
 			if err != nil {
 				pc.Fatal(err)
 			}
-			got := s.Chunk(0, s.Count(), Bar{})
-			inChunks(pc, s, Bar{}, &got)
+			got := s.Chunk(0, s.Count(), Hurdle{})
+			inChunks(pc, s, Hurdle{}, &got)
 			want, place := giving(d, &p, give, answers)
 			switch {
 			case place < 0 && len(got.Best) > 0:

@@ -22,8 +22,8 @@ type Part struct {
 func (s *Search) part() Part { return Part{} }
 
 // Chunk looks at the places from one on up to another.
-func (s *Search) Chunk(from, to int, bar Bar) Part {
-	p, w := s.part(), newWalker(s, bar)
+func (s *Search) Chunk(from, to int, hurdle Hurdle) Part {
+	p, w := s.part(), newWalker(s, hurdle)
 	for place := from; place < to; {
 		cut, span := w.visit(place)
 		span = min(span, to-place)
@@ -63,6 +63,42 @@ func (p *Part) keep(f Found) {
 		p.Best = p.Best[:mostBest-1]
 	}
 	p.Best = slices.Insert(p.Best, at, f)
+}
+
+// Counts returns how many designs each cut left out, where it left out any.
+func (p *Part) Counts() map[string]int {
+	out := map[string]int{}
+	for i, n := range p.Cuts {
+		if n > 0 {
+			out[string(cuts[i])] = n
+		}
+	}
+	return out
+}
+
+// Restore makes a part of this search of what was written of one; ok is false where it is none.
+func (s *Search) Restore(seen, passed int, counts map[string]int, best, front []Found) (p Part, ok bool) {
+	p = Part{Seen: seen, Passed: passed, Front: front}
+	found := 0
+	for i, c := range cuts {
+		if n, has := counts[string(c)]; has {
+			p.Cuts[i], found = n, found+1
+		}
+	}
+	for _, list := range [][]Found{best, front} {
+		for i := range list {
+			f := &list[i]
+			var known bool
+			if f.worth, known = s.worthOf(&f.Values); !known || f.Place < 0 || f.Place >= s.count {
+				return p, false
+			}
+		}
+	}
+	for _, f := range best {
+		p.keep(f)
+	}
+	p.Front = frontOf(front)
+	return p, found == len(counts)
 }
 
 // tidy sorts the front out.

@@ -12,7 +12,7 @@ import (
 // walker goes from place to place and keeps of a design what the next has too.
 type walker struct {
 	s      *Search
-	bar    Bar
+	hurdle Hurdle
 	place  int
 	at     []int // value of each axis
 	in     field.Input
@@ -27,8 +27,8 @@ type walker struct {
 	bench  workbench
 }
 
-func newWalker(s *Search, bar Bar) *walker {
-	return &walker{s: s, bar: bar, place: none, at: make([]int, len(s.axes)), fit: make([]int8, mostSteps)}
+func newWalker(s *Search, hurdle Hurdle) *walker {
+	return &walker{s: s, hurdle: hurdle, place: none, at: make([]int, len(s.axes)), fit: make([]int8, mostSteps)}
 }
 
 // visit goes to a place and returns why its design is not in the answer, or none, and for how many places from there on that holds

@@ -39,6 +39,13 @@ var methods = map[string]method{
 	"rows":     with[rowsArgs, listed](rows),
 	"changed":  with[changedArgs, compared](changed),
 
+	"search_axes":    with[searchableArgs, searchable](searchAxes),
+	"search_size":    with[searchArgs, sized](searchSize),
+	"search_start":   with[searchStartArgs, searchStarted](searchStart),
+	"search_chunk":   with[searchChunkArgs, foundPart](searchChunk),
+	"search_merge":   with[searchMergeArgs, foundPart](searchMerge),
+	"search_designs": with[searchDesignsArgs, searchDesigns](searchDocuments),
+
 	"shop":      with[shopArgs, shopReply](shopForm),
 	"shop_edit": with[editShopArgs, shopReply](editShop),
 

@@ -5,25 +5,25 @@ import (
 	"slices"
 )
 
-// Bar is what designs that were found first leave to beat. It is found once for a search and handed to all its chunks, so that what they
+// Hurdle is what designs that were found first leave to beat. It is found once for a search and handed to all its chunks, so that what they
 // leave out hangs on the grid alone.
-type Bar struct {
-	Full  bool       // as many hold as the answer lists
-	Last  float64    // what is wanted first of the last of these, rounded, less is better
-	Place int        // of that one
-	Front []BarPoint // some of their front
+type Hurdle struct {
+	Full  bool          `json:"full"`  // as many hold as the answer lists
+	Last  float64       `json:"last"`  // what is wanted first of the last of these, rounded, less is better
+	Place int           `json:"place"` // of that one
+	Front []HurdlePoint `json:"front"` // some of their front
 }
 
-// BarPoint is a design of a bar: what is wanted of it, rounded, less being better, and its place.
-type BarPoint struct {
-	Worth []float64
-	Place int
+// HurdlePoint is a design of a hurdle: what is wanted of it, rounded, less being better, and its place.
+type HurdlePoint struct {
+	Worth []float64 `json:"worth"`
+	Place int       `json:"place"`
 }
 
 // outdoes reports whether a design that is at best so can neither be among the best nor on the front: of those that hold enough come before
 // it in what is wanted first, or are its equals in that and come before it in the grid, and one dominates it or is its equal in all and
 // comes before it. What comes after at its best does so however it is.
-func (b *Bar) outdoes(best worth, place int) bool {
+func (b *Hurdle) outdoes(best worth, place int) bool {
 	if !b.Full || best[0] < b.Last || best[0] == b.Last && place <= b.Place {
 		return false
 	}
@@ -57,16 +57,20 @@ func (s *Search) atBest(v *Values) worth {
 // How much a start looks at.
 const (
 	firstPlaces = 600  // evenly over the grid
-	mostSights  = 3000 // places in all
-	barFront    = 60
+	mostSights  = 3000 // places in all, where nothing else is asked
+	hurdleFront = 60
 )
 
 // Start looks at some designs all over the grid, then at the neighbours of the best of these at whose it has not looked, again and again:
-// a bar for the search, and a first sight of its answer. What it finds is in the chunks too.
-func (s *Search) Start() (Bar, Part) {
+// a hurdle for the search, and a first sight of its answer. What it finds is in the chunks too. It looks at so many designs as sights says, 0
+// at as many as a hurdle is worth: a hurdle of other sights is another, with which the same is found.
+func (s *Search) Start(sights int) (Hurdle, Part) {
+	if sights <= 0 || sights > mostSights {
+		sights = mostSights
+	}
 	seen := map[int]bool{}
 	part := s.part()
-	w := newWalker(s, Bar{})
+	w := newWalker(s, Hurdle{})
 	look := func(place int) {
 		if seen[place] {
 			return
@@ -78,12 +82,12 @@ func (s *Search) Start() (Bar, Part) {
 			}
 		}
 	}
-	first := min(s.count, firstPlaces)
+	first := min(s.count, firstPlaces, sights)
 	for i := range first {
 		look(i * s.count / first)
 	}
 	asked := map[int]bool{}
-	for turn := 0; len(seen) < mostSights; turn++ {
+	for turn := 0; len(seen) < sights; turn++ {
 		place, more := s.leading(&part, asked, turn)
 		if !more {
 			break
@@ -99,7 +103,7 @@ func (s *Search) Start() (Bar, Part) {
 			}
 		}
 	}
-	return s.barOf(&part), part
+	return s.hurdleOf(&part), part
 }
 
 // leading returns the place whose neighbours are looked at next: the best one, or, in turn, the first of the front that is left, where
@@ -120,15 +124,15 @@ func (s *Search) leading(p *Part, asked map[int]bool, turn int) (place int, more
 	return 0, false
 }
 
-func (s *Search) barOf(p *Part) Bar {
+func (s *Search) hurdleOf(p *Part) Hurdle {
 	p.tidy()
-	b := Bar{Full: len(p.Best) == mostBest}
+	b := Hurdle{Full: len(p.Best) == mostBest, Front: []HurdlePoint{}}
 	if b.Full {
 		last := &p.Best[mostBest-1]
 		b.Last, b.Place = last.worth[0], last.Place
 	}
-	for _, f := range spread(p.Front, barFront) {
-		b.Front = append(b.Front, BarPoint{slices.Clone(f.worth[:len(s.wanted)]), f.Place})
+	for _, f := range spread(p.Front, hurdleFront) {
+		b.Front = append(b.Front, HurdlePoint{slices.Clone(f.worth[:len(s.wanted)]), f.Place})
 	}
 	return b
 }
