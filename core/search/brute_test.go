@@ -293,7 +293,7 @@ func drawn(r *rand.Rand, c *shop.Capability) (document.Document, Problem) {
 func TestSearchIsBruteForce(t *testing.T) {
 	c := shop.House()
 	kinds := map[string]int{}
-	proof.Proof{Share: 8, Full: 200, Seed: 71, Alone: true}.Run(t, func(pc *proof.Case) {
+	proof.Proof{Share: 5, Full: 200, Seed: 71, Alone: true}.Run(t, func(pc *proof.Case) {
 		d, p := drawn(pc.Rand, &c)
 		s, err := New(d, p, &c)
 		if err != nil {

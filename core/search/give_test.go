@@ -81,7 +81,7 @@ func (a *answer) missedInAll(p *Problem, system units.System) (sum float64) {
 func TestWhatMustGive(t *testing.T) {
 	c := shop.House()
 	tried := map[string]int{}
-	proof.Proof{Share: 6, Full: 150, Seed: 72, Alone: true}.Run(t, func(pc *proof.Case) {
+	proof.Proof{Share: 3, Full: 150, Seed: 72, Alone: true}.Run(t, func(pc *proof.Case) {
 		d, p := drawn(pc.Rand, &c)
 		if _, err := New(d, p, &c); err != nil {
 			return

@@ -1,9 +1,6 @@
 package search
 
-import (
-	"math"
-	"slices"
-)
+import "math"
 
 // Hurdle is what designs that were found first leave to beat. It is found once for a search and handed to all its chunks, so that what they
 // leave out hangs on the grid alone.
@@ -132,7 +129,7 @@ func (s *Search) hurdleOf(p *Part) Hurdle {
 		b.Last, b.Place = last.worth[0], last.Place
 	}
 	for _, f := range spread(p.Front, hurdleFront) {
-		b.Front = append(b.Front, HurdlePoint{slices.Clone(f.worth[:len(s.wanted)]), f.Place})
+		b.Front = append(b.Front, HurdlePoint{append([]float64{}, f.worth[:len(s.wanted)]...), f.Place})
 	}
 	return b
 }

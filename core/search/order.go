@@ -3,7 +3,8 @@ package search
 import (
 	"cmp"
 	"math"
-	"slices"
+
+	"finwright/core/numeric"
 )
 
 // rounded returns a number rounded to 31 binary digits, a part in a thousand million: designs whose numbers differ by less are equal in
@@ -61,35 +62,49 @@ func inFront(a, b *Found) int {
 	return cmp.Compare(a.Place, b.Place)
 }
 
-// frontOf returns the designs that no other dominates, sorted by inFront; of equals the first in the grid stands for all. It
-// may sort the list.
+// frontOf returns the designs that no other dominates, sorted by inFront; of equals the first in the grid stands for all.
 //
 // Sorted so, a design can be dominated by those before it alone, and among these by one of the staircase of second and third
 // measures that none before has undercut.
 func frontOf(list []Found) []Found {
-	slices.SortFunc(list, func(a, b Found) int { return inFront(&a, &b) })
+	list = numeric.Sorted(list, inFront)
 	front := make([]Found, 0, min(len(list), 64))
 	var stairs [][2]float64 // second measure rising, third falling
 	for i := range list {
 		second, third := list[i].worth[1], list[i].worth[2]
-		// The last step whose second is no greater has the least third of all of them.
-		at, exact := slices.BinarySearchFunc(stairs, second, func(s [2]float64, x float64) int { return cmp.Compare(s[0], x) })
-		if exact {
-			at++
-		}
+		// Of the steps whose second is no greater the last has the least third.
+		at := firstWhere(len(stairs), func(i int) bool { return stairs[i][0] > second })
 		if at > 0 && stairs[at-1][1] <= third {
 			continue
 		}
 		front = append(front, list[i])
-		from := at
-		if exact {
-			from--
+		if at > 0 && stairs[at-1][0] == second {
+			at--
 		}
-		to := from
+		to := at
 		for to < len(stairs) && stairs[to][1] >= third {
 			to++
 		}
-		stairs = slices.Replace(stairs, from, to, [2]float64{second, third})
+		if to == at {
+			stairs = append(stairs, [2]float64{})
+			copy(stairs[at+1:], stairs[at:])
+			to++
+		}
+		stairs[at] = [2]float64{second, third}
+		stairs = append(stairs[:at+1], stairs[to:]...)
 	}
 	return front
+}
+
+// firstWhere returns the first of n places at which something holds that holds at all places after it, n where it holds at none.
+func firstWhere(n int, holds func(i int) bool) int {
+	from, to := 0, n
+	for from < to {
+		if middle := (from + to) / 2; holds(middle) {
+			to = middle
+		} else {
+			from = middle + 1
+		}
+	}
+	return from
 }

@@ -1,7 +1,5 @@
 package search
 
-import "slices"
-
 // mostBest is how many designs an answer lists, mostFront how many points of its front.
 const (
 	mostBest  = 200
@@ -55,14 +53,15 @@ func (p *Part) take(f Found) {
 
 // keep puts a design among the best, if it is one.
 func (p *Part) keep(f Found) {
-	at, has := slices.BinarySearchFunc(p.Best, f, func(a, b Found) int { return before(&a, &b) })
-	if has || at == mostBest {
+	at := firstWhere(len(p.Best), func(i int) bool { return before(&p.Best[i], &f) >= 0 })
+	if at == mostBest || at < len(p.Best) && p.Best[at].Place == f.Place {
 		return
 	}
-	if len(p.Best) == mostBest {
-		p.Best = p.Best[:mostBest-1]
+	if len(p.Best) < mostBest {
+		p.Best = append(p.Best, f)
 	}
-	p.Best = slices.Insert(p.Best, at, f)
+	copy(p.Best[at+1:], p.Best[at:])
+	p.Best[at] = f
 }
 
 // Counts returns how many designs each cut left out, where it left out any.
@@ -114,10 +113,10 @@ func Merge(a, b Part) Part {
 	for i, n := range b.Cuts {
 		a.Cuts[i] += n
 	}
-	a.Best = slices.Clone(a.Best)
+	a.Best = append([]Found{}, a.Best...)
 	for _, f := range b.Best {
 		a.keep(f)
 	}
-	a.Front = frontOf(slices.Concat(a.Front, b.Front))
+	a.Front = frontOf(append(append([]Found{}, a.Front...), b.Front...))
 	return a
 }
