@@ -14,9 +14,16 @@ import (
 // testWater is the density [kg/m3] of what a bundle is full of when it is tested and lifted full.
 const testWater = 1000
 
-// bankTubes returns how many tubes the bank takes.
-func bankTubes(in *field.Input) int {
+// BankTubes returns how many tubes the bank takes.
+func BankTubes(in *field.Input) int {
 	return in.Bank.Rows * in.Bank.TubesPerRow * in.Job.Bundles
+}
+
+// Bundle returns how wide and how deep a bundle is [m], and the mass of its tubes [kg].
+func Bundle(in *field.Input) (width, depth, dry float64) {
+	width = float64(in.Bank.TubesPerRow) * float64(in.TubePitch())
+	depth = float64(in.Bank.Rows-1)*float64(in.RowPitch()) + float64(in.Tube.FinOD())
+	return width, depth, float64(in.Bank.Rows*in.Bank.TubesPerRow) * float64(in.Tube.Weight())
 }
 
 // bank is how large and heavy it is, and what of the order goes into it. Rows and tubes per row are those of a bundle.
@@ -25,24 +32,24 @@ func (b *builder) bank() []figure.Figure {
 	bank, count := in.Pitches(), float64(in.Bank.Rows*in.Bank.TubesPerRow)
 	rows, across := arg("N_r", units.Count, float64(in.Bank.Rows)), arg("N_t", units.Count, float64(in.Bank.TubesPerRow))
 	bore := float64(t.InsideOD())
-	dry := count * float64(t.Weight())
+	width, depth, dry := Bundle(in)
 	full := dry + count*testWater*math.Pi/4*bore*bore*float64(t.Length)
 	m := arg("M_d", units.Weight, dry)
 	return []figure.Figure{
-		fig("bank_width", units.Distance, float64(in.Bank.TubesPerRow)*bank.TransversePitch, "", "bank_width", across, arg("P_T", units.Diameter, bank.TransversePitch)),
-		fig("bank_depth", units.Distance, float64(in.Bank.Rows-1)*bank.RowPitch+bank.FinOD, "", "bank_depth", rows, arg("P_L", units.Diameter, bank.RowPitch), b.tip()),
+		fig("bank_width", units.Distance, width, "", "bank_width", across, arg("P_T", units.Diameter, bank.TransversePitch)),
+		fig("bank_depth", units.Distance, depth, "", "bank_depth", rows, arg("P_L", units.Diameter, bank.RowPitch), b.tip()),
 		fig("mass_dry", units.Weight, dry, "", "mass_dry", rows, across, arg("M_T", units.Weight, float64(t.Weight()))),
 		fig("mass_full", units.Weight, full, "", "mass_full", m, rows, across, arg("d_i", units.Diameter, bore), b.length()),
 		fig("mass_lifted", units.Weight, dry*(1+in.Job.Frame), "", "mass_lifted", m, arg("x_r", units.Percent, in.Job.Frame)),
-		fig("order_bank", units.Count, float64(bankTubes(in)), figure.WholeBank, "order_bank", rows, across, arg("N_a", units.Count, float64(in.Job.Bundles))),
-		fig("order_difference", units.Count, float64(in.Job.Quantity-bankTubes(in)), figure.WholeOrder, "order_difference", arg("q", units.Count, float64(in.Job.Quantity)), arg("N", units.Count, float64(bankTubes(in)))),
+		fig("order_bank", units.Count, float64(BankTubes(in)), figure.WholeBank, "order_bank", rows, across, arg("N_a", units.Count, float64(in.Job.Bundles))),
+		fig("order_difference", units.Count, float64(in.Job.Quantity-BankTubes(in)), figure.WholeOrder, "order_difference", arg("q", units.Count, float64(in.Job.Quantity)), arg("N", units.Count, float64(BankTubes(in)))),
 	}
 }
 
 // orderNotices tie the order to the bank, and a retube to what stands. One tube alone is a sample, and tied to none.
 func orderNotices(in *field.Input) []Notice {
 	var out []Notice
-	if q, n := in.Job.Quantity, bankTubes(in); q > 1 && q != n {
+	if q, n := in.Job.Quantity, BankTubes(in); q > 1 && q != n {
 		differs := Notice{
 			State: figure.Watch, Field: "quantity", Figure: "order_difference", Message: message.New("notice.order_differs", "ordered", q, "bank", n),
 			Change: counted("quantity", n),
@@ -89,7 +96,7 @@ func standingNotices(in *field.Input) []Notice {
 	case job.OldPitch == 0 && in.Bank.TubePitch == 0:
 		say(figure.Watch, "tube_pitch", "tube_pitch", "notice.old_pitch_missing")
 	}
-	if n := bankTubes(in); job.OldTubes > 0 && n != job.OldTubes {
+	if n := BankTubes(in); job.OldTubes > 0 && n != job.OldTubes {
 		say(figure.No, "tubes_per_row", "order_bank", "notice.old_tubes", "now", n, "old", job.OldTubes)
 		if part := in.Bank.Rows * job.Bundles; job.OldTubes%part == 0 {
 			take(counted("tubes_per_row", job.OldTubes/part)[0])
@@ -110,8 +117,8 @@ func standingNotices(in *field.Input) []Notice {
 	return out
 }
 
-// ua returns U times A of the bank [W/K].
-func ua(t *rating.Thermal) float64 { return t.Overall.OnBare * t.Bank.BareArea() }
+// UA returns U times A of the bank [W/K].
+func UA(t *rating.Thermal) float64 { return t.Overall.OnBare * t.Bank.BareArea() }
 
 // retubeNotices ask of a retube what it is for: at least the old U times A. That the drop is at most the old one is asked by
 // the drop allowed.
@@ -120,7 +127,7 @@ func retubeNotices(in *field.Input, t *rating.Thermal) []Notice {
 		return nil
 	}
 	var out []Notice
-	switch old, now := in.Job.OldUA, ua(t); {
+	switch old, now := in.Job.OldUA, UA(t); {
 	case old == 0:
 		out = append(out, Notice{State: figure.Watch, Field: "old_ua", Figure: "ua", Message: message.New("notice.old_ua_missing")})
 	case now < old*(1-wishMargin):

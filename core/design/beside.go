@@ -10,7 +10,7 @@ import (
 // MoreFigures are what is told of a design beside RowFigures where it stands next to others: the bank as a whole, and what one
 // tube carries of its duty, since whole tubes make steps. All but that one are figures of the full answer.
 var MoreFigures = []RowFigure{
-	{"ua", units.Transfer, atWork, func(s *sources) float64 { return ua(&s.heat.Thermal) }},
+	{"ua", units.Transfer, atWork, func(s *sources) float64 { return UA(&s.heat.Thermal) }},
 	{"duty_per_tube", units.Duty, atWork, func(s *sources) float64 {
 		return math.Abs(s.heat.Thermal.Duty.Heat) / float64(s.heat.Thermal.Bank.Tubes())
 	}},

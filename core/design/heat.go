@@ -52,8 +52,8 @@ func Rate(in field.Input) (Heat, error) {
 	return h, err
 }
 
-// rateBriefly is Rate for a row: only the correlations in use are asked and listed.
-func rateBriefly(in *field.Input) (Heat, error) {
+// RateBriefly is Rate for one of many: only the correlations in use are asked and listed.
+func RateBriefly(in *field.Input) (Heat, error) {
 	h, err := rated(in, rating.RateBriefly)
 	if err == nil && h.Absent.None() {
 		films, drops := [...]airside.Estimate[airside.Film]{h.Thermal.UsedFilm}, [...]airside.Estimate[airside.Drop]{h.Thermal.UsedDrop}
@@ -80,12 +80,18 @@ func rated(in *field.Input, rate func(*rating.Input) (rating.Thermal, *rating.Hi
 		}
 		return Heat{Absent: e.Message, Field: e.Field}, nil
 	}
-	h := Heat{Thermal: t, Limits: in.Tube.Fin.Type.Fixing().Limits, Case: hottestOf(in, &t)}
-	if in.Limits.House.Stated {
-		h.Limits.House = entered(in.Limits.House)
-	}
+	h := Heat{Thermal: t, Limits: limitsOf(in), Case: hottestOf(in, &t)}
 	h.Findings = judgeCases(in, h.Limits, h.Case)
 	return h, nil
+}
+
+// limitsOf are the limits of the joint, with the house's as it was entered.
+func limitsOf(in *field.Input) tube.Limits {
+	l := in.Tube.Fin.Type.Fixing().Limits
+	if in.Limits.House.Stated {
+		l.House = entered(in.Limits.House)
+	}
+	return l
 }
 
 // entered is a limit as the user stated it, unknown where he did not.

@@ -126,7 +126,7 @@ func (b *builder) overall(h Heat) []figure.Figure {
 	bare := arg("U_b", units.Film, u.OnBare)
 	list := []figure.Figure{
 		uBare("u_bare", u),
-		fig("ua", units.Transfer, ua(&h.Thermal), figure.WholeBank, "ua", bare, arg("d", units.Diameter, float64(b.t.OD)), arg("L_f", units.Distance, h.Thermal.Bank.FinnedLength),
+		fig("ua", units.Transfer, UA(&h.Thermal), figure.WholeBank, "ua", bare, arg("d", units.Diameter, float64(b.t.OD)), arg("L_f", units.Distance, h.Thermal.Bank.FinnedLength),
 			arg("N", units.Count, float64(h.Thermal.Bank.Tubes()))),
 		fig("u_total", units.Film, u.OnTotal, figure.TotalArea, "u_total", bare, arg("AR", units.Factor, b.s.Areas.Ratio())),
 	}

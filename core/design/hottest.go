@@ -50,6 +50,20 @@ func judgeCases(in *field.Input, limits tube.Limits, h Hottest) []exchanger.Find
 	return append(found, untold(in, h.Ends)...)
 }
 
+// Foreseen returns what is found of the limits of temperature whatever the bank does: the joint is at least as hot as the stream
+// inside, and what is not stated stays so. A rated bank adds to these and takes none away.
+func Foreseen(in *field.Input) []exchanger.Finding {
+	h := Hottest{Ends: map[exchanger.Case]rating.Ends{}, Root: map[exchanger.Case]float64{}, tip: map[exchanger.Case]float64{}, joint: map[exchanger.Case]float64{}}
+	for _, of := range in.Cases() {
+		h.Ends[of.Case] = of.Ends
+		h.Root[of.Case], h.tip[of.Case], h.joint[of.Case] = coldestKnown, coldestKnown, of.Process
+	}
+	return judgeCases(in, limitsOf(in), h)
+}
+
+// coldestKnown [C] is colder than any metal.
+const coldestKnown = -273.15
+
 // woundOnly reports whether a fin is held by winding, be it in a groove.
 func woundOnly(f *tube.Fixing) bool { return f.Type.Wound() && f.Section != tube.WeldSection }
 

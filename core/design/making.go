@@ -82,6 +82,9 @@ func Unmade(in field.Input, h Heat) Production {
 	return Production{in: &in, heat: &h}
 }
 
+// Judged judges a checked input on the line that it is for, without a plan; h may be empty where nothing is known of its metal.
+func Judged(in *field.Input, h *Heat) Production { return judge(in, h) }
+
 // judge holds an input against the rules of the line that it is for, without a plan.
 func judge(in *field.Input, h *Heat) Production {
 	c := over(&in.Wish, *in.Shop)

@@ -75,7 +75,7 @@ func (m *Production) with(d document.Document, settings []verdict.Setting) (chan
 	if err != nil {
 		return Production{}, false
 	}
-	h, err := rateBriefly(&in)
+	h, err := RateBriefly(&in)
 	if err != nil {
 		return Production{}, false
 	}

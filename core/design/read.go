@@ -22,6 +22,19 @@ import (
 // Read turns a document into an input. On any wrong entry it returns
 // FieldErrors that name all of them.
 func Read(d document.Document) (field.Input, error) {
+	in, err := ReadEach(d)
+	if err == nil {
+		var errs FieldErrors
+		if checkTogether(&in, &errs); len(errs) > 0 {
+			return in, errs
+		}
+	}
+	return in, err
+}
+
+// ReadEach is Read without a look at whether entries go together, which Check finds of each part: of a design in which some of
+// them are put in anew.
+func ReadEach(d document.Document) (field.Input, error) {
 	entries := d.Fields // d.Text would copy the document for every text
 	r := reader{text: func(id string) string { return entries[id].Text }, units: d.Units}
 	for i := range field.Fields {
@@ -38,9 +51,6 @@ func Read(d document.Document) (field.Input, error) {
 	r.in.Holds = r.in.Holds.For(r.in.Job.Retube)
 	if len(r.errs) == 0 {
 		r.process()
-	}
-	if len(r.errs) == 0 {
-		checkTogether(&r.in, &r.errs)
 	}
 	if len(r.errs) > 0 {
 		return r.in, r.errs

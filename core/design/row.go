@@ -120,7 +120,7 @@ func RowOf(in field.Input) (Row, error) {
 
 // rowOf is RowOf with what its cells are read from, and tells hear, where there is one, all that is remarked on.
 func rowOf(in *field.Input, hear func([]Notice)) (Row, *sources, error) {
-	h, err := rateBriefly(in)
+	h, err := RateBriefly(in)
 	if err != nil {
 		return Row{}, nil, err
 	}

@@ -9,9 +9,45 @@ import (
 	"finwright/core/units"
 )
 
+// Together is a part of a design whose entries are each possible but may not go together.
+type Together int
+
+// Parts that are checked together, each by what it looks at alone.
+const (
+	OfTube    Together = iota // tube and fin, whatever the length
+	OfLengths                 // ends, spans and length
+	OfPasses                  // passes and rows
+	OfPitch                   // pitches and fins
+	OfStreams                 // gas and stream
+)
+
+// Check finds, in one part of a design, entries that are each possible but not together.
+func Check(in *field.Input, part Together) FieldErrors {
+	var errs FieldErrors
+	switch part {
+	case OfTube:
+		checkTube(&in.Tube, &errs)
+	case OfLengths:
+		checkLengths(&in.Tube, &errs)
+	case OfPasses:
+		checkPasses(in, &errs)
+	case OfPitch:
+		checkPitch(in, &errs)
+	case OfStreams:
+		checkGas(in, &errs)
+		checkPoints(in, &errs)
+	}
+	return errs
+}
+
 // checkTogether finds entries that are each possible but not together.
 func checkTogether(in *field.Input, errs *FieldErrors) {
-	t := &in.Tube
+	for part := OfTube; part <= OfStreams; part++ {
+		*errs = append(*errs, Check(in, part)...)
+	}
+}
+
+func checkTube(t *tube.Tube, errs *FieldErrors) {
 	if 2*t.MeanWall() >= t.OD {
 		errs.add("tube_wall", "error.wall_fills_tube", "wall", of(units.Wall, t.MeanWall()), "od", of(units.Diameter, t.OD))
 	}
@@ -31,19 +67,18 @@ func checkTogether(in *field.Input, errs *FieldErrors) {
 		errs.add("groove_depth", "error.groove_through", "groove", of(units.Height, t.Fin.Groove), "wall", of(units.Wall, t.Wall))
 	}
 	checkWidth(t, errs)
-	checkLengths(t, errs)
-	checkBank(in, errs)
-	checkGas(in, errs)
-	checkPoints(in, errs)
 }
 
 func degrees(celsius float64) message.Amount { return message.Amount{Kind: units.Temp, SI: celsius} }
 
-// checkBank refuses tubes that stand too close, where the film depends on it.
-func checkBank(in *field.Input, errs *FieldErrors) {
+func checkPasses(in *field.Input, errs *FieldErrors) {
 	if in.Bank.Passes > in.Bank.Rows {
 		errs.add("passes", "error.more_passes", "passes", in.Bank.Passes, "rows", in.Bank.Rows)
 	}
+}
+
+// checkPitch refuses tubes that stand too close, where the film depends on it.
+func checkPitch(in *field.Input, errs *FieldErrors) {
 	if in.Air.FilmGiven {
 		return
 	}

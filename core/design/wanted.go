@@ -47,7 +47,7 @@ func pairs(in *field.Input, t, clean *rating.Thermal, r *Result) []Asked {
 		add("duty_clean", math.Abs(clean.Duty.Heat), stated(in.Bank.DutyWanted))
 	}
 	if in.Job.Retube {
-		add("ua", ua(t), stated(in.Job.OldUA))
+		add("ua", UA(t), stated(in.Job.OldUA))
 	}
 	if in.Process.Fluid != rating.Steam {
 		add("process_out", t.Duty.ProcessOut, in.Process.Out)

@@ -2,9 +2,13 @@ package inside
 
 import "math"
 
+// TurbulentFrom is the Reynolds number [-] from which flow is turbulent: there the film hangs on no length.
+//
+// Source: as SinglePhase.
+const TurbulentFrom = 4000
+
 const (
 	laminarEnd   = 2300 // [-] Reynolds number up to which flow is laminar
-	turbulentOn  = 4000 // [-] Reynolds number from which flow is turbulent
 	circleToDrag = 64   // [-] Darcy friction factor times Reynolds number, laminar, round tube
 )
 
@@ -54,11 +58,11 @@ func Friction(re, e float64) float64 {
 	if e > 0 {
 		turbulent = func(re float64) float64 { return Colebrook1939(re, e) }
 	}
-	if re >= turbulentOn {
+	if re >= TurbulentFrom {
 		return turbulent(re)
 	}
-	x := (re - laminarEnd) / (turbulentOn - laminarEnd)
-	return (1-x)*circleToDrag/laminarEnd + x*turbulent(turbulentOn)
+	x := (re - laminarEnd) / (TurbulentFrom - laminarEnd)
+	return (1-x)*circleToDrag/laminarEnd + x*turbulent(TurbulentFrom)
 }
 
 // DefaultTurnLoss is the velocity heads [-] lost a pass in entering, leaving and turning.

@@ -59,7 +59,7 @@ func TestTransition(t *testing.T) {
 	at := func(re float64) Film {
 		return SinglePhase(oneInch, Flow{Properties: w, MassVelocity: re * w.Viscosity / oneInch.Bore})
 	}
-	for _, edge := range []float64{laminarEnd, turbulentOn} {
+	for _, edge := range []float64{laminarEnd, TurbulentFrom} {
 		near(t, "film across the edge", at(edge*(1+1e-9)).Nusselt, at(edge*(1-1e-9)).Nusselt, 1e-6)
 		near(t, "friction across the edge", Friction(edge*(1+1e-9), 0), Friction(edge*(1-1e-9), 0), 1e-6)
 	}

@@ -81,11 +81,11 @@ func Convection(t Tube, f Flow) Film {
 	switch {
 	case re <= laminarEnd:
 		answer.Method, answer.Nusselt = "hausen_1943", laminar(re)
-	case re >= turbulentOn:
+	case re >= TurbulentFrom:
 		answer.Method, answer.Nusselt = "gnielinski_1976", turbulent(re)
 	default:
-		x := (re - laminarEnd) / (turbulentOn - laminarEnd)
-		answer.Method, answer.Nusselt = "gnielinski_2013", (1-x)*laminar(laminarEnd)+x*turbulent(turbulentOn)
+		x := (re - laminarEnd) / (TurbulentFrom - laminarEnd)
+		answer.Method, answer.Nusselt = "gnielinski_2013", (1-x)*laminar(laminarEnd)+x*turbulent(TurbulentFrom)
 	}
 	answer.Coefficient = answer.Nusselt * f.Conductivity / t.Bore
 	return answer

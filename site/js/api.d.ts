@@ -16,6 +16,12 @@ export interface Methods {
   outlines: { args: OutlinesArgs; reply: Outlined };
   rows: { args: RowsArgs; reply: Listed };
   save: { args: SaveArgs; reply: Saved };
+  search_axes: { args: SearchableArgs; reply: Searchable };
+  search_chunk: { args: SearchChunkArgs; reply: FoundPart };
+  search_designs: { args: SearchDesignsArgs; reply: SearchDesigns };
+  search_merge: { args: SearchMergeArgs; reply: FoundPart };
+  search_size: { args: SearchArgs; reply: Sized };
+  search_start: { args: SearchStartArgs; reply: SearchStarted };
   seen: { args: SeenArgs; reply: Reply };
   shop: { args: ShopArgs; reply: ShopReply };
   shop_edit: { args: EditShopArgs; reply: ShopReply };
@@ -248,6 +254,75 @@ export interface SaveArgs {
 
 export interface Saved {
   text: string;
+}
+
+export interface SearchableArgs {
+  document: Document;
+  shop?: string;
+}
+
+export interface Searchable {
+  axes: Axis[];
+}
+
+export interface SearchChunkArgs {
+  document: Document;
+  shop?: string;
+  problem: Problem;
+  hurdle: Hurdle;
+  from: number;
+  to: number;
+}
+
+export interface FoundPart {
+  seen: number;
+  passed: number;
+  cuts: Record<string, number>;
+  best: FoundDesign[];
+  front: FoundDesign[];
+  thinned?: number;
+}
+
+export interface SearchDesignsArgs {
+  document: Document;
+  shop?: string;
+  problem: Problem;
+  places: number[];
+}
+
+export interface SearchDesigns {
+  documents: Document[];
+}
+
+export interface SearchMergeArgs {
+  document: Document;
+  shop?: string;
+  problem: Problem;
+  parts: FoundPart[];
+  last?: boolean;
+}
+
+export interface SearchArgs {
+  document: Document;
+  shop?: string;
+  problem: Problem;
+}
+
+export interface Sized {
+  count: number;
+  gives: string[];
+}
+
+export interface SearchStartArgs {
+  document: Document;
+  shop?: string;
+  problem: Problem;
+  sights?: number;
+}
+
+export interface SearchStarted {
+  hurdle: Hurdle;
+  first: FoundPart;
 }
 
 export interface SeenArgs {
@@ -597,6 +672,36 @@ export interface Shown {
   cells: number[];
 }
 
+export interface Axis {
+  field: string;
+  texts?: string[];
+  low?: string;
+  high?: string;
+  step?: string;
+}
+
+export interface Problem {
+  axes: Axis[];
+  must: Record<string, string>;
+  wanted: string[];
+  outside?: boolean;
+  day?: string;
+  give?: string;
+}
+
+export interface Hurdle {
+  full: boolean;
+  last: number;
+  place: number;
+  front: HurdlePoint[];
+}
+
+export interface FoundDesign {
+  place: number;
+  outside?: boolean;
+  values: number[];
+}
+
 export interface ShopTables {
   name: string;
   tables: ShopTable[];
@@ -889,6 +994,11 @@ export interface ShownCell {
   value: string;
   unit: string;
   absent: string;
+}
+
+export interface HurdlePoint {
+  worth: number[];
+  place: number;
 }
 
 export interface ShopTable {

@@ -47,6 +47,13 @@ var methods = map[string]method{
 
 	"conventions": with[conventionsArgs, report.ShownConventions](conventions),
 
+	"search_axes":    with[searchableArgs, searchable](searchAxes),
+	"search_size":    with[searchArgs, sized](searchSize),
+	"search_start":   with[searchStartArgs, searchStarted](searchStart),
+	"search_chunk":   with[searchChunkArgs, foundPart](searchChunk),
+	"search_merge":   with[searchMergeArgs, foundPart](searchMerge),
+	"search_designs": with[searchDesignsArgs, searchDesigns](searchDocuments),
+
 	"shop":      with[shopArgs, shopReply](shopForm),
 	"shop_edit": with[editShopArgs, shopReply](editShop),
 

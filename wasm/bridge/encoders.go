@@ -12,6 +12,7 @@ import (
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
 	"finwright/core/report"
+	"finwright/core/search"
 	"finwright/wasm/plots"
 )
 
@@ -46,6 +47,16 @@ func encode(e *encoder, answer any) {
 		encodeListed(e, &v)
 	case saved:
 		encodeSaved(e, &v)
+	case searchable:
+		encodeSearchable(e, &v)
+	case foundPart:
+		encodeFoundPart(e, &v)
+	case searchDesigns:
+		encodeSearchDesigns(e, &v)
+	case sized:
+		encodeSized(e, &v)
+	case searchStarted:
+		encodeSearchStarted(e, &v)
 	case shopReply:
 		encodeShopReply(e, &v)
 	case report.ShopEffect:
@@ -312,6 +323,83 @@ func encodeSaved(e *encoder, v *saved) {
 	e.open('{')
 	e.key("text")
 	e.string(v.Text)
+	e.close('}')
+}
+
+func encodeSearchable(e *encoder, v *searchable) {
+	e.open('{')
+	e.key("axes")
+	e.open('[')
+	for i := range v.Axes {
+		encodeAxis(e, &v.Axes[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeFoundPart(e *encoder, v *foundPart) {
+	e.open('{')
+	e.key("seen")
+	e.whole(v.Seen)
+	e.key("passed")
+	e.whole(v.Passed)
+	e.key("cuts")
+	e.open('{')
+	for _, k := range keys(v.Cuts) {
+		v0 := v.Cuts[k]
+		e.name(k)
+		e.whole(v0)
+	}
+	e.close('}')
+	e.key("best")
+	e.open('[')
+	for i := range v.Best {
+		encodeFoundDesign(e, &v.Best[i])
+	}
+	e.close(']')
+	e.key("front")
+	e.open('[')
+	for i := range v.Front {
+		encodeFoundDesign(e, &v.Front[i])
+	}
+	e.close(']')
+	if v.Thinned != 0 {
+		e.key("thinned")
+		e.number(v.Thinned)
+	}
+	e.close('}')
+}
+
+func encodeSearchDesigns(e *encoder, v *searchDesigns) {
+	e.open('{')
+	e.key("documents")
+	e.open('[')
+	for i := range v.Documents {
+		encodeDocument(e, &v.Documents[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeSized(e *encoder, v *sized) {
+	e.open('{')
+	e.key("count")
+	e.whole(v.Count)
+	e.key("gives")
+	e.open('[')
+	for _, v0 := range v.Gives {
+		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeSearchStarted(e *encoder, v *searchStarted) {
+	e.open('{')
+	e.key("hurdle")
+	encodeHurdle(e, &v.Hurdle)
+	e.key("first")
+	encodeFoundPart(e, &v.First)
 	e.close('}')
 }
 
@@ -949,6 +1037,71 @@ func encodeShown(e *encoder, v *document.Shown) {
 	e.close('}')
 }
 
+func encodeAxis(e *encoder, v *search.Axis) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	if len(v.Texts) > 0 {
+		e.key("texts")
+		e.open('[')
+		for _, v0 := range v.Texts {
+			e.string(v0)
+		}
+		e.close(']')
+	}
+	if v.Low != "" {
+		e.key("low")
+		e.string(v.Low)
+	}
+	if v.High != "" {
+		e.key("high")
+		e.string(v.High)
+	}
+	if v.Step != "" {
+		e.key("step")
+		e.string(v.Step)
+	}
+	e.close('}')
+}
+
+func encodeFoundDesign(e *encoder, v *foundDesign) {
+	e.open('{')
+	e.key("place")
+	e.whole(v.Place)
+	if v.Outside {
+		e.key("outside")
+		e.flag(v.Outside)
+	}
+	e.key("values")
+	e.open('[')
+	for _, v0 := range v.Values {
+		if v0 == nil {
+			e.null()
+		} else {
+			e.number(*v0)
+		}
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeHurdle(e *encoder, v *search.Hurdle) {
+	e.open('{')
+	e.key("full")
+	e.flag(v.Full)
+	e.key("last")
+	e.number(v.Last)
+	e.key("place")
+	e.whole(v.Place)
+	e.key("front")
+	e.open('[')
+	for i := range v.Front {
+		encodeHurdlePoint(e, &v.Front[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeShopTables(e *encoder, v *report.ShopTables) {
 	e.open('{')
 	e.key("name")
@@ -1561,6 +1714,19 @@ func encodeShownCell(e *encoder, v *report.ShownCell) {
 	e.string(v.Unit)
 	e.key("absent")
 	e.string(v.Absent)
+	e.close('}')
+}
+
+func encodeHurdlePoint(e *encoder, v *search.HurdlePoint) {
+	e.open('{')
+	e.key("worth")
+	e.open('[')
+	for _, v0 := range v.Worth {
+		e.number(v0)
+	}
+	e.close(']')
+	e.key("place")
+	e.whole(v.Place)
 	e.close('}')
 }
 
