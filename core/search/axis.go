@@ -11,9 +11,10 @@ import (
 	"finwright/core/units"
 )
 
-// Axis is an entry that may vary, over texts as typed, or from a low to a high text in steps.
+// Axis is an entry that may vary, over texts as typed, or from a low to a high text in steps; or all of it in one text, see AxisOf.
 type Axis struct {
 	Field string   `json:"field"`
+	Typed string   `json:"typed,omitempty"`
 	Texts []string `json:"texts,omitempty"`
 	Low   string   `json:"low,omitempty"`
 	High  string   `json:"high,omitempty"`
@@ -75,7 +76,11 @@ func (p *Problem) readAxes(system units.System) (axes []axis, errs design.FieldE
 			continue
 		}
 		a := axis{Field: field.Must(e.field), level: e.level}
-		if why := a.read(&p.Axes[at], system); !why.None() {
+		from := p.Axes[at]
+		if from.Typed != "" {
+			from = AxisOf(e.field, from.Typed)
+		}
+		if why := a.read(&from, system); !why.None() {
 			errs = append(errs, design.FieldError{Field: e.field, Message: why})
 		}
 		axes = append(axes, a)

@@ -16,12 +16,14 @@ export interface Methods {
   outlines: { args: OutlinesArgs; reply: Outlined };
   rows: { args: RowsArgs; reply: Listed };
   save: { args: SaveArgs; reply: Saved };
-  search_axes: { args: SearchableArgs; reply: Searchable };
+  search_binds: { args: SearchBindsArgs; reply: SearchBinds };
   search_chunk: { args: SearchChunkArgs; reply: FoundPart };
   search_designs: { args: SearchDesignsArgs; reply: SearchDesigns };
+  search_form: { args: SearchableArgs; reply: SearchForm };
   search_merge: { args: SearchMergeArgs; reply: FoundPart };
   search_size: { args: SearchArgs; reply: Sized };
   search_start: { args: SearchStartArgs; reply: SearchStarted };
+  search_told: { args: SearchToldArgs; reply: SearchTold };
   seen: { args: SeenArgs; reply: Reply };
   shop: { args: ShopArgs; reply: ShopReply };
   shop_edit: { args: EditShopArgs; reply: ShopReply };
@@ -256,13 +258,15 @@ export interface Saved {
   text: string;
 }
 
-export interface SearchableArgs {
+export interface SearchBindsArgs {
   document: Document;
   shop?: string;
+  problem: Problem;
+  part: FoundPart;
 }
 
-export interface Searchable {
-  axes: Axis[];
+export interface SearchBinds {
+  said: string;
 }
 
 export interface SearchChunkArgs {
@@ -294,6 +298,17 @@ export interface SearchDesigns {
   documents: Document[];
 }
 
+export interface SearchableArgs {
+  document: Document;
+  shop?: string;
+}
+
+export interface SearchForm {
+  axes: SearchAxis[];
+  musts: SearchMust[];
+  wanted: NamedFigure[];
+}
+
 export interface SearchMergeArgs {
   document: Document;
   shop?: string;
@@ -310,6 +325,7 @@ export interface SearchArgs {
 
 export interface Sized {
   count: number;
+  said: string;
   gives: string[];
 }
 
@@ -323,6 +339,24 @@ export interface SearchStartArgs {
 export interface SearchStarted {
   hurdle: Hurdle;
   first: FoundPart;
+}
+
+export interface SearchToldArgs {
+  document: Document;
+  shop?: string;
+  problem: Problem;
+  part: FoundPart;
+  marks: Document[];
+  x?: string;
+  y?: string;
+}
+
+export interface SearchTold {
+  said: string[];
+  columns: SearchHead[];
+  measures: number;
+  rows: SearchRow[];
+  picture: SearchChart;
 }
 
 export interface SeenArgs {
@@ -672,14 +706,6 @@ export interface Shown {
   cells: number[];
 }
 
-export interface Axis {
-  field: string;
-  texts?: string[];
-  low?: string;
-  high?: string;
-  step?: string;
-}
-
 export interface Problem {
   axes: Axis[];
   must: Record<string, string>;
@@ -700,6 +726,40 @@ export interface FoundDesign {
   place: number;
   outside?: boolean;
   values: number[];
+}
+
+export interface SearchAxis {
+  field: string;
+  label: string;
+  typed: string;
+  choices?: NamedFigure[];
+  on: boolean;
+}
+
+export interface SearchMust {
+  id: string;
+  label: string;
+  typed: string;
+  choices?: NamedFigure[];
+}
+
+export interface SearchHead {
+  id: string;
+  label: string;
+  unit: string;
+}
+
+export interface SearchRow {
+  place: number;
+  cells: string[];
+  front: boolean;
+  outside: string;
+}
+
+export interface SearchChart {
+  x: SearchScale;
+  y: SearchScale;
+  points: SearchPoint[];
 }
 
 export interface ShopTables {
@@ -996,9 +1056,32 @@ export interface ShownCell {
   absent: string;
 }
 
+export interface Axis {
+  field: string;
+  typed?: string;
+  texts?: string[];
+  low?: string;
+  high?: string;
+  step?: string;
+}
+
 export interface HurdlePoint {
   worth: number[];
   place: number;
+}
+
+export interface SearchScale {
+  id: string;
+  label: string;
+  ticks: SearchTick[];
+}
+
+export interface SearchPoint {
+  place: number;
+  x: number;
+  y: number;
+  kind: string;
+  text: string;
 }
 
 export interface ShopTable {
@@ -1152,6 +1235,11 @@ export interface Trace {
 
 export interface Custom {
   customValues: number[];
+}
+
+export interface SearchTick {
+  at: number;
+  text: string;
 }
 
 export interface ShopColumn {

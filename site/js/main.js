@@ -172,7 +172,7 @@ const keeping = createKeep(at("keep"), at("options-count"), design, engine, (gho
 /** The design beside those that are kept; its script comes when it is first looked at. */
 async function compare() {
   if (!sections.asks("compared")) return;
-  const [{ createOptions }, { createSure }, { createTheirs }] = await Promise.all([import("./options.js"), import("./sure.js"), import("./theirs.js")]);
+  const [{ createOptions }, { createSure }, { createTheirs }, { createFind }] = await Promise.all([import("./options.js"), import("./sure.js"), import("./theirs.js"), import("./find.js")]);
   options ??= [
     createOptions(at("options"), at("options-said"), design, {
       compare: (args) => engine.callLatest("compare", "compare", { ...args, shop: shop.text }),
@@ -184,6 +184,13 @@ async function compare() {
     createSure(at("sure"), design, {
       sure: (slot, args) => engine.callLatest(slot, "sure", { ...args, shop: shop.text }),
       draws: (list, onReply) => engine.batch("sure_draws", list.map((one) => ({ ...one, shop: shop.text })), onReply),
+      reason,
+    }),
+    createFind(at("find"), design, {
+      ask: (method, args) => engine.call(method, { ...args, shop: shop.text }),
+      chunks: (list, onReply) => engine.batch("search_chunk", list.map((one) => ({ ...one, shop: shop.text })), onReply),
+      today,
+      shop: () => shop.text,
       reason,
     }),
     createTheirs(at("theirs"), design, (args) => engine.callLatest("theirs", "conventions", { ...args, shop: shop.text })),

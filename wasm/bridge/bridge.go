@@ -47,11 +47,13 @@ var methods = map[string]method{
 
 	"conventions": with[conventionsArgs, report.ShownConventions](conventions),
 
-	"search_axes":    with[searchableArgs, searchable](searchAxes),
+	"search_form":    with[searchableArgs, report.SearchForm](searchForm),
 	"search_size":    with[searchArgs, sized](searchSize),
 	"search_start":   with[searchStartArgs, searchStarted](searchStart),
 	"search_chunk":   with[searchChunkArgs, foundPart](searchChunk),
 	"search_merge":   with[searchMergeArgs, foundPart](searchMerge),
+	"search_told":    with[searchToldArgs, report.SearchTold](searchTold),
+	"search_binds":   with[searchBindsArgs, searchBinds](searchBound),
 	"search_designs": with[searchDesignsArgs, searchDesigns](searchDocuments),
 
 	"shop":      with[shopArgs, shopReply](shopForm),

@@ -47,16 +47,20 @@ func encode(e *encoder, answer any) {
 		encodeListed(e, &v)
 	case saved:
 		encodeSaved(e, &v)
-	case searchable:
-		encodeSearchable(e, &v)
+	case searchBinds:
+		encodeSearchBinds(e, &v)
 	case foundPart:
 		encodeFoundPart(e, &v)
 	case searchDesigns:
 		encodeSearchDesigns(e, &v)
+	case report.SearchForm:
+		encodeSearchForm(e, &v)
 	case sized:
 		encodeSized(e, &v)
 	case searchStarted:
 		encodeSearchStarted(e, &v)
+	case report.SearchTold:
+		encodeSearchTold(e, &v)
 	case shopReply:
 		encodeShopReply(e, &v)
 	case report.ShopEffect:
@@ -326,14 +330,10 @@ func encodeSaved(e *encoder, v *saved) {
 	e.close('}')
 }
 
-func encodeSearchable(e *encoder, v *searchable) {
+func encodeSearchBinds(e *encoder, v *searchBinds) {
 	e.open('{')
-	e.key("axes")
-	e.open('[')
-	for i := range v.Axes {
-		encodeAxis(e, &v.Axes[i])
-	}
-	e.close(']')
+	e.key("said")
+	e.string(v.Said)
 	e.close('}')
 }
 
@@ -381,10 +381,35 @@ func encodeSearchDesigns(e *encoder, v *searchDesigns) {
 	e.close('}')
 }
 
+func encodeSearchForm(e *encoder, v *report.SearchForm) {
+	e.open('{')
+	e.key("axes")
+	e.open('[')
+	for i := range v.Axes {
+		encodeSearchAxis(e, &v.Axes[i])
+	}
+	e.close(']')
+	e.key("musts")
+	e.open('[')
+	for i := range v.Musts {
+		encodeSearchMust(e, &v.Musts[i])
+	}
+	e.close(']')
+	e.key("wanted")
+	e.open('[')
+	for i := range v.Wanted {
+		encodeNamedFigure(e, &v.Wanted[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeSized(e *encoder, v *sized) {
 	e.open('{')
 	e.key("count")
 	e.whole(v.Count)
+	e.key("said")
+	e.string(v.Said)
 	e.key("gives")
 	e.open('[')
 	for _, v0 := range v.Gives {
@@ -400,6 +425,33 @@ func encodeSearchStarted(e *encoder, v *searchStarted) {
 	encodeHurdle(e, &v.Hurdle)
 	e.key("first")
 	encodeFoundPart(e, &v.First)
+	e.close('}')
+}
+
+func encodeSearchTold(e *encoder, v *report.SearchTold) {
+	e.open('{')
+	e.key("said")
+	e.open('[')
+	for _, v0 := range v.Said {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("columns")
+	e.open('[')
+	for i := range v.Columns {
+		encodeSearchHead(e, &v.Columns[i])
+	}
+	e.close(']')
+	e.key("measures")
+	e.whole(v.Measures)
+	e.key("rows")
+	e.open('[')
+	for i := range v.Rows {
+		encodeSearchRow(e, &v.Rows[i])
+	}
+	e.close(']')
+	e.key("picture")
+	encodeSearchChart(e, &v.Picture)
 	e.close('}')
 }
 
@@ -1037,33 +1089,6 @@ func encodeShown(e *encoder, v *document.Shown) {
 	e.close('}')
 }
 
-func encodeAxis(e *encoder, v *search.Axis) {
-	e.open('{')
-	e.key("field")
-	e.string(v.Field)
-	if len(v.Texts) > 0 {
-		e.key("texts")
-		e.open('[')
-		for _, v0 := range v.Texts {
-			e.string(v0)
-		}
-		e.close(']')
-	}
-	if v.Low != "" {
-		e.key("low")
-		e.string(v.Low)
-	}
-	if v.High != "" {
-		e.key("high")
-		e.string(v.High)
-	}
-	if v.Step != "" {
-		e.key("step")
-		e.string(v.Step)
-	}
-	e.close('}')
-}
-
 func encodeFoundDesign(e *encoder, v *foundDesign) {
 	e.open('{')
 	e.key("place")
@@ -1085,6 +1110,46 @@ func encodeFoundDesign(e *encoder, v *foundDesign) {
 	e.close('}')
 }
 
+func encodeSearchAxis(e *encoder, v *report.SearchAxis) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	e.key("label")
+	e.string(v.Label)
+	e.key("typed")
+	e.string(v.Typed)
+	if len(v.Choices) > 0 {
+		e.key("choices")
+		e.open('[')
+		for i := range v.Choices {
+			encodeNamedFigure(e, &v.Choices[i])
+		}
+		e.close(']')
+	}
+	e.key("on")
+	e.flag(v.On)
+	e.close('}')
+}
+
+func encodeSearchMust(e *encoder, v *report.SearchMust) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("typed")
+	e.string(v.Typed)
+	if len(v.Choices) > 0 {
+		e.key("choices")
+		e.open('[')
+		for i := range v.Choices {
+			encodeNamedFigure(e, &v.Choices[i])
+		}
+		e.close(']')
+	}
+	e.close('}')
+}
+
 func encodeHurdle(e *encoder, v *search.Hurdle) {
 	e.open('{')
 	e.key("full")
@@ -1097,6 +1162,49 @@ func encodeHurdle(e *encoder, v *search.Hurdle) {
 	e.open('[')
 	for i := range v.Front {
 		encodeHurdlePoint(e, &v.Front[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeSearchHead(e *encoder, v *report.SearchHead) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("unit")
+	e.string(v.Unit)
+	e.close('}')
+}
+
+func encodeSearchRow(e *encoder, v *report.SearchRow) {
+	e.open('{')
+	e.key("place")
+	e.whole(v.Place)
+	e.key("cells")
+	e.open('[')
+	for _, v0 := range v.Cells {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("front")
+	e.flag(v.Front)
+	e.key("outside")
+	e.string(v.Outside)
+	e.close('}')
+}
+
+func encodeSearchChart(e *encoder, v *report.SearchChart) {
+	e.open('{')
+	e.key("x")
+	encodeSearchScale(e, &v.X)
+	e.key("y")
+	encodeSearchScale(e, &v.Y)
+	e.key("points")
+	e.open('[')
+	for i := range v.Points {
+		encodeSearchPoint(e, &v.Points[i])
 	}
 	e.close(']')
 	e.close('}')
@@ -1730,6 +1838,36 @@ func encodeHurdlePoint(e *encoder, v *search.HurdlePoint) {
 	e.close('}')
 }
 
+func encodeSearchScale(e *encoder, v *report.SearchScale) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("ticks")
+	e.open('[')
+	for i := range v.Ticks {
+		encodeSearchTick(e, &v.Ticks[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeSearchPoint(e *encoder, v *report.SearchPoint) {
+	e.open('{')
+	e.key("place")
+	e.whole(v.Place)
+	e.key("x")
+	e.number(v.X)
+	e.key("y")
+	e.number(v.Y)
+	e.key("kind")
+	e.string(v.Kind)
+	e.key("text")
+	e.string(v.Text)
+	e.close('}')
+}
+
 func encodeShopTable(e *encoder, v *report.ShopTable) {
 	e.open('{')
 	e.key("id")
@@ -2098,6 +2236,15 @@ func encodeKept(e *encoder, v *document.Kept) {
 	e.string(v.Name)
 	e.key("design")
 	encodeDifferences(e, &v.Design)
+	e.close('}')
+}
+
+func encodeSearchTick(e *encoder, v *report.SearchTick) {
+	e.open('{')
+	e.key("at")
+	e.number(v.At)
+	e.key("text")
+	e.string(v.Text)
 	e.close('}')
 }
 

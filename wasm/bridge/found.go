@@ -3,6 +3,8 @@ package bridge
 import (
 	"errors"
 
+	"finwright/core/document"
+	"finwright/core/report"
 	"finwright/core/search"
 )
 
@@ -63,4 +65,58 @@ func foundIn(list []foundDesign) []search.Found {
 		}
 	}
 	return out
+}
+
+// searchToldArgs ask for the answer as it is shown, with other designs marked in its picture: that in hand, then those beside it.
+type searchToldArgs struct {
+	searchArgs
+	Part  foundPart           `json:"part"`
+	Marks []document.Document `json:"marks"`
+	X     string              `json:"x,omitempty"` // measures of the picture
+	Y     string              `json:"y,omitempty"`
+}
+
+func searchTold(a searchToldArgs) (report.SearchTold, error) {
+	s, err := a.read()
+	if err != nil {
+		return report.SearchTold{}, err
+	}
+	p, err := a.Part.part(s)
+	if err != nil {
+		return report.SearchTold{}, err
+	}
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return report.SearchTold{}, err
+	}
+	w := writer(a.Document)
+	w.Currency = c.Currency
+	var marks []search.Found
+	for _, d := range a.Marks {
+		f, _ := search.Evaluate(d, a.Problem.Day, &c) // one that cannot be rated has no place in the picture
+		marks = append(marks, f)
+	}
+	return w.Found(s, &p, a.Part.Thinned, marks, a.X, a.Y), nil
+}
+
+// searchBindsArgs ask what a search in which one thing gives says of it.
+type searchBindsArgs struct {
+	searchArgs
+	Part foundPart `json:"part"`
+}
+
+type searchBinds struct {
+	Said string `json:"said"`
+}
+
+func searchBound(a searchBindsArgs) (searchBinds, error) {
+	s, err := a.read()
+	if err != nil {
+		return searchBinds{}, err
+	}
+	p, err := a.Part.part(s)
+	if err != nil {
+		return searchBinds{}, err
+	}
+	return searchBinds{writer(a.Document).Binds(a.Problem.Give, &p, s.Misses())}, nil
 }

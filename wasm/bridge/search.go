@@ -5,6 +5,7 @@ import (
 
 	"finwright/core/design"
 	"finwright/core/document"
+	"finwright/core/message"
 	"finwright/core/report"
 	"finwright/core/search"
 )
@@ -16,35 +17,32 @@ type searchArgs struct {
 	Problem  search.Problem    `json:"problem"`
 }
 
-// searchable is what may vary and over what, of a document and its shop.
-type searchable struct {
-	Axes []search.Axis `json:"axes"`
-}
-
 type searchableArgs struct {
 	Document document.Document `json:"document"`
 	Shop     string            `json:"shop,omitempty"`
 }
 
-// searchAxes says what may vary, each over the shop's own list.
-func searchAxes(a searchableArgs) (searchable, error) {
+// searchForm says what can be asked of a search, each thing that may vary over the shop's own list.
+func searchForm(a searchableArgs) (report.SearchForm, error) {
 	if err := document.Check(a.Document); err != nil {
-		return searchable{}, err
+		return report.SearchForm{}, err
 	}
 	c, err := openShop(a.Shop)
 	if err != nil {
-		return searchable{}, err
+		return report.SearchForm{}, err
 	}
+	w := writer(a.Document)
 	in, err := design.Read(a.Document)
 	if err != nil {
-		return searchable{}, err
+		return report.SearchForm{}, err
 	}
-	return searchable{search.Own(&in, &c, a.Document.Units)}, nil
+	return w.SearchForm(search.Own(&in, &c, a.Document.Units), a.Document), nil
 }
 
 // sized says how many designs a problem has, and what of it may be asked to give where none holds.
 type sized struct {
 	Count int      `json:"count"`
+	Said  string   `json:"said"`
 	Gives []string `json:"gives"`
 }
 
@@ -53,7 +51,7 @@ func searchSize(a searchArgs) (sized, error) {
 	if err != nil {
 		return sized{}, err
 	}
-	return sized{s.Count(), append([]string{}, a.Problem.Gives()...)}, nil
+	return sized{s.Count(), texts().Render(message.New("search.count", "count", s.Count()), a.Document.Units), append([]string{}, a.Problem.Gives()...)}, nil
 }
 
 // searchStartArgs say how many designs are looked at; 0: as many as a hurdle takes.

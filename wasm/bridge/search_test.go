@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"finwright/core/document"
+	"finwright/core/report"
 )
 
 // askedFor is a small search, as a page asks for it.
@@ -91,8 +92,8 @@ func TestSearchRefuses(t *testing.T) {
 			t.Errorf("%s answers %v", name, more)
 		}
 	}
-	var axes searchable
-	if e := ask(t, "search_axes", map[string]any{"document": document.New()}, &axes); e != "" || len(axes.Axes) < 10 {
-		t.Errorf("%s: %+v", e, axes)
+	var form report.SearchForm
+	if e := ask(t, "search_form", map[string]any{"document": document.New()}, &form); e != "" || len(form.Axes) < 10 || len(form.Musts) < 15 || len(form.Wanted) < 6 {
+		t.Errorf("%s: %+v", e, form)
 	}
 }
