@@ -20,6 +20,7 @@ export interface Methods {
   search_chunk: { args: SearchChunkArgs; reply: FoundPart };
   search_designs: { args: SearchDesignsArgs; reply: SearchDesigns };
   search_merge: { args: SearchMergeArgs; reply: FoundPart };
+  search_show: { args: SearchShowArgs; reply: ShownSearch };
   search_size: { args: SearchArgs; reply: Sized };
   search_start: { args: SearchStartArgs; reply: SearchStarted };
   seen: { args: SeenArgs; reply: Reply };
@@ -300,6 +301,22 @@ export interface SearchMergeArgs {
   problem: Problem;
   parts: FoundPart[];
   last?: boolean;
+}
+
+export interface SearchShowArgs {
+  document: Document;
+  shop?: string;
+  problem: Problem;
+  part: FoundPart;
+  x: string;
+  y: string;
+}
+
+export interface ShownSearch {
+  measures: ShownMeasure[];
+  cuts: ShownCut[];
+  best: ShownFound[];
+  points: ShownPoint[];
 }
 
 export interface SearchArgs {
@@ -700,6 +717,34 @@ export interface FoundDesign {
   place: number;
   outside?: boolean;
   values: number[];
+}
+
+export interface ShownMeasure {
+  id: string;
+  label: string;
+  unit: string;
+  more: boolean;
+  wanted: boolean;
+}
+
+export interface ShownCut {
+  id: string;
+  label: string;
+  count: string;
+}
+
+export interface ShownFound {
+  place: number;
+  outside: boolean;
+  cells: ShownCell[];
+}
+
+export interface ShownPoint {
+  place: number;
+  x: number;
+  y: number;
+  front: boolean;
+  outside: boolean;
 }
 
 export interface ShopTables {

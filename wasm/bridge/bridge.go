@@ -52,6 +52,7 @@ var methods = map[string]method{
 	"search_start":   with[searchStartArgs, searchStarted](searchStart),
 	"search_chunk":   with[searchChunkArgs, foundPart](searchChunk),
 	"search_merge":   with[searchMergeArgs, foundPart](searchMerge),
+	"search_show":    with[searchShowArgs, report.ShownSearch](searchShow),
 	"search_designs": with[searchDesignsArgs, searchDesigns](searchDocuments),
 
 	"shop":      with[shopArgs, shopReply](shopForm),

@@ -53,6 +53,8 @@ func encode(e *encoder, answer any) {
 		encodeFoundPart(e, &v)
 	case searchDesigns:
 		encodeSearchDesigns(e, &v)
+	case report.ShownSearch:
+		encodeShownSearch(e, &v)
 	case sized:
 		encodeSized(e, &v)
 	case searchStarted:
@@ -376,6 +378,35 @@ func encodeSearchDesigns(e *encoder, v *searchDesigns) {
 	e.open('[')
 	for i := range v.Documents {
 		encodeDocument(e, &v.Documents[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShownSearch(e *encoder, v *report.ShownSearch) {
+	e.open('{')
+	e.key("measures")
+	e.open('[')
+	for i := range v.Measures {
+		encodeShownMeasure(e, &v.Measures[i])
+	}
+	e.close(']')
+	e.key("cuts")
+	e.open('[')
+	for i := range v.Cuts {
+		encodeShownCut(e, &v.Cuts[i])
+	}
+	e.close(']')
+	e.key("best")
+	e.open('[')
+	for i := range v.Best {
+		encodeShownFound(e, &v.Best[i])
+	}
+	e.close(']')
+	e.key("points")
+	e.open('[')
+	for i := range v.Points {
+		encodeShownPoint(e, &v.Points[i])
 	}
 	e.close(']')
 	e.close('}')
@@ -1082,6 +1113,62 @@ func encodeFoundDesign(e *encoder, v *foundDesign) {
 		}
 	}
 	e.close(']')
+	e.close('}')
+}
+
+func encodeShownMeasure(e *encoder, v *report.ShownMeasure) {
+	e.open('{')
+	e.key("id")
+	e.string(string(v.ID))
+	e.key("label")
+	e.string(v.Label)
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("more")
+	e.flag(v.More)
+	e.key("wanted")
+	e.flag(v.Wanted)
+	e.close('}')
+}
+
+func encodeShownCut(e *encoder, v *report.ShownCut) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("count")
+	e.string(v.Count)
+	e.close('}')
+}
+
+func encodeShownFound(e *encoder, v *report.ShownFound) {
+	e.open('{')
+	e.key("place")
+	e.whole(v.Place)
+	e.key("outside")
+	e.flag(v.Outside)
+	e.key("cells")
+	e.open('[')
+	for i := range v.Cells {
+		encodeShownCell(e, &v.Cells[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShownPoint(e *encoder, v *report.ShownPoint) {
+	e.open('{')
+	e.key("place")
+	e.whole(v.Place)
+	e.key("x")
+	e.number(v.X)
+	e.key("y")
+	e.number(v.Y)
+	e.key("front")
+	e.flag(v.Front)
+	e.key("outside")
+	e.flag(v.Outside)
 	e.close('}')
 }
 

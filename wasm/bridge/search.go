@@ -126,6 +126,35 @@ func searchMerge(a searchMergeArgs) (foundPart, error) {
 	return out, nil
 }
 
+// searchShowArgs are an answer and the two measures of its picture.
+type searchShowArgs struct {
+	searchArgs
+	Part foundPart      `json:"part"`
+	X    search.Measure `json:"x"`
+	Y    search.Measure `json:"y"`
+}
+
+// searchShow prints an answer in the units of its document.
+func searchShow(a searchShowArgs) (report.ShownSearch, error) {
+	s, err := a.read()
+	if err != nil {
+		return report.ShownSearch{}, err
+	}
+	p, err := a.Part.part(s)
+	x, isX := a.X.Place()
+	y, isY := a.Y.Place()
+	if err == nil && (!isX || !isY) {
+		err = errors.New("bridge: no such measure")
+	}
+	if err != nil {
+		return report.ShownSearch{}, err
+	}
+	c, err := openShop(a.Shop)
+	w := writer(a.Document)
+	w.Currency = c.Currency
+	return w.Search(&p, x, y), err
+}
+
 // searchDesignsArgs are places of designs to look at, keep or take over.
 type searchDesignsArgs struct {
 	searchArgs

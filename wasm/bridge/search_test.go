@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"finwright/core/document"
+	"finwright/core/report"
 )
 
 // askedFor is a small search, as a page asks for it.
@@ -57,6 +58,17 @@ func TestSearchFromSizeToDesigns(t *testing.T) {
 	}
 	if whole.Seen != size.Count || left != size.Count || whole.Passed == 0 || len(whole.Front) < 2 || whole.Thinned != 0 {
 		t.Fatalf("%d of %d seen, %d passed and cut by %v", whole.Seen, size.Count, whole.Passed, whole.Cuts)
+	}
+	var shown report.ShownSearch
+	if e := ask(t, "search_show", askedFor(map[string]any{"part": whole, "x": "price", "y": "duty"}), &shown); e != "" {
+		t.Fatal(e)
+	}
+	wholeLists(t, "shown", reflect.ValueOf(shown))
+	if cell := shown.Best[0].Cells[0]; len(shown.Points) != whole.Passed || shown.Measures[0].Unit != "kW" || cell.Unit != "kW" || cell.Value == "" || len(shown.Cuts) != len(whole.Cuts) {
+		t.Errorf("%d points, %+v", len(shown.Points), shown.Best[0])
+	}
+	if first := shown.Points[0]; !first.Front || first.Place != whole.Front[0].Place || math.Abs(first.Y*1000-*whole.Front[0].Values[0]) > 1e-6*first.Y*1000 {
+		t.Errorf("%+v is not the first of the front", first)
 	}
 	var designs searchDesigns
 	var list listed
