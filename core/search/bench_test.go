@@ -1,14 +1,14 @@
 package search
 
 import (
-	"fmt"
+	"runtime"
 	"testing"
 
 	"finwright/core/document"
 	"finwright/core/shop"
 )
 
-// Question is "1.2 MW from water at 90 C to air at 30 C, at most 120 Pa, bank at most 6 m long: which tube and how many?", over a
+// question is "1.2 MW from water at 90 C to air at 30 C, at most 120 Pa, bank at most 6 m long: which tube and how many?", over a
 // grid of 1,036,800 designs, or of 207,360.
 func question(large bool) Problem {
 	p := Problem{
@@ -64,24 +64,18 @@ func BenchmarkStart(b *testing.B) {
 // BenchmarkSearch tells of the question at both sizes, and of the large one with nothing refused and one thing wanted, what share each
 // stage cuts and what share is rated.
 func BenchmarkSearch(b *testing.B) {
-	problems := []struct {
+	type named struct {
 		name    string
 		problem Problem
-	}{{"200k", question(false)}, {"1M", question(true)}}
-	three := question(true)
-	three.Wanted = []Measure{Price, Mass, FanPower}
-	problems = append(problems, struct {
-		name    string
-		problem Problem
-	}{"1M_three_wanted", three})
+	}
+	few, three := question(false), question(true)
+	few.Axes, three.Wanted = few.Axes[1:5], []Measure{Price, Mass, FanPower}
+	problems := []named{{"1k", few}, {"200k", question(false)}, {"1M", question(true)}, {"1M_three_wanted", three}}
 	for _, m := range Measures {
 		if m.Wanted {
 			free := question(true)
 			free.Must, free.Outside, free.Wanted = nil, true, []Measure{m.ID}
-			problems = append(problems, struct {
-				name    string
-				problem Problem
-			}{"1M_free_" + string(m.ID), free})
+			problems = append(problems, named{"1M_free_" + string(m.ID), free})
 		}
 	}
 	for _, p := range problems {
@@ -101,9 +95,9 @@ func BenchmarkSearch(b *testing.B) {
 			}
 			b.ReportMetric(100*float64(part.Passed)/float64(part.Seen), "%passed")
 			b.ReportMetric(float64(len(part.Front)), "front")
-			if testing.Verbose() {
-				fmt.Println(part.Passed, part.Cuts)
-			}
+			var m runtime.MemStats
+			runtime.ReadMemStats(&m)
+			b.ReportMetric(float64(m.Sys)/(1<<20), "MB") // of the program: in WebAssembly its linear memory
 		})
 	}
 }

@@ -144,7 +144,7 @@ func (a *answer) holds(p *Problem, system units.System) bool {
 func (a *answer) wants(p *Problem) (out []float64) {
 	for _, m := range p.Wanted {
 		x := a.figures[m]
-		if at, _ := m.place(); Measures[at].More {
+		if at, _ := m.Place(); Measures[at].More {
 			x = -x
 		}
 		out = append(out, rounded(x))

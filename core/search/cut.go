@@ -8,7 +8,7 @@ type Cut string
 
 // Name is the key of its name: of a bound that of its measure.
 func (c Cut) Name() message.Key {
-	if _, is := Measure(c).place(); is {
+	if _, is := Measure(c).Place(); is {
 		return message.Key("search.measure." + string(c))
 	}
 	return message.Key("search.cut." + string(c))
@@ -24,6 +24,9 @@ const (
 	Unknown    Cut = "unknown" // what is wanted of it
 	Outdone    Cut = "outdone" // it cannot be among the best nor on the front, whether or not it holds
 )
+
+// Cuts lists them, those by what must hold first.
+func Cuts() []Cut { return cuts[:] }
 
 // bounds first, then the cuts that are none.
 var cuts = [...]Cut{

@@ -27,7 +27,7 @@ func (p *Problem) Gives() []string {
 
 // loosen lets what is asked for give: a bound is missed by as much as must be, what is no number is left out.
 func (s *Search) loosen(give string) design.FieldErrors {
-	at, bound := Measure(give).place()
+	at, bound := Measure(give).Place()
 	switch {
 	case give == "":
 	case give == All:

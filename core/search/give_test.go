@@ -120,7 +120,7 @@ func TestWhatMustGive(t *testing.T) {
 // giving returns the place of the design that misses least where something gives, and what it misses; -1 where none holds the rest.
 func giving(d document.Document, p *Problem, give string, answers []answer) (least float64, place int) {
 	rest, place := p.without(give), -1
-	m, bound := Measure(give).place()
+	m, bound := Measure(give).Place()
 	best := math.Inf(1)
 	for _, a := range answers {
 		rest.Wanted = nil

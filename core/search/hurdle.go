@@ -53,8 +53,8 @@ func (s *Search) atBest(v *Values) worth {
 
 // How much a start looks at.
 const (
-	firstPlaces = 600  // evenly over the grid
-	mostSights  = 3000 // places in all, where nothing else is asked
+	firstPlaces = 300  // evenly over the grid
+	mostSights  = 1500 // places in all, where nothing else is asked
 	hurdleFront = 60
 )
 

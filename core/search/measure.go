@@ -74,8 +74,8 @@ const (
 	measureCount
 )
 
-// place returns where a measure stands; ok is false where there is none of that name.
-func (m Measure) place() (at int, ok bool) {
+// Place returns where a measure stands; ok is false where there is none of that name.
+func (m Measure) Place() (at int, ok bool) {
 	for i := range Measures {
 		if Measures[i].ID == m {
 			return i, true

@@ -86,7 +86,7 @@ func (p *Problem) readMust(system units.System) (m must, errs design.FieldErrors
 	m.outside = p.Outside
 	for _, id := range slices.Sorted(maps.Keys(p.Must)) {
 		at, text := "must."+id, p.Must[id]
-		switch place, is := Measure(id).place(); {
+		switch place, is := Measure(id).Place(); {
 		case id == Surplus:
 			m.surplus, errs = quantity(units.Percent, at, text, system, errs)
 		case id == LowerEnd && text == yes:
@@ -130,7 +130,7 @@ func (p *Problem) readWanted() (places []int, errs design.FieldErrors) {
 		return nil, fault("search.wanted_count")
 	}
 	for _, m := range p.Wanted {
-		at, ok := m.place()
+		at, ok := m.Place()
 		if !ok || !Measures[at].Wanted || slices.Contains(places, at) {
 			return nil, fault("search.no_wanted")
 		}

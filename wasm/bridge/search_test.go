@@ -4,6 +4,8 @@ import (
 	"maps"
 	"math"
 	"reflect"
+	"slices"
+	"strings"
 	"testing"
 
 	"finwright/core/document"
@@ -59,6 +61,38 @@ func TestSearchFromSizeToDesigns(t *testing.T) {
 	if whole.Seen != size.Count || left != size.Count || whole.Passed == 0 || len(whole.Front) < 2 || whole.Thinned != 0 {
 		t.Fatalf("%d of %d seen, %d passed and cut by %v", whole.Seen, size.Count, whole.Passed, whole.Cuts)
 	}
+	var told report.SearchTold
+	if e := ask(t, "search_told", askedFor(map[string]any{"part": whole, "marks": []document.Document{document.New()}, "x": "price", "y": "duty"}), &told); e != "" {
+		t.Fatal(e)
+	}
+	wholeLists(t, "told", reflect.ValueOf(told))
+	heads := told.Columns
+	if len(heads) != 3+told.Measures || heads[0].ID != "fin_pitch" || heads[3].ID != "price" || heads[3].Unit != "EUR" || len(told.Rows) != len(whole.Best) || !told.Rows[0].Front {
+		t.Errorf("%+v, %+v", heads, told.Rows[0])
+	}
+	if row := told.Rows[0]; row.Place != whole.Best[0].Place || len(row.Cells) != len(heads) || slices.Contains(row.Cells, "") {
+		t.Errorf("%+v", row)
+	}
+	kinds := map[string]int{}
+	for _, p := range told.Picture.Points {
+		kinds[p.Kind]++
+		if !(p.X >= 0 && p.X <= 1 && p.Y >= 0 && p.Y <= 1) || p.Text == "" {
+			t.Errorf("%+v", p)
+		}
+	}
+	if kinds["best"] != len(whole.Best) || kinds["front"] != len(whole.Front) || kinds["hand"] != 1 {
+		t.Errorf("%v points, %d best and %d in front", kinds, len(whole.Best), len(whole.Front))
+	}
+	for _, axis := range []report.SearchScale{told.Picture.X, told.Picture.Y} {
+		if len(axis.Ticks) < 2 || len(axis.Ticks) > 9 || axis.Label == "" {
+			t.Errorf("%+v", axis)
+		}
+		for i, tick := range axis.Ticks {
+			if tick.At < 0 || tick.At > 1 || i > 0 && tick.At <= axis.Ticks[i-1].At {
+				t.Errorf("%+v", axis)
+			}
+		}
+	}
 	var designs searchDesigns
 	var list listed
 	places := []int{whole.Best[0].Place, whole.Front[len(whole.Front)-1].Place}
@@ -95,5 +129,40 @@ func TestSearchRefuses(t *testing.T) {
 	var form report.SearchForm
 	if e := ask(t, "search_form", map[string]any{"document": document.New()}, &form); e != "" || len(form.Axes) < 10 || len(form.Musts) < 15 || len(form.Wanted) < 6 {
 		t.Errorf("%s: %+v", e, form)
+	}
+}
+
+// Where nothing holds, what would have to give is told of each thing that must hold: by how much, or that it does not help alone.
+func TestSearchTellsWhatMustGive(t *testing.T) {
+	problem := func(give string) map[string]any {
+		p := askedFor(nil)["problem"].(map[string]any)
+		p["must"] = map[string]string{"duty": "9 MW", "air_drop": "400 Pa"}
+		p["give"] = give
+		return map[string]any{"problem": p}
+	}
+	said := func(give string) string {
+		var started searchStarted
+		var part foundPart
+		var binds searchBinds
+		if e := ask(t, "search_start", askedFor(problem(give)), &started); e != "" {
+			t.Fatal(e)
+		}
+		args := problem(give)
+		args["hurdle"], args["from"], args["to"] = started.Hurdle, 0, 4*4*7
+		if e := ask(t, "search_chunk", askedFor(args), &part); e != "" {
+			t.Fatal(e)
+		}
+		args = problem(give)
+		args["part"] = part
+		if e := ask(t, "search_binds", askedFor(args), &binds); e != "" {
+			t.Fatal(e)
+		}
+		return binds.Said
+	}
+	if got := said("duty"); !strings.Contains(got, "Duty: by ") || !strings.Contains(got, "% alone") {
+		t.Error(got)
+	}
+	if got := said("air_drop"); !strings.Contains(got, "nothing holds yet") {
+		t.Error(got)
 	}
 }
