@@ -10,6 +10,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/shop"
+	"finwright/core/units"
 )
 
 // with is a design with other entries.
@@ -301,4 +302,17 @@ func BenchmarkCompare(b *testing.B) {
 			Of(designs, 0, Job, "tube_wall", &c)
 		}
 	})
+}
+
+// A number alone is in the units of its own design, whatever those of the base are.
+func TestUnitsStayTheirOwn(t *testing.T) {
+	other := with(document.New(), "fin_height", "0.5")
+	other.Units = units.US
+	tab := beside(t, Nothing, other, with(document.New(), "fin_height", "12.7 mm"))
+	if a, b := tab.value(t, 1, "fin_od"), tab.value(t, 2, "fin_od"); math.Abs(a-b) > 1e-9 {
+		t.Errorf("half an inch makes %g, 12.7 mm make %g", a, b)
+	}
+	if tab := beside(t, Box, other); tab.Columns[1].Document.Text("tubes_per_row") != "33" {
+		t.Errorf("%s tubes in a row", tab.Columns[1].Document.Text("tubes_per_row"))
+	}
 }

@@ -94,10 +94,10 @@ func (b *base) pitch(c *Column, pitch units.Length) error {
 	return err
 }
 
-// copied is a design under title, mark and units of the base, so that it can be changed.
+// copied is a design under title and mark of the base, so that it can be changed. Its units stay: a number alone is in them.
 func copied(d, base document.Document) document.Document {
 	d = d.With(document.Differences{})
-	d.Title, d.Mark, d.Units = base.Title, base.Mark, base.Units
+	d.Title, d.Mark = base.Title, base.Mark
 	return d
 }
 
