@@ -24,7 +24,11 @@ import { createRoving } from "./roving.js";
  * }} Act
  */
 
-const CHUNK = 400; // designs at a time: some hundredths of a second where each has to be rated
+// Designs at a time: a few where there are few, so that the bar moves; at most some tenths of a second where each has to be rated, so
+// that a stop is heard.
+const LEAST = 400;
+const MOST = 4000;
+const PARTS = 256;
 
 /**
  * @param {HTMLDetailsElement} root
@@ -168,7 +172,8 @@ export function createFind(root, design, act) {
     const { hurdle, first } = await act.ask("search_start", args);
     await onPart?.(first);
     const list = [];
-    for (let from = 0; from < all; from += CHUNK) list.push({ ...args, hurdle, from, to: Math.min(all, from + CHUNK) });
+    const size = Math.min(Math.max(Math.ceil(all / PARTS), LEAST), MOST);
+    for (let from = 0; from < all; from += size) list.push({ ...args, hurdle, from, to: Math.min(all, from + size) });
     progress.max = all;
     progress.value = 0;
     /** @type {FoundPart[]} */ let waiting = [];
