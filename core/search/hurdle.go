@@ -54,16 +54,20 @@ func (s *Search) atBest(v *Values) worth {
 // How much a start looks at.
 const (
 	firstPlaces = 300  // evenly over the grid
-	mostSights  = 1500 // places in all, where nothing else is asked
-	hurdleFront = 60
+	mostSights  = 1500 // places in all, where nothing else is asked: twice as many where several things are wanted, since a front is longer than a list
+	hurdleFront = 200
 )
 
 // Start looks at some designs all over the grid, then at the neighbours of the best of these at whose it has not looked, again and again:
 // a hurdle for the search, and a first sight of its answer. What it finds is in the chunks too. It looks at so many designs as sights says, 0
 // at as many as a hurdle is worth: a hurdle of other sights is another, with which the same is found.
 func (s *Search) Start(sights int) (Hurdle, Part) {
-	if sights <= 0 || sights > mostSights {
-		sights = mostSights
+	most := mostSights
+	if len(s.wanted) > 1 {
+		most *= 2
+	}
+	if sights <= 0 || sights > most {
+		sights = most
 	}
 	seen := map[int]bool{}
 	part := s.part()

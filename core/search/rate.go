@@ -102,7 +102,9 @@ func (w *walker) making(v *Values, h *design.Heat, e *exact) {
 	e.make = j
 	if p.priced {
 		v.Set(price, p.price)
-		v.Set(perKilowatt, p.price/(v.SI[duty]*float64(in.Job.Bundles)/1000))
+		if v.SI[duty] > 0 {
+			v.Set(perKilowatt, p.price/(v.SI[duty]*float64(in.Job.Bundles)/1000))
+		}
 	}
 	if p.promised {
 		v.Set(ready, p.day)

@@ -88,12 +88,15 @@ func searchChunk(a searchChunkArgs) (foundPart, error) {
 	if err != nil {
 		return foundPart{}, err
 	}
-	if a.From < 0 || a.To < a.From || a.To > s.Count() {
+	if a.From < 0 || a.To < a.From || a.To > s.Count() || a.To-a.From > mostPlaces {
 		return foundPart{}, errors.New("bridge: no such places")
 	}
 	p := s.Chunk(a.From, a.To, a.Hurdle)
 	return partOf(&p), nil
 }
+
+// mostPlaces bounds a chunk: progress is told and a search can be stopped between chunks.
+const mostPlaces = 1 << 17
 
 // searchMergeArgs are parts of one answer; the last merge thins the front where it is too long.
 type searchMergeArgs struct {
