@@ -50,6 +50,12 @@ func TestPhoneBringsTogether(t *testing.T) {
 	page.Wait(`document.querySelector("#figures").getBoundingClientRect().top < 400 && document.querySelector(".near") === null`)
 	page.WaitText(id("methods-used"), "ESDU 86022")
 	page.Screenshot(shots, "phone-heat")
+
+	// The entries that Making has of its own come in above its answer, which stays what one has gone to.
+	page.Click(id("section-making"))
+	page.Wait(element(id("making-answer")) + ".textContent !== \"\"")
+	waitState(page, "answered")
+	page.Wait(`(({top}, strip) => top >= strip - 1 && top < 400)(document.querySelector("#figures").getBoundingClientRect(), document.querySelector("#decides").getBoundingClientRect().bottom)`)
 	quiet(t, page)
 }
 

@@ -3,9 +3,18 @@
 
 const PHONE = matchMedia("(max-width: 43.9rem)");
 
-/** Scrolls to what a section shows: to its curves from those of another one, else to its figures. @param {HTMLElement} figures @param {HTMLElement} curves */
+/**
+ * Scrolls to what a section shows: to its curves from those of another one, else to its figures.
+ * @param {HTMLElement} figures
+ * @param {HTMLElement} curves
+ * @returns {() => void} goes there again
+ */
 export function showContents(figures, curves) {
-  if (PHONE.matches) (curves.getBoundingClientRect().top < innerHeight / 2 ? curves : figures).scrollIntoView({ block: "start" });
+  if (!PHONE.matches) return () => {};
+  const to = curves.getBoundingClientRect().top < innerHeight / 2 ? curves : figures;
+  const go = () => to.scrollIntoView({ block: "start" });
+  go();
+  return go;
 }
 
 /**

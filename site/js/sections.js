@@ -4,8 +4,8 @@
 
 /**
  * @param {HTMLElement} nav
- * @param {(section: string) => void} onShow
- * @param {() => void} onPress one was pressed, if only the one that is in sight
+ * @param {(section: string) => Promise<void>} onShow resolves when it has been answered
+ * @param {() => () => void} onPress one was pressed, if only the one that is in sight; goes again to where it went
  */
 export function createSections(nav, onShow, onPress) {
   const buttons = [.../** @type {NodeListOf<HTMLButtonElement>} */ (nav.querySelectorAll("[data-section]"))];
@@ -20,20 +20,22 @@ export function createSections(nav, onShow, onPress) {
 
   /** @param {string} section */
   function show(section) {
-    if (section === current) return;
+    if (section === current) return null;
     current = section;
     for (const button of buttons) button.setAttribute("aria-pressed", String(button.dataset.section === section));
     hideOthers();
-    onShow(section);
+    return onShow(section);
   }
 
   for (const button of buttons) {
     button.addEventListener("click", () => {
       const { top } = button.getBoundingClientRect();
-      show(button.dataset.section ?? "");
+      const shown = show(button.dataset.section ?? "");
       // A section has entries of its own, which may come above the button: that stays under the finger.
       scrollBy({ top: button.getBoundingClientRect().top - top, behavior: "instant" });
-      onPress();
+      const again = onPress();
+      const stays = scrollY;
+      shown?.then(() => scrollY === stays && again()); // entries have come in above what was gone to
     });
   }
   hideOthers();
