@@ -304,12 +304,20 @@ func TestOptionsInEveryWindow(t *testing.T) {
 	} {
 		t.Run(name, func(t *testing.T) {
 			page := opened(t, view, "")
+			fits := func() {
+				if wide := browser.Eval[int64](page, "document.documentElement.scrollWidth"); wide > view.Width {
+					t.Errorf("in %s the page is %d px wide", browser.Eval[string](page, "document.body.dataset.section ?? ''"), wide)
+				}
+			}
+			for _, section := range []string{"heat", "making", "surface"} {
+				page.Click(id("section-" + section))
+				waitState(page, "answered")
+				fits()
+			}
 			compare(page)
 			browser.Eval[any](page, element(id("options"))+`.scrollIntoView()`)
 			audit(t, page)
-			if wide := browser.Eval[int64](page, "document.documentElement.scrollWidth"); wide > view.Width {
-				t.Errorf("the page is %d px wide", wide)
-			}
+			fits()
 			page.Screenshot(shots, "options-"+name)
 			quiet(t, page)
 		})
