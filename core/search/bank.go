@@ -32,10 +32,18 @@ func (w *walker) enterBank() (cut int) {
 		}
 		w.values.Set(mass, dry)
 	}
-	if cut := w.make(); cut != none {
+	j, cut := w.judge()
+	if cut != none {
 		return cut
 	}
-	return w.foresee(s)
+	best := w.values
+	if cut := w.foresee(&best); cut != none {
+		return cut
+	}
+	if cut := w.plan(j, &best); cut != none {
+		return cut
+	}
+	return w.compare(&best)
 }
 
 // fits reports whether ends and spans leave fins on the tube, which hangs on its length alone.
@@ -53,20 +61,24 @@ func (w *walker) fits() bool {
 	return w.fit[at] > 0
 }
 
-// make holds the making to what must hold, as far as it does not hang on how hot the tube gets.
-func (w *walker) make() (cut int) {
-	s, in := w.s, &w.in
-	planned := s.asks(price) || s.asks(perKilowatt) || s.asks(ready)
-	if s.must.line == "" && !planned {
-		return none
+// judge holds the line to its verdict, as far as that does not hang on how hot the tube gets; it returns none where no line is asked.
+func (w *walker) judge() (j *judged, cut int) {
+	s := w.s
+	if s.must.line == "" && !s.plans {
+		return nil, none
 	}
-	j := w.bench.line(in)
+	j = w.bench.line(&w.in)
 	if s.must.line != "" && (j.refused || s.must.line == Clear && j.sole && j.watched) {
-		if cut := w.refuse(ofBank, byLine); cut != none {
-			return cut
-		}
+		return j, w.refuse(ofBank, byLine)
 	}
-	if !planned || !j.sole {
+	return j, none
+}
+
+// plan holds price and promise, which take the longest of all that is known before a design is rated, where the line hangs on no
+// temperature.
+func (w *walker) plan(j *judged, best *Values) (cut int) {
+	s, in := w.s, &w.in
+	if !s.plans || !j.sole {
 		return none
 	}
 	p := w.bench.plan(in, j, s.needed)
@@ -76,6 +88,14 @@ func (w *walker) make() (cut int) {
 	if !p.priced {
 		if cut := w.known(perKilowatt, 0, false); cut != none {
 			return cut
+		}
+	} else {
+		best.Set(price, p.price)
+		if heat := best.SI[duty]; heat > 0 {
+			best.Set(perKilowatt, p.price/(heat*float64(in.Job.Bundles)/1000))
+			if cut := w.hold(ofBank, perKilowatt, best.SI[perKilowatt]); cut != none {
+				return cut
+			}
 		}
 	}
 	return w.known(ready, p.day, p.promised)
@@ -101,36 +121,27 @@ func (s *Search) asks(at int) bool { return s.asked>>at&1 == 1 }
 // lastDigits is by what share a sum may come out otherwise in another order [-].
 const lastDigits = 1e-13
 
-// foresee holds what the bank does at best, and says whether the design is outdone whatever it does.
-func (w *walker) foresee(s *Search) (cut int) {
-	best := w.values
-	if w.scoped {
-		if w.reach.FacePower > 0 {
-			power := w.reach.FacePower * best.SI[face]
-			if cut := w.hold(ofBank, fanPower, power); cut != none {
-				return cut
-			}
-			best.Set(fanPower, power)
-		}
-		if !s.heats {
-			return w.compare(&best)
-		}
-		ua, heat := w.reach.Transfer(&w.in.Input)
-		if cut := w.hold(ofBank, transfer, ua); cut != none {
-			return cut
-		}
-		if cut := w.hold(ofBank, duty, heat); cut != none {
-			return cut
-		}
-		best.Set(duty, heat)
-		if best.Known(price) {
-			best.Set(perKilowatt, best.SI[price]/(heat*float64(w.in.Job.Bundles)/1000))
-			if cut := w.hold(ofBank, perKilowatt, best.SI[perKilowatt]); cut != none {
-				return cut
-			}
-		}
+// foresee holds what the bank does at best, where anything is known of that.
+func (w *walker) foresee(best *Values) (cut int) {
+	if !w.scoped {
+		return none
 	}
-	return w.compare(&best)
+	if w.reach.FacePower > 0 {
+		power := w.reach.FacePower * best.SI[face]
+		if cut := w.hold(ofBank, fanPower, power); cut != none {
+			return cut
+		}
+		best.Set(fanPower, power)
+	}
+	if !w.s.heats {
+		return none
+	}
+	ua, heat := w.reach.Transfer(&w.in.Input)
+	if cut := w.hold(ofBank, transfer, ua); cut != none {
+		return cut
+	}
+	best.Set(duty, heat)
+	return w.hold(ofBank, duty, heat)
 }
 
 // compare holds what a design is at best to the hurdle.

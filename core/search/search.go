@@ -26,6 +26,7 @@ type Search struct {
 
 	asked uint32 // measures that must hold or are wanted, by place
 	heats bool   // what the bank carries is asked
+	plans bool   // what the making costs or takes is asked
 
 	loose   uint32 // bounds and cuts that may be missed, by place: designs are searched by how much they miss
 	nearest bool   // all may be
@@ -67,6 +68,7 @@ func New(d document.Document, p Problem, c *shop.Capability) (*Search, error) {
 	for _, at := range s.wanted {
 		s.asked |= 1 << at
 	}
+	s.plans = s.asks(price) || s.asks(perKilowatt) || s.asks(ready)
 	s.heats = s.asks(duty) || s.asks(transfer) || s.asks(perKilowatt)
 	if len(errs) == 0 {
 		errs = s.lay()
