@@ -29,6 +29,7 @@ import { createRoving } from "./roving.js";
 const LEAST = 400;
 const MOST = 4000;
 const PARTS = 256;
+const GLANCE = 150; // designs of a first look, which comes within half a second
 
 /**
  * @param {HTMLDetailsElement} root
@@ -169,8 +170,8 @@ export function createFind(root, design, act) {
   /** @param {Problem} asked @param {number} all @param {(part: FoundPart) => Promise<void> | void} [onPart] */
   async function run(asked, all, onPart) {
     const args = { document: inHand(), problem: asked };
-    const { hurdle, first } = await act.ask("search_start", args);
-    await onPart?.(first);
+    await onPart?.((await act.ask("search_start", { ...args, sights: GLANCE })).first);
+    const { hurdle } = await act.ask("search_start", args);
     const list = [];
     const size = Math.min(Math.max(Math.ceil(all / PARTS), LEAST), MOST);
     for (let from = 0; from < all; from += size) list.push({ ...args, hurdle, from, to: Math.min(all, from + size) });
