@@ -7,6 +7,7 @@ import (
 	"math"
 	"slices"
 
+	"finwright/core/numeric"
 	"finwright/core/rating"
 	"finwright/core/units"
 )
@@ -94,7 +95,7 @@ func (q *Quantity) Read(d *Design, p Printed) []Reading {
 		}
 		all = append(all, q.units(r, p)...)
 	}
-	slices.SortStableFunc(all, func(x, y Reading) int {
+	all = numeric.Sorted(all, func(x, y *Reading) int {
 		switch {
 		case x.Fits != y.Fits:
 			if x.Fits {

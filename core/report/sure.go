@@ -3,11 +3,11 @@ package report
 import (
 	"cmp"
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 
 	"finwright/core/message"
+	"finwright/core/numeric"
 	"finwright/core/tolerance"
 	"finwright/core/units"
 )
@@ -122,7 +122,7 @@ func (w Writer) Sure(b *tolerance.Bench, absent message.Message, typed, wrong ma
 			shown.Left, shown.Right = min(low, high)/widest, max(low, high)/widest
 		}
 	}
-	slices.SortStableFunc(out.Bands, func(x, y ShownBand) int { return cmp.Compare(y.Right-y.Left, x.Right-x.Left) })
+	out.Bands = numeric.Sorted(out.Bands, func(x, y *ShownBand) int { return cmp.Compare(y.Right-y.Left, x.Right-x.Left) })
 	return out
 }
 

@@ -1,10 +1,10 @@
 package search
 
 import (
-	"cmp"
 	"slices"
 
 	"finwright/core/document"
+	"finwright/core/numeric"
 	"finwright/core/shop"
 )
 
@@ -57,8 +57,7 @@ func (p *Part) CutsByCount() []CutCount {
 			out = append(out, CutCount{cuts[i], n})
 		}
 	}
-	slices.SortStableFunc(out, func(a, b CutCount) int { return cmp.Compare(b.Count, a.Count) })
-	return out
+	return numeric.Sorted(out, func(a, b *CutCount) int { return b.Count - a.Count })
 }
 
 // Missed returns by what share, together, a design of the search for the nearest misses what must hold [-].
