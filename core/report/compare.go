@@ -13,6 +13,7 @@ import (
 	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/numeric"
 	"finwright/core/units"
 )
 
@@ -78,7 +79,17 @@ func (w Writer) Comparison(t *compare.Table, names []string, money bool) Compari
 			out.Figures = append(out.Figures, c.figures(i, &f))
 		}
 	}
+	out.Figures = numeric.Sorted(out.Figures, func(a, b *ComparedLine) int { return leads(a.ID) - leads(b.ID) })
 	return out
+}
+
+// leads tells what comes first: what is asked for, what it costs in fan power and in money.
+func leads(id string) int {
+	first := []string{"duty", "air_drop", "price_tube"}
+	if at := slices.Index(first, id); at >= 0 {
+		return at
+	}
+	return len(first)
 }
 
 // comparing writes the parts of a table.

@@ -82,6 +82,8 @@ func (p *Problem) readAxes(system units.System) (axes []axis, errs design.FieldE
 		}
 		if why := a.read(&from, system); !why.None() {
 			errs = append(errs, design.FieldError{Field: e.field, Message: why})
+		} else if e.field == lengthField && from.Step != "" {
+			a.tryTo(p.Must[string(Length)], system)
 		}
 		axes = append(axes, a)
 	}
@@ -119,6 +121,17 @@ func (a *axis) read(from *Axis, system units.System) (why message.Message) {
 		a.values = append(a.values, p.SI)
 	}
 	return why
+}
+
+// tryTo adds to a row of values what may be the most, where that lies between two of them: nobody who may go as far as that means to stop short of it.
+func (a *axis) tryTo(most string, system units.System) {
+	p, err := units.Parse(a.Kind, most, system)
+	if err != nil || slices.ContainsFunc(a.values, func(si float64) bool { return math.Abs(si-p.SI) <= readBack*si }) {
+		return
+	}
+	if at := slices.IndexFunc(a.values, func(si float64) bool { return si > p.SI }); at > 0 {
+		a.texts, a.values = slices.Insert(slices.Clone(a.texts), at, most), slices.Insert(a.values, at, p.SI)
+	}
 }
 
 // steps writes the texts from a low to a high one, in the unit of the low one.

@@ -27,7 +27,7 @@ func (s *Search) Texts(place int) []string {
 	return out
 }
 
-// Asked are the places of the measures that are asked for: what is wanted first, then what must hold; with one of these alone the duty too.
+// Asked are the places of the measures that are told of a design: what is wanted first, then what must hold, in any case duty, price and tubes.
 func (s *Search) Asked() []int {
 	out := slices.Clone(s.wanted)
 	for at := range miss {
@@ -35,8 +35,8 @@ func (s *Search) Asked() []int {
 			out = append(out, at)
 		}
 	}
-	for _, at := range []int{duty, price} {
-		if len(out) < 2 && !slices.Contains(out, at) {
+	for _, at := range []int{duty, price, tubes} {
+		if !slices.Contains(out, at) {
 			out = append(out, at)
 		}
 	}

@@ -48,6 +48,7 @@ func TestFindByPointer(t *testing.T) {
 	page.Wait(element("#find-wrong-fin_height") + ".textContent.includes(\"many\") && " + element(id("find-go")) + ".disabled")
 	page.Type(id("find-axis-fin_height"), "12.7 mm; 15.875 mm")
 	page.Type(id("find-must-duty"), "900 kW")
+	page.Type(id("find-must-tube_length"), "9 m")
 	choose(page, id("find-wanted-2"), "fan_power")
 	page.Wait(element("#find-wrong-fin_height") + ".textContent === \"\" && !" + element(id("find-go")) + ".disabled")
 
@@ -57,6 +58,9 @@ func TestFindByPointer(t *testing.T) {
 		if !strings.Contains(said, want) {
 			t.Errorf("%q is not in %q", want, said)
 		}
+	}
+	if lie := browser.Eval[bool](page, element(id("find-table"))+".tHead.rows[0].cells.length !== "+row("0")+".cells.length"); lie {
+		t.Error("cells and heads are not as many")
 	}
 	page.Screenshot(shots, "find-desk")
 

@@ -297,7 +297,7 @@ export function createFind(root, design, act) {
     const told = await act.ask("search_told", { document, problem: asked, part, marks, x: across.value, y: up.value });
     write(said, told.said.join(" "));
     const columns = told.columns;
-    heads([...columns.map((one) => ({ ...one, id: one.id })), { id: "acts", label: "", unit: "" }], (head, { label, unit }) => {
+    heads([...columns.map((one, i) => ({ ...one, id: `${i} ${one.id}` })), { id: "acts", label: "", unit: "" }], (head, { label, unit }) => {
       write(head.children[0], label);
       write(head.children[1], unit);
     });
