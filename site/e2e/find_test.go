@@ -115,7 +115,7 @@ func TestFindSaysWhatMustGive(t *testing.T) {
 	page.Click(id("find-binds"))
 	page.Wait(element(id("find-bound")) + ".textContent.includes(\"Duty\") && " + element(id("find-go")) + ".textContent === \"Search\" && " + row("0"))
 	bound := page.Text(id("find-bound"))
-	for _, want := range []string{"Duty: ", "Pressure drop: "} {
+	for _, want := range []string{"Duty: ", "Pressure drop as judged: "} {
 		if !strings.Contains(bound, want) {
 			t.Errorf("%q is not in %q", want, bound)
 		}
