@@ -25,7 +25,7 @@ var MoreFigures = []RowFigure{
 // BesideOf is RowOf with the cells of MoreFigures behind, and all that is remarked on.
 func BesideOf(in field.Input) (Row, []Notice, error) {
 	var said []Notice
-	row, s, err := rowOf(&in, func(found []Notice) { said = append(said, found...) })
+	row, s, err := rowOf(&workplace{in: in}, func(found []Notice) { said = append(said, found...) })
 	if err != nil {
 		return row, nil, err
 	}

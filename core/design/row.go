@@ -3,6 +3,7 @@ package design
 import (
 	"math"
 	"strconv"
+	"sync"
 
 	"finwright/core/exchanger"
 	"finwright/core/field"
@@ -114,17 +115,29 @@ func needs(part making.Part) func(*sources) message.Message {
 // RowOf reads off a checked Input what decides, without figures, curves or texts: a small part of the work of Evaluate and
 // Make, for one design of thousands. The error is that of Rate.
 func RowOf(in field.Input) (Row, error) {
-	row, _, err := rowOf(&in, nil)
+	w := workplaces.Get().(*workplace)
+	defer workplaces.Put(w)
+	w.in = in
+	row, _, err := rowOf(w, nil)
 	return row, err
 }
 
+// workplace is where a row is made: large, and nothing of it outlasts the row.
+type workplace struct {
+	in   field.Input
+	heat Heat
+}
+
+var workplaces = sync.Pool{New: func() any { return new(workplace) }}
+
 // rowOf is RowOf with what its cells are read from, and tells hear, where there is one, all that is remarked on.
-func rowOf(in *field.Input, hear func([]Notice)) (Row, *sources, error) {
-	h, err := RateBriefly(in)
-	if err != nil {
+func rowOf(w *workplace, hear func([]Notice)) (Row, *sources, error) {
+	in, h := &w.in, &w.heat
+	var err error
+	if *h, err = RateBriefly(in); err != nil {
 		return Row{}, nil, err
 	}
-	s := sources{in: in, surface: in.Surface(&h.Thermal), heat: &h}
+	s := sources{in: in, surface: in.Surface(&h.Thermal), heat: h}
 	row := Row{State: figure.Good}
 	remark := func(found []Notice) {
 		if row.remark(found); hear != nil {
@@ -132,9 +145,9 @@ func rowOf(in *field.Input, hear func([]Notice)) (Row, *sources, error) {
 		}
 	}
 	remark(notices(in, &s.surface, judgeShape(in)))
-	remark(heatNotices(in, &h))
+	remark(heatNotices(in, h))
 	if in.Shop != nil {
-		m := brief(in, &h)
+		m := brief(in, h)
 		s.Production, row.Line = &m, m.Line.Name
 		remark(m.notices())
 	}
