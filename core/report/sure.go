@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"math"
 	"strconv"
-	"strings"
 
 	"finwright/core/message"
 	"finwright/core/numeric"
@@ -150,11 +149,8 @@ func (w Writer) Told(out *ShownSure, b *tolerance.Bench, told tolerance.Told, se
 		}
 		value := func(si float64) string { return w.Texts.Numbers.Figure(measure.Kind, si, w.System).Value }
 		shown := ShownWidth{
-			ID: measure.ID, Label: w.Texts.Text("figure." + measure.ID), Unit: measure.Kind.Unit(w.System),
+			ID: measure.ID, Label: w.Texts.Text("figure." + measure.ID), Unit: w.unitOf(measure.Kind),
 			As: value(b.As[m]), Low: value(width.Low), Mid: value(width.Mid), High: value(width.High),
-		}
-		if measure.Kind.Money() {
-			shown.Unit = strings.TrimSpace(w.Currency + " " + shown.Unit)
 		}
 		out.Widths = append(out.Widths, shown)
 	}

@@ -40,7 +40,7 @@ func TestHowSureByPointer(t *testing.T) {
 	page.Type(id("band-limit-film"), "30")
 	page.Wait(band("film") + " !== " + js(was))
 	page.Type(id("band-limit-wall"), "lots")
-	page.Wait(band("wall") + ".includes(\"lots\")")
+	page.Wait(band("wall") + ".includes(\"lots\") && !" + element(id("sure-draw")) + ".checkVisibility()")
 	page.Type(id("band-limit-wall"), "10 %")
 	page.Wait("!" + band("wall") + ".includes(\"lots\")")
 	page.Focus(id("sure-figure"))

@@ -42,6 +42,10 @@ export function createFind(root, design, act) {
   /** @type {{cancel: () => void} | null} */ let looking = null;
   /** @type {{problem: Problem, part: FoundPart, of: string, document: import("./api.js").Document} | null} what is shown */ let found = null;
   let built = false;
+  let stopped = false;
+  const goesOn = () => {
+    if (stopped) throw new Cancelled();
+  };
 
   root.addEventListener("toggle", refresh);
   root.addEventListener("change", ({ target }) => {
@@ -170,8 +174,11 @@ export function createFind(root, design, act) {
   /** @param {Problem} asked @param {number} all @param {(part: FoundPart) => Promise<void> | void} [onPart] */
   async function run(asked, all, onPart) {
     const args = { document: inHand(), problem: asked };
-    await onPart?.((await act.ask("search_start", { ...args, sights: GLANCE })).first);
+    const glance = await act.ask("search_start", { ...args, sights: GLANCE });
+    goesOn();
+    await onPart?.(glance.first);
     const { hurdle } = await act.ask("search_start", args);
+    goesOn();
     const list = [];
     const size = Math.min(Math.max(Math.ceil(all / PARTS), LEAST), MOST);
     for (let from = 0; from < all; from += size) list.push({ ...args, hurdle, from, to: Math.min(all, from + size) });
@@ -191,7 +198,7 @@ export function createFind(root, design, act) {
       progress.value += part.seen;
       merging ??= merge(false).finally(() => (merging = null));
     });
-    looking = batch;
+    looking = { cancel: () => ((stopped = true), batch.cancel()) };
     try {
       await batch.done;
     } finally {
@@ -203,7 +210,8 @@ export function createFind(root, design, act) {
 
   /** Something that takes long, with the bar and a press that stops it. @param {() => Promise<void>} work */
   async function long(work) {
-    looking = { cancel() {} };
+    looking = { cancel: () => (stopped = true) }; // heard when the engine has answered
+    stopped = false;
     write(go, root.dataset.stop ?? "");
     hide(progress, false);
     try {

@@ -116,7 +116,7 @@ export function createSure(root, design, act) {
     const places = new Map([...bands.tBodies[0].rows].map((row, i) => [row.dataset.testid?.slice("band-".length), i]));
     const order = held ? [...reply.bands].sort((a, b) => (places.get(a.id) ?? 0) - (places.get(b.id) ?? 0)) : reply.bands;
     rows(order, fillBand);
-    hide(draw, reply.absent !== "");
+    hide(draw, !drawing && (reply.absent !== "" || reply.bands.some(({ wrong }) => wrong !== ""))); // what is drawn is what is entered
     hide(older, drawn === "" || drawn === keyOf(supposed()));
     told.classList.toggle("stands-older", !older.hidden);
   }
