@@ -206,7 +206,7 @@ func ruleFaults(texts message.Catalogue, r *verdict.Rule, figures []string) []st
 				continue
 			}
 			faults = append(faults, attempt("verdict", func() bool {
-				v := r.Judge(&verdict.Pair{Shop: &house, Line: l, Practice: practice, Order: &order})
+				v := r.Judge(&verdict.Pair{Groundwork: &making.Groundwork{Shop: &house, Line: l, Practice: practice, Order: &order}})
 				return v.State == figure.Good || texts.Render(v.Why, units.SI) != ""
 			})...)
 		}

@@ -34,8 +34,9 @@ type Production struct {
 	Day      shop.Day         // the page's; 0: not said
 	Refused  *Part            // what refuses the tube, of surface and heat; nil where neither does, and until AddMaking
 
-	in   *field.Input
-	heat *Heat
+	in     *field.Input
+	heat   *Heat
+	ground *making.Groundwork
 }
 
 // LineVerdict counts what one line's rules say.
@@ -73,7 +74,7 @@ func Brief(in field.Input, h Heat) Production { return brief(&in, &h) }
 
 func brief(in *field.Input, h *Heat) Production {
 	m := judge(in, h)
-	m.Plan = making.PlanOf(m.Shop, m.Line, m.Order, nil)
+	m.Plan = m.ground.Plan()
 	return m
 }
 
@@ -91,11 +92,12 @@ func judge(in *field.Input, h *Heat) Production {
 	m := Production{Shop: &c, Order: making.OrderOf(in, h.hottest()), Auto: in.Wish.Line == "", in: in, heat: h}
 	i := slices.IndexFunc(c.Lines, func(l shop.Line) bool { return l.Name == in.Wish.Line })
 	if i >= 0 {
-		m.Line = &c.Lines[i]
-		m.Verdicts = verdict.Judge(&c, m.Line, m.Order)
+		m.ground = making.GroundworkOf(&c, &c.Lines[i], m.Order)
+		m.Verdicts = verdict.JudgeOn(m.ground)
 	} else {
-		m.Line, m.Verdicts = verdict.Choose(&c, m.Order)
+		m.ground, m.Verdicts = verdict.Choose(&c, m.Order)
 	}
+	m.Line = m.ground.Line
 	if !m.Auto && i < 0 {
 		m.NoLine = message.New("making.no_line", "line", in.Wish.Line, "instead", m.Line.Name)
 	}

@@ -163,9 +163,9 @@ func (k maker) costArgs(id string) []figure.Arg {
 	case "scrap":
 		return []figure.Arg{run("S", k.p.Ledger.Scrap()), k.slit(), k.thick(), k.density(), k.finPrice(), share("x_w", k.fin().Scrap)}
 	case "set_up":
-		return append(rates, took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking]))
+		return append(rates, took("τ_u", o.OnLine.Of(making.SettingUp)), took("τ_c", o.OnLine.Of(making.Checking)))
 	case "finning":
-		return append(rates, took("τ_R", o.Productive()-o.OnLine[making.SettingUp]-o.OnLine[making.Checking]))
+		return append(rates, took("τ_R", o.Productive()-o.OnLine.Of(making.SettingUp)-o.OnLine.Of(making.Checking)))
 	case "preheat":
 		return []figure.Arg{k.made(), money("p_ph", k.amount("preheat")/units.Money(k.p.Winding.Made()))}
 	case "saw":

@@ -321,8 +321,8 @@ func (k maker) speeds() []figure.Figure {
 
 func (k maker) lineHours() figure.Figure {
 	o := k.p.Time
-	return fig("line_hours", units.Hours, float64(o.Clock), figure.WholeOrder, "line_hours", took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking]),
-		took("τ_f", o.OnLine[making.Finning]), took("τ_x", o.OnLine[making.CoilChange]), took("τ_r", o.OnLine[making.RackChange]), share("ε", k.Shop.Crew.Efficiency))
+	return fig("line_hours", units.Hours, float64(o.Clock), figure.WholeOrder, "line_hours", took("τ_u", o.OnLine.Of(making.SettingUp)), took("τ_c", o.OnLine.Of(making.Checking)),
+		took("τ_f", o.OnLine.Of(making.Finning)), took("τ_x", o.OnLine.Of(making.CoilChange)), took("τ_r", o.OnLine.Of(making.RackChange)), share("ε", k.Shop.Crew.Efficiency))
 }
 
 // lasting is the kind of a time that may be of minutes or of a day.
@@ -337,10 +337,10 @@ func (k maker) hours() []figure.Figure {
 	o, w, crew := k.p.Time, k.p.Winding, &k.Shop.Crew
 	productive := share("ε", crew.Efficiency)
 	clock := took("H", o.Clock)
-	running := o.Productive() - o.OnLine[making.SettingUp] - o.OnLine[making.Checking]
+	running := o.Productive() - o.OnLine.Of(making.SettingUp) - o.OnLine.Of(making.Checking)
 	list := []figure.Figure{
 		fig("tube_time", units.Time, float64(o.Tube.Total()), figure.PerTube, "tube_time", took("τ_w", o.Tube.Wind), took("τ_j", o.Tube.Jog), took("τ_s", o.Tube.Secure), took("τ_l", o.Tube.Load), took("τ_ph", o.Tube.Preheat)),
-		fig("set_up_time", units.Time, float64(o.OnLine[making.SettingUp]+o.OnLine[making.Checking]), figure.WholeOrder, "set_up_time", took("τ_u", o.OnLine[making.SettingUp]), took("τ_c", o.OnLine[making.Checking])),
+		fig("set_up_time", units.Time, float64(o.OnLine.Of(making.SettingUp)+o.OnLine.Of(making.Checking)), figure.WholeOrder, "set_up_time", took("τ_u", o.OnLine.Of(making.SettingUp)), took("τ_c", o.OnLine.Of(making.Checking))),
 		fig("coil_interval", lasting(o.PerCoil), float64(o.PerCoil), "", "coil_interval", took("τ_T", o.Tube.Total()), arg("n_c", units.Factor, w.TubesPerCoil()), took("τ_x", w.Coil.Change), productive),
 		k.lineHours(),
 		fig("shifts", units.Factor, o.Shifts, figure.WholeOrder, "shifts", clock, took("H_s", crew.Shift)),

@@ -14,18 +14,18 @@ import (
 //	total = quantity x length x price + steps + sub-let steps + packing + overhead + freight
 //
 // Source: addition; prices and rates are the shop's.
-func (p *Plan) buyIn(c *shop.Capability, bought *shop.BoughtIn) {
-	o, r := p.Order, &c.Rates
+func (p *Plan) buyIn(g *Groundwork, bought *shop.BoughtIn) {
+	c, o, r := g.Shop, g.Order, &g.Shop.Rates
 	p.BoughtIn = bought
 	p.Absent[TheProgramme] = message.New("shop.why.bought_in_row", "type", message.Key("choice.fin_type."+string(o.Tube.Fin.Type)),
 		"low", message.Of(units.Diameter, bought.OD.Low), "high", message.Of(units.Diameter, bought.OD.High))
 	p.Steps = slices.DeleteFunc(stepsOf(c, o, o.Quantity), func(s StepWork) bool { return s.Step.When == shop.BeforeFinning })
-	if p.pack(c); p.Packing == nil {
+	if p.pack(g); p.Packing == nil {
 		p.Absent[TheCost] = p.Absent[ThePacking]
 		return
 	}
 	steps, packed := p.StepSums(), units.Duration(p.Packing.Crates)*c.Crate.Time
-	p.Time = &OrderTime{OnLine: map[Activity]units.Duration{}, Pack: packed, Steps: steps.Time, Person: (packed + steps.Time) / units.Duration(c.Crew.Efficiency)}
+	p.Time = &OrderTime{Pack: packed, Steps: steps.Time, Person: (packed + steps.Time) / units.Duration(c.Crew.Efficiency)}
 	cost := Cost{SubLet: steps.SubLet, Once: steps.Once}
 	add := func(id string, amount units.Money) {
 		if amount > 0 {

@@ -72,7 +72,7 @@ func (p *Plan) cost(c *shop.Capability) {
 		add("surcharge", surcharge)
 	}
 	alone := float64(r.Person) / c.Crew.Efficiency
-	setUp := float64(p.Time.OnLine[SettingUp]+p.Time.OnLine[Checking]) * crewed(c)
+	setUp := float64(p.Time.OnLine.Of(SettingUp)+p.Time.OnLine.Of(Checking)) * crewed(c)
 	finning, sawing, packed := float64(p.Time.Productive())*crewed(c)-setUp, float64(p.Time.Saw)*alone, float64(p.Time.Pack)*alone
 	add("set_up", setUp)
 	add("finning", finning)

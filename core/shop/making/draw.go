@@ -74,11 +74,12 @@ const stripSlack = 0.005 * units.Millimetre
 // lengths are those of the order's strip at their mass.
 //
 // Source: SlitStep; engineering judgement.
-func (p *Plan) coilsOnHand(c *shop.Capability, k *shop.Coil, s *Strip) (out []DrawnCoil) {
+func (g *Groundwork) coilsOnHand(k *shop.Coil, s *Strip) (out []DrawnCoil) {
+	c := g.Shop
 	for i := range c.Buying.StripOnHand {
 		h := &c.Buying.StripOnHand[i]
 		off := max(h.Width-s.Slit, s.Slit-h.Width) > SlitStep*(1+shop.Slack) || max(h.Thickness-s.Thickness, s.Thickness-h.Thickness) > stripSlack
-		if off || h.Metal != p.Order.FinMetal.ID || h.Mass > k.Mass*(1+shop.Slack) {
+		if off || h.Metal != g.Order.FinMetal.ID || h.Mass > k.Mass*(1+shop.Slack) {
 			continue
 		}
 		d := DrawnCoil{h, MassLength(h.Mass, s.Slit, s.Thickness, s.Density)}

@@ -3,7 +3,6 @@ package making
 import (
 	"math"
 
-	"finwright/core/message"
 	"finwright/core/shop"
 	"finwright/core/units"
 )
@@ -97,14 +96,4 @@ func (p *Programme) offEdges(turns float64, pitch units.Length) units.Length {
 		}
 	}
 	return 0
-}
-
-// WindingInUse returns the order's winding from the coil that the plan takes, and where its strip goes; nil where no coil serves.
-//
-// Valid: a line that makes the type and has a coil.
-// Source: as PlanOf.
-func WindingInUse(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order, programme *Programme) (*Winding, *Ledger) {
-	p := Plan{Order: o, Line: l, Practice: m, Programme: programme, SetUp: l.ChangeOver.OD, Absent: map[Part]message.Message{}}
-	p.wind(c)
-	return p.Winding, p.Ledger
 }

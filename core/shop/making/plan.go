@@ -1,9 +1,7 @@
 package making
 
 import (
-	"cmp"
 	"math"
-	"slices"
 
 	"finwright/core/message"
 	"finwright/core/shop"
@@ -54,36 +52,40 @@ const (
 // Valid: a checked order on a line that makes the type; what cannot be planned is absent with its reason.
 // Source: the functions of this package.
 func PlanOf(c *shop.Capability, l *shop.Line, o *Order, now *Setup) Plan {
+	g := GroundworkOf(c, l, o)
+	g.Now = now
+	return g.Plan()
+}
+
+// Plan is PlanOf on the groundwork: lengths [m], masses [kg], times [s], costs [currency].
+//
+// Valid: as PlanOf.
+// Source: as PlanOf.
+func (g *Groundwork) Plan() Plan {
+	c, l, o := g.Shop, g.Line, g.Order
 	p := Plan{Order: o, Line: l, Absent: map[Part]message.Message{}}
 	if bought, ok := c.BoughtInFor(&o.Tube); ok {
-		p.buyIn(c, bought)
+		p.buyIn(g, bought)
 		return p
 	}
 	p.bundle(c, o.Quantity)
-	m, ok := l.Practice(o.Tube.Fin.Type)
-	if !ok {
+	if g.Practice == nil {
 		p.Absent[TheProgramme] = message.New("shop.why.type", "line", l.Name, "type", message.Key("choice.fin_type."+string(o.Tube.Fin.Type)))
 		return p
 	}
-	p.Practice = m
-	s := SpeedsOf(c, l, m, o)
-	p.Speeds = &s
-	programme, ok := ProgrammeOf(c, m, &s, o)
+	p.Practice, p.Speeds = g.Practice, g.Speeds()
+	programme, ok := g.Programme()
 	if !ok {
 		p.Absent[TheProgramme] = message.New("shop.why.zones")
 		return p
 	}
-	p.Programme = &programme
-	p.SetUp = l.ChangeOver.OD
-	if now != nil {
-		p.SetUp = ChangeTime(&l.ChangeOver, *now, SetupOf(o))
-	}
-	p.pack(c)
-	firstOff, rejected := p.spoilt(c)
-	p.ToBuy = toolingOf(c, l, m, o)
+	p.Programme, p.SetUp = programme, g.SetUp()
+	p.pack(g)
+	firstOff, rejected := g.spoilt(p.SetUp)
+	p.ToBuy = toolingOf(c, l, g.Practice, o)
 	p.Steps = stepsOf(c, o, o.Quantity+firstOff+rejected)
 	p.Drawn = p.draw(c, o.Quantity+firstOff+rejected)
-	if p.wind(c); p.Ledger == nil {
+	if p.wind(g); p.Ledger == nil {
 		return p
 	}
 	p.supply(c)
@@ -100,13 +102,11 @@ func (p *Plan) bundle(c *shop.Capability, tubes int) {
 	}
 }
 
-func (p *Plan) pack(c *shop.Capability) {
-	packing, why := Pack(&c.Crate, &p.Order.Tube, p.Order.Quantity)
-	if !why.None() {
+func (p *Plan) pack(g *Groundwork) {
+	var why message.Message
+	if p.Packing, why = g.Packing(); p.Packing == nil {
 		p.Absent[ThePacking] = why
-		return
 	}
-	p.Packing = &packing
 }
 
 // Expected returns the first-off tubes and the rejects to be expected in an order.
@@ -116,97 +116,30 @@ func Expected(c *shop.Capability, l *shop.Line, quantity int) (firstOff, rejecte
 	return l.FirstOff, int(math.Ceil(c.Losses.Rejects*float64(quantity) - shop.Slack))
 }
 
-// spoilt returns the tubes of the order that do not ship: first-off ones only where the line is set anew.
-func (p *Plan) spoilt(c *shop.Capability) (firstOff, rejected int) {
-	firstOff, rejected = Expected(c, p.Line, p.Order.Quantity)
-	if p.SetUp == 0 {
-		firstOff = 0
-	}
-	return firstOff, rejected
-}
-
-// winding returns the order's winding from one form of coil.
-func (p *Plan) winding(c *shop.Capability, k *shop.Coil) Winding {
-	t := &p.Order.Tube
-	strip := StripOf(t, p.Practice, p.Programme)
-	turns := units.Length(float64(strip.Kept) / float64(p.Programme.Finned()))
-	firstOff, rejected := p.spoilt(c)
-	w := Winding{
-		Strip: strip, Coil: FillCoil(k, strip.Slit, strip.Thickness, strip.Density), Losses: c.Losses,
-		Joints: JointsAllowed(&p.Practice.Joints, t.Length), Apart: p.Practice.Joints.Apart * turns,
-		Good: p.Order.Quantity, FirstOff: firstOff, Rejected: rejected, Spent: c.Buying.StripLeft == shop.StripIsScrap,
-		Hand: p.coilsOnHand(c, k, &strip), Restart: p.Practice.Weld.Restart,
-	}
-	if clear := p.Practice.Joints.Clear; clear > 0 {
-		w.Places, w.Placed = p.Programme.JointPlaces(strip.PerTube(), t.Pitch(), clear), true
-		w.Placed = w.Possible() // else its strip does not last, and joints stand as they come
-	}
-	return w
-}
-
-// LongestWinding returns the order's winding from the coil that gives one tube the most
-// strip [m].
-//
-// Valid: a line that makes the type and has a coil.
-// Source: Winding.Capacity of each coil.
-func LongestWinding(c *shop.Capability, l *shop.Line, m *shop.Practice, o *Order, programme *Programme) (best Winding) {
-	p := Plan{Order: o, Line: l, Practice: m, Programme: programme}
-	for i := range l.Coils {
-		if w := p.winding(c, &l.Coils[i]); i == 0 || w.Capacity() > best.Capacity() {
-			best = w
-		}
-	}
-	return best
-}
-
-func (p *Plan) wind(c *shop.Capability) {
-	p.Coils = make([]CoilOption, len(p.Line.Coils))
+// wind takes the strip from the coil in use, and adds to the time with each coil what is done beside the line.
+func (p *Plan) wind(g *Groundwork) {
 	var used *CoilOption
-	for i := range p.Coils {
-		option := &p.Coils[i]
-		option.Winding = p.winding(c, &p.Line.Coils[i])
-		if option.Possible = option.Winding.Possible(); option.Possible {
-			option.Ledger = option.Winding.takeHand()
-			option.Time = p.time(c, &option.Winding, &option.Ledger)
-			if used == nil || c.Buying.Coils == shop.CheaperCoil && p.coilCost(c, option) < p.coilCost(c, used)*(1-roundOff) {
-				used = option
-			}
-		}
+	if p.Coils, used = g.Coils(); used == nil {
+		p.Absent[TheStrip] = g.Longest().TooLittle()
+		return
 	}
-	if used != nil {
-		p.Winding, p.Ledger, p.Time = &used.Winding, &used.Ledger, &used.Time
-	} else {
-		best := slices.MaxFunc(p.Coils, func(a, b CoilOption) int { return cmp.Compare(a.Winding.Capacity(), b.Winding.Capacity()) })
-		p.Absent[TheStrip] = best.Winding.TooLittle()
-	}
-}
-
-// coilCost is what an order costs that hangs on its coil: strip less what its scrap fetches, and the line's time. Without a price
-// of the strip, time decides.
-func (p *Plan) coilCost(c *shop.Capability, k *CoilOption) units.Money {
-	price, _ := stripPrice(c.Rates.FinMetals, p.Order.FinMetal.ID)
-	s := &k.Winding.Strip
-	paid := float64(s.Mass(k.Ledger.Paid()))
-	return k.Winding.HandWorth(&k.Ledger) + units.Money((paid-float64(s.Mass(k.Ledger.Scrap()))*price.Scrap)*float64(price.Price)+paid*float64(price.Surcharge)) +
-		units.Money(float64(k.Time.Productive())*crewed(c))
-}
-
-func (p *Plan) time(c *shop.Capability, w *Winding, k *Ledger) OrderTime {
+	p.Winding, p.Ledger, p.Time = &used.Winding, &used.Ledger, &used.Time
 	crates := 0
 	if p.Packing != nil {
 		crates = p.Packing.Crates
 	}
-	cuts := 2 * w.Good // both trims of what ships
-	drawn := p.DrawnSums().Pieces
-	if cuts += drawn; c.Buying.Tubes == shop.StockLengths {
-		cuts += w.Made() - drawn
+	steps, drawn := p.StepSums().Time, p.DrawnSums().Pieces
+	for i := range p.Coils {
+		if !p.Coils[i].Possible {
+			continue
+		}
+		w := &p.Coils[i].Winding
+		cuts := 2*w.Good + drawn // both trims of what ships
+		if g.Shop.Buying.Tubes == shop.StockLengths {
+			cuts += w.Made() - drawn
+		}
+		p.Coils[i].Time.beside(g.Shop, cuts, crates, steps)
 	}
-	one := TimeTube(p.Line, p.Programme, shop.SecuringWay(p.Order.Asked.Security))
-	one.Preheat = p.preheat().Time
-	o := TimeOrder(c, p.Line, w, one, p.SetUp, k, cuts, crates)
-	o.Steps = p.StepSums().Time
-	o.Person += o.Steps / units.Duration(c.Crew.Efficiency)
-	return o
 }
 
 // preheat is how the order's tubes are heated before fins are welded on.

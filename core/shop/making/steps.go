@@ -31,7 +31,7 @@ func (s *StepWork) SubLet() bool { return s.Step.Who == shop.BySubLet }
 // Valid: any order.
 // Source: addition; times and costs are the shop's.
 func stepsOf(c *shop.Capability, o *Order, made int) []StepWork {
-	var out []StepWork
+	out := make([]StepWork, 0, len(c.Steps))
 	for i := range c.Steps {
 		s := &c.Steps[i]
 		if !doneBy(c, i, o) {

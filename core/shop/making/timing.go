@@ -1,6 +1,8 @@
 package making
 
 import (
+	"slices"
+
 	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
@@ -95,15 +97,24 @@ const (
 // Activities lists them in the order of a legend.
 var Activities = []Activity{SettingUp, Checking, Finning, CoilChange, RackChange}
 
+// LineTime is how long a line is at each of the Activities, in their order.
+type LineTime [5]units.Duration
+
+// Of returns the time [s] of one.
+//
+// Valid: an activity of the list.
+// Source: the list.
+func (t *LineTime) Of(a Activity) units.Duration { return t[slices.Index(Activities, a)] }
+
 // OrderTime is what an order takes.
 type OrderTime struct {
 	Tube   TubeTime
-	OnLine map[Activity]units.Duration // productive
-	Clock  units.Duration              // on the line, by the crew's efficiency
-	Saw    units.Duration              // beside the line
-	Pack   units.Duration              // beside the line
-	Steps  units.Duration              // beside the line, of the plan
-	Person units.Duration              // of all people, paid
+	OnLine LineTime       // productive
+	Clock  units.Duration // on the line, by the crew's efficiency
+	Saw    units.Duration // beside the line
+	Pack   units.Duration // beside the line
+	Steps  units.Duration // beside the line, of the plan
+	Person units.Duration // of all people, paid
 	Shifts float64
 
 	PerCoil  units.Duration // from one coil change to the next, by the clock
@@ -116,8 +127,8 @@ type OrderTime struct {
 // Source: addition.
 func (o *OrderTime) Productive() units.Duration {
 	var sum units.Duration
-	for _, a := range Activities {
-		sum += o.OnLine[a]
+	for _, t := range o.OnLine {
+		sum += t
 	}
 	return sum
 }
@@ -128,26 +139,29 @@ func (o *OrderTime) Productive() units.Duration {
 // Valid: one tube or more; cuts and crates of 0 or more.
 // Source: addition; efficiency of 75 to 85 %: engineering judgement, editable.
 func TimeOrder(c *shop.Capability, l *shop.Line, w *Winding, tubeTime TubeTime, setUp units.Duration, k *Ledger, cuts, crates int) OrderTime {
-	o := OrderTime{
-		Tube: tubeTime,
-		OnLine: map[Activity]units.Duration{
-			SettingUp:  setUp,
-			Finning:    units.Duration(w.Made()) * tubeTime.Total(),
-			CoilChange: units.Duration(k.Changes)*w.Coil.Change + units.Duration(k.Jointed)*w.Restart,
-			RackChange: units.Duration((w.Made()+l.Racks.Tubes-1)/l.Racks.Tubes) * l.Racks.Change,
-		},
-		Saw:  units.Duration(cuts) * c.Cutting.Time,
-		Pack: units.Duration(crates) * c.Crate.Time,
-	}
+	o := OrderTime{Tube: tubeTime, OnLine: LineTime{
+		setUp,
+		0,
+		units.Duration(w.Made()) * tubeTime.Total(),
+		units.Duration(k.Changes)*w.Coil.Change + units.Duration(k.Jointed)*w.Restart,
+		units.Duration((w.Made()+l.Racks.Tubes-1)/l.Racks.Tubes) * l.Racks.Change,
+	}}
 	if setUp > 0 && w.FirstOff > 0 {
-		o.OnLine[Checking] = l.Times.Check
+		o.OnLine[1] = l.Times.Check
 	}
 	e := units.Duration(c.Crew.Efficiency)
 	o.Clock = o.Productive() / e
-	o.Person = o.Clock*units.Duration(c.Crew.People) + (o.Saw+o.Pack)/e
 	o.Shifts = float64(o.Clock / c.Crew.Shift)
 	o.PerCoil = (tubeTime.Total()*units.Duration(w.TubesPerCoil()) + w.Coil.Change) / e
-	running := (o.Productive() - o.OnLine[SettingUp] - o.OnLine[Checking]) / e
+	running := (o.Productive() - o.OnLine.Of(SettingUp) - o.OnLine.Of(Checking)) / e
 	o.PerShift = float64(w.Made()) * float64(c.Crew.Shift/running)
+	o.beside(c, cuts, crates, 0)
 	return o
+}
+
+// beside puts in what is done beside the line, by one person, and adds up what all people are paid for.
+func (o *OrderTime) beside(c *shop.Capability, cuts, crates int, steps units.Duration) {
+	e := units.Duration(c.Crew.Efficiency)
+	o.Saw, o.Pack, o.Steps = units.Duration(cuts)*c.Cutting.Time, units.Duration(crates)*c.Crate.Time, steps
+	o.Person = o.Clock*units.Duration(c.Crew.People) + (o.Saw+o.Pack)/e + steps/e
 }

@@ -77,10 +77,10 @@ func TestHoursAddUp(t *testing.T) {
 		setUp := units.Duration(r.IntN(3)) * 3600
 		ledger := w.Account()
 		o := TimeOrder(&c, l, &w, tt, setUp, &ledger, 3*w.Made(), 2)
-		near(t, "finning", float64(o.OnLine[Finning]), float64(w.Made())*float64(tt.Total()), 1e-12)
-		near(t, "coils", float64(o.OnLine[CoilChange]), float64(ledger.Changes)*300+float64(ledger.Jointed)*float64(w.Restart), 1e-12)
-		near(t, "racks", float64(o.OnLine[RackChange]), math.Ceil(float64(w.Made())/40)*480, 1e-12)
-		near(t, "set-up", float64(o.OnLine[SettingUp]), float64(setUp), 1e-12)
+		near(t, "finning", float64(o.OnLine.Of(Finning)), float64(w.Made())*float64(tt.Total()), 1e-12)
+		near(t, "coils", float64(o.OnLine.Of(CoilChange)), float64(ledger.Changes)*300+float64(ledger.Jointed)*float64(w.Restart), 1e-12)
+		near(t, "racks", float64(o.OnLine.Of(RackChange)), math.Ceil(float64(w.Made())/40)*480, 1e-12)
+		near(t, "set-up", float64(o.OnLine.Of(SettingUp)), float64(setUp), 1e-12)
 		near(t, "people", float64(o.Person), 2*float64(o.Clock)+(40*3*float64(w.Made())+2*90*60)/0.8, 1e-12)
 
 		s := ScheduleOf(&c, l, &w, tt, setUp, math.MaxInt)
@@ -99,7 +99,7 @@ func TestHoursAddUp(t *testing.T) {
 			at = b
 		}
 		for _, a := range Activities {
-			near(t, "schedule of "+string(a), float64(sum[a]), float64(o.OnLine[a])/0.8, 1e-6)
+			near(t, "schedule of "+string(a), float64(sum[a]), float64(o.OnLine.Of(a))/0.8, 1e-6)
 		}
 		if tubes != w.Made() || s.Shifts != int(math.Ceil(o.Shifts*(1-1e-9))) || s.More {
 			t.Fatalf("%d of %d tubes in %d shifts of %.3f", tubes, w.Made(), s.Shifts, o.Shifts)
@@ -165,8 +165,8 @@ func TestRestartAndPreheatByHand(t *testing.T) {
 	if a.Ledger.Jointed < 1 {
 		t.Fatalf("%+v", a.Ledger)
 	}
-	near(t, "restarts", float64(p.Time.OnLine[CoilChange]-a.Time.OnLine[CoilChange]), 35*float64(a.Ledger.Jointed), 1e-9)
-	near(t, "as ever", float64(a.Time.OnLine[CoilChange]), float64(a.Ledger.Changes)*float64(a.Winding.Coil.Change), 1e-12)
+	near(t, "restarts", float64(p.Time.OnLine.Of(CoilChange)-a.Time.OnLine.Of(CoilChange)), 35*float64(a.Ledger.Jointed), 1e-9)
+	near(t, "as ever", float64(a.Time.OnLine.Of(CoilChange)), float64(a.Ledger.Changes)*float64(a.Winding.Coil.Change), 1e-12)
 	var clock units.Duration
 	s, _ := p.Schedule(&c, math.MaxInt)
 	for _, b := range s.Blocks {
@@ -176,7 +176,7 @@ func TestRestartAndPreheatByHand(t *testing.T) {
 
 	other, p := plan(0, shop.Preheat{Metal: "t91", Time: 150, Cost: 1.3}), plan(0, shop.Preheat{Metal: o.TubeMetal.ID, Time: 150, Cost: 1.3})
 	made := float64(p.Winding.Made())
-	near(t, "heating", float64(p.Time.OnLine[Finning]-a.Time.OnLine[Finning]), 150*made, 1e-9)
+	near(t, "heating", float64(p.Time.OnLine.Of(Finning)-a.Time.OnLine.Of(Finning)), 150*made, 1e-9)
 	near(t, "what it uses up", float64(p.Cost.item("preheat")), 1.3*made, 1e-12)
 	near(t, "line and crew", float64(p.Cost.item("finning")-a.Cost.item("finning")), 150*made*(65+2*38)/3600/0.8, 1e-9)
 	if other.Cost.Total != a.Cost.Total {

@@ -24,7 +24,7 @@ func judgeType(p *Pair) Verdict {
 	for i := range p.Line.Types {
 		change := Setting{Field: "fin_type", Choice: string(p.Line.Types[i].Type)}
 		o := With(*p.Order, change)
-		other := &Pair{Shop: p.Shop, Line: p.Line, Practice: &p.Line.Types[i], Order: &o}
+		other := pair(p.Shop, p.Line, &p.Line.Types[i], &o)
 		if !slices.ContainsFunc(TypeRules, func(r *Rule) bool { return r.Judge(other).State == figure.No }) {
 			v.Change = []Setting{change}
 			break

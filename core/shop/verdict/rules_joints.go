@@ -3,7 +3,6 @@ package verdict
 import (
 	"finwright/core/figure"
 	"finwright/core/message"
-	"finwright/core/shop/making"
 	"finwright/core/units"
 )
 
@@ -24,13 +23,14 @@ func judgeJoints(p *Pair) Verdict {
 	if !ok {
 		return unknown("shop.why.zones")
 	}
-	w, ledger := making.WindingInUse(p.Shop, p.Line, p.Practice, p.Order, programme)
+	_, coil := p.Coils()
 	switch {
-	case w == nil:
+	case coil == nil:
 		return unknown("shop.why.joints_no_coil")
-	case ledger.Jointed == 0 && ledger.Cut == 0:
+	case coil.Ledger.Jointed == 0 && coil.Ledger.Cut == 0:
 		return moot("shop.why.no_joints")
 	}
+	w := &coil.Winding
 	at := w.JointsOn(programme, p.Order.Tube.Pitch(), clear)
 	if at.Near == 0 {
 		return atLeast(units.Distance, at.Nearest, clear)
@@ -61,9 +61,7 @@ func (p *Pair) longerForJoints(clear units.Length) []Setting {
 		from = s.Centre + s.Width/2
 	}
 	change := Setting{Field: "tube_length", Kind: units.Distance, SI: float64(roundUp(from + 2*clear + t.PlainB))}
-	longer := With(*p.Order, change)
-	other := Pair{Shop: p.Shop, Line: p.Line, Practice: p.Practice, Order: &longer}
-	if judgeJoints(&other).State != figure.Good {
+	if judgeJoints(p.with(change)).State != figure.Good {
 		return nil
 	}
 	return []Setting{change}

@@ -15,10 +15,10 @@ var coilRule = &Rule{ID: "coil", Field: "joints_allowed", Figure: "coil_length",
 //
 // Source: Joints.Allowed.
 func judgeCoil(p *Pair) Verdict {
-	w, ok := p.longestWinding()
-	if !ok {
+	if _, ok := p.Programme(); !ok {
 		return unknown("shop.why.zones")
 	}
+	w := p.Longest()
 	if w.Fresh() <= 0 {
 		return Verdict{State: figure.No, Why: w.TooLittle()}
 	}
@@ -30,21 +30,11 @@ func judgeCoil(p *Pair) Verdict {
 	v.Why = w.TooLittle()
 	perMetre := w.Strip.Kept / p.Order.Tube.FinnedLength()
 	change := Setting{Field: "tube_length", Kind: units.Distance, SI: float64(roundDown(p.Order.Tube.Length - (need-capacity)/perMetre))}
-	shorter := With(*p.Order, change)
-	other := Pair{Shop: p.Shop, Line: p.Line, Practice: p.Practice, Order: &shorter}
-	if w, ok := other.longestWinding(); ok && w.Possible() {
+	shorter := p.with(change)
+	if _, ok := shorter.Programme(); ok && shorter.Longest().Possible() {
 		v.Change = []Setting{change}
 	}
 	return v
-}
-
-// longestWinding returns the winding from the coil that gives one tube the most strip; ok is false without a programme.
-func (p *Pair) longestWinding() (w making.Winding, ok bool) {
-	programme, ok := p.Programme()
-	if ok {
-		w = making.LongestWinding(p.Shop, p.Line, p.Practice, p.Order, programme)
-	}
-	return w, ok
 }
 
 var sparesRule = &Rule{ID: "spares", Field: "spares", Changes: []string{"spares"}, Judge: judgeSpares}
@@ -79,8 +69,8 @@ func judgeCrate(p *Pair) Verdict {
 	if making.ShortestFinned(p.Shop, p.Order) <= 0 {
 		return unknown("shop.why.zones")
 	}
-	packing, why := making.Pack(&p.Shop.Crate, &p.Order.Tube, max(1, p.Order.Quantity))
-	if !why.None() {
+	packing, why := p.Packing()
+	if packing == nil {
 		return Verdict{State: figure.Watch, Why: why}
 	}
 	return atMost(units.Weight, packing.Gross, p.Shop.Crate.Heaviest())

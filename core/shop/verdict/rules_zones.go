@@ -193,9 +193,7 @@ func judgeStock(p *Pair) Verdict {
 		over := (programme.CutLength - longest) * units.Length(1+programme.Growth.Share)
 		length := roundDown(p.Order.Tube.Length - over - p.Shop.Cutting.Step)
 		change := Setting{Field: "tube_length", Kind: units.Distance, SI: float64(length)}
-		shorter := With(*p.Order, change)
-		other := Pair{Shop: p.Shop, Line: p.Line, Practice: p.Practice, Order: &shorter}
-		if _, fits := other.Programme(); fits { // with its bare spans
+		if _, fits := p.with(change).Programme(); fits { // with its bare spans
 			v.Change = []Setting{change}
 		}
 	}

@@ -35,33 +35,17 @@ type Measure struct {
 }
 
 // Pair is an order and the line that it is held against, as the rules see it.
-type Pair struct {
-	Shop     *shop.Capability
-	Line     *shop.Line
-	Practice *shop.Practice // nil if the line does not make the type
-	Order    *making.Order
+type Pair struct{ *making.Groundwork }
 
-	speeds     *making.Speeds // as several rules ask for them
-	programme  *making.Programme
-	impossible bool // to lay out a programme
+// pair is an order on a line that may make its type.
+func pair(c *shop.Capability, l *shop.Line, m *shop.Practice, o *making.Order) *Pair {
+	return &Pair{&making.Groundwork{Shop: c, Line: l, Practice: m, Order: o}}
 }
 
-// Speeds returns how fast the order runs on the line, which makes its type.
-func (p *Pair) Speeds() *making.Speeds {
-	if p.speeds == nil {
-		s := making.SpeedsOf(p.Shop, p.Line, p.Practice, p.Order)
-		p.speeds = &s
-	}
-	return p.speeds
-}
-
-// Programme returns how a tube is cut and wound; ok is false where its zones cannot be.
-func (p *Pair) Programme() (programme *making.Programme, ok bool) {
-	if p.programme == nil && !p.impossible {
-		made, ok := making.ProgrammeOf(p.Shop, p.Practice, p.Speeds(), p.Order)
-		p.programme, p.impossible = &made, !ok
-	}
-	return p.programme, !p.impossible
+// with is the pair with some of its order set otherwise.
+func (p *Pair) with(change Setting) *Pair {
+	o := With(*p.Order, change)
+	return pair(p.Shop, p.Line, p.Practice, &o)
 }
 
 // Rule holds an order against one limit. Its file states it, by the function that judges; its
@@ -77,8 +61,12 @@ type Rule struct {
 
 // Judge holds an order against every rule of a line.
 func Judge(c *shop.Capability, l *shop.Line, o *making.Order) []Verdict {
-	m, _ := l.Practice(o.Tube.Fin.Type)
-	p := &Pair{Shop: c, Line: l, Practice: m, Order: o}
+	return JudgeOn(making.GroundworkOf(c, l, o))
+}
+
+// JudgeOn is Judge on a groundwork that a plan may then be made on.
+func JudgeOn(g *making.Groundwork) []Verdict {
+	c, o, p := g.Shop, g.Order, &Pair{g}
 	out := make([]Verdict, 0, len(LineRules)+len(TypeRules))
 	_, boughtIn := c.BoughtInFor(&o.Tube)
 	for _, r := range LineRules {
@@ -90,7 +78,7 @@ func Judge(c *shop.Capability, l *shop.Line, o *making.Order) []Verdict {
 		}
 		out = append(out, r.hold(p))
 	}
-	if m == nil {
+	if g.Practice == nil {
 		return out
 	}
 	for _, r := range TypeRules {
@@ -116,7 +104,7 @@ func JudgeShape(c *shop.Capability, o *making.Order) []Verdict {
 		v := moot("shop.why.not_wound")
 		v.Rule = r
 		if o.Tube.Fin.Type.Wound() {
-			v = r.hold(&Pair{Shop: c, Order: o})
+			v = r.hold(pair(c, nil, nil, o))
 		}
 		v.Change = nil
 		out = append(out, v)
@@ -137,8 +125,8 @@ func Worst(list []Verdict) figure.State {
 
 // Choose returns the line that suits an order best: one that makes the fin type,
 // of which alone most rules can be judged, then the fewest refusals, then the fewest
-// watches, then the order of the file. It says too what the rules say of that line. Valid: at least one line.
-func Choose(c *shop.Capability, o *making.Order) (line *shop.Line, verdicts []Verdict) {
+// watches, then the order of the file. It gives the order's groundwork on that line, and what the rules say of it. Valid: at least one line.
+func Choose(c *shop.Capability, o *making.Order) (best *making.Groundwork, verdicts []Verdict) {
 	lines := make([]*shop.Line, 0, len(c.Lines))
 	for i := range c.Lines {
 		if _, makes := c.Lines[i].Practice(o.Tube.Fin.Type); makes {
@@ -153,7 +141,8 @@ func Choose(c *shop.Capability, o *making.Order) (line *shop.Line, verdicts []Ve
 	}
 	least := math.MaxInt
 	for _, l := range lines { // another one loses, and to judge it takes longer
-		bad, list := 0, Judge(c, l, o)
+		g := making.GroundworkOf(c, l, o)
+		bad, list := 0, JudgeOn(g)
 		for _, v := range list {
 			switch {
 			case v.State == figure.No && v.Rule == madeRule:
@@ -165,10 +154,10 @@ func Choose(c *shop.Capability, o *making.Order) (line *shop.Line, verdicts []Ve
 			}
 		}
 		if bad < least {
-			line, verdicts, least = l, list, bad
+			best, verdicts, least = g, list, bad
 		}
 	}
-	return line, verdicts
+	return best, verdicts
 }
 
 // LineRules need only the line; the others need its way of making the fin type.

@@ -33,7 +33,8 @@ func verdict(t testing.TB, list []Verdict, rule string) Verdict {
 
 func TestUsualTubePasses(t *testing.T) {
 	c, o := shop.House(), footed()
-	line, verdicts := Choose(&c, &o)
+	on, verdicts := Choose(&c, &o)
+	line := on.Line
 	if judged := Judge(&c, line, &o); !reflect.DeepEqual(verdicts, judged) {
 		t.Errorf("chosen by %+v, judged %+v", verdicts, judged)
 	}
@@ -381,7 +382,7 @@ func TestTypeThatTheLineLacks(t *testing.T) {
 	if v.State != figure.No || len(v.Change) != 1 {
 		t.Fatalf("verdict %+v", v)
 	}
-	if line, _ := Choose(&c, &o); line != &c.Lines[1] {
+	if on, _ := Choose(&c, &o); on.Line != &c.Lines[1] {
 		t.Error("the line for embedded fins is not chosen")
 	}
 	if slices.ContainsFunc(list, func(v Verdict) bool { return v.Rule.ID == "fin_height" }) {
@@ -575,8 +576,8 @@ func TestChoosePrefersTheLineOfTheType(t *testing.T) {
 	c := shop.House()
 	o := footed()
 	o.Tube.Fin.Height = 17 * units.Millimetre
-	if line, _ := Choose(&c, &o); line.Name != "Line 1, tension-wound" {
-		t.Errorf("chose %s", line.Name)
+	if on, _ := Choose(&c, &o); on.Line.Name != "Line 1, tension-wound" {
+		t.Errorf("chose %s", on.Line.Name)
 	}
 }
 
@@ -690,7 +691,8 @@ func TestLimitBeyondUseIsAbsent(t *testing.T) {
 func TestBoughtInIsNoMatterOfTheLine(t *testing.T) {
 	c, o := shop.House(), footed()
 	o.Tube.Fin.Type, o.Tube.Fin.Sleeve, o.Tube.Length = tube.Extruded, 0.0005, 15.5
-	l, list := Choose(&c, &o)
+	on, list := Choose(&c, &o)
+	l := on.Line
 	if l == nil || len(list) != len(LineRules) || Worst(list) != figure.Watch {
 		t.Fatalf("%+v", list)
 	}
