@@ -38,11 +38,11 @@ type Span struct {
 
 // Document is one design.
 type Document struct {
-	Title  string           `json:"title"`
-	Mark   string           `json:"mark,omitempty"` // what its item is called among those of a job
-	Units  units.System     `json:"units"`
-	Fields map[string]Entry `json:"fields"`
-	Spans  []Span           `json:"spans"`
+	Title  string       `json:"title"`
+	Mark   string       `json:"mark,omitempty"` // what its item is called among those of a job
+	Units  units.System `json:"units"`
+	Fields Fields       `json:"fields"`
+	Spans  []Span       `json:"spans"`
 }
 
 // New returns a document of house defaults.
