@@ -8,7 +8,7 @@ staticcheck := honnef.co/go/tools/cmd/staticcheck@v0.8.2
 tools       := $(CURDIR)/site/.tools
 packages    := site/node_modules/.package-lock.json
 wasm        := GOOS=js GOARCH=wasm
-programs    := ./wasm/engine ./wasm/canvas
+programs    := ./wasm/first ./wasm/engine ./wasm/canvas
 sources      = $(shell find core wasm site -name '*.go' -not -path '*/node_modules/*')
 FUZZTIME    ?= 20s
 

@@ -1,4 +1,4 @@
-// Command build makes the static folder site/dist: the two WebAssembly programs, the bundled scripts and styles,
+// Command build makes the static folder site/dist: the WebAssembly programs, the bundled scripts and styles,
 // the options of the charts, the rendered pages, the service worker and the licence texts. Run it from the top of the repository.
 package main
 
@@ -49,7 +49,7 @@ func build(into, files string) error {
 }
 
 func fill(built *assets, languages []language) error {
-	if err := buildPrograms(built, "engine", "canvas"); err != nil {
+	if err := buildPrograms(built, "first", "engine", "canvas"); err != nil {
 		return err
 	}
 	pages, err := filepath.Glob(filepath.Join(source, "*.html"))

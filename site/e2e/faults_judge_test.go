@@ -93,6 +93,8 @@ func (f figureAnswered) inSight() figureInSight {
 	return shown
 }
 
+func init() { bridge.Whole() }
+
 // evaluate asks the engine's own code, outside of the browser.
 func evaluate(d document.Document, commands []json.RawMessage, section, shop string) (fresh, error) {
 	wanted := map[string]any{"document": d, "commands": commands, "shop": shop, "sheet": map[string]any{"width": 1000, "height": 400}}

@@ -508,6 +508,7 @@ export interface Refusal {
   key: string;
   fields?: ShopFault[];
   readings?: string[];
+  elsewhere?: boolean;
 }
 
 export interface Document {

@@ -16,7 +16,7 @@ declare var take: undefined | ((scene: object) => void);
 declare function paint(scene: object): void;
 
 /** Set by worker.js: what is on its way since the page began. */
-declare var begun: Record<string, any>;
+declare var begun: any;
 
 /** Put into the first script by the build: the text of engine.worker.js. */
 declare const WORKER: string;

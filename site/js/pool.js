@@ -19,7 +19,7 @@ export function createPool() {
   const batches = [];
 
   function deal() {
-    idle ??= Array.from({ length: Math.min(SIZE, navigator.hardwareConcurrency) }, () => new Queue());
+    idle ??= Array.from({ length: Math.min(SIZE, navigator.hardwareConcurrency) }, () => new Queue("engine"));
     while (idle.length && batches.length) {
       const [batch] = batches.splice(0, 1);
       if (!batch.more()) continue; // it has ended

@@ -1,15 +1,16 @@
 // @ts-check
 // One worker with an engine: calls in, answers out in their order. Who needs it: engine.js for the page, pool.js for lists.
 
-import { startWorker } from "./worker.js";
+import { startWorker, wantWhole } from "./worker.js";
 
 /** @typedef {import("./api.js").Methods} Methods */
 
 /** What the engine says of a request that it refuses: a message for the user, one for each field at fault, and what a number alone may be meant as. */
 export class EngineError extends Error {
   /** @param {import("./api.js").Refusal} refusal */
-  constructor({ message, key, fields = [], readings = [] }) {
+  constructor({ message, key, fields = [], readings = [], elsewhere = false }) {
     super(message);
+    this.elsewhere = elsewhere;
     this.key = key;
     this.fields = fields;
     this.readings = readings;
@@ -27,17 +28,23 @@ const TRIES = 2;
 
 /**
  * It is started by the first call, and anew when it dies or does not answer. It answers in the order it is asked, so the
- * first call is always the one that it works on, and the one to blame.
+ * first open call is always the one that it works on, and the one to blame.
+ *
+ * One that begins with the first program grows: what that sends elsewhere is held until the whole engine is there, which takes over in
+ * a worker of its own as soon as nothing else is open.
  */
 export class Queue {
-  /** @param {(slow: boolean) => void} [onSlow] */
-  constructor(onSlow = () => {}) {
+  /** @param {import("./worker.js").Program} program @param {(slow: boolean) => void} [onSlow] */
+  constructor(program, onSlow = () => {}) {
+    this.program = program;
     this.onSlow = onSlow;
+    /** @type {Promise<Worker> | null} the whole engine on its way */ this.growing = null;
+    /** @type {Worker | null} and come, while the first program has calls open */ this.grown = null;
     /** @type {Worker | null} */ this.worker = null;
     /** @type {Promise<Worker> | null} */ this.starting = null;
     this.ready = false;
     this.lastId = 0;
-    /** @type {{id: number, method: string, args: string | string[], tries: number, resolve: (data: any) => void, reject: (reason: unknown) => void}[]} */
+    /** @type {{id: number, method: string, args: string | string[], tries: number, held: boolean, resolve: (data: any) => void, reject: (reason: unknown) => void}[]} */
     this.calls = [];
     this.timer = 0;
     this.waited = 0; // ms that the first call has been at work, while somebody looks
@@ -67,8 +74,9 @@ export class Queue {
   /** @template T @param {string} method @param {string | string[]} args @returns {Promise<T>} */
   ask(method, args) {
     return new Promise((resolve, reject) => {
-      const call = { id: ++this.lastId, method, args, tries: 0, resolve, reject };
+      const call = { id: ++this.lastId, method, args, tries: 0, held: this.grown !== null, resolve, reject };
       this.calls.push(call);
+      if (call.held) return;
       if (this.worker) this.post(call);
       else this.start();
     });
@@ -76,22 +84,61 @@ export class Queue {
 
   async start() {
     if (this.starting) return;
-    const starting = (this.starting = startWorker());
+    const starting = (this.starting = startWorker(this.program));
     try {
       const worker = await starting;
       if (this.starting !== starting) return worker.terminate(); // ended before it began
-      this.worker = worker;
-      // A worker that has been ended may still be heard: what it says is no longer of this line.
-      const mine = (/** @type {() => void} */ act) => this.worker === worker && act();
-      worker.onmessage = ({ data }) => mine(() => (data.ready ? this.wake() : this.settle(data)));
-      worker.onerror = (event) => mine(() => this.fail(event.message));
-      worker.onmessageerror = () => mine(() => this.fail("message"));
-      for (const call of this.calls) this.post(call);
+      this.take(worker);
     } catch (error) {
       if (this.starting !== starting) return;
       this.starting = null;
       this.end(/** @type {Error} */ (error));
     }
+  }
+
+  /** @param {Worker} worker that all open calls are for from now on */
+  take(worker) {
+    this.worker = worker;
+    // A worker that has been ended may still be heard: what it says is no longer of this line.
+    const mine = (/** @type {() => void} */ act) => this.worker === worker && act();
+    worker.onmessage = ({ data }) => mine(() => (data.ready ? this.wake() : this.settle(data)));
+    worker.onerror = (event) => mine(() => this.fail(event.message));
+    worker.onmessageerror = () => mine(() => this.fail("message"));
+    for (const call of this.open) this.post(call);
+  }
+
+  get open() {
+    return this.calls.filter(({ held }) => !held);
+  }
+
+  /** The whole engine is wanted: what waits for it is refused if it does not come. */
+  async grow() {
+    if (this.growing) return;
+    wantWhole();
+    const growing = (this.growing = startWorker("engine"));
+    try {
+      const worker = await growing;
+      if (this.growing !== growing) return worker.terminate(); // ended before it came
+      this.grown = worker;
+      this.takeOver();
+    } catch (error) {
+      if (this.growing !== growing) return;
+      this.growing = null;
+      const waiting = this.calls.filter(({ held }) => held);
+      this.calls = this.open;
+      for (const { reject } of waiting) reject(error);
+    }
+  }
+
+  /** Never two at work: the first program ends what it has. */
+  takeOver() {
+    if (!this.grown || this.open.length) return;
+    const worker = this.grown;
+    this.drop();
+    this.program = "engine";
+    this.starting = Promise.resolve(worker);
+    for (const call of this.calls) call.held = false;
+    this.take(worker);
   }
 
   /** @param {{id: number, method: string, args: string | string[]}} call */
@@ -118,7 +165,7 @@ export class Queue {
   rest() {
     if (this.waited >= SLOW) this.onSlow(false);
     this.waited = 0;
-    if (this.calls.length && this.worker) return;
+    if (this.open.length && this.worker) return;
     clearInterval(this.timer);
     this.timer = 0;
   }
@@ -127,30 +174,39 @@ export class Queue {
   settle({ id, reply }) {
     const place = this.calls.findIndex((call) => call.id === id);
     if (place < 0) return;
-    const [{ resolve, reject }] = this.calls.splice(place, 1);
-    this.rest();
+    const [call] = this.calls.splice(place, 1);
     try {
-      resolve(typeof reply === "string" ? dataOf(reply) : reply.map(dataOf));
+      call.resolve(typeof reply === "string" ? dataOf(reply) : reply.map(dataOf));
     } catch (error) {
-      reject(error);
+      if (this.program === "first" && error instanceof EngineError && error.elsewhere) this.hold(call);
+      else call.reject(error);
     }
+    this.rest();
+    this.takeOver();
+  }
+
+  /** @param {typeof this.calls[0]} call */
+  hold(call) {
+    call.held = true;
+    this.calls.push(call);
+    this.grow();
   }
 
   drop() {
     this.worker?.terminate();
-    this.worker = null;
-    this.starting = null;
+    this.worker = this.starting = this.growing = this.grown = null;
     this.ready = false;
     this.rest();
   }
 
   /** The worker is dead or hangs: another one gets what is open, its first call only once more. @param {string} why */
   fail(why) {
+    const [first] = this.open;
+    this.grown?.terminate();
     this.drop();
-    const [first] = this.calls;
-    if (!first) return;
-    if (++first.tries >= TRIES) {
-      this.calls.shift();
+    for (const call of this.calls) call.held = false; // the next one sends them where they belong
+    if (first && ++first.tries >= TRIES) {
+      this.calls.splice(this.calls.indexOf(first), 1);
       first.reject(new EngineLost(`${first.method}: ${why}`));
     }
     if (this.calls.length) this.start();
@@ -158,6 +214,7 @@ export class Queue {
 
   /** Ends the worker and all that is open. @param {Error} reason */
   end(reason) {
+    this.grown?.terminate();
     this.drop();
     for (const { reject } of this.calls.splice(0)) reject(reason);
   }

@@ -6,25 +6,31 @@ import { asset, has } from "./assets.js";
 import { compile, fetchFile, LoadFailure } from "./loader.js";
 import { progress, progressed, show, solved } from "./trouble.js";
 
-/**
- * What first.js begins and main.js goes on with, since each is bundled on its own; script: address of the blob;
- * failed: it is not the first try.
- * @type {{script?: string, module?: Promise<WebAssembly.Module>, language?: Promise<string>, worker?: Promise<Worker>, failed?: boolean}}
- */
-const begun = (globalThis.begun ??= {});
+/** @typedef {"first" | "engine"} Program  the first is a part of the engine: smaller, and there sooner */
 
 /**
- * The engine, for all workers: the first one compiles it, so that the page's thread has nothing to do with it, and it is
+ * What first.js begins and main.js goes on with, since each is bundled on its own; script: address of the blob;
+ * program: that the first worker has; failed: it is not the first try.
+ * @type {{script?: string, program?: Program, modules: Partial<Record<Program, Promise<WebAssembly.Module>>>, language?: Promise<string>, worker?: Promise<Worker>, failed?: boolean}}
+ */
+const begun = (globalThis.begun ??= { modules: {} });
+
+const WHOLE = "finwright.whole"; // there where the last visit wanted the whole engine: the next one begins with it
+
+/**
+ * A program, for all workers: the first one compiles it, so that the page's thread has nothing to do with it, and it is
  * fetched and compiled anew after a failure. Rejects with a LoadFailure.
+ * @param {Program} program
  * @param {Worker} worker
  * @param {Promise<never>} broken
  */
-async function give(worker, broken) {
-  if (begun.module) return worker.postMessage({ module: await begun.module });
+async function give(program, worker, broken) {
+  const { modules } = begun;
+  if (modules[program]) return worker.postMessage({ module: await modules[program] });
   const build = (/** @type {ReadableStream<Uint8Array>} */ file, /** @type {boolean} */ packed) => compiledIn(worker, file, packed);
-  begun.module = Promise.race([broken, compile(asset("engine.wasm.gz"), { again: begun.failed, onProgress: progress, build })]);
-  begun.module.catch(() => (begun.module = undefined));
-  await begun.module;
+  const module = (modules[program] = Promise.race([broken, compile(asset(`${program}.wasm.gz`), { again: begun.failed, onProgress: progress, build })]));
+  module.catch(() => delete modules[program]);
+  await module;
 }
 
 /** @param {Worker} worker @param {ReadableStream<Uint8Array>} file @param {boolean} packed @returns {Promise<WebAssembly.Module>} */
@@ -58,14 +64,14 @@ function language() {
   return begun.language;
 }
 
-/** What keeps a worker from starting is said in the page until one starts. */
-async function launch() {
+/** What keeps a worker from starting is said in the page until one starts. @param {Program} program */
+async function launch(program) {
   if (begun.failed) show("engine", "again");
   /** @type {Worker | undefined} */ let worker;
   try {
     worker = new Worker(begun.script ?? ""); // before the program is there: it starts while that loads
     const broken = breaking(worker);
-    const [texts] = await Promise.race([broken, Promise.all([language(), give(worker, broken)])]);
+    const [texts] = await Promise.race([broken, Promise.all([language(), give(program, worker, broken)])]);
     if (texts) worker.postMessage({ language: texts });
     begun.failed = false;
     solved("engine");
@@ -84,19 +90,41 @@ async function launch() {
 /** Has the first worker on its way before anybody asks for it. @param {string} script of all workers */
 export function prepareWorker(script) {
   begun.script = URL.createObjectURL(new Blob([script], { type: "text/javascript" }));
-  begun.worker = launch();
+  begun.program = remembered() ? "engine" : "first";
+  begun.worker = launch(begun.program);
   begun.worker.catch(() => {}); // told to the one who asks for it
 }
 
+function remembered() {
+  try {
+    return localStorage.getItem(WHOLE) !== null;
+  } catch {
+    return false; // storage is barred
+  }
+}
+
+/** The whole engine is wanted, now and by the next visit. */
+export function wantWhole() {
+  try {
+    localStorage.setItem(WHOLE, "");
+  } catch {
+    // The next visit begins with the first program, as this one did.
+  }
+}
+
+/** The program that the page's own worker begins with. @returns {Program} */
+export const beginsWith = () => begun.program ?? "first";
+
 /**
- * A worker with an engine starting in it; it posts {ready: true} once the engine runs, then answers {id, method, args} by
+ * A worker with a program starting in it; it posts {ready: true} once the engine runs, then answers {id, method, args} by
  * {id, reply}. Rejects with a LoadFailure.
+ * @param {Program} program
  * @returns {Promise<Worker>}
  */
-export async function startWorker() {
-  const first = begun.worker;
-  begun.worker = undefined;
-  const worker = await (first ?? launch()).catch(({ reason, detail }) => {
+export async function startWorker(program) {
+  const first = program === begun.program ? begun.worker : undefined;
+  if (first) begun.worker = undefined;
+  const worker = await (first ?? launch(program)).catch(({ reason, detail }) => {
     throw new LoadFailure(reason, detail); // the class in first.js is another one of the same name
   });
   worker.postMessage({}); // asks whether it is ready: before now nobody would have heard

@@ -1,5 +1,8 @@
 // Package bridge is the engine's face to the page: a table of methods, each
 // JSON in and JSON out. It has no build tag, so that plain tests run it.
+//
+// Two programs are built of it: the first one answers what the page asks for as it opens, the whole one everything. What only Whole
+// refers to is not in the first.
 package bridge
 
 import (
@@ -21,6 +24,7 @@ type method interface {
 // with is a method of the types that the page's scripts know it by (site/js/api.d.ts).
 type with[A, R any] func(A) (R, error)
 
+// methods are what the program answers: those of the first one, until Whole adds the others.
 var methods = map[string]method{
 	"start":   with[startArgs, started](start),
 	"edit":    with[editArgs, reply](edit),
@@ -38,28 +42,6 @@ var methods = map[string]method{
 	"filename": with[filenameArgs, named](filename),
 	"rows":     with[rowsArgs, listed](rows),
 	"changed":  with[changedArgs, compared](changed),
-	"compare":  with[compareArgs, report.Comparison](sideBySide),
-	"beside":   with[besideArgs, standing](beside),
-	"outlines": with[outlinesArgs, outlined](outlines),
-
-	"sure":       with[sureArgs, report.ShownSure](sure),
-	"sure_draws": with[drawsArgs, draws](sureDraws),
-
-	"conventions": with[conventionsArgs, report.ShownConventions](conventions),
-
-	"search_form":    with[searchableArgs, report.SearchForm](searchForm),
-	"search_size":    with[searchArgs, sized](searchSize),
-	"search_start":   with[searchStartArgs, searchStarted](searchStart),
-	"search_chunk":   with[searchChunkArgs, foundPart](searchChunk),
-	"search_merge":   with[searchMergeArgs, foundPart](searchMerge),
-	"search_told":    with[searchToldArgs, report.SearchTold](searchTold),
-	"search_binds":   with[searchBindsArgs, searchBinds](searchBound),
-	"search_designs": with[searchDesignsArgs, searchDesigns](searchDocuments),
-
-	"shop":      with[shopArgs, shopReply](shopForm),
-	"shop_edit": with[editShopArgs, shopReply](editShop),
-
-	"shop_effect": with[shopEffectArgs, report.ShopEffect](shopEffect),
 }
 
 // Call answers method name for JSON args. It always returns JSON, {"data":…}
@@ -71,7 +53,10 @@ func Call(name string, args []byte) (reply []byte) {
 		}
 	}()
 	m, ok := methods[name]
-	if !ok {
+	switch {
+	case !ok && inPart():
+		return failure(errElsewhere)
+	case !ok:
 		return failure(fmt.Errorf("bridge: no method %q", name))
 	}
 	data, err := m.answer(args)
@@ -89,6 +74,9 @@ func (f with[A, R]) answer(text []byte) (any, error) {
 	}
 	return f(args)
 }
+
+// errElsewhere sends the page to the whole program.
+var errElsewhere = errors.New("bridge: asked of the first program")
 
 // crash is a fault of the engine on what it was asked; other errors say that it was asked for what it does not know.
 type crash struct{ error }
@@ -109,6 +97,8 @@ type refusal struct {
 	Fields  []report.ShopFault `json:"fields,omitempty"` // what is wrong where
 
 	Readings []string `json:"readings,omitempty"` // of what was typed: one of them is meant, and nothing was taken
+
+	Elsewhere bool `json:"elsewhere,omitempty"` // the whole program answers it
 }
 
 func failure(err error) []byte {
@@ -122,5 +112,5 @@ func failure(err error) []byte {
 	} else if errors.As(err, &design.FieldErrors{}) {
 		text = message.New("error.entries")
 	}
-	return encoded("error", refusal{texts().Render(text, "si"), text.Key, t.fields, t.readings})
+	return encoded("error", refusal{texts().Render(text, "si"), text.Key, t.fields, t.readings, errors.Is(err, errElsewhere)})
 }

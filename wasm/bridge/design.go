@@ -95,6 +95,9 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 	if err != nil {
 		return reply{}, err
 	}
+	if section.Making && inPart() {
+		return reply{}, errElsewhere
+	}
 	w := writer(d)
 	w.Section, w.Headline, w.Along = section, want.Headline, plots.Sight(want.Axes, d.Units)
 	in, h, err := rated(d, section, want.Shop)
@@ -115,7 +118,7 @@ func show(d document.Document, area *drawingArea, want wanted) (reply, error) {
 	case section.Making:
 		m := plan(&w, d, in, &res)
 		m.Day, _ = shop.ParseDay(want.Day)
-		shown := w.Making(&m, want.Room)
+		shown := drawPlan(&w, &m, want.Room)
 		planned, survivors = &shown, w.Survivors(m.Survivors(d))
 		res.TryRemarks(&m, d)
 	case want.First:

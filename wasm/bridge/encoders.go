@@ -16,19 +16,13 @@ import (
 	"finwright/wasm/plots"
 )
 
-// encode writes what a method answers.
+// encode writes what a method of the first program answers.
 func encode(e *encoder, answer any) {
 	switch v := answer.(type) {
-	case standing:
-		encodeStanding(e, &v)
 	case report.Card:
 		encodeCard(e, &v)
 	case compared:
 		encodeCompared(e, &v)
-	case report.Comparison:
-		encodeComparison(e, &v)
-	case report.ShownConventions:
-		encodeShownConventions(e, &v)
 	case reply:
 		encodeReply(e, &v)
 	case named:
@@ -41,12 +35,34 @@ func encode(e *encoder, answer any) {
 		encodeMovedBy(e, &v)
 	case opened:
 		encodeOpened(e, &v)
-	case outlined:
-		encodeOutlined(e, &v)
 	case listed:
 		encodeListed(e, &v)
 	case saved:
 		encodeSaved(e, &v)
+	case started:
+		encodeStarted(e, &v)
+	case drawn:
+		encodeDrawn(e, &v)
+	case report.Working:
+		encodeWorking(e, &v)
+	case refusal:
+		encodeRefusal(e, &v)
+	default:
+		encodeMore(e, answer)
+	}
+}
+
+// encodeWhole writes what only the whole program answers.
+func encodeWhole(e *encoder, answer any) {
+	switch v := answer.(type) {
+	case standing:
+		encodeStanding(e, &v)
+	case report.Comparison:
+		encodeComparison(e, &v)
+	case report.ShownConventions:
+		encodeShownConventions(e, &v)
+	case outlined:
+		encodeOutlined(e, &v)
 	case searchBinds:
 		encodeSearchBinds(e, &v)
 	case foundPart:
@@ -65,32 +81,13 @@ func encode(e *encoder, answer any) {
 		encodeShopReply(e, &v)
 	case report.ShopEffect:
 		encodeShopEffect(e, &v)
-	case started:
-		encodeStarted(e, &v)
 	case report.ShownSure:
 		encodeShownSure(e, &v)
 	case draws:
 		encodeDraws(e, &v)
-	case drawn:
-		encodeDrawn(e, &v)
-	case report.Working:
-		encodeWorking(e, &v)
-	case refusal:
-		encodeRefusal(e, &v)
 	default:
 		panic(fmt.Errorf("bridge: nothing writes %T", answer))
 	}
-}
-
-func encodeStanding(e *encoder, v *standing) {
-	e.open('{')
-	e.key("plots")
-	e.open('[')
-	for i := range v.Plots {
-		encodeBesidePlot(e, &v.Plots[i])
-	}
-	e.close(']')
-	e.close('}')
 }
 
 func encodeCard(e *encoder, v *report.Card) {
@@ -116,52 +113,6 @@ func encodeCompared(e *encoder, v *compared) {
 	e.close(']')
 	e.key("basis")
 	encodeBasis(e, &v.Basis)
-	e.close('}')
-}
-
-func encodeComparison(e *encoder, v *report.Comparison) {
-	e.open('{')
-	e.key("held")
-	e.string(v.Held)
-	e.key("columns")
-	e.open('[')
-	for i := range v.Columns {
-		encodeComparedColumn(e, &v.Columns[i])
-	}
-	e.close(']')
-	e.key("entries")
-	e.open('[')
-	for i := range v.Entries {
-		encodeComparedLine(e, &v.Entries[i])
-	}
-	e.close(']')
-	e.key("figures")
-	e.open('[')
-	for i := range v.Figures {
-		encodeComparedLine(e, &v.Figures[i])
-	}
-	e.close(']')
-	e.close('}')
-}
-
-func encodeShownConventions(e *encoder, v *report.ShownConventions) {
-	e.open('{')
-	e.key("quantities")
-	e.open('[')
-	for i := range v.Quantities {
-		encodeNamedFigure(e, &v.Quantities[i])
-	}
-	e.close(']')
-	e.key("wrong")
-	e.string(v.Wrong)
-	e.key("said")
-	e.string(v.Said)
-	e.key("readings")
-	e.open('[')
-	for i := range v.Readings {
-		encodeShownReading(e, &v.Readings[i])
-	}
-	e.close(']')
 	e.close('}')
 }
 
@@ -293,17 +244,6 @@ func encodeOpened(e *encoder, v *opened) {
 	e.close('}')
 }
 
-func encodeOutlined(e *encoder, v *outlined) {
-	e.open('{')
-	e.key("ghosts")
-	e.open('[')
-	for i := range v.Ghosts {
-		encodeGhost(e, &v.Ghosts[i])
-	}
-	e.close(']')
-	e.close('}')
-}
-
 func encodeListed(e *encoder, v *listed) {
 	e.open('{')
 	e.key("rows")
@@ -327,6 +267,143 @@ func encodeSaved(e *encoder, v *saved) {
 	e.open('{')
 	e.key("text")
 	e.string(v.Text)
+	e.close('}')
+}
+
+func encodeStarted(e *encoder, v *started) {
+	e.open('{')
+	e.key("document")
+	encodeDocument(e, &v.Document)
+	if len(v.Steps) > 0 {
+		e.key("steps")
+		e.open('[')
+		for i := range v.Steps {
+			encodeDocument(e, &v.Steps[i])
+		}
+		e.close(']')
+	}
+	e.key("view")
+	encodePage(e, &v.View)
+	e.key("job")
+	encodeJob(e, &v.Job)
+	e.key("item")
+	e.string(v.Item)
+	e.key("notice")
+	e.string(v.Notice)
+	e.close('}')
+}
+
+func encodeDrawn(e *encoder, v *drawn) {
+	e.open('{')
+	e.key("svg")
+	e.string(v.SVG)
+	e.close('}')
+}
+
+func encodeWorking(e *encoder, v *report.Working) {
+	e.open('{')
+	e.key("title")
+	e.string(v.Title)
+	e.key("symbols")
+	e.string(v.Symbols)
+	e.key("numbers")
+	e.string(v.Numbers)
+	e.key("result")
+	e.string(v.Result)
+	e.key("meaning")
+	e.string(v.Meaning)
+	e.key("basis")
+	e.string(v.Basis)
+	if v.Where != nil {
+		e.key("where")
+		e.open('[')
+		for i := range v.Where {
+			encodeWhere(e, &v.Where[i])
+		}
+		e.close(']')
+	}
+	e.key("source")
+	e.string(v.Source)
+	e.key("valid")
+	e.string(v.Valid)
+	if v.Remarks != nil {
+		e.key("remarks")
+		e.open('[')
+		for _, v0 := range v.Remarks {
+			e.string(v0)
+		}
+		e.close(']')
+	}
+	e.key("absent")
+	e.string(v.Absent)
+	e.close('}')
+}
+
+func encodeStanding(e *encoder, v *standing) {
+	e.open('{')
+	e.key("plots")
+	e.open('[')
+	for i := range v.Plots {
+		encodeBesidePlot(e, &v.Plots[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeComparison(e *encoder, v *report.Comparison) {
+	e.open('{')
+	e.key("held")
+	e.string(v.Held)
+	e.key("columns")
+	e.open('[')
+	for i := range v.Columns {
+		encodeComparedColumn(e, &v.Columns[i])
+	}
+	e.close(']')
+	e.key("entries")
+	e.open('[')
+	for i := range v.Entries {
+		encodeComparedLine(e, &v.Entries[i])
+	}
+	e.close(']')
+	e.key("figures")
+	e.open('[')
+	for i := range v.Figures {
+		encodeComparedLine(e, &v.Figures[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShownConventions(e *encoder, v *report.ShownConventions) {
+	e.open('{')
+	e.key("quantities")
+	e.open('[')
+	for i := range v.Quantities {
+		encodeNamedFigure(e, &v.Quantities[i])
+	}
+	e.close(']')
+	e.key("wrong")
+	e.string(v.Wrong)
+	e.key("said")
+	e.string(v.Said)
+	e.key("readings")
+	e.open('[')
+	for i := range v.Readings {
+		encodeShownReading(e, &v.Readings[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeOutlined(e *encoder, v *outlined) {
+	e.open('{')
+	e.key("ghosts")
+	e.open('[')
+	for i := range v.Ghosts {
+		encodeGhost(e, &v.Ghosts[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -495,29 +572,6 @@ func encodeShopEffect(e *encoder, v *report.ShopEffect) {
 	e.close('}')
 }
 
-func encodeStarted(e *encoder, v *started) {
-	e.open('{')
-	e.key("document")
-	encodeDocument(e, &v.Document)
-	if len(v.Steps) > 0 {
-		e.key("steps")
-		e.open('[')
-		for i := range v.Steps {
-			encodeDocument(e, &v.Steps[i])
-		}
-		e.close(']')
-	}
-	e.key("view")
-	encodePage(e, &v.View)
-	e.key("job")
-	encodeJob(e, &v.Job)
-	e.key("item")
-	e.string(v.Item)
-	e.key("notice")
-	e.string(v.Notice)
-	e.close('}')
-}
-
 func encodeShownSure(e *encoder, v *report.ShownSure) {
 	e.open('{')
 	e.key("absent")
@@ -562,52 +616,6 @@ func encodeDraws(e *encoder, v *draws) {
 	e.close('}')
 }
 
-func encodeDrawn(e *encoder, v *drawn) {
-	e.open('{')
-	e.key("svg")
-	e.string(v.SVG)
-	e.close('}')
-}
-
-func encodeWorking(e *encoder, v *report.Working) {
-	e.open('{')
-	e.key("title")
-	e.string(v.Title)
-	e.key("symbols")
-	e.string(v.Symbols)
-	e.key("numbers")
-	e.string(v.Numbers)
-	e.key("result")
-	e.string(v.Result)
-	e.key("meaning")
-	e.string(v.Meaning)
-	e.key("basis")
-	e.string(v.Basis)
-	if v.Where != nil {
-		e.key("where")
-		e.open('[')
-		for i := range v.Where {
-			encodeWhere(e, &v.Where[i])
-		}
-		e.close(']')
-	}
-	e.key("source")
-	e.string(v.Source)
-	e.key("valid")
-	e.string(v.Valid)
-	if v.Remarks != nil {
-		e.key("remarks")
-		e.open('[')
-		for _, v0 := range v.Remarks {
-			e.string(v0)
-		}
-		e.close(']')
-	}
-	e.key("absent")
-	e.string(v.Absent)
-	e.close('}')
-}
-
 func encodeRefusal(e *encoder, v *refusal) {
 	e.open('{')
 	e.key("message")
@@ -630,19 +638,10 @@ func encodeRefusal(e *encoder, v *refusal) {
 		}
 		e.close(']')
 	}
-	e.close('}')
-}
-
-func encodeBesidePlot(e *encoder, v *plots.BesidePlot) {
-	e.open('{')
-	e.key("id")
-	e.string(v.ID)
-	e.key("panels")
-	e.open('[')
-	for i := range v.Panels {
-		encodeBesidePanel(e, &v.Panels[i])
+	if v.Elsewhere {
+		e.key("elsewhere")
+		e.flag(v.Elsewhere)
 	}
-	e.close(']')
 	e.close('}')
 }
 
@@ -700,82 +699,6 @@ func encodeBasis(e *encoder, v *document.Basis) {
 		e.string(v0)
 	}
 	e.close(']')
-	e.close('}')
-}
-
-func encodeComparedColumn(e *encoder, v *report.ComparedColumn) {
-	e.open('{')
-	e.key("name")
-	e.string(v.Name)
-	e.key("base")
-	e.flag(v.Base)
-	e.key("state")
-	e.string(string(v.State))
-	e.key("mark")
-	e.string(v.Mark)
-	e.key("why")
-	e.string(v.Why)
-	e.key("line")
-	e.string(v.Line)
-	e.key("followed")
-	e.open('[')
-	for _, v0 := range v.Followed {
-		e.string(v0)
-	}
-	e.close(']')
-	e.key("outside")
-	e.string(v.Outside)
-	e.key("refused")
-	e.string(v.Refused)
-	e.key("said")
-	e.string(v.Said)
-	e.key("instead")
-	e.string(v.Instead)
-	e.key("document")
-	encodeDocument(e, &v.Document)
-	e.close('}')
-}
-
-func encodeComparedLine(e *encoder, v *report.ComparedLine) {
-	e.open('{')
-	e.key("id")
-	e.string(v.ID)
-	e.key("label")
-	e.string(v.Label)
-	e.key("unit")
-	e.string(v.Unit)
-	e.key("same")
-	e.flag(v.Same)
-	e.key("worked")
-	e.string(v.Worked)
-	e.key("cells")
-	e.open('[')
-	for i := range v.Cells {
-		encodeComparedCell(e, &v.Cells[i])
-	}
-	e.close(']')
-	e.close('}')
-}
-
-func encodeNamedFigure(e *encoder, v *report.NamedFigure) {
-	e.open('{')
-	e.key("id")
-	e.string(v.ID)
-	e.key("label")
-	e.string(v.Label)
-	e.close('}')
-}
-
-func encodeShownReading(e *encoder, v *report.ShownReading) {
-	e.open('{')
-	e.key("fits")
-	e.flag(v.Fits)
-	e.key("value")
-	e.string(v.Value)
-	e.key("by")
-	e.string(v.By)
-	e.key("miss")
-	e.string(v.Miss)
 	e.close('}')
 }
 
@@ -1040,15 +963,6 @@ func encodeJob(e *encoder, v *document.Job) {
 	e.close('}')
 }
 
-func encodeGhost(e *encoder, v *finned.Ghost) {
-	e.open('{')
-	e.key("od")
-	e.number(v.OD)
-	e.key("fin_od")
-	e.number(v.FinOD)
-	e.close('}')
-}
-
 func encodeShownRow(e *encoder, v *report.ShownRow) {
 	e.open('{')
 	e.key("cells")
@@ -1086,6 +1000,117 @@ func encodeShown(e *encoder, v *document.Shown) {
 		}
 	}
 	e.close(']')
+	e.close('}')
+}
+
+func encodeWhere(e *encoder, v *report.Where) {
+	e.open('{')
+	e.key("symbol")
+	e.string(v.Symbol)
+	e.key("name")
+	e.string(v.Name)
+	e.key("value")
+	e.string(v.Value)
+	e.key("si")
+	e.string(v.SI)
+	e.close('}')
+}
+
+func encodeBesidePlot(e *encoder, v *plots.BesidePlot) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("panels")
+	e.open('[')
+	for i := range v.Panels {
+		encodeBesidePanel(e, &v.Panels[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeComparedColumn(e *encoder, v *report.ComparedColumn) {
+	e.open('{')
+	e.key("name")
+	e.string(v.Name)
+	e.key("base")
+	e.flag(v.Base)
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("why")
+	e.string(v.Why)
+	e.key("line")
+	e.string(v.Line)
+	e.key("followed")
+	e.open('[')
+	for _, v0 := range v.Followed {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("outside")
+	e.string(v.Outside)
+	e.key("refused")
+	e.string(v.Refused)
+	e.key("said")
+	e.string(v.Said)
+	e.key("instead")
+	e.string(v.Instead)
+	e.key("document")
+	encodeDocument(e, &v.Document)
+	e.close('}')
+}
+
+func encodeComparedLine(e *encoder, v *report.ComparedLine) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("same")
+	e.flag(v.Same)
+	e.key("worked")
+	e.string(v.Worked)
+	e.key("cells")
+	e.open('[')
+	for i := range v.Cells {
+		encodeComparedCell(e, &v.Cells[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeNamedFigure(e *encoder, v *report.NamedFigure) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.close('}')
+}
+
+func encodeShownReading(e *encoder, v *report.ShownReading) {
+	e.open('{')
+	e.key("fits")
+	e.flag(v.Fits)
+	e.key("value")
+	e.string(v.Value)
+	e.key("by")
+	e.string(v.By)
+	e.key("miss")
+	e.string(v.Miss)
+	e.close('}')
+}
+
+func encodeGhost(e *encoder, v *finned.Ghost) {
+	e.open('{')
+	e.key("od")
+	e.number(v.OD)
+	e.key("fin_od")
+	e.number(v.FinOD)
 	e.close('}')
 }
 
@@ -1292,53 +1317,6 @@ func encodeShownWidth(e *encoder, v *report.ShownWidth) {
 	e.string(v.Mid)
 	e.key("high")
 	e.string(v.High)
-	e.close('}')
-}
-
-func encodeWhere(e *encoder, v *report.Where) {
-	e.open('{')
-	e.key("symbol")
-	e.string(v.Symbol)
-	e.key("name")
-	e.string(v.Name)
-	e.key("value")
-	e.string(v.Value)
-	e.key("si")
-	e.string(v.SI)
-	e.close('}')
-}
-
-func encodeBesidePanel(e *encoder, v *plots.BesidePanel) {
-	e.open('{')
-	e.key("spots")
-	e.open('[')
-	for i := range v.Spots {
-		encodeSpot(e, &v.Spots[i])
-	}
-	e.close(']')
-	e.key("paths")
-	e.open('[')
-	for _, v0 := range v.Paths {
-		e.string(v0)
-	}
-	e.close(']')
-	e.close('}')
-}
-
-func encodeComparedCell(e *encoder, v *report.ComparedCell) {
-	e.open('{')
-	e.key("value")
-	e.string(v.Value)
-	e.key("against")
-	e.string(v.Against)
-	e.key("best")
-	e.flag(v.Best)
-	e.key("refused")
-	e.flag(v.Refused)
-	e.key("moved")
-	e.flag(v.Moved)
-	e.key("absent")
-	e.string(v.Absent)
 	e.close('}')
 }
 
@@ -1820,6 +1798,40 @@ func encodeShownCell(e *encoder, v *report.ShownCell) {
 	e.string(v.Value)
 	e.key("unit")
 	e.string(v.Unit)
+	e.key("absent")
+	e.string(v.Absent)
+	e.close('}')
+}
+
+func encodeBesidePanel(e *encoder, v *plots.BesidePanel) {
+	e.open('{')
+	e.key("spots")
+	e.open('[')
+	for i := range v.Spots {
+		encodeSpot(e, &v.Spots[i])
+	}
+	e.close(']')
+	e.key("paths")
+	e.open('[')
+	for _, v0 := range v.Paths {
+		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeComparedCell(e *encoder, v *report.ComparedCell) {
+	e.open('{')
+	e.key("value")
+	e.string(v.Value)
+	e.key("against")
+	e.string(v.Against)
+	e.key("best")
+	e.flag(v.Best)
+	e.key("refused")
+	e.flag(v.Refused)
+	e.key("moved")
+	e.flag(v.Moved)
 	e.key("absent")
 	e.string(v.Absent)
 	e.close('}')

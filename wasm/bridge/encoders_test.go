@@ -13,24 +13,26 @@ import (
 type encoders struct {
 	typeWriter
 	imports map[string]bool
-	answers []reflect.Type
-	depth   int // of lists in lists
+	first   []reflect.Type // answers of the first program
+	whole   []reflect.Type // of the whole one alone
+	depth   int            // of lists in lists
 }
 
 // answer has t written where it comes as an answer.
-func (w *encoders) answer(t reflect.Type) {
+func (w *encoders) answer(t reflect.Type, first bool) {
 	w.name(t)
-	if !slices.Contains(w.answers, t) {
-		w.answers = append(w.answers, t)
+	switch {
+	case slices.Contains(w.first, t):
+	case first:
+		w.first = append(w.first, t)
+	case !slices.Contains(w.whole, t):
+		w.whole = append(w.whole, t)
 	}
 }
 
 func (w *encoders) all() ([]byte, error) {
-	w.write("\n// encode writes what a method answers.\nfunc encode(e *encoder, answer any) {\nswitch v := answer.(type) {\n")
-	for _, t := range w.answers {
-		w.write("case %s:\nencode%s(e, &v)\n", w.local(t), w.name(t))
-	}
-	w.write("default:\npanic(fmt.Errorf(\"bridge: nothing writes %%T\", answer))\n}\n}\n")
+	w.choice("encode writes what a method of the first program answers.\nfunc encode", w.first, "encodeMore(e, answer)\n")
+	w.choice("encodeWhole writes what only the whole program answers.\nfunc encodeWhole", w.whole, "panic(fmt.Errorf(\"bridge: nothing writes %T\", answer))\n")
 	for t, ok := w.next(); ok; t, ok = w.next() {
 		w.write("\nfunc encode%s(e *encoder, v *%s) {\ne.open('{')\n", w.name(t), w.local(t))
 		members(t, func(name, place, omitted string, f reflect.StructField) {
@@ -61,6 +63,14 @@ func (w *encoders) all() ([]byte, error) {
 		return nil, err
 	}
 	return text, w.fault
+}
+
+func (w *encoders) choice(head string, answers []reflect.Type, otherwise string) {
+	w.write("\n// %s(e *encoder, answer any) {\nswitch v := answer.(type) {\n", head)
+	for _, t := range answers {
+		w.write("case %s:\nencode%s(e, &v)\n", w.local(t), w.name(t))
+	}
+	w.write("default:\n%s}\n}\n", otherwise)
 }
 
 // local is the name of a type in this package.

@@ -15,6 +15,9 @@ func glimpse(before, d document.Document, area drawingArea, want wanted) (reply,
 	if err != nil {
 		return reply{}, err
 	}
+	if section.Making && inPart() {
+		return reply{}, errElsewhere
+	}
 	in, h, err := rated(d, section, want.Shop)
 	if err != nil {
 		return show(d, &area, want)
@@ -29,7 +32,7 @@ func glimpse(before, d document.Document, area drawingArea, want wanted) (reply,
 	}
 	if section.Making {
 		w.Currency = in.Shop.Currency
-		m := design.Make(in, h)
+		m := planWhole(in, h)
 		res.AddMaking(&m)
 	} else if in.Shop != nil {
 		addMaking(&w, in, &res)

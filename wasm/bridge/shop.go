@@ -59,7 +59,7 @@ func openShop(text string) (shop.Capability, error) {
 // plan adds the making of a document in its shop to a result, and the shop's currency to its writer.
 func plan(w *report.Writer, d document.Document, in field.Input, res *design.Result) design.Production {
 	w.Currency = in.Shop.Currency
-	m := design.Make(in, res.Heat)
+	m := planWhole(in, res.Heat)
 	m.TryChanges(d)
 	res.AddMaking(&m)
 	return m

@@ -1,31 +1,14 @@
 //go:build js && wasm
 
-// Command engine answers the page's calls in a web worker.
+// Command engine answers everything that the page asks for.
 package main
 
 import (
-	"runtime/debug"
-	"syscall/js"
-
-	"finwright/core/message"
 	"finwright/wasm/bridge"
+	"finwright/wasm/serve"
 )
 
-// garbage is how far the heap may outgrow what is alive [%]. Little is: collecting rarely makes an answer a third faster.
-const garbage = 400
-
 func main() {
-	debug.SetGCPercent(garbage)
-	message.Missing = func(what string) { js.Global().Get("console").Call("error", "main: no text for "+what) }
-	call := js.FuncOf(func(_ js.Value, args []js.Value) any {
-		return string(bridge.Call(args[0].String(), []byte(args[1].String())))
-	})
-	speak := js.FuncOf(func(_ js.Value, args []js.Value) any {
-		if err := bridge.Speak(args[0].String()); err != nil {
-			js.Global().Get("console").Call("error", err.Error())
-		}
-		return nil
-	})
-	js.Global().Set("finwright", map[string]any{"call": call, "speak": speak})
-	select {}
+	bridge.Whole()
+	serve.Forever()
 }

@@ -1,0 +1,51 @@
+package bridge
+
+import (
+	"maps"
+
+	"finwright/core/design"
+	"finwright/core/field"
+	"finwright/core/report"
+)
+
+// Whole adds what the first program is without: call it before any other.
+func Whole() {
+	maps.Copy(methods, map[string]method{
+		"compare":  with[compareArgs, report.Comparison](sideBySide),
+		"beside":   with[besideArgs, standing](beside),
+		"outlines": with[outlinesArgs, outlined](outlines),
+
+		"sure":       with[sureArgs, report.ShownSure](sure),
+		"sure_draws": with[drawsArgs, draws](sureDraws),
+
+		"conventions": with[conventionsArgs, report.ShownConventions](conventions),
+
+		"search_form":    with[searchableArgs, report.SearchForm](searchForm),
+		"search_size":    with[searchArgs, sized](searchSize),
+		"search_start":   with[searchStartArgs, searchStarted](searchStart),
+		"search_chunk":   with[searchChunkArgs, foundPart](searchChunk),
+		"search_merge":   with[searchMergeArgs, foundPart](searchMerge),
+		"search_told":    with[searchToldArgs, report.SearchTold](searchTold),
+		"search_binds":   with[searchBindsArgs, searchBinds](searchBound),
+		"search_designs": with[searchDesignsArgs, searchDesigns](searchDocuments),
+
+		"shop":      with[shopArgs, shopReply](shopForm),
+		"shop_edit": with[editShopArgs, shopReply](editShop),
+
+		"shop_effect": with[shopEffectArgs, report.ShopEffect](shopEffect),
+	})
+	encodeMore, planWhole, drawPlan = encodeWhole, design.Make, wholeMaking
+}
+
+// inPart reports whether this is the first program, which cannot do what the page asks of the whole one.
+func inPart() bool { return drawPlan == nil }
+
+// planWhole plans with the other lines, what moves the price and the schedule, as Making alone asks; nil in the first program.
+var planWhole func(field.Input, design.Heat) design.Production
+
+// drawPlan shows such a plan, with its pictures; nil in the first program.
+var drawPlan func(w *report.Writer, m *design.Production, room report.Room) report.MakingSection
+
+func wholeMaking(w *report.Writer, m *design.Production, room report.Room) report.MakingSection {
+	return w.Making(m, room)
+}
