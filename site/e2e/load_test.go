@@ -32,7 +32,7 @@ func TestPageLoadsFromASubPath(t *testing.T) {
 	page.Open("")
 	page.WaitMark("finwright:painted")
 	quiet(t, page)
-	for _, part := range []string{"engine.", "canvas."} {
+	for _, part := range []string{"first.", "canvas."} {
 		if !strings.Contains(strings.Join(page.Requests(), " "), chromium.Base+part) {
 			t.Errorf("%s was not asked for: %q", part, page.Requests())
 		}

@@ -162,7 +162,7 @@ func TestEntryTakesThePlaceOfWhatWasSetAside(t *testing.T) {
 func TestWorkerThatBreaksEarlyIsTold(t *testing.T) {
 	come := make(chan struct{})
 	address := host(t, func(_ http.ResponseWriter, r *http.Request) bool {
-		if strings.HasPrefix(r.URL.Path, "/engine.") {
+		if strings.HasPrefix(r.URL.Path, "/first.") {
 			select {
 			case <-come:
 			case <-r.Context().Done(): // the test has failed

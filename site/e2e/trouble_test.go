@@ -53,7 +53,7 @@ func TestUnhandledRejectionIsTold(t *testing.T) {
 
 // What keeps the engine from loading is told by name and stays, and the next change loads it after all.
 func TestEngineThatDoesNotLoadIsTold(t *testing.T) {
-	engine := func(r *http.Request) bool { return strings.HasPrefix(r.URL.Path, "/engine.") }
+	engine := func(r *http.Request) bool { return strings.HasPrefix(r.URL.Path, "/first.") }
 	for _, c := range []struct {
 		name, reason, words string
 		stop                func(w http.ResponseWriter, r *http.Request) bool
@@ -201,7 +201,7 @@ func TestPageFromADiskSaysSo(t *testing.T) {
 func TestStandstillIsTold(t *testing.T) {
 	var mended atomic.Bool
 	address := host(t, func(w http.ResponseWriter, r *http.Request) bool {
-		if mended.Load() || !strings.HasPrefix(r.URL.Path, "/engine.") {
+		if mended.Load() || !strings.HasPrefix(r.URL.Path, "/first.") {
 			return false
 		}
 		content, _ := os.ReadFile(filepath.Join(dist, r.URL.Path))
@@ -220,5 +220,42 @@ func TestStandstillIsTold(t *testing.T) {
 	mended.Store(true)
 	page.Type(entry("fin_height"), "11 mm")
 	page.WaitMark("finwright:drawn")
+	untroubled(page)
+}
+
+// The whole engine comes when it is first wanted. Where it does not, that is told, what the first program can goes on, and it is fetched with
+// the next press.
+func TestWholeEngineComesWhenItIsWanted(t *testing.T) {
+	var asked atomic.Int32
+	var mended atomic.Bool
+	address := host(t, func(w http.ResponseWriter, r *http.Request) bool {
+		if r.URL.Path == "/sw.js" { // else it fetches all
+			http.NotFound(w, r)
+			return true
+		}
+		if !strings.HasPrefix(r.URL.Path, "/engine.") {
+			return false
+		}
+		asked.Add(1)
+		if !mended.Load() {
+			http.NotFound(w, r)
+		}
+		return !mended.Load()
+	})
+	page := plain.Page(t, browser.Desk)
+	page.Go(address)
+	page.WaitMark("finwright:drawn")
+	waitState(page, "answered")
+	if asked.Load() > 0 {
+		t.Error("the whole engine is fetched though nobody wants it")
+	}
+	page.Click(id("section-making"))
+	told(page, "engine", "missing", "is missing")
+	page.Click(id("section-heat"))
+	page.WaitText(id("methods-used"), "ESDU 86022")
+	mended.Store(true)
+	page.Click(id("section-making"))
+	page.Wait(element("#verdicts") + ".rows.length > 20")
+	waitState(page, "answered")
 	untroubled(page)
 }

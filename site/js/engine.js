@@ -3,7 +3,6 @@
 
 import { EngineLost, Queue } from "./queue.js";
 import { createPool } from "./pool.js";
-import { beginsWith } from "./worker.js";
 
 export { EngineError, EngineLost } from "./queue.js";
 export { Cancelled } from "./pool.js";
@@ -12,7 +11,7 @@ export { Cancelled } from "./pool.js";
 
 /** @param {(slow: boolean) => void} [onSlow] told when a call takes long, and when that is over */
 export function createEngine(onSlow) {
-  const queue = new Queue(beginsWith(), onSlow);
+  const queue = new Queue("first", onSlow);
   queue.start();
 
   /**

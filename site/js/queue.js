@@ -1,7 +1,7 @@
 // @ts-check
 // One worker with an engine: calls in, answers out in their order. Who needs it: engine.js for the page, pool.js for lists.
 
-import { startWorker, wantWhole } from "./worker.js";
+import { startWorker } from "./worker.js";
 
 /** @typedef {import("./api.js").Methods} Methods */
 
@@ -114,7 +114,6 @@ export class Queue {
   /** The whole engine is wanted: what waits for it is refused if it does not come. */
   async grow() {
     if (this.growing) return;
-    wantWhole();
     const growing = (this.growing = startWorker("engine"));
     try {
       const worker = await growing;

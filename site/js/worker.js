@@ -10,12 +10,10 @@ import { progress, progressed, show, solved } from "./trouble.js";
 
 /**
  * What first.js begins and main.js goes on with, since each is bundled on its own; script: address of the blob;
- * program: that the first worker has; failed: it is not the first try.
- * @type {{script?: string, program?: Program, modules: Partial<Record<Program, Promise<WebAssembly.Module>>>, language?: Promise<string>, worker?: Promise<Worker>, failed?: boolean}}
+ * failed: it is not the first try.
+ * @type {{script?: string, modules: Partial<Record<Program, Promise<WebAssembly.Module>>>, language?: Promise<string>, worker?: Promise<Worker>, failed?: boolean}}
  */
 const begun = (globalThis.begun ??= { modules: {} });
-
-const WHOLE = "finwright.whole"; // there where the last visit wanted the whole engine: the next one begins with it
 
 /**
  * A program, for all workers: the first one compiles it, so that the page's thread has nothing to do with it, and it is
@@ -90,30 +88,9 @@ async function launch(program) {
 /** Has the first worker on its way before anybody asks for it. @param {string} script of all workers */
 export function prepareWorker(script) {
   begun.script = URL.createObjectURL(new Blob([script], { type: "text/javascript" }));
-  begun.program = remembered() ? "engine" : "first";
-  begun.worker = launch(begun.program);
+  begun.worker = launch("first");
   begun.worker.catch(() => {}); // told to the one who asks for it
 }
-
-function remembered() {
-  try {
-    return localStorage.getItem(WHOLE) !== null;
-  } catch {
-    return false; // storage is barred
-  }
-}
-
-/** The whole engine is wanted, now and by the next visit. */
-export function wantWhole() {
-  try {
-    localStorage.setItem(WHOLE, "");
-  } catch {
-    // The next visit begins with the first program, as this one did.
-  }
-}
-
-/** The program that the page's own worker begins with. @returns {Program} */
-export const beginsWith = () => begun.program ?? "first";
 
 /**
  * A worker with a program starting in it; it posts {ready: true} once the engine runs, then answers {id, method, args} by
@@ -122,7 +99,7 @@ export const beginsWith = () => begun.program ?? "first";
  * @returns {Promise<Worker>}
  */
 export async function startWorker(program) {
-  const first = program === begun.program ? begun.worker : undefined;
+  const first = program === "first" ? begun.worker : undefined;
   if (first) begun.worker = undefined;
   const worker = await (first ?? launch(program)).catch(({ reason, detail }) => {
     throw new LoadFailure(reason, detail); // the class in first.js is another one of the same name
