@@ -38,6 +38,7 @@ import { createStatus } from "./status.js";
 import { createSurvivors } from "./survivors.js";
 import { createTheme } from "./theme.js";
 import { createTools } from "./tools.js";
+import { createWays } from "./ways.js";
 import { keepAtRest } from "./store/earlier.js";
 import { newId, parsed } from "./store/local.js";
 import { keepSeen, lastSeen } from "./store/seen.js";
@@ -197,6 +198,9 @@ async function compare() {
   ];
   await Promise.all(options.map((one) => one.refresh()));
 }
+
+/** @type {ReturnType<typeof createWays>} */
+const ways = createWays(at("ways"), { show: async () => (await import("./show.js")).createShow(at("show"), { leave: ways.leave }) }, failed);
 
 const rows = createRows(engine, design, () => shop.text, at("changed"));
 
