@@ -10,6 +10,7 @@ import (
 	"finwright/core/document"
 	"finwright/core/field"
 	"finwright/core/message"
+	"finwright/core/outgoing"
 	"finwright/core/report"
 	"finwright/core/units"
 	"finwright/testdata/cases"
@@ -30,6 +31,8 @@ type form struct {
 	Helds    []compare.Held
 	Ladders  []string
 	MostKept int
+	Shown    []decider // the figures that may be shown to a customer
+	Slots    []slot    // places for those that are
 	// FirstView is JSON.
 	FirstView template.JS
 }
@@ -38,6 +41,12 @@ type form struct {
 type decider struct {
 	ID, Label string
 	House     bool // whether it decides until he chooses
+}
+
+// slot is a place for a figure that is shown, with the usual one.
+type slot struct {
+	Number int
+	Usual  string
 }
 
 type group struct {
@@ -69,6 +78,12 @@ func pageData(l language) form {
 	}
 	for _, known := range compare.Figures() {
 		f.Compared = append(f.Compared, decider{known.ID, l.texts.Text("figure." + known.ID), slices.Contains(report.OptionsDecide, known.ID)})
+	}
+	for _, id := range outgoing.Figures {
+		f.Shown = append(f.Shown, decider{ID: id, Label: l.texts.Text("figure." + id)})
+	}
+	for i, id := range outgoing.Usual {
+		f.Slots = append(f.Slots, slot{i + 1, id})
 	}
 	first := cases.First()
 	for _, known := range field.Groups {

@@ -42,6 +42,10 @@ var methods = map[string]method{
 	"beside":   with[besideArgs, standing](beside),
 	"outlines": with[outlinesArgs, outlined](outlines),
 
+	"send":    with[sendArgs, sent](send),
+	"receive": with[receiveArgs, received](receive),
+	"steps":   with[stepsArgs, stepped](steps),
+
 	"sure":       with[sureArgs, report.ShownSure](sure),
 	"sure_draws": with[drawsArgs, draws](sureDraws),
 
