@@ -29,6 +29,9 @@ var (
 // Usual are told until somebody picks others, in the order in which they stand: heat, what it takes, size and weight.
 var Usual = []string{"duty", "air_drop", "fin_od", "tube_weight"}
 
+// Slid are the entries that are slid until somebody picks others.
+var Slid = []string{"fin_height", "fin_pitch"}
+
 // MostFigures and MostEntries are picked.
 const (
 	MostFigures = 4

@@ -13,7 +13,7 @@ import (
 type Steps struct {
 	ID    string   `json:"id"`
 	Label string   `json:"label"`
-	Texts []string `json:"texts"` // as they are entered
+	Texts []string `json:"texts"` // as they are typed
 	Shown []string `json:"shown"` // as they read
 	At    int      `json:"at"`    // the place of the design's own; -1: it has none
 }
@@ -24,7 +24,7 @@ func (w Writer) Steps(f *field.Field, d document.Document, texts []string, at in
 	one := d.With(document.Differences{})
 	for _, text := range texts {
 		one.Fields[f.ID] = document.Entry{Text: text, Origin: document.Assumed}
-		out.Texts = append(out.Texts, text)
+		out.Texts = append(out.Texts, w.typed(f.KindOf(text), text))
 		out.Shown = append(out.Shown, w.stepShown(f, one))
 	}
 	return out

@@ -12,9 +12,8 @@ export async function saveFile(engine, kind, name, text) {
   download(text, filename);
 }
 
-/** The day here, as 2026-11-27: the engine reads no clock. */
-export function today() {
-  const now = new Date();
+/** The day here, as 2026-11-27: the engine reads no clock. @param {Date} [now] */
+export function today(now = new Date()) {
   return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
 }
 
