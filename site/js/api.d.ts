@@ -58,6 +58,8 @@ export interface CardArgs {
 export interface Card {
   rows: CardRow[];
   line: string;
+  totals: CardRow[];
+  told: string;
 }
 
 export interface ChangedArgs {

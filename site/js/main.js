@@ -180,7 +180,9 @@ const items = createItems(at("items"), at("items-open"), {
   head: design.setHead,
 });
 
-const keeping = createKeep(at("keep"), at("options-count"), design, engine, (ghosts, kept) => (sheet.behind(ghosts, kept) ? laidOut(design.refresh()) : undefined));
+/** The outlines that came with a customer's link. */
+const sentOutlines = () => (isReceived() ? /** @type {import("./sent.js").Received} */ (received).told.beside.filter(({ od }) => od > 0).map(({ od, fin_od }) => ({ od, fin_od })) : []);
+const keeping = createKeep(at("keep"), at("options-count"), design, engine, (ghosts, kept) => (sheet.behind(kept.length ? ghosts : sentOutlines(), kept) ? laidOut(design.refresh()) : undefined));
 /** @type {{refresh: () => Promise<void>}[] | null} what is shown of options */ let options = null;
 
 /** The design beside those that are kept; its script comes when it is first looked at. */
@@ -225,7 +227,7 @@ const ways = createWays(
         received: () => (isReceived() ? received : null),
         hold: (on) => sheet.holdScale(on || at("hold-scale").getAttribute("aria-pressed") === "true"),
         keep: at("keep"),
-        link: async (text) => at("said").dataset[(await copyLink(await pack(text, CUSTOMERS))) ? "linked" : "linkHere"],
+        link: async (/** @type {string} */ text) => at("said").dataset[(await copyLink(await pack(text, CUSTOMERS))) ? "linked" : "linkHere"],
         print: async () => {
           await sheet.ready();
           window.print();
@@ -396,11 +398,24 @@ function sent(arrived) {
   const yes = isReceived();
   if (document.body.toggleAttribute("data-received", yes)) {
     if (sections.asks("making") || sections.asks("compared")) sections.show(opening);
-    notes.tell("received", "received", "", () => design.replace(async () => ({ reply: await engine.call("edit", { document: design.history.entry.document, commands: [], ...sheet.area() }) })));
+    notes.tell("received", "received", "", takeOver);
+    if (arrived) sheet.behind(sentOutlines(), []);
   } else if (received) {
     notes.done("received", "received");
     dropFragment(received.carried);
+    if (arrived) sheet.behind([], []);
   }
+}
+
+/** What was sent is this page's own work from now on, and its own shop is asked. */
+function takeOver() {
+  if (!received) return;
+  dropFragment(received.carried);
+  received = null;
+  notes.done("received", "received");
+  document.body.removeAttribute("data-received");
+  design.keep();
+  design.refresh().catch(failed);
 }
 
 /** @param {() => void} draw */

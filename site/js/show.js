@@ -92,8 +92,9 @@ export function createShow(root, design, act) {
   /** @param {import("./api.js").Page} view */
   function read(view) {
     const kept = told?.beside[place];
-    const list = figures().flatMap((id) => view.headline?.filter((figure) => figure.id === id) ?? []);
-    const shown = list.map(({ id, label, value, unit, state, mark, absent }) => {
+    /** @type {{id: string, label: string, value: string, unit: string, state: string, mark: string, absent?: string}[]} as it was sent, it has the figures that were */
+    const list = asSent() ? (act.received()?.told.figures ?? []) : figures().flatMap((id) => view.headline?.filter((figure) => figure.id === id) ?? []);
+    const shown = list.map(({ id, label, value, unit, state, mark, absent = "" }) => {
       const than = kept?.values[told?.figures.findIndex((one) => one.id === id) ?? -1];
       return { id, label, value: value || (absent && "–"), unit, state, mark, than: than ? (root.dataset.than ?? "").replace("{place}", String(place + 1)).replace("{value}", than) : "" };
     });
@@ -205,11 +206,10 @@ export function createShow(root, design, act) {
       on = true;
       price.checked = false;
       readings.release();
-      document.body.toggleAttribute("data-received", act.received() !== null);
       root.focus({ preventScroll: true });
       settleScale();
       design.refresh().catch(act.failed);
-      if (document.fullscreenElement || !document.fullscreenEnabled) return;
+      if (document.fullscreenElement || !document.fullscreenEnabled || navigator.userActivation?.isActive === false) return; // a link opens here without a press
       document.documentElement.requestFullscreen().then(
         () => (ours = true),
         () => {}, // a window is enough

@@ -110,6 +110,14 @@ func encodeCard(e *encoder, v *report.Card) {
 	e.close(']')
 	e.key("line")
 	e.string(v.Line)
+	e.key("totals")
+	e.open('[')
+	for i := range v.Totals {
+		encodeCardRow(e, &v.Totals[i])
+	}
+	e.close(']')
+	e.key("told")
+	e.string(v.Told)
 	e.close('}')
 }
 

@@ -24,6 +24,5 @@ export function fillLeave(root, title, told) {
     ...(told.term ? [part("p", told.term)] : []),
     ...told.beside.map(({ said }) => part("p", said)),
     ...(told.beside.length ? [part("p", told.held, "held")] : []),
-    part("p", root.dataset.caution ?? "", "caution"),
   );
 }
