@@ -70,6 +70,7 @@ func TestWhatLeavesTheHouse(t *testing.T) {
 			}
 		}
 	}
+	page.Click(id("links-open"))
 	_, plainLink := customersLink(t, page, "customer-link")
 	clean("the link out of work", plainLink)
 	if strings.Contains(plainLink, "EUR") {

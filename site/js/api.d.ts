@@ -519,6 +519,7 @@ export interface SvgArgs {
   section?: string;
   sheet: DrawingArea;
   dark?: boolean;
+  alone?: boolean;
   shop?: string;
 }
 

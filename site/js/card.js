@@ -1,6 +1,8 @@
 // @ts-check
 // The tube in both systems of units, and what is asked for on the telephone: weight and area. Asked for when it is looked at.
 
+import { placeBeside } from "./popovers.js";
+
 /**
  * @param {HTMLElement} root a popover
  * @param {() => Promise<import("./api.js").Card | null>} ask
@@ -34,5 +36,6 @@ export function createCard(root, ask, onCopy) {
     fill(body, card.rows);
     lines[0].textContent = card.told;
     lines[1].textContent = card.line;
+    placeBeside(root);
   });
 }

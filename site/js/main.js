@@ -171,6 +171,22 @@ createCard(at("card"), async () => {
   const document = sheet.lastGood();
   return document ? engine.callLatest("card", "card", { document, shop: madeBy() }) : null;
 }, tools.copy);
+at("pictures").addEventListener(
+  "beforetoggle",
+  async () => {
+    const { createPictures } = await import("./pictures.js");
+    createPictures(at("pictures"), {
+      drawing: sheet.apart,
+      plot: sheet.plotApart,
+      title: () => at("design-title").value,
+      rest: design.rest,
+      marked: tools.marked,
+      say: tools.say,
+      failed,
+    });
+  },
+  { once: true },
+);
 const marked = (/** @type {string} */ value) => ({ op: "mark", text: value });
 const items = createItems(at("items"), at("items-open"), {
   take: design.take,
