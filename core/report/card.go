@@ -12,10 +12,13 @@ import (
 	"finwright/core/units"
 )
 
-// Card says a tube in both systems of units, and in one line of the reader's own.
+// Card says a tube in both systems of units, and in one line of the reader's own; and what is asked for on the telephone: weight and
+// area of a tube and of the order, in another line.
 type Card struct {
-	Rows []CardRow `json:"rows"`
-	Line string    `json:"line"`
+	Rows   []CardRow `json:"rows"`
+	Line   string    `json:"line"`
+	Totals []CardRow `json:"totals"`
+	Told   string    `json:"told"` // the totals
 }
 
 // CardRow is one quantity: SI and US as the two systems print it, Gauge where a wall is that of a wire gauge.
@@ -70,7 +73,34 @@ func (w Writer) Card(in field.Input, h design.Heat) Card {
 		args = append(args, fmt.Sprintf("v%d", i), print(w.System))
 	}
 	out.Line = w.say(message.New("card.line", args...))
+	out.Totals, out.Told = w.totals(in)
 	return out
+}
+
+// totals are mass and outside surface, bare ends among it, of one tube and, where it orders more, of all that are ordered.
+func (w Writer) totals(in field.Input) (rows []CardRow, said string) {
+	t, n := in.Tube, in.Job.Quantity
+	weight, area := float64(t.Weight()), float64(t.FinnedSurface()+t.PlainSurface())
+	all := float64(n)
+	args := []any{"count", n, "length", message.Amount{Kind: units.Distance, SI: float64(t.Length)}}
+	for _, v := range []struct {
+		key  string
+		kind units.Kind
+		si   float64
+	}{
+		{"tube_mass", units.Weight, weight},
+		{"tube_area", units.SurfacePerTube, area},
+		{"order_mass", units.Weight, weight * all},
+		{"order_area", units.SurfacePerTube, area * all},
+	} {
+		print := func(s units.System) string { return w.Texts.Numbers.Figure(v.kind, v.si, s).String() }
+		args = append(args, v.key, print(w.System))
+		rows = append(rows, CardRow{Label: w.say(message.New("card."+v.key, "count", n)), SI: print(units.SI), US: print(units.US)})
+	}
+	if n == 1 {
+		return rows[:2], w.say(message.New("card.told_one", args...))
+	}
+	return rows, w.say(message.New("card.told", args...))
 }
 
 // gaugeOf names the wire gauge that the wall is, if it is one.

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"finwright/core/design"
+	"finwright/core/document"
 	"finwright/core/message"
 	"finwright/core/units"
 	"finwright/testdata/cases"
@@ -39,6 +40,29 @@ func TestCardSaysTheTubeInBothSystems(t *testing.T) {
 			if got[want.Label] != want {
 				t.Errorf("%+v, want %+v", got[want.Label], want)
 			}
+		}
+	}
+}
+
+// What is asked for on the telephone, by hand: 5.6 m with two plain ends of 40 mm, 120 of them. 1.2109 kg/m of tube over all and
+// 0.6069 kg/m of fins over 5.52 m make 10.13 kg; 1.7007 m2/m over 5.52 m and pi 25.4 mm over 80 mm make 9.394 m2.
+func TestCardTellsWeightAndArea(t *testing.T) {
+	for count, want := range map[string]string{
+		"120": "120 tubes of 5600 mm: 10.13 kg and 9.394 m² each, 1216 kg and 1127 m² in all",
+		"1":   "One tube of 5600 mm: 10.13 kg and 9.394 m²",
+	} {
+		d := cases.First()
+		d.Fields["quantity"] = document.Entry{Text: count, Origin: document.Customer}
+		in, h, err := design.ReadAndRate(d, nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		card := Writer{Texts: message.English(), System: units.SI}.Card(in, h)
+		if card.Told != want {
+			t.Errorf("%q, want %q", card.Told, want)
+		}
+		if rows := map[string]int{"120": 4, "1": 2}[count]; len(card.Totals) != rows {
+			t.Errorf("%+v", card.Totals)
 		}
 	}
 }

@@ -10,6 +10,7 @@ import (
 	"finwright/core/document"
 	"finwright/core/field"
 	"finwright/core/message"
+	"finwright/core/outgoing"
 	"finwright/core/report"
 	"finwright/core/units"
 	"finwright/testdata/cases"
@@ -30,6 +31,9 @@ type form struct {
 	Helds    []compare.Held
 	Ladders  []string
 	MostKept int
+	Shown    []decider // the figures that may be shown to a customer
+	Slots    []slot    // places for those that are
+	Slides   []string  // the entries that are slid until somebody picks others
 	// FirstView is JSON.
 	FirstView template.JS
 }
@@ -38,6 +42,12 @@ type form struct {
 type decider struct {
 	ID, Label string
 	House     bool // whether it decides until he chooses
+}
+
+// slot is a place for a figure that is shown, with the usual one.
+type slot struct {
+	Number int
+	Usual  string
 }
 
 type group struct {
@@ -62,13 +72,19 @@ type choice struct{ ID, Text string }
 func pageData(l language) form {
 	f := form{
 		Language: l.code, Root: l.root(), Wrong: counted(l.texts, "page.wrong", document.MaxEntries()),
-		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, Ladders: compare.Ladders, MostKept: document.MostKept,
+		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, Ladders: compare.Ladders, Slides: outgoing.Slid, MostKept: document.MostKept,
 	}
 	for _, id := range report.Deciding {
 		f.Deciding = append(f.Deciding, decider{id, l.texts.Text("figure." + id), slices.Contains(report.Decides, id)})
 	}
 	for _, known := range compare.Figures() {
 		f.Compared = append(f.Compared, decider{known.ID, l.texts.Text("figure." + known.ID), slices.Contains(report.OptionsDecide, known.ID)})
+	}
+	for _, id := range outgoing.Figures {
+		f.Shown = append(f.Shown, decider{ID: id, Label: l.texts.Text("figure." + id)})
+	}
+	for i, id := range outgoing.Usual {
+		f.Slots = append(f.Slots, slot{i + 1, id})
 	}
 	first := cases.First()
 	for _, known := range field.Groups {

@@ -143,7 +143,7 @@ func TestKeysReachWhatTabPasses(t *testing.T) {
 		t.Errorf("the last tool is %s", got)
 	}
 	page.Press(kb.Home)
-	if got := at(); got != "units-si" {
+	if got := at(); got != "way-work" {
 		t.Errorf("the first tool is %s", got)
 	}
 	browser.Eval[bool](page, `(document.querySelector("#groups .name[tabindex='0']").focus(), true)`)

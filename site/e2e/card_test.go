@@ -21,6 +21,6 @@ func TestCardOfBothUnits(t *testing.T) {
 	page.Wait(`!document.querySelector("#card").matches(":popover-open")`)
 	enter(page, "tube_wall", "2 mm")
 	page.Click(id("card"))
-	page.Wait(`document.querySelector("#card .line").textContent.includes("× 2 mm")`)
+	page.Wait(`document.querySelector("#card .line:last-of-type").textContent.includes("× 2 mm")`)
 	page.Press("\x1b")
 }

@@ -20,6 +20,7 @@ import (
 func linkOf(t *testing.T, page *browser.Page) string {
 	t.Helper()
 	browser.Eval[bool](page, `(globalThis.copied = "", navigator.clipboard.writeText = async (text) => { copied = text; }, true)`)
+	page.Click(id("links-open"))
 	page.Click(id("link"))
 	page.Wait(`copied.includes("#d=")`)
 	_, fragment, _ := strings.Cut(browser.Eval[string](page, "copied"), "#")
@@ -66,6 +67,7 @@ func TestLinkOpensInAnotherProfile(t *testing.T) {
 
 	// Where the clipboard is barred, the address line has the link.
 	browser.Eval[bool](other, `(navigator.clipboard.writeText = () => Promise.reject(new Error("barred")), true)`)
+	other.Click(id("links-open"))
 	other.Click(id("link"))
 	other.Wait(`location.hash.startsWith("#d=")`)
 }

@@ -14,6 +14,7 @@ export interface Methods {
   moves: { args: MovesArgs; reply: MovedBy };
   open: { args: OpenArgs; reply: Opened };
   outlines: { args: OutlinesArgs; reply: Outlined };
+  receive: { args: ReceiveArgs; reply: Received };
   rows: { args: RowsArgs; reply: Listed };
   save: { args: SaveArgs; reply: Saved };
   search_binds: { args: SearchBindsArgs; reply: SearchBinds };
@@ -25,10 +26,12 @@ export interface Methods {
   search_start: { args: SearchStartArgs; reply: SearchStarted };
   search_told: { args: SearchToldArgs; reply: SearchTold };
   seen: { args: SeenArgs; reply: Reply };
+  send: { args: SendArgs; reply: Sent };
   shop: { args: ShopArgs; reply: ShopReply };
   shop_edit: { args: EditShopArgs; reply: ShopReply };
   shop_effect: { args: ShopEffectArgs; reply: ShopEffect };
   start: { args: StartArgs; reply: Started };
+  steps: { args: StepsArgs; reply: Stepped };
   sure: { args: SureArgs; reply: ShownSure };
   sure_draws: { args: DrawsArgs; reply: Draws };
   svg: { args: SvgArgs; reply: Drawn };
@@ -55,6 +58,8 @@ export interface CardArgs {
 export interface Card {
   rows: CardRow[];
   line: string;
+  totals: CardRow[];
+  told: string;
 }
 
 export interface ChangedArgs {
@@ -237,6 +242,31 @@ export interface Outlined {
   ghosts: Ghost[];
 }
 
+export interface ReceiveArgs {
+  text: string;
+  sheet: DrawingArea | null;
+  section?: string;
+  quantity?: string;
+  shop?: string;
+  room?: Room;
+  day?: string;
+  first?: boolean;
+  headline?: string[];
+  glimpse?: boolean;
+  axes?: Axes[];
+  lists?: boolean;
+}
+
+export interface Received {
+  document: Document;
+  steps?: Document[];
+  view: Page;
+  job: Job;
+  item: string;
+  told: Told;
+  shop: string;
+}
+
 export interface RowsArgs {
   documents: Document[];
   shop?: string;
@@ -374,6 +404,18 @@ export interface SeenArgs {
   lists?: boolean;
 }
 
+export interface SendArgs {
+  document: Document;
+  kept: Document[];
+  shop?: string;
+  picked: Picked;
+}
+
+export interface Sent {
+  told: Told;
+  text: string;
+}
+
 export interface ShopArgs {
   shop: string;
 }
@@ -429,6 +471,16 @@ export interface Started {
   notice: string;
 }
 
+export interface StepsArgs {
+  document: Document;
+  entries: string[];
+  shop?: string;
+}
+
+export interface Stepped {
+  entries: Steps[];
+}
+
 export interface SureArgs {
   document: Document;
   shop?: string;
@@ -467,6 +519,7 @@ export interface SvgArgs {
   section?: string;
   sheet: DrawingArea;
   dark?: boolean;
+  alone?: boolean;
   shop?: string;
 }
 
@@ -692,6 +745,18 @@ export interface Ghost {
   fin_od: number;
 }
 
+export interface Told {
+  day: string;
+  tube: string;
+  figures: Figure[];
+  price: Figure[];
+  term: string;
+  refused: string[];
+  held: string;
+  beside: Beside[];
+  entries: string[];
+}
+
 export interface ShownRow {
   cells: ShownCell[];
   state: string;
@@ -763,6 +828,15 @@ export interface SearchChart {
   points: SearchPoint[];
 }
 
+export interface Picked {
+  figures: string[];
+  entries: string[];
+  held: string;
+  price: boolean;
+  day: string;
+  until: string;
+}
+
 export interface ShopTables {
   name: string;
   tables: ShopTable[];
@@ -785,6 +859,14 @@ export interface ShopEffectRow {
   label: string;
   unit: string;
   cells: ShopEffectCell[];
+}
+
+export interface Steps {
+  id: string;
+  label: string;
+  texts: string[];
+  shown: string[];
+  at: number;
 }
 
 export interface ShownBand {
@@ -1047,6 +1129,22 @@ export interface Head {
   revision: string;
   received: string;
   due: string;
+}
+
+export interface Figure {
+  id: string;
+  label: string;
+  value: string;
+  unit: string;
+  state: string;
+  mark: string;
+}
+
+export interface Beside {
+  said: string;
+  values: string[];
+  od: number;
+  fin_od: number;
 }
 
 export interface ShownCell {

@@ -12,19 +12,19 @@ export async function saveFile(engine, kind, name, text) {
   download(text, filename);
 }
 
-/** The day here, as 2026-11-27: the engine reads no clock. */
-export function today() {
-  const now = new Date();
+/** The day here, as 2026-11-27: the engine reads no clock. @param {Date} [now] */
+export function today(now = new Date()) {
   return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
 }
 
 /**
- * @param {string} text
+ * @param {BlobPart} text
  * @param {string} filename
+ * @param {string} [type]
  */
-function download(text, filename) {
+export function download(text, filename, type = "application/json") {
   const anchor = document.createElement("a");
-  anchor.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+  anchor.href = URL.createObjectURL(new Blob([text], { type }));
   anchor.download = filename;
   anchor.click();
   URL.revokeObjectURL(anchor.href);

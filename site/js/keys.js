@@ -6,7 +6,7 @@ import { halfTyped } from "./form.js";
 /** @param {{undo: () => void, redo: () => void}} design */
 export function watchKeys(design) {
   document.addEventListener("keydown", (event) => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || halfTyped(document.activeElement) || document.querySelector(":modal, .room[open]")) return;
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || halfTyped(document.activeElement) || document.querySelector("dialog:modal, .room[open]")) return;
     const key = event.key.toLowerCase();
     if (key === "z" && !event.shiftKey) design.undo();
     else if (key === "y" || key === "z") design.redo();

@@ -1,22 +1,24 @@
 // @ts-check
 // Links: the text of a saved design after the # of the address, deflated and in URL-safe base64, so that no server sees it.
 
-const PREFIX = "d=";
+export const INTERNAL = "d="; // a whole design
+export const CUSTOMERS = "o="; // what may leave the house of one
+const PREFIX = 2; // letters
 const MOST = 1 << 20; // bytes that a link may unpack to, against a hostile one
 const DAMAGED = "?"; // no design file: the engine says so
 
-/** @param {string} text @returns {Promise<string>} what goes after the # */
-export async function pack(text) {
+/** @param {string} text @param {string} [kind] @returns {Promise<string>} what goes after the # */
+export async function pack(text, kind = INTERNAL) {
   const packed = new Blob([text]).stream().pipeThrough(new CompressionStream("deflate-raw"));
   const bytes = new Uint8Array(await new Response(packed).arrayBuffer());
   const base64 = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(""));
-  return PREFIX + base64.replaceAll("+", "-").replaceAll("/", "_").replaceAll("=", "");
+  return kind + base64.replaceAll("+", "-").replaceAll("/", "_").replaceAll("=", "");
 }
 
 /** @param {string} fragment @returns {Promise<string>} the text that was packed, or what is none */
 export async function unpack(fragment) {
   try {
-    const base64 = fragment.slice(PREFIX.length).replaceAll("-", "+").replaceAll("_", "/");
+    const base64 = fragment.slice(PREFIX).replaceAll("-", "+").replaceAll("_", "/");
     const bytes = Uint8Array.from(atob(base64), (char) => char.charCodeAt(0));
     const reader = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw")).getReader();
     const decoder = new TextDecoder();
@@ -36,7 +38,7 @@ export async function unpack(fragment) {
 /** What an address carries after #. */
 export function fragment() {
   const carried = location.hash.slice(1);
-  return carried.startsWith(PREFIX) ? carried : "";
+  return [INTERNAL, CUSTOMERS].some((kind) => carried.startsWith(kind)) ? carried : "";
 }
 
 /** Once it is opened the address is plain, so that a reload does not undo later work. @param {string} carried */

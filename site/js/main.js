@@ -17,7 +17,7 @@ import { createHeat } from "./heat.js";
 import { createItems } from "./items.js";
 import { alone, saveable } from "./job.js";
 import { linkSameThings } from "./linked.js";
-import { copyLink, dropFragment, fragment, pack, unpack, withdrawLink } from "./links.js";
+import { copyLink, CUSTOMERS, dropFragment, fragment, pack, unpack, withdrawLink } from "./links.js";
 import { LoadFailure, whyMissing } from "./loader.js";
 import { createMaking } from "./making.js";
 import { createShop } from "./shop.js";
@@ -38,6 +38,7 @@ import { createStatus } from "./status.js";
 import { createSurvivors } from "./survivors.js";
 import { createTheme } from "./theme.js";
 import { createTools } from "./tools.js";
+import { createWays } from "./ways.js";
 import { keepAtRest } from "./store/earlier.js";
 import { newId, parsed } from "./store/local.js";
 import { keepSeen, lastSeen } from "./store/seen.js";
@@ -50,6 +51,12 @@ const COPY = 20000; // ms until the copy for use without a network is made, pain
 
 const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
 const text = (/** @type {string} */ value, /** @type {string} */ field) => ({ op: "set", values: [{ field, text: value }] });
+
+/** @type {(import("./sent.js").Received & {carried: string}) | null} what a customer's link brought, and the link */ let received = null;
+/** The shop that is asked: a design that was sent has none, while it is in hand. */
+const madeBy = () => (isReceived() ? /** @type {any} */ (received).shop : shop.text);
+const isReceived = () => received !== null && design.history.job?.work === received.work;
+/** @type {ReturnType<typeof import("./show.js").createShow> | null} */ let showing = null;
 
 /** @type {import("./form.js").Asides} */ let asides = new Map();
 let lastShown = ""; // the document, as text
@@ -64,8 +71,8 @@ const shop = createShop(at("shop"), at("shop-open"), engine, () => sheet.lastGoo
 const sections = createSections(at("sections"), (section) => showSection(section).catch(failed), () => showContents(at("figures"), at("plots")));
 const opening = sections.current; // the section that the page comes with
 const sheet = createSheet(at("drawing"), at("paper"), at("plots"), at("map-quantity"), engine, design, sections, (live) => ({
-  shop: shop.text,
-  headline: deciding.chosen,
+  shop: madeBy(),
+  headline: ways.current === "show" && showing ? showing.headline : deciding.chosen,
   ...(sections.asks("making") ? { room: making.room(live), day: today() } : {}),
 }), at("fit-axes"), { onFailure: notDrawn, onResize: () => laidOut(design.refresh()).catch(failed) });
 
@@ -94,11 +101,11 @@ const working = createWorking(
   async (figure, section, of) => {
     await design.rest(); // a figure that was last seen may be pressed before there is an answer
     const document = of?.document ?? sheet.lastGood();
-    return document ? engine.callLatest("working", "working", { document, figure, section, shop: shop.text }) : null;
+    return document ? engine.callLatest("working", "working", { document, figure, section, shop: madeBy() }) : null;
   },
   async (figure, of) => {
     const document = of?.document ?? sheet.lastGood();
-    return document ? engine.callLatest("moves", "moves", { document, figure, shop: shop.text }) : null;
+    return document ? engine.callLatest("moves", "moves", { document, figure, shop: madeBy() }) : null;
   },
   (figure) => tools.copyFigure(figure),
   (figure, section, of) => copyLine({ figure }, section, of?.document),
@@ -113,7 +120,7 @@ const working = createWorking(
 async function copyLine(what, section = sections.current, of = undefined) {
   await design.rest();
   const document = of ?? sheet.lastGood();
-  const said = document && (await engine.callLatest("line", "line", { document, section, shop: shop.text, ...what }).catch(() => null)); // of one that is gone by now there is nothing to copy
+  const said = document && (await engine.callLatest("line", "line", { document, section, shop: madeBy(), ...what }).catch(() => null)); // of one that is gone by now there is nothing to copy
   if (said) await tools.copy(said.line);
 }
 
@@ -147,6 +154,13 @@ const tools = createTools(design, answer, {
     const { text } = await engine.call("save", { job: alone(design.history.entry.document, design.history.job?.items.get(design.history.hand), design.history.job) });
     return copyLink(await pack(text));
   },
+  /** Without a price: one is turned on in Show. */
+  async customerLink() {
+    await design.rest();
+    const { inSight, usual } = await import("./sent.js");
+    const { text } = await engine.call("send", { ...inSight(design.history.entry), picked: usual(today()), shop: madeBy() });
+    return copyLink(await pack(text, CUSTOMERS));
+  },
   async print() {
     await design.rest();
     await sheet.ready();
@@ -155,8 +169,24 @@ const tools = createTools(design, answer, {
 });
 createCard(at("card"), async () => {
   const document = sheet.lastGood();
-  return document ? engine.callLatest("card", "card", { document, shop: shop.text }) : null;
+  return document ? engine.callLatest("card", "card", { document, shop: madeBy() }) : null;
 }, tools.copy);
+at("pictures").addEventListener(
+  "beforetoggle",
+  async () => {
+    const { createPictures } = await import("./pictures.js");
+    createPictures(at("pictures"), {
+      drawing: sheet.apart,
+      plot: sheet.plotApart,
+      title: () => at("design-title").value,
+      rest: design.rest,
+      marked: tools.marked,
+      say: tools.say,
+      failed,
+    });
+  },
+  { once: true },
+);
 const marked = (/** @type {string} */ value) => ({ op: "mark", text: value });
 const items = createItems(at("items"), at("items-open"), {
   take: design.take,
@@ -166,7 +196,9 @@ const items = createItems(at("items"), at("items-open"), {
   head: design.setHead,
 });
 
-const keeping = createKeep(at("keep"), at("options-count"), design, engine, (ghosts, kept) => (sheet.behind(ghosts, kept) ? laidOut(design.refresh()) : undefined));
+/** The outlines that came with a customer's link. */
+const sentOutlines = () => (isReceived() ? /** @type {import("./sent.js").Received} */ (received).told.beside.filter(({ od }) => od > 0).map(({ od, fin_od }) => ({ od, fin_od })) : []);
+const keeping = createKeep(at("keep"), at("options-count"), design, engine, (ghosts, kept) => (sheet.behind(kept.length ? ghosts : sentOutlines(), kept) ? laidOut(design.refresh()) : undefined));
 /** @type {{refresh: () => Promise<void>}[] | null} what is shown of options */ let options = null;
 
 /** The design beside those that are kept; its script comes when it is first looked at. */
@@ -175,30 +207,55 @@ async function compare() {
   const [{ createOptions }, { createSure }, { createTheirs }, { createFind }] = await Promise.all([import("./options.js"), import("./sure.js"), import("./theirs.js"), import("./find.js")]);
   options ??= [
     createOptions(at("options"), at("options-said"), design, {
-      compare: (args) => engine.callLatest("compare", "compare", { ...args, shop: shop.text }),
+      compare: (args) => engine.callLatest("compare", "compare", { ...args, shop: madeBy() }),
       open: (figure, from, section, of) => working.open(figure, from, section, of),
       copy: tools.copy,
       decides: deciding.ticked,
       reason,
     }),
     createSure(at("sure"), design, {
-      sure: (slot, args) => engine.callLatest(slot, "sure", { ...args, shop: shop.text }),
-      draws: (list, onReply) => engine.batch("sure_draws", list.map((one) => ({ ...one, shop: shop.text })), onReply),
+      sure: (slot, args) => engine.callLatest(slot, "sure", { ...args, shop: madeBy() }),
+      draws: (list, onReply) => engine.batch("sure_draws", list.map((one) => ({ ...one, shop: madeBy() })), onReply),
       reason,
     }),
     createFind(at("find"), design, {
-      ask: (method, args) => engine.call(method, { ...args, shop: shop.text }),
-      chunks: (list, onReply) => engine.batch("search_chunk", list.map((one) => ({ ...one, shop: shop.text })), onReply),
+      ask: (method, args) => engine.call(method, { ...args, shop: madeBy() }),
+      chunks: (list, onReply) => engine.batch("search_chunk", list.map((one) => ({ ...one, shop: madeBy() })), onReply),
       today,
-      shop: () => shop.text,
+      shop: madeBy,
       reason,
     }),
-    createTheirs(at("theirs"), design, (args) => engine.callLatest("theirs", "conventions", { ...args, shop: shop.text })),
+    createTheirs(at("theirs"), design, (args) => engine.callLatest("theirs", "conventions", { ...args, shop: madeBy() })),
   ];
   await Promise.all(options.map((one) => one.refresh()));
 }
 
-const rows = createRows(engine, design, () => shop.text, at("changed"));
+/** @type {ReturnType<typeof createWays>} */
+const ways = createWays(
+  at("ways"),
+  {
+    async show() {
+      const { createShow } = await import("./show.js");
+      return (showing ??= createShow(at("show"), design, {
+        leave: () => ways.leave(),
+        send: (args) => engine.callLatest("send", "send", { ...args, shop: madeBy() }),
+        steps: (args) => engine.callLatest("steps", "steps", { ...args, shop: madeBy() }),
+        received: () => (isReceived() ? received : null),
+        hold: (on) => sheet.holdScale(on || at("hold-scale").getAttribute("aria-pressed") === "true"),
+        keep: at("keep"),
+        link: async (/** @type {string} */ text) => at("said").dataset[(await copyLink(await pack(text, CUSTOMERS))) ? "linked" : "linkHere"],
+        print: async () => {
+          await sheet.ready();
+          window.print();
+        },
+        failed,
+      }));
+    },
+  },
+  failed,
+);
+
+const rows = createRows(engine, design, madeBy, at("changed"));
 
 const rest = keepAtRest(
   async (document) => (await engine.callLatest("earlier", "svg", { document, sheet: { width: 320, height: 200 } }).catch(() => null))?.svg ?? "",
@@ -285,8 +342,10 @@ function show({ document, view }, { settled, since, arrived = false }) {
   tools.show(view);
   items.show({ ...design.history.entry, document });
   keeping.show(design.history.entry);
+  sent(arrived);
+  showing?.show(view, { settled, arrived });
   if (settled) {
-    rows.settled();
+    if (!isReceived()) rows.settled();
     keeping.settled(design.history.entry).catch(failed);
     compare().catch(failed);
     for (const reach of groups) reach();
@@ -334,6 +393,7 @@ function glimpsed(document, view, since) {
   timed("figures", () => {
     form.pulled(view.fields);
     figures.show(view, () => {});
+    if (ways.current === "show") showing?.show(view, { settled: false });
     if (view.bars) heat.bars(view.bars);
   });
 }
@@ -347,6 +407,31 @@ function follow(document, { followed }) {
   const text = JSON.stringify(document);
   if (followed || text !== lastShown) write(at("followed"), followed);
   lastShown = text;
+}
+
+/** What a customer's link brought is shown as it was sent, and told so; what takes its place is not. @param {boolean} arrived */
+function sent(arrived) {
+  const yes = isReceived();
+  if (document.body.toggleAttribute("data-received", yes)) {
+    if (sections.asks("making") || sections.asks("compared")) sections.show(opening);
+    notes.tell("received", "received", "", takeOver);
+    if (arrived) sheet.behind(sentOutlines(), []);
+  } else if (received) {
+    notes.done("received", "received");
+    dropFragment(received.carried);
+    if (arrived) sheet.behind([], []);
+  }
+}
+
+/** What was sent is this page's own work from now on, and its own shop is asked. */
+function takeOver() {
+  if (!received) return;
+  dropFragment(received.carried);
+  received = null;
+  notes.done("received", "received");
+  document.body.removeAttribute("data-received");
+  design.keep();
+  design.refresh().catch(failed);
 }
 
 /** @param {() => void} draw */
@@ -398,6 +483,7 @@ function answered(state) {
 function keep(pending, work) {
   withdrawLink();
   tools.steps();
+  if (work && isReceived()) return; // it is not this page's work until somebody takes it
   notes.tell("design", work ? keepWorking({ ...work, pending }) : keepEntered(pending));
   rememberSoon();
 }
@@ -435,11 +521,20 @@ function failed(error) {
   console.error(error);
 }
 
+/** A customer's link opens in Show; it stays in the address, so that a reload shows again what was sent. @param {string} carried @param {string} text */
+async function receive(carried, text) {
+  const { told, shop, ...reply } = await engine.call("receive", { text, ...sheet.area(), section: opening });
+  received = { work: newId(), told, shop, document: JSON.stringify(reply.document), carried };
+  ways.show("show");
+  return { reply, looked: true, work: received.work };
+}
+
 /** A link opens over the design in hand, which undo brings back; only looked at, it is no work. @param {string} carried */
 const openLink = (carried) =>
   design.replace(async () => {
     const text = await unpack(carried);
     try {
+      if (carried.startsWith(CUSTOMERS)) return await receive(carried, text);
       const reply = await engine.call("open", { text, link: true, ...sheet.area() });
       dropFragment(carried);
       notes.tell("link", "");

@@ -374,19 +374,38 @@ class Chart {
   /** A picture for the printer, which does not wait: the same whatever the window is, and finer than a screen. */
   print() {
     if (!this.shown || !this.area.offsetParent) return;
-    this.paper = document.createElement("canvas");
+    this.paper = this.layers(PAPER).whole;
     this.paper.className = "paper";
-    this.paper.width = PAPER.width * PAPER.ratio;
-    this.paper.height = PAPER.height * PAPER.ratio;
-    this.chart.resize(PAPER); // at once, with all that was to wait for a frame
-    this.bands.paint(this.chart, PAPER.ratio);
-    const pen = /** @type {CanvasRenderingContext2D} */ (this.paper.getContext("2d"));
-    if (this.map) pen.drawImage(this.bands.sheet, 0, 0);
-    pen.drawImage(this.chart.getRenderedCanvas({ pixelRatio: PAPER.ratio }), 0, 0);
-    this.beside.paint(pen, this.chart, PAPER.ratio, this.rings.widths, this.rings.heights, this.plot.ring.paper);
-    this.rings.paint(pen, this.chart, PAPER.ratio, this.plot.ring);
     this.area.append(this.paper);
     this.resize();
+  }
+
+  /**
+   * What the chart consists of, at another size: what lies under it, its option, what lies over it, and all of it in one.
+   * @param {{width: number, height: number, ratio: number}} size
+   */
+  layers({ width, height, ratio }) {
+    const [under, over, whole] = [0, 1, 2].map(() => Object.assign(document.createElement("canvas"), { width: Math.round(width * ratio), height: Math.round(height * ratio) }));
+    const [below, above, pen] = [under, over, whole].map((canvas) => /** @type {CanvasRenderingContext2D} */ (canvas.getContext("2d")));
+    this.chart.resize({ width, height }); // at once, with all that was to wait for a frame
+    this.bands.paint(this.chart, ratio);
+    if (this.map) below.drawImage(this.bands.sheet, 0, 0);
+    this.beside.paint(above, this.chart, ratio, this.rings.widths, this.rings.heights, this.plot.ring.paper);
+    this.rings.paint(above, this.chart, ratio, this.plot.ring);
+    for (const layer of [under, this.chart.getRenderedCanvas({ pixelRatio: ratio }), over]) pen.drawImage(layer, 0, 0);
+    return { under, over, whole, option: this.chart.getOption(), width, height };
+  }
+
+  /** Apart from the page, on white paper and at the size that it has in sight. @param {number} ratio pixels for each of the page's */
+  apart(ratio) {
+    const dark = this.dark;
+    this.dark = false;
+    this.show();
+    const layers = this.layers({ width: this.chart.getWidth(), height: this.chart.getHeight(), ratio });
+    this.dark = dark;
+    this.show();
+    this.resize();
+    return layers;
   }
 
   resize() {
@@ -498,6 +517,9 @@ export async function createPlots(root, hand) {
     get loose() {
       return [...figures.values()].some(({ axes, update }) => axes && update?.loose);
     },
+
+    /** A chart in sight apart from the page. @param {string} id @param {number} ratio */
+    apart: (id, ratio) => figures.get(id)?.apart(ratio) ?? null,
 
     /** What is kept beside the design. @param {import("./api.js").BesidePlot[]} list */
     beside(list) {

@@ -19,6 +19,11 @@ function place(event) {
   const popover = event.target;
   if (!(popover instanceof HTMLElement) || /** @type {ToggleEvent} */ (event).newState !== "open") return;
   see(popover, true);
+  placeBeside(popover);
+}
+
+/** Puts an open popover where it has room; again when what it holds has come. @param {HTMLElement} popover */
+export function placeBeside(popover) {
   const button = document.querySelector(`[popovertarget="${popover.id}"]`);
   if (!button) return;
   const from = button.getBoundingClientRect();

@@ -90,10 +90,10 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     if (now === besideOf && (reply || !asked)) plots.beside(reply?.plots ?? []);
   }
 
-  /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot @param {import("./api.js").DrawingArea} sheet @param {boolean} dark whether its paper is */
-  async function picture(slot, sheet, dark) {
+  /** The drawing as a picture; null when a newer one has been asked for. @param {string} slot @param {import("./api.js").DrawingArea} sheet @param {{dark?: boolean, alone?: boolean}} how dark: its paper is; alone: for other programs */
+  async function picture(slot, sheet, how) {
     if (!good) return null;
-    const reply = await engine.callLatest(slot, "svg", { document: good.document, section: sections.current, sheet, dark, shop: more(false).shop });
+    const reply = await engine.callLatest(slot, "svg", { document: good.document, section: sections.current, sheet, ...how, shop: more(false).shop });
     return reply?.svg ?? null;
   }
 
@@ -104,7 +104,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     drawing = createDrawing(drawingRoot, {
       ...hand,
       onRest: onResize,
-      requestSVG: () => picture("screen", size(), theme() === "dark"),
+      requestSVG: () => picture("screen", size(), { dark: theme() === "dark" }),
       onFailure,
       controls: /** @type {Element} */ (document.getElementById("zoom")),
       above: [.../** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll(".decides, #status"))],
@@ -119,7 +119,7 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
     clearTimeout(idle);
     await loadMap();
     const drawn = good?.document;
-    const text = await picture("paper", { ...PAPER, ...behind() }, false).catch(onFailure);
+    const text = await picture("paper", { ...PAPER, ...behind() }, {}).catch(onFailure);
     if (!text || drawn !== good?.document) return;
     paper.replaceChildren(new DOMParser().parseFromString(text, "image/svg+xml").documentElement);
     paperOf = JSON.stringify(drawn);
@@ -160,6 +160,11 @@ export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, 
       return others;
     },
     ready,
+
+    /** The drawing for other programs; null where there is none. */
+    apart: () => picture("apart", { ...PAPER, ...behind() }, { alone: true }),
+    /** A plot for other programs. @param {string} id @param {number} ratio */
+    plotApart: (id, ratio) => plots?.apart(id, ratio) ?? null,
 
     /**
      * @param {import("./api.js").Document} document

@@ -15,7 +15,7 @@ function onEachPage(place, text) {
 /**
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
  * @param {{whole: boolean}} answer whether the figures belong to the entries
- * @param {{example: (id: string) => void, save: () => Promise<boolean>, link: () => Promise<boolean>, print: () => Promise<void>}} act
+ * @param {{example: (id: string) => void, save: () => Promise<boolean>, link: () => Promise<boolean>, customerLink: () => Promise<boolean>, print: () => Promise<void>}} act
  */
 export function createTools(design, answer, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
@@ -43,6 +43,7 @@ export function createTools(design, answer, act) {
     say((await act.save()) ? "saved" : "savedWithout");
   });
   at("link").addEventListener("click", async () => say((await act.link()) ? "linked" : "linkHere"));
+  at("customer-link").addEventListener("click", async () => say((await act.customerLink()) ? "linked" : "linkHere"));
   at("print").addEventListener("click", act.print);
   const [printed, whose] = [at("printed"), at("whose")];
   const version = asset("engine.wasm.gz").split(".").at(-3) ?? "";

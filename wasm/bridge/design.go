@@ -328,8 +328,9 @@ type svgArgs struct {
 	Document document.Document `json:"document"`
 	Section  string            `json:"section,omitempty"`
 	Sheet    drawingArea       `json:"sheet"`
-	Dark     bool              `json:"dark,omitempty"` // the paper is dark
-	Shop     string            `json:"shop,omitempty"` // a capability file; empty: the one that ships
+	Dark     bool              `json:"dark,omitempty"`  // the paper is dark
+	Alone    bool              `json:"alone,omitempty"` // it is for other programs: with colours and letters of its own, on white
+	Shop     string            `json:"shop,omitempty"`  // a capability file; empty: the one that ships
 }
 
 type drawn struct {
@@ -350,5 +351,9 @@ func picture(a svgArgs) (drawn, error) {
 		res := design.Result{Heat: h}
 		metal = res.AddField(&in)
 	}
-	return drawn{svg.Write(compose(in, h, a.Document.Units, a.Sheet, metal), svg.Style{Dark: a.Dark})}, nil
+	style := svg.Style{Dark: a.Dark}
+	if a.Alone {
+		style = svg.Alone
+	}
+	return drawn{svg.Write(compose(in, h, a.Document.Units, a.Sheet, metal), style)}, nil
 }

@@ -11,6 +11,7 @@ import (
 	"finwright/core/drawing/finned"
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
+	"finwright/core/outgoing"
 	"finwright/core/report"
 	"finwright/core/search"
 	"finwright/wasm/plots"
@@ -63,6 +64,8 @@ func encodeWhole(e *encoder, answer any) {
 		encodeShownConventions(e, &v)
 	case outlined:
 		encodeOutlined(e, &v)
+	case received:
+		encodeReceived(e, &v)
 	case searchBinds:
 		encodeSearchBinds(e, &v)
 	case foundPart:
@@ -77,10 +80,14 @@ func encodeWhole(e *encoder, answer any) {
 		encodeSearchStarted(e, &v)
 	case report.SearchTold:
 		encodeSearchTold(e, &v)
+	case sent:
+		encodeSent(e, &v)
 	case shopReply:
 		encodeShopReply(e, &v)
 	case report.ShopEffect:
 		encodeShopEffect(e, &v)
+	case stepped:
+		encodeStepped(e, &v)
 	case report.ShownSure:
 		encodeShownSure(e, &v)
 	case draws:
@@ -100,6 +107,14 @@ func encodeCard(e *encoder, v *report.Card) {
 	e.close(']')
 	e.key("line")
 	e.string(v.Line)
+	e.key("totals")
+	e.open('[')
+	for i := range v.Totals {
+		encodeCardRow(e, &v.Totals[i])
+	}
+	e.close(']')
+	e.key("told")
+	e.string(v.Told)
 	e.close('}')
 }
 
@@ -407,6 +422,31 @@ func encodeOutlined(e *encoder, v *outlined) {
 	e.close('}')
 }
 
+func encodeReceived(e *encoder, v *received) {
+	e.open('{')
+	e.key("document")
+	encodeDocument(e, &v.Document)
+	if len(v.Steps) > 0 {
+		e.key("steps")
+		e.open('[')
+		for i := range v.Steps {
+			encodeDocument(e, &v.Steps[i])
+		}
+		e.close(']')
+	}
+	e.key("view")
+	encodePage(e, &v.View)
+	e.key("job")
+	encodeJob(e, &v.Job)
+	e.key("item")
+	e.string(v.Item)
+	e.key("told")
+	encodeTold(e, &v.Told)
+	e.key("shop")
+	e.string(v.Shop)
+	e.close('}')
+}
+
 func encodeSearchBinds(e *encoder, v *searchBinds) {
 	e.open('{')
 	e.key("said")
@@ -532,6 +572,15 @@ func encodeSearchTold(e *encoder, v *report.SearchTold) {
 	e.close('}')
 }
 
+func encodeSent(e *encoder, v *sent) {
+	e.open('{')
+	e.key("told")
+	encodeTold(e, &v.Told)
+	e.key("text")
+	e.string(v.Text)
+	e.close('}')
+}
+
 func encodeShopReply(e *encoder, v *shopReply) {
 	e.open('{')
 	e.key("shop")
@@ -569,6 +618,17 @@ func encodeShopEffect(e *encoder, v *report.ShopEffect) {
 	e.close(']')
 	e.key("note")
 	e.string(v.Note)
+	e.close('}')
+}
+
+func encodeStepped(e *encoder, v *stepped) {
+	e.open('{')
+	e.key("entries")
+	e.open('[')
+	for i := range v.Entries {
+		encodeSteps(e, &v.Entries[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -1114,6 +1174,49 @@ func encodeGhost(e *encoder, v *finned.Ghost) {
 	e.close('}')
 }
 
+func encodeTold(e *encoder, v *outgoing.Told) {
+	e.open('{')
+	e.key("day")
+	e.string(v.Day)
+	e.key("tube")
+	e.string(v.Tube)
+	e.key("figures")
+	e.open('[')
+	for i := range v.Figures {
+		encodeFigure(e, &v.Figures[i])
+	}
+	e.close(']')
+	e.key("price")
+	e.open('[')
+	for i := range v.Price {
+		encodeFigure(e, &v.Price[i])
+	}
+	e.close(']')
+	e.key("term")
+	e.string(v.Term)
+	e.key("refused")
+	e.open('[')
+	for _, v0 := range v.Refused {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("held")
+	e.string(v.Held)
+	e.key("beside")
+	e.open('[')
+	for i := range v.Beside {
+		encodeBeside(e, &v.Beside[i])
+	}
+	e.close(']')
+	e.key("entries")
+	e.open('[')
+	for _, v0 := range v.Entries {
+		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeFoundDesign(e *encoder, v *foundDesign) {
 	e.open('{')
 	e.key("place")
@@ -1271,6 +1374,29 @@ func encodeShopEffectRow(e *encoder, v *report.ShopEffectRow) {
 		encodeShopEffectCell(e, &v.Cells[i])
 	}
 	e.close(']')
+	e.close('}')
+}
+
+func encodeSteps(e *encoder, v *report.Steps) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("texts")
+	e.open('[')
+	for _, v0 := range v.Texts {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("shown")
+	e.open('[')
+	for _, v0 := range v.Shown {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("at")
+	e.whole(v.At)
 	e.close('}')
 }
 
@@ -1834,6 +1960,40 @@ func encodeComparedCell(e *encoder, v *report.ComparedCell) {
 	e.flag(v.Moved)
 	e.key("absent")
 	e.string(v.Absent)
+	e.close('}')
+}
+
+func encodeFigure(e *encoder, v *outgoing.Figure) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("value")
+	e.string(v.Value)
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.close('}')
+}
+
+func encodeBeside(e *encoder, v *outgoing.Beside) {
+	e.open('{')
+	e.key("said")
+	e.string(v.Said)
+	e.key("values")
+	e.open('[')
+	for _, v0 := range v.Values {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("od")
+	e.number(v.OD)
+	e.key("fin_od")
+	e.number(v.FinOD)
 	e.close('}')
 }
 

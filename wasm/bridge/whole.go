@@ -15,6 +15,10 @@ func Whole() {
 		"beside":   with[besideArgs, standing](beside),
 		"outlines": with[outlinesArgs, outlined](outlines),
 
+		"send":    with[sendArgs, sent](send),
+		"receive": with[receiveArgs, received](receive),
+		"steps":   with[stepsArgs, stepped](steps),
+
 		"sure":       with[sureArgs, report.ShownSure](sure),
 		"sure_draws": with[drawsArgs, draws](sureDraws),
 

@@ -21,6 +21,9 @@ type Style struct {
 	Dark             bool   // the paper is dark
 }
 
+// Alone is for a picture that other programs show: black on white, in the page's letters where they are known, else in narrow ones.
+var Alone = Style{Ink: "#000000", Grey: "#555555", Faint: "#8c8c8c", Font: "Barlow Semi Condensed" + ", " + "Arial Narrow" + ", sans-serif"}
+
 // Write writes a scene as a picture that stands alone. It has neither script nor
 // style elements and no style attributes, so a page with a strict policy can
 // take it in; classes are there for a page that wants to restyle it.
