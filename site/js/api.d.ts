@@ -14,6 +14,9 @@ export interface Methods {
   moves: { args: MovesArgs; reply: MovedBy };
   open: { args: OpenArgs; reply: Opened };
   outlines: { args: OutlinesArgs; reply: Outlined };
+  paper: { args: PaperArgs; reply: Papered };
+  paper_find: { args: MarkArgs; reply: MarkedAt };
+  paper_table: { args: TableArgs; reply: Tabled };
   rows: { args: RowsArgs; reply: Listed };
   save: { args: SaveArgs; reply: Saved };
   search_binds: { args: SearchBindsArgs; reply: SearchBinds };
@@ -235,6 +238,56 @@ export interface OutlinesArgs {
 
 export interface Outlined {
   ghosts: Ghost[];
+}
+
+export interface PaperArgs {
+  document: Document;
+  kind: string;
+  units: string;
+  answers: Record<string, string>;
+  day: string;
+  program: string;
+  stale?: boolean;
+  beside: Document[];
+  names: string[];
+  shop?: string;
+}
+
+export interface Papered {
+  paper: Paper;
+  asks: ShownQuestion[];
+  mark: string;
+}
+
+export interface MarkArgs {
+  text: string;
+  designs: Document[];
+  program: string;
+  shop?: string;
+}
+
+export interface MarkedAt {
+  at: number;
+  said: string;
+}
+
+export interface TableArgs {
+  document: Document;
+  kind: string;
+  units: string;
+  answers: Record<string, string>;
+  day: string;
+  program: string;
+  stale?: boolean;
+  beside: Document[];
+  names: string[];
+  shop?: string;
+  table: number;
+}
+
+export interface Tabled {
+  name: string;
+  csv: string;
 }
 
 export interface RowsArgs {
@@ -692,6 +745,26 @@ export interface Ghost {
   fin_od: number;
 }
 
+export interface Paper {
+  kind: string;
+  title: string;
+  status: string;
+  across: string;
+  foot: string;
+  head: Pair[];
+  blocks: Block[];
+}
+
+export interface ShownQuestion {
+  id: string;
+  label: string;
+  of: string;
+  many?: boolean;
+  day?: boolean;
+  choices?: NamedFigure[];
+  else?: string;
+}
+
 export interface ShownRow {
   cells: ShownCell[];
   state: string;
@@ -1049,6 +1122,22 @@ export interface Head {
   due: string;
 }
 
+export interface Pair {
+  label: string;
+  value: string;
+  note?: string;
+  figure?: string;
+}
+
+export interface Block {
+  form: string;
+  text?: string;
+  lines?: string[];
+  pairs?: Pair[];
+  table?: Table;
+  drawing?: Drawing;
+}
+
 export interface ShownCell {
   id: string;
   si: number;
@@ -1238,6 +1327,16 @@ export interface Custom {
   customValues: number[];
 }
 
+export interface Table {
+  columns: Column[];
+  rows: string[][];
+}
+
+export interface Drawing {
+  svg: string;
+  text: string;
+}
+
 export interface SearchTick {
   at: number;
   text: string;
@@ -1277,6 +1376,12 @@ export interface PromisePart {
   days: string;
   day: string;
   note: string;
+}
+
+export interface Column {
+  label: string;
+  number?: boolean;
+  open?: boolean;
 }
 
 export interface ShopRecord {

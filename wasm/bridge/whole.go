@@ -33,6 +33,10 @@ func Whole() {
 		"shop_edit": with[editShopArgs, shopReply](editShop),
 
 		"shop_effect": with[shopEffectArgs, report.ShopEffect](shopEffect),
+
+		"paper":       with[paperArgs, papered](makePaper),
+		"paper_table": with[tableArgs, tabled](paperTable),
+		"paper_find":  with[markArgs, markedAt](findMark),
 	})
 	encodeMore, planWhole, drawPlan = encodeWhole, design.Make, wholeMaking
 }
