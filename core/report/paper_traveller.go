@@ -198,7 +198,7 @@ func (p *floor) work() {
 	add(p.t("paper.step.saw"), crew, p.entry0("quantity"), p.value("saw_hours"), p.say(message.New("paper.trims", "a", message.Of(units.Distance, m.Plan.Programme.TrimA), "b", message.Of(units.Distance, m.Plan.Programme.TrimB))))
 	after := steps(shop.AfterFinning)
 	add(p.t("paper.step.pack"), crew, p.entry0("quantity"), "", "")
-	p.Table(p.t("paper.steps"), p.columns("step", "work", "who", "tubes:n", "standard", "actual:o", "sign:o", "heed"), rows)
+	p.Table(p.t("paper.steps"), p.columns("step:n", "work", "who", "tubes:n", "standard", "actual:o", "sign:o", "heed"), rows)
 	p.heed("steps", "packing")
 	for _, name := range append(append(before, after...), p.lines("hold_points")...) {
 		p.Hold(p.say(message.New("paper.hold.step", "step", name)))

@@ -10,6 +10,7 @@ import (
 	"finwright/core/document"
 	"finwright/core/field"
 	"finwright/core/message"
+	"finwright/core/paper"
 	"finwright/core/report"
 	"finwright/core/units"
 	"finwright/testdata/cases"
@@ -30,6 +31,7 @@ type form struct {
 	Helds    []compare.Held
 	Ladders  []string
 	MostKept int
+	Papers   []paper.Kind
 	// FirstView is JSON.
 	FirstView template.JS
 }
@@ -62,7 +64,7 @@ type choice struct{ ID, Text string }
 func pageData(l language) form {
 	f := form{
 		Language: l.code, Root: l.root(), Wrong: counted(l.texts, "page.wrong", document.MaxEntries()),
-		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, Ladders: compare.Ladders, MostKept: document.MostKept,
+		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, Ladders: compare.Ladders, MostKept: document.MostKept, Papers: paper.Kinds,
 	}
 	for _, id := range report.Deciding {
 		f.Deciding = append(f.Deciding, decider{id, l.texts.Text("figure." + id), slices.Contains(report.Decides, id)})

@@ -9,7 +9,7 @@
  */
 export async function saveFile(engine, kind, name, text) {
   const { filename } = await engine.call("filename", { kind, name, date: today() });
-  download(text, filename);
+  download(text, filename, "application/json");
 }
 
 /** The day here, as 2026-11-27: the engine reads no clock. */
@@ -21,10 +21,11 @@ export function today() {
 /**
  * @param {string} text
  * @param {string} filename
+ * @param {string} type
  */
-function download(text, filename) {
+export function download(text, filename, type) {
   const anchor = document.createElement("a");
-  anchor.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+  anchor.href = URL.createObjectURL(new Blob([text], { type }));
   anchor.download = filename;
   anchor.click();
   URL.revokeObjectURL(anchor.href);

@@ -10,7 +10,7 @@ import { createDesign, keyOf } from "./design.js";
 import { createEarlier } from "./earlier.js";
 import { createEngine, EngineError, EngineLost } from "./engine.js";
 import { createFigures } from "./figures.js";
-import { chooseFile, saveFile, today } from "./files.js";
+import { chooseFile, download, saveFile, today } from "./files.js";
 import { createFolds } from "./folds.js";
 import { createForm } from "./form.js";
 import { createHeat } from "./heat.js";
@@ -37,7 +37,7 @@ import { keepCurveNear, showContents } from "./phone.js";
 import { createStatus } from "./status.js";
 import { createSurvivors } from "./survivors.js";
 import { createTheme } from "./theme.js";
-import { createTools } from "./tools.js";
+import { createTools, programVersion } from "./tools.js";
 import { keepAtRest } from "./store/earlier.js";
 import { newId, parsed } from "./store/local.js";
 import { keepSeen, lastSeen } from "./store/seen.js";
@@ -198,6 +198,25 @@ async function compare() {
   await Promise.all(options.map((one) => one.refresh()));
 }
 
+/** @type {ReturnType<typeof import("./papers.js").createPapers> | null} */ let papers = null;
+
+/** What goes out of the door; its script comes when it is first looked at. */
+async function makePapers() {
+  if (!sections.asks("papers")) return;
+  const { createPapers } = await import("./papers.js");
+  papers ??= createPapers(at("papers"), at("papers-sheet"), design, programVersion(), {
+    paper: (args) => engine.callLatest("paper", "paper", { ...args, shop: shop.text }),
+    table: (args) => engine.call("paper_table", { ...args, shop: shop.text }),
+    find: (args) => engine.callLatest("paper_find", "paper_find", { ...args, shop: shop.text }),
+    save: (text, name) => download(text, name, "text/csv"),
+    note: (name) => notes.tell("papers", name),
+    print: () => at("print").click(),
+    whole: () => answer.whole,
+    reason,
+  });
+  await papers.refresh();
+}
+
 const rows = createRows(engine, design, () => shop.text, at("changed"));
 
 const rest = keepAtRest(
@@ -289,6 +308,7 @@ function show({ document, view }, { settled, since, arrived = false }) {
     rows.settled();
     keeping.settled(design.history.entry).catch(failed);
     compare().catch(failed);
+    makePapers().catch(failed);
     for (const reach of groups) reach();
   }
   pictured(() => making.draw(view.making));
