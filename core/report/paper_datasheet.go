@@ -90,9 +90,11 @@ func (p *papering) cases() {
 		{Label: p.Texts.Text("figure.hottest_root") + ", " + c.Metal, Number: true},
 		{Label: p.t("paper.column.differs")},
 	}
-	rows := make([][]string, len(c.Rows))
-	for i, r := range c.Rows {
-		rows[i] = []string{r.Label, r.Duty, r.Hottest, r.Differs}
+	var rows [][]string
+	for _, r := range c.Rows {
+		if r.Duty != "" { // of one that is not stated there is nothing to tell
+			rows = append(rows, []string{r.Label, r.Duty, r.Hottest, r.Differs})
+		}
 	}
 	p.Table(p.t("paper.part.cases"), columns, rows)
 }
@@ -107,7 +109,7 @@ func (p *papering) metal() []paper.Pair {
 		}
 		shown := p.Figure(f)
 		one := p.pair(shown)
-		one.Note = strings.Join(present(shown.Tests, shown.Mark), "; ")
+		one.Note = strings.Join(present(shown.Tests, shown.Mark), " ")
 		out = append(out, one)
 	}
 	return out

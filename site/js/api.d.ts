@@ -15,6 +15,7 @@ export interface Methods {
   open: { args: OpenArgs; reply: Opened };
   outlines: { args: OutlinesArgs; reply: Outlined };
   paper: { args: PaperArgs; reply: Papered };
+  paper_draw: { args: DrawingArgs; reply: DrawingOut };
   paper_find: { args: MarkArgs; reply: MarkedAt };
   paper_table: { args: TableArgs; reply: Tabled };
   rows: { args: RowsArgs; reply: Listed };
@@ -257,6 +258,25 @@ export interface Papered {
   paper: Paper;
   asks: ShownQuestion[];
   mark: string;
+}
+
+export interface DrawingArgs {
+  document: Document;
+  kind: string;
+  units: string;
+  answers: Record<string, string>;
+  day: string;
+  program: string;
+  stale?: boolean;
+  beside: Document[];
+  names: string[];
+  shop?: string;
+  format: string;
+}
+
+export interface DrawingOut {
+  name: string;
+  text: string;
 }
 
 export interface MarkArgs {

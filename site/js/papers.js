@@ -15,7 +15,8 @@ import { answersOf, keepAnswer } from "./store/papers.js";
  *   paper: (args: Omit<Args, "shop">) => Promise<Papered | null>,
  *   table: (args: Omit<import("./api.js").TableArgs, "shop">) => Promise<import("./api.js").Tabled>,
  *   find: (args: {text: string, designs: import("./api.js").Document[], program: string}) => Promise<import("./api.js").MarkedAt | null>,
- *   save: (text: string, name: string) => void,
+ *   draw: (args: Omit<import("./api.js").DrawingArgs, "shop">) => Promise<import("./api.js").DrawingOut>,
+ *   save: (text: string, name: string, type: string) => void,
  *   note: (name: string) => void,
  *   print: () => void,
  *   whole: () => boolean,
@@ -120,11 +121,22 @@ export function createPapers(root, sheet, design, program, act) {
   size.addEventListener("change", sized);
   sized();
   print.addEventListener("click", act.print);
+  for (const button of /** @type {NodeListOf<HTMLElement>} */ (root.querySelectorAll("[data-drawing]"))) {
+    const format = button.dataset.drawing ?? "";
+    button.addEventListener("click", async () => {
+      try {
+        const { name, text } = await act.draw({ ...asked(), format });
+        act.save(text, name, format === "svg" ? "image/svg+xml" : "image/vnd.dxf");
+      } catch (error) {
+        write(found, act.reason(/** @type {Error} */ (error)));
+      }
+    });
+  }
   table.addEventListener("change", async () => {
     if (!table.value) return;
     const { name, csv } = await act.table({ ...asked(), table: Number(table.value) });
     table.value = "";
-    act.save(csv, name);
+    act.save(csv, name, "text/csv");
   });
 
   async function find() {

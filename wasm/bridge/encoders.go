@@ -66,6 +66,8 @@ func encodeWhole(e *encoder, answer any) {
 		encodeOutlined(e, &v)
 	case papered:
 		encodePapered(e, &v)
+	case drawingOut:
+		encodeDrawingOut(e, &v)
 	case markedAt:
 		encodeMarkedAt(e, &v)
 	case tabled:
@@ -426,6 +428,15 @@ func encodePapered(e *encoder, v *papered) {
 	e.close(']')
 	e.key("mark")
 	e.string(v.Mark)
+	e.close('}')
+}
+
+func encodeDrawingOut(e *encoder, v *drawingOut) {
+	e.open('{')
+	e.key("name")
+	e.string(v.Name)
+	e.key("text")
+	e.string(v.Text)
 	e.close('}')
 }
 

@@ -9,6 +9,7 @@ import (
 	"finwright/core/design"
 	"finwright/core/document"
 	"finwright/core/drawing/sheet"
+	"finwright/core/message"
 	"finwright/core/paper"
 	"finwright/core/report"
 	"finwright/core/shop"
@@ -134,6 +135,35 @@ func paperTable(a tableArgs) (tabled, error) {
 		return tabled{}, fmt.Errorf("bridge: day %q", a.Day)
 	}
 	return tabled{name, tables[a.Table].Table.CSV()}, nil
+}
+
+// drawingOut is a drawing as a file.
+type drawingOut struct {
+	Name string `json:"name"`
+	Text string `json:"text"`
+}
+
+// drawingArgs ask for the tube as a file.
+type drawingArgs struct {
+	paperArgs
+	Format string `json:"format"` // "dxf", in true size for other programs, or "svg", as the page draws it
+}
+
+// drawOut writes the tube.
+func drawOut(a drawingArgs) (drawingOut, error) {
+	w, err := a.papers()
+	if err != nil {
+		return drawingOut{}, err
+	}
+	if w.Result == nil {
+		return drawingOut{}, told{Message: message.New("paper.unusable")}
+	}
+	write, known := map[string]func() string{"dxf": w.Exchange, "svg": w.Drawing}[a.Format]
+	name, dated := document.FileName(a.Document.Title, texts().Text("file.design"), a.Day, "."+a.Format)
+	if !known || !dated {
+		return drawingOut{}, fmt.Errorf("bridge: %q of %q", a.Format, a.Day)
+	}
+	return drawingOut{name, write()}, nil
 }
 
 // markArgs ask which of some designs a fingerprint is of.
