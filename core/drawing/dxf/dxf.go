@@ -123,11 +123,19 @@ func (d *Drawing) Text(p ink.Point, height float64, text string) {
 	put(&d.entities, 40, height, 1, plain(text), 7, "STANDARD")
 }
 
-// plain writes a text in letters that every reader of the release has: the few signs of a drawing by its own codes, others by number.
+// alike are letters that not every reader has, and what is written for them.
+var alike = map[rune]string{
+	'×': "x", '²': "2", '³': "3", '·': ".", '–': "-", '—': "-", '−': "-", '’': "'", '‘': "'", '“': "\"", '”': "\"", '…': "...", 'µ': "u", '½': "1/2", '¼': "1/4", '¾': "3/4", 'ß': "ss",
+}
+
+// plain writes a text in letters that every reader of the release has: the few signs of a drawing by its own codes, others by what is
+// alike or by number.
 func plain(text string) string {
 	var out strings.Builder
 	for _, r := range text {
 		switch {
+		case alike[r] != "":
+			out.WriteString(alike[r])
 		case r == 'Ø' || r == '⌀':
 			out.WriteString("%%c")
 		case r == '°':
