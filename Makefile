@@ -15,7 +15,7 @@ FUZZTIME    ?= 20s
 # $(call need,command,what to install) ends with one line when a command is missing.
 need = @command -v $(1) >/dev/null || { echo "$(1) is missing: install $(2)"; exit 1; }
 
-.PHONY: help run test unit long browser fmt fmtcheck vet lint dist size bench fuzz golden shots chromium firefox clean
+.PHONY: help run test unit long browser fmt fmtcheck vet lint dist size bench fuzz golden shots chromium firefox poppler clean
 
 help: ## list the targets
 	@awk -F ':.*## ' '/^[a-z]+:.*## / {printf "make %-9s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -34,7 +34,7 @@ long: dist chromium ## every property, fuzz and fault test at full count, one ta
 		go test -tags browser -v -count=1 -timeout 0 -run 'TestDayOfFaults|TestLabelsKeepApartInTheBrowser' ./site/e2e; \
 	} | go run ./core/proof/table
 
-browser: dist chromium firefox ## tests of the built page in headless Chromium, and the main job in Firefox
+browser: dist chromium firefox poppler ## tests of the built page in headless Chromium, and the main job in Firefox
 	go test -tags browser -count=1 -timeout 60m ./site/e2e
 
 fmt: $(tools)/gofumpt ## format the Go sources
@@ -96,6 +96,12 @@ chromium:
 	if [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null; \
 	then apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -qqy chromium; \
 	else echo "Chromium is missing: install your system's package chromium"; exit 1; fi
+
+poppler:
+	@command -v pdftotext >/dev/null && exit 0; \
+	if [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null; \
+	then apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -qqy poppler-utils; \
+	else echo "pdftotext is missing: install your system's package poppler-utils"; exit 1; fi
 
 firefox:
 	@command -v firefox-esr firefox >/dev/null && exit 0; \

@@ -9,9 +9,9 @@ type FormGroup struct {
 
 // Groups lists the groups of fields in the order of the form.
 var Groups = []FormGroup{
-	{ID: "job", Open: []string{"making"}},
-	{ID: "tube", Open: []string{"surface", "heat", "making", "options"}},
-	{ID: "fin", Open: []string{"surface", "heat", "making", "options"}},
+	{ID: "job", Open: []string{"making", "papers"}},
+	{ID: "tube", Open: []string{"surface", "heat", "making", "options", "papers"}},
+	{ID: "fin", Open: []string{"surface", "heat", "making", "options", "papers"}},
 	{ID: "fin_detail"},
 	{ID: "lengths", Open: []string{"surface", "making"}},
 	{ID: "film", Open: []string{"surface"}},

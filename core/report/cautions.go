@@ -17,10 +17,11 @@ type ShownCaution struct {
 	Texts []string `json:"texts"`
 }
 
-// heeded gathers cautions, each once.
+// heeded gathers cautions, each once. The floor hears of no money.
 type heeded struct {
 	Writer
-	list []ShownCaution
+	list  []ShownCaution
+	floor bool
 }
 
 func (h *heeded) add(id, at, head, text string) {
@@ -46,8 +47,16 @@ func (h *heeded) remark(at string, list ...message.Message) {
 }
 
 // cautions are the plan's own remarks, and what may hurt, each by the part of the work that it is about.
-func (w Writer) cautions(m *design.Production) []ShownCaution {
-	h := heeded{w, []ShownCaution{}}
+func (w Writer) cautions(m *design.Production) []ShownCaution { return heed(heeded{Writer: w}, m) }
+
+// floorCautions are those that the floor is told.
+func (w Writer) floorCautions(m *design.Production) []ShownCaution {
+	return heed(heeded{Writer: w, floor: true}, m)
+}
+
+func heed(h heeded, m *design.Production) []ShownCaution {
+	w := h.Writer
+	h.list = []ShownCaution{}
 	h.remarks(m)
 	for _, c := range m.Plan.Cautions() {
 		head, id := "", c.ID
@@ -68,7 +77,7 @@ func (h *heeded) remarks(m *design.Production) {
 	if p.Packing != nil {
 		h.remark("packing", p.Packing.Warnings...)
 	}
-	if s, o := p.Supply, p.Other; s != nil && o != nil && s.Priced && o.Priced && o.Cost() < s.Cost() {
+	if s, o := p.Supply, p.Other; !h.floor && s != nil && o != nil && s.Priced && o.Priced && o.Cost() < s.Cost() {
 		h.remark("tubes", message.New("making.buy."+string(o.Way), "by", h.amount(float64(s.Cost()-o.Cost()))))
 	}
 	for i := range p.Drawn {
@@ -76,7 +85,7 @@ func (h *heeded) remarks(m *design.Production) {
 		h.remark("tubes", message.New("making.drawn", "tubes", d.Tubes, "length", message.Of(units.Distance, d.Stock), "heat", d.From.Heat, "pieces", d.Pieces))
 	}
 	h.strip(p)
-	if m.Day > 0 {
+	if m.Day > 0 && !h.floor {
 		h.remark("cost", p.OldPrices(m.Shop, m.Day)...)
 	}
 	for _, part := range []making.Part{making.TheProgramme, making.TheStrip, making.ThePacking, making.TheBundle, making.TheCost} {

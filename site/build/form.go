@@ -11,6 +11,7 @@ import (
 	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/outgoing"
+	"finwright/core/paper"
 	"finwright/core/report"
 	"finwright/core/units"
 	"finwright/testdata/cases"
@@ -34,6 +35,7 @@ type form struct {
 	Shown    []decider // the figures that may be shown to a customer
 	Slots    []slot    // places for those that are
 	Slides   []string  // the entries that are slid until somebody picks others
+	Papers   []paper.Kind
 	// FirstView is JSON.
 	FirstView template.JS
 }
@@ -72,7 +74,7 @@ type choice struct{ ID, Text string }
 func pageData(l language) form {
 	f := form{
 		Language: l.code, Root: l.root(), Wrong: counted(l.texts, "page.wrong", document.MaxEntries()),
-		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, Ladders: compare.Ladders, Slides: outgoing.Slid, MostKept: document.MostKept,
+		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, Ladders: compare.Ladders, Slides: outgoing.Slid, MostKept: document.MostKept, Papers: paper.Kinds,
 	}
 	for _, id := range report.Deciding {
 		f.Deciding = append(f.Deciding, decider{id, l.texts.Text("figure." + id), slices.Contains(report.Decides, id)})

@@ -42,6 +42,7 @@ func sectionFaults(page string, s report.Section, plots []string) (faults []stri
 	lacks(s.Methods, "the correlations", `id="methods"`)
 	lacks(s.Compared, "designs side by side", `id="options-table"`)
 	lacks(s.Making, "what the shop can do", `id="making-answer"`)
+	lacks(s.Papers, "a paper", `id="papers-sheet"`)
 	return faults
 }
 
@@ -74,8 +75,8 @@ func TestSectionsHaveTheirParts(t *testing.T) {
 			t.Errorf("a part of the page is of a section %s, which is not there", id)
 		}
 	}
-	invented := report.Section{ID: "invented", Map: true, Cases: true, Methods: true, Making: true}
-	want := "no part of the page, no place for the plot film, no place for the map, no place for the cases, no place for the correlations, no place for what the shop can do"
+	invented := report.Section{ID: "invented", Map: true, Cases: true, Methods: true, Making: true, Papers: true}
+	want := "no part of the page, no place for the plot film, no place for the map, no place for the cases, no place for the correlations, no place for what the shop can do, no place for a paper"
 	if got := strings.Join(sectionFaults(page, invented, []string{"film"}), ", "); got != want {
 		t.Errorf("of a section without parts it is said: %s", got)
 	}

@@ -14,6 +14,10 @@ export interface Methods {
   moves: { args: MovesArgs; reply: MovedBy };
   open: { args: OpenArgs; reply: Opened };
   outlines: { args: OutlinesArgs; reply: Outlined };
+  paper: { args: PaperArgs; reply: Papered };
+  paper_draw: { args: DrawingArgs; reply: DrawingOut };
+  paper_find: { args: MarkArgs; reply: MarkedAt };
+  paper_table: { args: TableArgs; reply: Tabled };
   receive: { args: ReceiveArgs; reply: Received };
   rows: { args: RowsArgs; reply: Listed };
   save: { args: SaveArgs; reply: Saved };
@@ -240,6 +244,75 @@ export interface OutlinesArgs {
 
 export interface Outlined {
   ghosts: Ghost[];
+}
+
+export interface PaperArgs {
+  document: Document;
+  kind: string;
+  units: string;
+  answers: Record<string, string>;
+  day: string;
+  program: string;
+  stale?: boolean;
+  beside: Document[];
+  names: string[];
+  shop?: string;
+}
+
+export interface Papered {
+  paper: Paper;
+  asks: ShownQuestion[];
+  mark: string;
+}
+
+export interface DrawingArgs {
+  document: Document;
+  kind: string;
+  units: string;
+  answers: Record<string, string>;
+  day: string;
+  program: string;
+  stale?: boolean;
+  beside: Document[];
+  names: string[];
+  shop?: string;
+  format: string;
+}
+
+export interface DrawingOut {
+  name: string;
+  text: string;
+}
+
+export interface MarkArgs {
+  text: string;
+  designs: Document[];
+  program: string;
+  shop?: string;
+}
+
+export interface MarkedAt {
+  at: number;
+  said: string;
+}
+
+export interface TableArgs {
+  document: Document;
+  kind: string;
+  units: string;
+  answers: Record<string, string>;
+  day: string;
+  program: string;
+  stale?: boolean;
+  beside: Document[];
+  names: string[];
+  shop?: string;
+  table: number;
+}
+
+export interface Tabled {
+  name: string;
+  csv: string;
 }
 
 export interface ReceiveArgs {
@@ -745,6 +818,26 @@ export interface Ghost {
   fin_od: number;
 }
 
+export interface Paper {
+  kind: string;
+  title: string;
+  status: string;
+  across: string;
+  foot: string;
+  head: Pair[];
+  blocks: Block[];
+}
+
+export interface ShownQuestion {
+  id: string;
+  label: string;
+  of: string;
+  many?: boolean;
+  day?: boolean;
+  choices?: NamedFigure[];
+  else?: string;
+}
+
 export interface Told {
   day: string;
   tube: string;
@@ -1131,6 +1224,22 @@ export interface Head {
   due: string;
 }
 
+export interface Pair {
+  label: string;
+  value: string;
+  note?: string;
+  figure?: string;
+}
+
+export interface Block {
+  form: string;
+  text?: string;
+  lines?: string[];
+  pairs?: Pair[];
+  table?: Table;
+  drawing?: Drawing;
+}
+
 export interface Figure {
   id: string;
   label: string;
@@ -1336,6 +1445,16 @@ export interface Custom {
   customValues: number[];
 }
 
+export interface Table {
+  columns: Column[];
+  rows: string[][];
+}
+
+export interface Drawing {
+  svg: string;
+  text: string;
+}
+
 export interface SearchTick {
   at: number;
   text: string;
@@ -1375,6 +1494,12 @@ export interface PromisePart {
   days: string;
   day: string;
   note: string;
+}
+
+export interface Column {
+  label: string;
+  number?: boolean;
+  open?: boolean;
 }
 
 export interface ShopRecord {

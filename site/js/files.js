@@ -9,7 +9,7 @@
  */
 export async function saveFile(engine, kind, name, text) {
   const { filename } = await engine.call("filename", { kind, name, date: today() });
-  download(text, filename);
+  download(text, filename, "application/json");
 }
 
 /** The day here, as 2026-11-27: the engine reads no clock. @param {Date} [now] */
@@ -20,9 +20,9 @@ export function today(now = new Date()) {
 /**
  * @param {BlobPart} text
  * @param {string} filename
- * @param {string} [type]
+ * @param {string} type
  */
-export function download(text, filename, type = "application/json") {
+export function download(text, filename, type) {
   const anchor = document.createElement("a");
   anchor.href = URL.createObjectURL(new Blob([text], { type }));
   anchor.download = filename;

@@ -10,7 +10,7 @@ import { createDesign, keyOf } from "./design.js";
 import { createEarlier } from "./earlier.js";
 import { createEngine, EngineError, EngineLost } from "./engine.js";
 import { createFigures } from "./figures.js";
-import { chooseFile, saveFile, today } from "./files.js";
+import { chooseFile, download, saveFile, today } from "./files.js";
 import { createFolds } from "./folds.js";
 import { createForm } from "./form.js";
 import { createHeat } from "./heat.js";
@@ -37,7 +37,7 @@ import { keepCurveNear, showContents } from "./phone.js";
 import { createStatus } from "./status.js";
 import { createSurvivors } from "./survivors.js";
 import { createTheme } from "./theme.js";
-import { createTools } from "./tools.js";
+import { createTools, programVersion } from "./tools.js";
 import { createWays } from "./ways.js";
 import { keepAtRest } from "./store/earlier.js";
 import { newId, parsed } from "./store/local.js";
@@ -255,6 +255,26 @@ const ways = createWays(
   failed,
 );
 
+/** @type {ReturnType<typeof import("./papers.js").createPapers> | null} */ let papers = null;
+
+/** What goes out of the door; its script comes when it is first looked at. */
+async function makePapers() {
+  if (!sections.asks("papers")) return;
+  const { createPapers } = await import("./papers.js");
+  papers ??= createPapers(at("papers"), at("papers-sheet"), design, programVersion(), {
+    paper: (args) => engine.callLatest("paper", "paper", { ...args, shop: madeBy() }),
+    table: (args) => engine.call("paper_table", { ...args, shop: madeBy() }),
+    find: (args) => engine.callLatest("paper_find", "paper_find", { ...args, shop: madeBy() }),
+    draw: (args) => engine.call("paper_draw", { ...args, shop: madeBy() }),
+    save: download,
+    note: (name) => notes.tell("papers", name),
+    print: () => at("print").click(),
+    whole: () => answer.whole,
+    reason,
+  });
+  await papers.refresh();
+}
+
 const rows = createRows(engine, design, madeBy, at("changed"));
 
 const rest = keepAtRest(
@@ -348,6 +368,7 @@ function show({ document, view }, { settled, since, arrived = false }) {
     if (!isReceived()) rows.settled();
     keeping.settled(design.history.entry).catch(failed);
     compare().catch(failed);
+    makePapers().catch(failed);
     for (const reach of groups) reach();
   }
   pictured(() => making.draw(view.making));

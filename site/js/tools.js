@@ -12,6 +12,9 @@ function onEachPage(place, text) {
   document.documentElement.style.setProperty(`--foot-${place}`, JSON.stringify(text));
 }
 
+/** The version of the program, as it stands in its file's name. */
+export const programVersion = () => asset("engine.wasm.gz").split(".").at(-3) ?? "";
+
 /**
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
  * @param {{whole: boolean}} answer whether the figures belong to the entries
@@ -46,7 +49,7 @@ export function createTools(design, answer, act) {
   at("customer-link").addEventListener("click", async () => say((await act.customerLink()) ? "linked" : "linkHere"));
   at("print").addEventListener("click", act.print);
   const [printed, whose] = [at("printed"), at("whose")];
-  const version = asset("engine.wasm.gz").split(".").at(-3) ?? "";
+  const version = programVersion();
   addEventListener("beforeprint", () => {
     const { head: { reference = "", revision = "" } = {} } = design.history.job ?? {};
     printed.textContent = printed.dataset.said.replace("{day}", today());

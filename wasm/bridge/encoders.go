@@ -12,6 +12,7 @@ import (
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
 	"finwright/core/outgoing"
+	"finwright/core/paper"
 	"finwright/core/report"
 	"finwright/core/search"
 	"finwright/wasm/plots"
@@ -64,6 +65,14 @@ func encodeWhole(e *encoder, answer any) {
 		encodeShownConventions(e, &v)
 	case outlined:
 		encodeOutlined(e, &v)
+	case papered:
+		encodePapered(e, &v)
+	case drawingOut:
+		encodeDrawingOut(e, &v)
+	case markedAt:
+		encodeMarkedAt(e, &v)
+	case tabled:
+		encodeTabled(e, &v)
 	case received:
 		encodeReceived(e, &v)
 	case searchBinds:
@@ -419,6 +428,48 @@ func encodeOutlined(e *encoder, v *outlined) {
 		encodeGhost(e, &v.Ghosts[i])
 	}
 	e.close(']')
+	e.close('}')
+}
+
+func encodePapered(e *encoder, v *papered) {
+	e.open('{')
+	e.key("paper")
+	encodePaper(e, &v.Paper)
+	e.key("asks")
+	e.open('[')
+	for i := range v.Asks {
+		encodeShownQuestion(e, &v.Asks[i])
+	}
+	e.close(']')
+	e.key("mark")
+	e.string(v.Mark)
+	e.close('}')
+}
+
+func encodeDrawingOut(e *encoder, v *drawingOut) {
+	e.open('{')
+	e.key("name")
+	e.string(v.Name)
+	e.key("text")
+	e.string(v.Text)
+	e.close('}')
+}
+
+func encodeMarkedAt(e *encoder, v *markedAt) {
+	e.open('{')
+	e.key("at")
+	e.whole(v.At)
+	e.key("said")
+	e.string(v.Said)
+	e.close('}')
+}
+
+func encodeTabled(e *encoder, v *tabled) {
+	e.open('{')
+	e.key("name")
+	e.string(v.Name)
+	e.key("csv")
+	e.string(v.CSV)
 	e.close('}')
 }
 
@@ -1171,6 +1222,64 @@ func encodeGhost(e *encoder, v *finned.Ghost) {
 	e.number(v.OD)
 	e.key("fin_od")
 	e.number(v.FinOD)
+	e.close('}')
+}
+
+func encodePaper(e *encoder, v *paper.Paper) {
+	e.open('{')
+	e.key("kind")
+	e.string(string(v.Kind))
+	e.key("title")
+	e.string(v.Title)
+	e.key("status")
+	e.string(v.Status)
+	e.key("across")
+	e.string(v.Across)
+	e.key("foot")
+	e.string(v.Foot)
+	e.key("head")
+	e.open('[')
+	for i := range v.Head {
+		encodePair(e, &v.Head[i])
+	}
+	e.close(']')
+	e.key("blocks")
+	e.open('[')
+	for i := range v.Blocks {
+		encodeBlock(e, &v.Blocks[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShownQuestion(e *encoder, v *report.ShownQuestion) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("of")
+	e.string(string(v.Of))
+	if v.Many {
+		e.key("many")
+		e.flag(v.Many)
+	}
+	if v.Day {
+		e.key("day")
+		e.flag(v.Day)
+	}
+	if len(v.Choices) > 0 {
+		e.key("choices")
+		e.open('[')
+		for i := range v.Choices {
+			encodeNamedFigure(e, &v.Choices[i])
+		}
+		e.close(']')
+	}
+	if v.Else != "" {
+		e.key("else")
+		e.string(v.Else)
+	}
 	e.close('}')
 }
 
@@ -1963,6 +2072,58 @@ func encodeComparedCell(e *encoder, v *report.ComparedCell) {
 	e.close('}')
 }
 
+func encodePair(e *encoder, v *paper.Pair) {
+	e.open('{')
+	e.key("label")
+	e.string(v.Label)
+	e.key("value")
+	e.string(v.Value)
+	if v.Note != "" {
+		e.key("note")
+		e.string(v.Note)
+	}
+	if v.Figure != "" {
+		e.key("figure")
+		e.string(v.Figure)
+	}
+	e.close('}')
+}
+
+func encodeBlock(e *encoder, v *paper.Block) {
+	e.open('{')
+	e.key("form")
+	e.string(string(v.Form))
+	if v.Text != "" {
+		e.key("text")
+		e.string(v.Text)
+	}
+	if len(v.Lines) > 0 {
+		e.key("lines")
+		e.open('[')
+		for _, v0 := range v.Lines {
+			e.string(v0)
+		}
+		e.close(']')
+	}
+	if len(v.Pairs) > 0 {
+		e.key("pairs")
+		e.open('[')
+		for i := range v.Pairs {
+			encodePair(e, &v.Pairs[i])
+		}
+		e.close(']')
+	}
+	if v.Table != nil {
+		e.key("table")
+		encodeTable(e, v.Table)
+	}
+	if v.Drawing != nil {
+		e.key("drawing")
+		encodeDrawing(e, v.Drawing)
+	}
+	e.close('}')
+}
+
 func encodeFigure(e *encoder, v *outgoing.Figure) {
 	e.open('{')
 	e.key("id")
@@ -2411,6 +2572,36 @@ func encodeKept(e *encoder, v *document.Kept) {
 	e.close('}')
 }
 
+func encodeTable(e *encoder, v *paper.Table) {
+	e.open('{')
+	e.key("columns")
+	e.open('[')
+	for i := range v.Columns {
+		encodeColumn(e, &v.Columns[i])
+	}
+	e.close(']')
+	e.key("rows")
+	e.open('[')
+	for _, v0 := range v.Rows {
+		e.open('[')
+		for _, v1 := range v0 {
+			e.string(v1)
+		}
+		e.close(']')
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeDrawing(e *encoder, v *paper.Drawing) {
+	e.open('{')
+	e.key("svg")
+	e.string(v.SVG)
+	e.key("text")
+	e.string(v.Text)
+	e.close('}')
+}
+
 func encodeSearchTick(e *encoder, v *report.SearchTick) {
 	e.open('{')
 	e.key("at")
@@ -2555,6 +2746,21 @@ func encodePromisePart(e *encoder, v *report.PromisePart) {
 	e.string(v.Day)
 	e.key("note")
 	e.string(v.Note)
+	e.close('}')
+}
+
+func encodeColumn(e *encoder, v *paper.Column) {
+	e.open('{')
+	e.key("label")
+	e.string(v.Label)
+	if v.Number {
+		e.key("number")
+		e.flag(v.Number)
+	}
+	if v.Open {
+		e.key("open")
+		e.flag(v.Open)
+	}
 	e.close('}')
 }
 

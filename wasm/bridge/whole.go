@@ -37,6 +37,11 @@ func Whole() {
 		"shop_edit": with[editShopArgs, shopReply](editShop),
 
 		"shop_effect": with[shopEffectArgs, report.ShopEffect](shopEffect),
+
+		"paper":       with[paperArgs, papered](makePaper),
+		"paper_table": with[tableArgs, tabled](paperTable),
+		"paper_draw":  with[drawingArgs, drawingOut](drawOut),
+		"paper_find":  with[markArgs, markedAt](findMark),
 	})
 	encodeMore, planWhole, drawPlan = encodeWhole, design.Make, wholeMaking
 }

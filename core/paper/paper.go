@@ -1,0 +1,94 @@
+// Package paper is the shape of what goes out of the door: a head, and blocks one under the other, all of finished texts in the
+// language and the units of whoever reads it. It knows neither what is told nor what it is shown on.
+package paper
+
+import "slices"
+
+// Kind is which paper it is. Its title is the text "paper.kind.<kind>".
+type Kind string
+
+// Kinds of paper.
+const (
+	Datasheet  Kind = "datasheet"
+	Traveller  Kind = "traveller"
+	Offer      Kind = "offer"
+	Note       Kind = "note" // the calculation
+	Inspection Kind = "inspection"
+	Packing    Kind = "packing"
+	Sides      Kind = "comparison" // designs side by side
+	Accepted   Kind = "acknowledgement"
+)
+
+// Kinds lists them in the order of an order's way.
+var Kinds = []Kind{Datasheet, Offer, Accepted, Traveller, Inspection, Packing, Note, Sides}
+
+// House reports whether a paper stays in the house: it tells what the shop takes for the work.
+func (k Kind) House() bool { return k == Traveller }
+
+// Known reports whether there is such a paper.
+func (k Kind) Known() bool { return slices.Contains(Kinds, k) }
+
+// Paper is one of them, ready to be laid out.
+type Paper struct {
+	Kind   Kind    `json:"kind"`
+	Title  string  `json:"title"`
+	Status string  `json:"status"` // provisional, approved or void, in a word
+	Across string  `json:"across"` // said across each sheet; empty: nothing is the matter
+	Foot   string  `json:"foot"`   // of each sheet, beside its number
+	Head   []Pair  `json:"head"`
+	Blocks []Block `json:"blocks"`
+}
+
+// Pair is something that has a name, and what it is.
+type Pair struct {
+	Label string `json:"label"`
+	Value string `json:"value"`
+	Note  string `json:"note,omitempty"` // what it refers to, how it is judged
+
+	Figure string `json:"figure,omitempty"` // of the page that it is
+}
+
+// Form says how a block is laid out.
+type Form string
+
+// Forms of a block.
+const (
+	Heading   Form = "heading"   // Text
+	Text      Form = "text"      // Text, or Lines one under the other
+	Caution   Form = "caution"   // the same, framed
+	Pairs     Form = "pairs"     // in columns
+	Tabulated Form = "table"     // Table, with Text over it
+	Blanks    Form = "blanks"    // Pairs of which a hand writes the values
+	Hold      Form = "hold"      // Text, a line at which work waits for a signature
+	Picture   Form = "drawing"   // Drawing
+	NewSheet  Form = "new_sheet" // what follows begins one
+)
+
+// Block is a part of a paper; its form says which members count.
+type Block struct {
+	Form    Form     `json:"form"`
+	Text    string   `json:"text,omitempty"`
+	Lines   []string `json:"lines,omitempty"`
+	Pairs   []Pair   `json:"pairs,omitempty"`
+	Table   *Table   `json:"table,omitempty"`
+	Drawing *Drawing `json:"drawing,omitempty"`
+}
+
+// Table has a row a thing. A column that is written into by hand is Open.
+type Table struct {
+	Columns []Column   `json:"columns"`
+	Rows    [][]string `json:"rows"`
+}
+
+// Column is one of a table's.
+type Column struct {
+	Label  string `json:"label"`
+	Number bool   `json:"number,omitempty"` // its cells are numbers
+	Open   bool   `json:"open,omitempty"`   // they are written by hand
+}
+
+// Drawing is a picture to scale; without one Text says why.
+type Drawing struct {
+	SVG  string `json:"svg"`
+	Text string `json:"text"` // what is to be known of it
+}

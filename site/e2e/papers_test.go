@@ -1,0 +1,147 @@
+//go:build browser
+
+package e2e
+
+import (
+	"fmt"
+	"os"
+	"os/exec"
+	"regexp"
+	"strings"
+	"testing"
+	"unicode"
+
+	"finwright/site/browser"
+)
+
+var pdfSize = regexp.MustCompile(`/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)`)
+
+// sheetSays is the JavaScript expression for the text of the paper in sight.
+const sheetSays = `document.getElementById("papers-sheet").innerText`
+
+// markSaid is the fingerprint on it.
+const markSaid = `[...document.querySelectorAll("#papers-sheet dd")].map((one) => one.textContent).find((text) => /^[0-9a-f]{12}-/.test(text))`
+
+// showPaper waits until a paper is laid out.
+func showPaper(page *browser.Page, kind, units, size string) {
+	choose(page, id("papers-kind"), kind)
+	choose(page, id("papers-units"), units)
+	choose(page, id("papers-size"), size)
+	unit := map[string]string{"": "", "si": "SI: mm", "us": "US customary"}[units]
+	page.Wait(fmt.Sprintf(`document.getElementById("papers-sheet").dataset.kind === %s && %s.includes(%s)`, js(kind), sheetSays, js(unit)))
+	waitState(page, "answered")
+}
+
+// printed prints the paper in sight and returns its text and how many sheets it takes, which are of a size [points].
+func printed(t *testing.T, page *browser.Page, name, size string) (text string, sheets int) {
+	t.Helper()
+	browser.Eval[any](page, `void dispatchEvent(new Event("beforeprint"))`)
+	file := page.PDF(shots, name)
+	content, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := map[string]string{"a4": "59", "letter": "612"}[size]
+	for _, box := range pdfSize.FindAllSubmatch(content, -1) {
+		if !strings.HasPrefix(string(box[1]), want) {
+			t.Errorf("%s: a sheet %s wide", name, box[1])
+		}
+	}
+	said, err := exec.Command("pdftotext", "-layout", file, "-").Output()
+	if err != nil {
+		t.Fatalf("pdftotext: %v", err)
+	}
+	return string(said), len(pdfPage.FindAll(content, -1))
+}
+
+// letters are a text without its spaces: a line that breaks is found too.
+func letters(text string) string {
+	return strings.Map(func(r rune) rune {
+		if unicode.IsSpace(r) {
+			return -1
+		}
+		return r
+	}, text)
+}
+
+// A paper prints on few sheets of the size that was chosen, each with its number, and says what the page shows, in either system.
+func TestPapersPrint(t *testing.T) {
+	page := atDesk(t)
+	page.Click(id("section-papers"))
+	page.Wait(sheetSays + `.length > 500`)
+	for _, c := range []struct {
+		kind, units, size string
+		most              int
+	}{{"datasheet", "si", "a4", 1}, {"datasheet", "us", "letter", 1}, {"traveller", "us", "a4", 4}, {"offer", "si", "letter", 3}} {
+		name := c.kind + "-" + c.size + "-" + c.units
+		step(t, name, func(t *testing.T) {
+			showPaper(page, c.kind, c.units, c.size)
+			text, sheets := printed(t, page, "paper-"+name, c.size)
+			if sheets < 1 || sheets > c.most {
+				t.Errorf("%d sheets", sheets)
+			}
+			plain := letters(text)
+			mark := browser.Eval[string](page, markSaid)
+			for n := 1; n <= sheets; n++ {
+				if number := fmt.Sprintf("%s%d/%d", mark, n, sheets); !strings.Contains(plain, number) {
+					t.Errorf("no sheet is numbered %s", number)
+				}
+			}
+			told := browser.Eval[[]string](page, `[...document.querySelectorAll("#papers-sheet [data-tells] dd:not(.note)")].map((one) => one.textContent)`)
+			if len(told) < 8 {
+				t.Errorf("only %d figures", len(told))
+			}
+			for _, value := range told {
+				if !strings.Contains(plain, letters(value)) {
+					t.Errorf("on paper there is no %q", value)
+				}
+			}
+			if strings.Contains(plain, "Undo") || strings.Contains(plain, "Whatgoesoutofthedoor") {
+				t.Error("the page is printed with it")
+			}
+		})
+	}
+	page.Screenshot(shots, "papers-desk")
+	quiet(t, page)
+}
+
+// What is answered stays with its job: on all papers, on those of the item, or on one paper alone. A paper of what is not answered yet,
+// or of entries that cannot be used, says so across it.
+func TestPapersAsk(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	page.Click(id("section-papers"))
+	page.Wait(element(id("papers-number")))
+	page.Type(id("papers-number"), "D-17")
+	page.Type(id("papers-customer"), "Works & sons <b>")
+	page.Wait(sheetSays + `.includes("D-17") && ` + sheetSays + `.includes("Works & sons <b>")`)
+	choose(page, id("papers-status"), "void")
+	page.Wait(`document.querySelector("#papers-sheet .across")?.textContent === "Void"`)
+	choose(page, id("papers-kind"), "traveller")
+	page.Wait(`document.getElementById("papers-sheet").dataset.kind === "traveller" && ` + sheetSays + `.includes("Works & sons <b>") && !` + sheetSays + `.includes("D-17") && !document.querySelector("#papers-sheet .across")`)
+	if !browser.Eval[bool](page, sheetSays+`.includes("HOLD: nothing is run before the first tubes are released")`) {
+		t.Error("a traveller without a hold line")
+	}
+
+	quiet(t, page)
+
+	// It is there again when the page comes again, and found by its fingerprint.
+	page.Open("")
+	page.WaitMark("finwright:drawn")
+	page.Click(id("section-papers"))
+	page.Wait(sheetSays + `.includes("D-17") && document.querySelector("#papers-sheet .across")?.textContent === "Void"`)
+	mark := browser.Eval[string](page, markSaid)
+	page.Type(id("papers-mark"), mark)
+	page.Wait(element(id("papers-found")) + `.textContent.startsWith("It is of this design, by the same")`)
+	choose(page, id("papers-kind"), "traveller")
+	enter(page, "fin_pitch", "9 fpi")
+	page.Wait(element(id("papers-found")) + `.textContent.startsWith("It is of no design here. Otherwise than the one in hand: design.")`)
+	page.Wait(sheetSays + `.includes("354.3 fins/m, 9 fpi")`)
+
+	enter(page, "tube_od", "wide")
+	waitState(page, "refused")
+	page.Wait(`document.querySelector("#papers-sheet .across")?.textContent.startsWith("Entries to mend") && !` + sheetSays + `.includes("Work steps")`)
+	page.Paper()
+	if seen := browser.Eval[bool](page, `[...document.querySelectorAll("#papers-sheet > :not(header)")].some((part) => part.checkVisibility())`); seen {
+		t.Error("a traveller of what cannot be used prints more than its head")
+	}
+}

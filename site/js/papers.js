@@ -1,0 +1,176 @@
+// @ts-check
+// What goes out of the door: a paper is chosen and its entries are filled in; the engine says all that stands on it.
+
+import { today } from "./files.js";
+import { whole } from "./job.js";
+import { hide, keyed, write } from "./keyed.js";
+import { layOut } from "./papers/blocks.js";
+import { answersOf, keepAnswer } from "./store/papers.js";
+
+/**
+ * @typedef {import("./api.js").PaperArgs} Args
+ * @typedef {import("./api.js").Papered} Papered
+ * @typedef {import("./api.js").ShownQuestion} Question
+ * @typedef {{
+ *   paper: (args: Omit<Args, "shop">) => Promise<Papered | null>,
+ *   table: (args: Omit<import("./api.js").TableArgs, "shop">) => Promise<import("./api.js").Tabled>,
+ *   find: (args: {text: string, designs: import("./api.js").Document[], program: string}) => Promise<import("./api.js").MarkedAt | null>,
+ *   draw: (args: Omit<import("./api.js").DrawingArgs, "shop">) => Promise<import("./api.js").DrawingOut>,
+ *   save: (text: string, name: string, type: string) => void,
+ *   note: (name: string) => void,
+ *   print: () => void,
+ *   whole: () => boolean,
+ *   reason: (error: Error) => string,
+ * }} Act
+ */
+
+/**
+ * @param {HTMLElement} root
+ * @param {HTMLElement} sheet
+ * @param {ReturnType<typeof import("./design.js").createDesign>} design
+ * @param {string} program its version
+ * @param {Act} act
+ */
+export function createPapers(root, sheet, design, program, act) {
+  const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(`papers-${id}`));
+  const [kind, units, size, asks, print, table, mark, found, take] = ["kind", "units", "size", "asks", "print", "table", "mark", "found", "take"].map(at);
+  /** @type {Papered | null} */ let shown = null;
+  let whose = ""; // the item and the paper that are shown
+  let foundItem = "";
+
+  const named = () => {
+    const { job, hand } = design.history;
+    return { job, hand, key: `${job.work} ${hand} ${kind.value}` };
+  };
+
+  const sized = () => (document.body.dataset.sheet = size.value);
+
+  /** What the paper is asked with. */
+  function asked() {
+    const { entry } = design.history;
+    const { job, hand } = named();
+    const kept = job.items.get(hand)?.kept ?? [];
+    const answers = answersOf(job.work, hand, kind.value);
+    const { reference, due } = job.head;
+    return {
+      document: entry.document,
+      kind: kind.value,
+      units: units.value || entry.document.units,
+      answers: { ...(reference && { reference }), ...(due && { due }), ...answers },
+      day: today(),
+      program,
+      stale: !act.whole(),
+      beside: kept.map(({ design }) => whole(job.base, design)),
+      names: kept.map(({ name }) => name),
+    };
+  }
+
+  const showAsks = keyed(asks, (id, /** @type {Question} */ question) => {
+    const label = document.createElement("label");
+    label.className = question.many ? "entry many" : "entry";
+    const control = document.createElement(question.choices ? "select" : question.many ? "textarea" : "input");
+    control.className = "moves";
+    control.dataset.testid = `papers-${id}`;
+    if (control instanceof HTMLSelectElement) control.append(...(question.choices ?? []).map(({ id, label }) => new Option(label, id)));
+    else if (control instanceof HTMLTextAreaElement) Object.assign(control, { rows: 2, maxLength: 4000 });
+    else Object.assign(control, { type: question.day ? "date" : "text", max: "9999-12-31", maxLength: 400, autocomplete: "off", spellcheck: false });
+    control.addEventListener("change", () => {
+      const { job, hand } = named();
+      act.note(keepAnswer(job.work, hand, kind.value, question, control.value.trim()));
+      refresh();
+    });
+    label.append(question.label, " ", control);
+    return label;
+  });
+
+  /** @param {Args["answers"]} answers @param {Question[]} questions */
+  function fillAsks(answers, questions) {
+    showAsks(questions, (label, question) => {
+      const control = label.querySelector(".moves");
+      const text = answers[question.id] ?? (question.choices ? question.choices[0].id : question.day ? (question.else ?? "") : "");
+      if (control.value !== text && document.activeElement !== control) control.value = text;
+      if ("placeholder" in control) control.placeholder = question.else ?? "";
+    });
+  }
+
+  /** @param {Papered} reply */
+  function fill(reply) {
+    shown = reply;
+    layOut(sheet, reply.paper);
+    const tables = reply.paper.blocks.filter(({ form }) => form === "table");
+    table.replaceChildren(new Option(table.dataset.file, ""), ...tables.map(({ text, table }, i) => new Option(text || (table?.columns ?? []).map(({ label }) => label).join(", "), String(i))));
+    table.disabled = tables.length === 0;
+  }
+
+  async function refresh() {
+    const args = asked();
+    const { key } = named();
+    try {
+      const reply = await act.paper(args);
+      if (!reply || key !== named().key) return;
+      if (key !== whose) asks.replaceChildren(), showAsks([], () => {});
+      whose = key;
+      fillAsks(args.answers, reply.asks);
+      fill(reply);
+    } catch (error) {
+      sheet.textContent = act.reason(/** @type {Error} */ (error));
+    }
+  }
+
+  for (const choice of [kind, units]) choice.addEventListener("change", refresh);
+  size.addEventListener("change", sized);
+  sized();
+  print.addEventListener("click", act.print);
+  for (const button of /** @type {NodeListOf<HTMLElement>} */ (root.querySelectorAll("[data-drawing]"))) {
+    const format = button.dataset.drawing ?? "";
+    button.addEventListener("click", async () => {
+      try {
+        const { name, text } = await act.draw({ ...asked(), format });
+        act.save(text, name, format === "svg" ? "image/svg+xml" : "image/vnd.dxf");
+      } catch (error) {
+        write(found, act.reason(/** @type {Error} */ (error)));
+      }
+    });
+  }
+  table.addEventListener("change", async () => {
+    if (!table.value) return;
+    const { name, csv } = await act.table({ ...asked(), table: Number(table.value) });
+    table.value = "";
+    act.save(csv, name, "text/csv");
+  });
+
+  async function find() {
+    foundItem = "";
+    hide(take, true);
+    if (!mark.value.trim()) return write(found, "");
+    const { job, hand } = design.history;
+    const ids = [hand, ...job.order.filter((id) => id !== hand)];
+    const designs = ids.map((id, i) => (i ? whole(job.base, /** @type {any} */ (job.items.get(id)).design) : design.history.entry.document));
+    try {
+      const reply = await act.find({ text: mark.value, designs, program });
+      if (!reply) return;
+      write(found, reply.said);
+      foundItem = reply.at > 0 ? ids[reply.at] : "";
+      hide(take, !foundItem);
+    } catch (error) {
+      write(found, act.reason(/** @type {Error} */ (error)));
+    }
+  }
+  mark.addEventListener("input", find);
+  take.addEventListener("click", () => foundItem && design.take(foundItem));
+
+  // Behind the page's own listener, which names the design on each sheet.
+  addEventListener("beforeprint", () => {
+    if (document.body.dataset.section !== "papers" || !shown) return;
+    document.documentElement.style.setProperty("--foot-name", JSON.stringify(shown.paper.foot));
+    document.documentElement.style.setProperty("--foot-made", JSON.stringify(shown.mark));
+  });
+
+  return {
+    /** Shows the paper of the design in hand. */
+    async refresh() {
+      await refresh();
+      if (mark.value) await find();
+    },
+  };
+}

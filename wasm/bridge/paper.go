@@ -1,0 +1,199 @@
+package bridge
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"finwright/core/compare"
+	"finwright/core/design"
+	"finwright/core/document"
+	"finwright/core/drawing/sheet"
+	"finwright/core/message"
+	"finwright/core/paper"
+	"finwright/core/report"
+	"finwright/core/shop"
+	"finwright/core/units"
+)
+
+// paperArgs ask for a paper of a design, in units that are its own.
+type paperArgs struct {
+	Document document.Document   `json:"document"`
+	Kind     paper.Kind          `json:"kind"`
+	Units    units.System        `json:"units"`
+	Answers  map[string]string   `json:"answers"` // by the question; none where a question is not answered
+	Day      string              `json:"day"`     // the page's, as 2026-11-27
+	Program  string              `json:"program"` // the version of the program
+	Stale    bool                `json:"stale,omitempty"`
+	Beside   []document.Document `json:"beside"` // what is kept beside it
+	Names    []string            `json:"names"`  // of these, in their order; empty: by what they say otherwise
+	Shop     string              `json:"shop,omitempty"`
+}
+
+// papered is a paper with what it asks for.
+type papered struct {
+	Paper paper.Paper            `json:"paper"`
+	Asks  []report.ShownQuestion `json:"asks"`
+	Mark  string                 `json:"mark"`
+}
+
+// makePaper makes a paper.
+func makePaper(a paperArgs) (papered, error) {
+	w, err := a.papers()
+	if err != nil {
+		return papered{}, err
+	}
+	return papered{w.Paper(a.Kind), w.Asks(a.Kind), w.Mark.String()}, nil
+}
+
+func (a *paperArgs) check() error {
+	if !a.Kind.Known() || a.Units != units.SI && a.Units != units.US || len(a.Beside) >= mostCompared || len(a.Names) != len(a.Beside) {
+		return fmt.Errorf("bridge: paper %q in %q beside %d, %d names", a.Kind, a.Units, len(a.Beside), len(a.Names))
+	}
+	for id, text := range a.Answers {
+		if len(text) > paper.Longest {
+			return fmt.Errorf("bridge: answer %q has %d bytes", id, len(text))
+		}
+	}
+	for _, d := range append([]document.Document{a.Document}, a.Beside...) {
+		if err := document.Check(d); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// papers rates and plans the design for its papers.
+func (a *paperArgs) papers() (*report.Papers, error) {
+	if err := a.check(); err != nil {
+		return nil, err
+	}
+	d, err := document.Edit(a.Document, document.Command{Op: "units", System: a.Units})
+	if err != nil {
+		return nil, err
+	}
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return nil, err
+	}
+	answers := map[string]string{}
+	for id, text := range a.Answers {
+		answers[id] = strings.ToValidUTF8(text, "")
+	}
+	w := &report.Papers{
+		Writer: writerIn(a.Units), Document: d, Answers: answers, Day: a.Day, Program: a.Program, Stale: a.Stale,
+		Mark: paper.MarkOf(a.Document.Fingerprint(), markOf(a.Shop, &c), a.Program),
+	}
+	w.Currency = c.Currency
+	w.Sides = func(money bool) report.Comparison {
+		t := compare.Of(append([]document.Document{d}, a.Beside...), 0, compare.Helds[0], "", &c)
+		return w.Comparison(&t, append([]string{""}, a.Names...), money)
+	}
+	in, h, err := rated(d, report.Section{Making: true}, a.Shop)
+	if wrong := design.FieldErrors(nil); errors.As(err, &wrong) {
+		w.Wrong = wrong
+		return w, nil
+	} else if err != nil {
+		return nil, err
+	}
+	res := design.Evaluate(in, h)
+	res.AddCarried(d)
+	m := plan(&w.Writer, d, in, &res)
+	m.Day, _ = shop.ParseDay(a.Day)
+	w.In, w.Result, w.Made = &in, &res, &m
+	w.Tube = func(width, height float64) sheet.Scene {
+		return compose(in, h, a.Units, drawingArea{Width: width, Height: height}, nil)
+	}
+	return w, nil
+}
+
+// tableArgs ask for a table of a paper as a file.
+type tableArgs struct {
+	paperArgs
+	Table int `json:"table"` // which of its tables
+}
+
+// tabled is a table as a file that spreadsheets open.
+type tabled struct {
+	Name string `json:"name"`
+	CSV  string `json:"csv"`
+}
+
+// paperTable writes a table of a paper.
+func paperTable(a tableArgs) (tabled, error) {
+	w, err := a.papers()
+	if err != nil {
+		return tabled{}, err
+	}
+	made := w.Paper(a.Kind)
+	tables := made.Tables()
+	if a.Table < 0 || a.Table >= len(tables) {
+		return tabled{}, fmt.Errorf("bridge: table %d of %d", a.Table, len(tables))
+	}
+	name, ok := document.FileName(made.Title+" "+tables[a.Table].Text, texts().Text("file.design"), a.Day, ".csv")
+	if !ok {
+		return tabled{}, fmt.Errorf("bridge: day %q", a.Day)
+	}
+	return tabled{name, tables[a.Table].Table.CSV()}, nil
+}
+
+// drawingOut is a drawing as a file.
+type drawingOut struct {
+	Name string `json:"name"`
+	Text string `json:"text"`
+}
+
+// drawingArgs ask for the tube as a file.
+type drawingArgs struct {
+	paperArgs
+	Format string `json:"format"` // "dxf", in true size for other programs, or "svg", as the page draws it
+}
+
+// drawOut writes the tube.
+func drawOut(a drawingArgs) (drawingOut, error) {
+	w, err := a.papers()
+	if err != nil {
+		return drawingOut{}, err
+	}
+	if w.Result == nil {
+		return drawingOut{}, told{Message: message.New("paper.unusable")}
+	}
+	write, known := map[string]func() string{"dxf": w.Exchange, "svg": w.Drawing}[a.Format]
+	name, dated := document.FileName(a.Document.Title, texts().Text("file.design"), a.Day, "."+a.Format)
+	if !known || !dated {
+		return drawingOut{}, fmt.Errorf("bridge: %q of %q", a.Format, a.Day)
+	}
+	return drawingOut{name, write()}, nil
+}
+
+// markArgs ask which of some designs a fingerprint is of.
+type markArgs struct {
+	Text    string              `json:"text"`    // as it was pasted
+	Designs []document.Document `json:"designs"` // the one in hand first
+	Program string              `json:"program"`
+	Shop    string              `json:"shop,omitempty"`
+}
+
+// markedAt is where it was found; -1: nowhere.
+type markedAt struct {
+	At   int    `json:"at"`
+	Said string `json:"said"`
+}
+
+// findMark finds a fingerprint among designs.
+func findMark(a markArgs) (markedAt, error) {
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return markedAt{}, err
+	}
+	of := make([]paper.Mark, len(a.Designs))
+	for i, d := range a.Designs {
+		if err := document.Check(d); err != nil {
+			return markedAt{}, err
+		}
+		of[i] = paper.MarkOf(d.Fingerprint(), markOf(a.Shop, &c), a.Program)
+	}
+	w := writerIn(units.SI)
+	at, said := w.Marked(a.Text, of)
+	return markedAt{at, said}, nil
+}
