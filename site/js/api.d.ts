@@ -9,6 +9,11 @@ export interface Methods {
   edit: { args: EditArgs; reply: Reply };
   example: { args: ExampleArgs; reply: Reply };
   filename: { args: FilenameArgs; reply: Named };
+  lesson_answer: { args: LessonArgs; reply: WorkedAnswer };
+  lesson_begin: { args: LessonBeginArgs; reply: Reply };
+  lesson_check: { args: LessonCheckArgs; reply: ToldTry };
+  lesson_guess: { args: LessonGuessArgs; reply: ToldGuess };
+  lessons: { args: LessonsArgs; reply: Lessons };
   line: { args: LineArgs; reply: Line };
   map: { args: MapArgs; reply: Map };
   moves: { args: MovesArgs; reply: MovedBy };
@@ -147,6 +152,71 @@ export interface FilenameArgs {
 
 export interface Named {
   filename: string;
+}
+
+export interface LessonArgs {
+  lesson: string;
+  units: string;
+  shop?: string;
+}
+
+export interface WorkedAnswer {
+  text: string;
+  document: Document;
+  number: string;
+  workings: WorkedLine[];
+}
+
+export interface LessonBeginArgs {
+  lesson: string;
+  units: string;
+  solved?: boolean;
+  sheet: DrawingArea | null;
+  section?: string;
+  quantity?: string;
+  shop?: string;
+  room?: Room;
+  day?: string;
+  first?: boolean;
+  headline?: string[];
+  glimpse?: boolean;
+  axes?: Axes[];
+  lists?: boolean;
+}
+
+export interface LessonCheckArgs {
+  lesson: string;
+  document: Document;
+  typed?: string;
+  shop?: string;
+}
+
+export interface ToldTry {
+  solved: boolean;
+  lines: TriedLine[];
+  film: string;
+}
+
+export interface LessonGuessArgs {
+  lesson: string;
+  units: string;
+  shop?: string;
+  guess: number;
+}
+
+export interface ToldGuess {
+  how: string;
+  said: string;
+  place: number;
+  told: string;
+}
+
+export interface LessonsArgs {
+  units: string;
+}
+
+export interface Lessons {
+  lessons: ShownLesson[];
 }
 
 export interface LineArgs {
@@ -650,6 +720,32 @@ export interface Page {
   scene: Scene | null;
   plots?: Update[];
   rings?: Rings[];
+}
+
+export interface WorkedLine {
+  figure: string;
+  label: string;
+  symbols: string;
+  numbers: string;
+  result: string;
+}
+
+export interface TriedLine {
+  holds: boolean;
+  text: string;
+  found: string;
+}
+
+export interface ShownLesson {
+  id: string;
+  section: string;
+  title: string;
+  question: string;
+  guess: string;
+  choices: string[];
+  task: string;
+  asked: string;
+  hints: string[];
 }
 
 export interface Option {

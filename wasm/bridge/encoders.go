@@ -11,6 +11,7 @@ import (
 	"finwright/core/drawing/finned"
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
+	"finwright/core/lesson"
 	"finwright/core/report"
 	"finwright/core/search"
 	"finwright/wasm/plots"
@@ -33,6 +34,14 @@ func encode(e *encoder, answer any) {
 		encodeReply(e, &v)
 	case named:
 		encodeNamed(e, &v)
+	case lesson.WorkedAnswer:
+		encodeWorkedAnswer(e, &v)
+	case lesson.ToldTry:
+		encodeToldTry(e, &v)
+	case lesson.ToldGuess:
+		encodeToldGuess(e, &v)
+	case lessons:
+		encodeLessons(e, &v)
 	case line:
 		encodeLine(e, &v)
 	case plots.Map:
@@ -186,6 +195,62 @@ func encodeNamed(e *encoder, v *named) {
 	e.open('{')
 	e.key("filename")
 	e.string(v.Filename)
+	e.close('}')
+}
+
+func encodeWorkedAnswer(e *encoder, v *lesson.WorkedAnswer) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	e.key("document")
+	encodeDocument(e, &v.Document)
+	e.key("number")
+	e.string(v.Number)
+	e.key("workings")
+	e.open('[')
+	for i := range v.Workings {
+		encodeWorkedLine(e, &v.Workings[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeToldTry(e *encoder, v *lesson.ToldTry) {
+	e.open('{')
+	e.key("solved")
+	e.flag(v.Solved)
+	e.key("lines")
+	e.open('[')
+	for i := range v.Lines {
+		encodeTriedLine(e, &v.Lines[i])
+	}
+	e.close(']')
+	e.key("film")
+	e.string(v.Film)
+	e.close('}')
+}
+
+func encodeToldGuess(e *encoder, v *lesson.ToldGuess) {
+	e.open('{')
+	e.key("how")
+	e.string(v.How)
+	e.key("said")
+	e.string(v.Said)
+	e.key("place")
+	e.whole(v.Place)
+	e.key("told")
+	e.string(v.Told)
+	e.close('}')
+}
+
+func encodeLessons(e *encoder, v *lessons) {
+	e.open('{')
+	e.key("lessons")
+	e.open('[')
+	for i := range v.Lessons {
+		encodeShownLesson(e, &v.Lessons[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -940,6 +1005,63 @@ func encodePage(e *encoder, v *page) {
 		}
 		e.close(']')
 	}
+	e.close('}')
+}
+
+func encodeWorkedLine(e *encoder, v *lesson.WorkedLine) {
+	e.open('{')
+	e.key("figure")
+	e.string(v.Figure)
+	e.key("label")
+	e.string(v.Label)
+	e.key("symbols")
+	e.string(v.Symbols)
+	e.key("numbers")
+	e.string(v.Numbers)
+	e.key("result")
+	e.string(v.Result)
+	e.close('}')
+}
+
+func encodeTriedLine(e *encoder, v *lesson.TriedLine) {
+	e.open('{')
+	e.key("holds")
+	e.flag(v.Holds)
+	e.key("text")
+	e.string(v.Text)
+	e.key("found")
+	e.string(v.Found)
+	e.close('}')
+}
+
+func encodeShownLesson(e *encoder, v *lesson.ShownLesson) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("section")
+	e.string(v.Section)
+	e.key("title")
+	e.string(v.Title)
+	e.key("question")
+	e.string(v.Question)
+	e.key("guess")
+	e.string(v.Guess)
+	e.key("choices")
+	e.open('[')
+	for _, v0 := range v.Choices {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("task")
+	e.string(v.Task)
+	e.key("asked")
+	e.string(v.Asked)
+	e.key("hints")
+	e.open('[')
+	for _, v0 := range v.Hints {
+		e.string(v0)
+	}
+	e.close(']')
 	e.close('}')
 }
 
