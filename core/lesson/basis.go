@@ -20,7 +20,7 @@ var basis = Exercise{
 		Holds: func(c *Case) bool { return near(float64(c.Now.In.Tube.Fin.Count), 8/0.0254) },
 		Found: func(c *Case) message.Message { return found(units.FinCount, float64(c.Now.In.Tube.Fin.Count)) },
 	}},
-	Asked:    Asked{units.Factor, figure("area_ratio")},
+	Asked:    Asked{units.Factor, figureOf("area_ratio")},
 	Solution: []Entry{{"fin_pitch", "8 fpi"}},
 	Workings: []string{"area_ratio", "u_total", "u_bare"},
 }

@@ -18,7 +18,7 @@ var bore = Exercise{
 		Holds: func(c *Case) bool { return c.Now.In.Process.Fouling == 0 },
 		Found: func(c *Case) message.Message { return found(units.Resist, c.Now.In.Process.Fouling) },
 	}},
-	Asked:    Asked{units.Percent, figure("share_outside_film")},
+	Asked:    Asked{units.Percent, figureOf("share_outside_film")},
 	Solution: []Entry{{"fouling_inside", "0 m²K/W"}},
 	Workings: []string{"share_outside_film", "u_bare", "inside_film"},
 }

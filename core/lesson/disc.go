@@ -22,7 +22,7 @@ var disc = Exercise{
 		Holds: func(c *Case) bool { return near(float64(c.Now.In.Tube.Fin.Height), 0.0127) },
 		Found: func(c *Case) message.Message { return found(units.Height, float64(c.Now.In.Tube.Fin.Height)) },
 	}},
-	Asked:    Asked{units.WeightPerMetre, figure("fin_mass")},
+	Asked:    Asked{units.WeightPerMetre, figureOf("fin_mass")},
 	Solution: []Entry{{"fin_height", "1/2 in"}},
 	Workings: []string{"fin_mass", "strip_per_metre", "strip_width"},
 }

@@ -24,7 +24,7 @@ var double = Exercise{
 		},
 		Found: func(c *Case) message.Message { return found(units.Height, float64(c.Now.In.Tube.Fin.Height)) },
 	}},
-	Asked:    Asked{units.SurfacePerMetre, figure("used_area")},
+	Asked:    Asked{units.SurfacePerMetre, figureOf("used_area")},
 	Solution: []Entry{{"fin_height", "5/8 in"}},
 	Workings: []string{"used_area", "surface_efficiency", "fin_efficiency"},
 }

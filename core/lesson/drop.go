@@ -31,7 +31,7 @@ var drop = Exercise{
 			Found: func(c *Case) message.Message { return found(units.FinCount, float64(c.Now.In.Tube.Fin.Count)) },
 		},
 	},
-	Asked:    Asked{units.Duty, figure("duty")},
+	Asked:    Asked{units.Duty, figureOf("duty")},
 	Solution: []Entry{{"fin_pitch", "8 fpi"}},
 	Workings: []string{"air_drop", "duty", "free_ratio"},
 }

@@ -25,7 +25,7 @@ var face = Exercise{
 			Found: func(c *Case) message.Message { return found(units.DutyPerArea, c.Now.number("duty_per_face")) },
 		},
 	},
-	Asked:    Asked{units.DutyPerArea, figure("duty_per_face")},
+	Asked:    Asked{units.DutyPerArea, figureOf("duty_per_face")},
 	Solution: []Entry{{"film_source", "computed"}, {"fin_height", "7 mm"}},
 	Workings: []string{"duty_per_face", "film", "face_area"},
 }

@@ -79,9 +79,13 @@ func (x *Exercise) say(part string) message.Message { return message.New(x.text(
 func (x *Exercise) Document(title string, s units.System) document.Document {
 	d := document.New()
 	d.Title, d.Units = title, s
+	put(&d, orderOf)
 	put(&d, x.Start)
 	return d
 }
+
+// orderOf is what is ordered where the exercise does not say it: so that no single tube bears what the whole order costs.
+var orderOf = []Entry{{"quantity", "120"}}
 
 // Solved is the tube that solves it.
 func (x *Exercise) Solved(title string, s units.System) document.Document {

@@ -8,6 +8,7 @@ import (
 
 	"finwright/core/document"
 	"finwright/core/message"
+	"finwright/core/numeric"
 	"finwright/core/report"
 	"finwright/core/shop"
 	"finwright/core/units"
@@ -184,6 +185,85 @@ func TestShown(t *testing.T) {
 			if v := ShowVerdict(w, x.Check(c, ""), c.Now); len(v.Lines) < 2 || v.Film == "" {
 				t.Errorf("%s: verdict %+v", x.ID, v)
 			}
+		}
+	}
+}
+
+// A story tells figures of the tube in hand, and its numbers that are pulled are entries that the tube asks for.
+func TestStoriesFollow(t *testing.T) {
+	house := shop.House()
+	w := report.Writer{Texts: message.English(), System: units.SI}
+	told := func(id string, entries ...Entry) ShownStory {
+		d := document.New()
+		put(&d, entries)
+		for _, s := range ShowStories(w, id, ReadBriefly(d, &house)) {
+			if s.ID == id {
+				return s
+			}
+		}
+		t.Fatal("no story ", id)
+		return ShownStory{}
+	}
+	all := func(s ShownStory) (text string, pulls []string) {
+		for _, p := range s.Paragraphs {
+			for _, piece := range p.Pieces {
+				text += piece.Text
+				if piece.Field != "" {
+					pulls = append(pulls, piece.Field)
+				}
+			}
+		}
+		return text, pulls
+	}
+	for _, s := range Stories {
+		text, pulls := all(told(s.ID))
+		other, _ := all(told(s.ID, Entry{"fin_height", "1/2 in"}))
+		if text == other || len(pulls) < 3 {
+			t.Errorf("%s does not follow the height: %q pulls %v", s.ID, text, pulls)
+		}
+	}
+	if _, pulls := all(told("efficiency", heldFilm...)); fmt.Sprint(pulls) != "[fin_height strip_thickness film_coefficient]" {
+		t.Errorf("a held film: %v", pulls)
+	}
+	if _, pulls := all(told("resistances", Entry{"inside_fluid", "steam"}, Entry{"inside_in", "150 °C"})); fmt.Sprint(pulls) != "[fin_pitch face_velocity]" {
+		t.Errorf("steam: %v", pulls)
+	}
+	low, high := told("efficiency", Entry{"fin_height", "1/4 in"}).Curve, told("efficiency").Curve
+	if !(low.Tip < high.Tip) || !strings.HasPrefix(low.Path, "M0.00 0.00 L") {
+		t.Errorf("the tip of a higher fin is not cooler: %g, %g, %s", low.Tip, high.Tip, low.Path)
+	}
+	sum := 0.0
+	for _, b := range told("resistances").Bars {
+		sum += b.Share
+	}
+	if math.Abs(sum-1) > 1e-9 {
+		t.Errorf("the bars add up to %g", sum)
+	}
+}
+
+// Along a fin of one thickness the curve is the closed solution, of which the tip's is only the end.
+func TestCurveAlongAFin(t *testing.T) {
+	house := shop.House()
+	d := document.New()
+	put(&d, append(heldFilm, Entry{"fin_profile", "uniform"}, Entry{"fin_height", "25 mm"}))
+	r := ReadBriefly(d, &house)
+	path, _ := alongFin(r)
+	m := math.Sqrt(2 * 50 / (float64(r.Result.Surface.Conductivity) * 0.4e-3))
+	root, tip := 0.0127, 0.0377
+	_, i1, _, k1 := numeric.Bessel01(m * tip)
+	theta := func(x float64) float64 {
+		i0, _, k0, _ := numeric.Bessel01(m * x)
+		grown := math.Exp(m * (x - tip)) // the functions come scaled
+		return i0*k1*grown + i1*k0/grown
+	}
+	for i, point := range strings.Split(strings.TrimPrefix(path, "M"), " L") {
+		var x, y float64
+		if _, err := fmt.Sscan(point, &x, &y); err != nil {
+			t.Fatal(err)
+		}
+		want := boxHeight * (1 - theta(root+x/boxWidth*(tip-root))/theta(root))
+		if math.Abs(y-want) > 0.006 {
+			t.Errorf("point %d: %g, want %g", i, y, want)
 		}
 	}
 }

@@ -36,7 +36,7 @@ var quote = Exercise{
 			Found: func(c *Case) message.Message { return found(units.SurfacePerMetre, c.Now.number("total_area")) },
 		},
 	},
-	Asked:    Asked{units.Cost, figure("price_tube")},
+	Asked:    Asked{units.Cost, figureOf("price_tube")},
 	Solution: []Entry{{"fin_height", "5/8 in"}, {"tube_wall", "12 BWG"}, {"plain_end_b", "1 1/2 in"}},
 	Workings: []string{"price_tube", "price", "cost_total"},
 }

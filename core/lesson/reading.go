@@ -25,6 +25,11 @@ type Reading struct {
 // Read finds all of a document that the shop c is to make.
 func Read(d document.Document, c *shop.Capability) *Reading { return read(d, c, design.Make) }
 
+// ReadBriefly is Read without what Making alone tells.
+func ReadBriefly(d document.Document, c *shop.Capability) *Reading {
+	return read(d, c, design.Brief)
+}
+
 // read finds it as far as it is planned.
 func read(d document.Document, c *shop.Capability, plan func(field.Input, design.Heat) design.Production) *Reading {
 	r := &Reading{Document: d, shop: c}
@@ -42,7 +47,7 @@ func (r *Reading) With(entries ...Entry) *Reading {
 	d := r.Document
 	d.Fields, d.Spans = maps.Clone(d.Fields), slices.Clone(d.Spans)
 	put(&d, entries)
-	return read(d, r.shop, design.Brief)
+	return ReadBriefly(d, r.shop)
 }
 
 // Figure returns a figure [SI]; ok is false where there is none.
@@ -60,7 +65,7 @@ func (r *Reading) number(id string) float64 {
 	return si
 }
 
-// figure asks for a figure of the trainee's tube.
-func figure(id string) func(*Case) (float64, bool) {
+// figureOf asks for a figure of the trainee's tube.
+func figureOf(id string) func(*Case) (float64, bool) {
 	return func(c *Case) (float64, bool) { return c.Now.Figure(id) }
 }

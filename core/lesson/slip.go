@@ -34,7 +34,7 @@ var slip = Exercise{
 			Found: func(c *Case) message.Message { return found(units.Temp, float64(c.Now.In.Process.In)) },
 		},
 	},
-	Asked:    Asked{units.Duty, figure("duty")},
+	Asked:    Asked{units.Duty, figureOf("duty")},
 	Solution: mended,
 	Workings: []string{"fin_od", "duty", "air_out"},
 }

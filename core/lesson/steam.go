@@ -31,7 +31,7 @@ var steam = Exercise{
 		Holds: func(c *Case) bool { return about(c.Now.number("duty"), 1.25*c.Start.number("duty"), 0.02) },
 		Found: func(c *Case) message.Message { return found(units.Duty, c.Now.number("duty")) },
 	}},
-	Asked:    Asked{units.Temp, figure("air_out")},
+	Asked:    Asked{units.Temp, figureOf("air_out")},
 	Solution: []Entry{{"face_velocity", "1.26 m/s"}},
 	Workings: []string{"duty", "effectiveness", "air_out"},
 }

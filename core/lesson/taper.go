@@ -20,7 +20,7 @@ var taper = Exercise{
 		Holds: func(c *Case) bool { return about(c.Now.number("tip_thickness"), tipKept, 0.01) },
 		Found: func(c *Case) message.Message { return found(units.Thickness, c.Now.number("tip_thickness")) },
 	}},
-	Asked:    Asked{units.Percent, figure("taper_cost")},
+	Asked:    Asked{units.Percent, figureOf("taper_cost")},
 	Solution: []Entry{{"fin_height", "12.7 mm"}},
 	Workings: []string{"tip_thickness", "taper_cost", "fin_efficiency"},
 }

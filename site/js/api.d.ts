@@ -34,6 +34,7 @@ export interface Methods {
   shop_edit: { args: EditShopArgs; reply: ShopReply };
   shop_effect: { args: ShopEffectArgs; reply: ShopEffect };
   start: { args: StartArgs; reply: Started };
+  stories: { args: StoriesArgs; reply: Stories };
   sure: { args: SureArgs; reply: ShownSure };
   sure_draws: { args: DrawsArgs; reply: Draws };
   svg: { args: SvgArgs; reply: Drawn };
@@ -499,6 +500,16 @@ export interface Started {
   notice: string;
 }
 
+export interface StoriesArgs {
+  document: Document;
+  story?: string;
+  shop?: string;
+}
+
+export interface Stories {
+  stories: ShownStory[];
+}
+
 export interface SureArgs {
   document: Document;
   shop?: string;
@@ -882,6 +893,15 @@ export interface ShopEffectRow {
   cells: ShopEffectCell[];
 }
 
+export interface ShownStory {
+  id: string;
+  section: string;
+  title: string;
+  paragraphs: Paragraph[];
+  curve: FinCurve | null;
+  bars: ShareBar[];
+}
+
 export interface ShownBand {
   id: string;
   label: string;
@@ -1201,6 +1221,25 @@ export interface ShopEffectCell {
   moved: boolean;
 }
 
+export interface Paragraph {
+  pieces: Piece[];
+}
+
+export interface FinCurve {
+  path: string;
+  tip: number;
+  root: string;
+  edge: string;
+  gas: string;
+  said: string;
+}
+
+export interface ShareBar {
+  label: string;
+  share: number;
+  said: string;
+}
+
 export interface SpanEntry {
   text: string;
   typed: string;
@@ -1355,6 +1394,15 @@ export interface ShopSort {
   hint: string;
   long: boolean;
   choices: Choice[];
+}
+
+export interface Piece {
+  text: string;
+  field: string;
+  label: string;
+  now: number;
+  low: number;
+  high: number;
 }
 
 export interface MakingBreak {

@@ -211,6 +211,37 @@ const earlier = createEarlier(at("earlier"), {
 at("earlier-open").addEventListener("click", () => earlier.open("design", goBack));
 at("shop-earlier").addEventListener("click", () => earlier.open("shop", shop.use));
 
+/** @type {ReturnType<typeof import("./learn.js").createLearn> | null} the panel for a trainee, once it has been wanted */ let learn = null;
+
+async function openLearn() {
+  const { createLearn } = await import("./learn.js");
+  learn ??= createLearn(design, {
+    ask: (method, args) => engine.call(method, args),
+    latest: (slot, method, args) => engine.callLatest(slot, method, args),
+    area: () => sheet.area(),
+    shop: () => shop.text,
+    working: working.open,
+    section: sections.show,
+    async own() {
+      await design.rest();
+      return (await engine.call("save", { job: saveable(design.history.entry.job) })).text;
+    },
+    goBack,
+    glossary: () => {},
+    closed() {
+      at("learn-open").setAttribute("aria-expanded", "false");
+      at("learn-open").focus();
+      design.refresh().catch(failed);
+    },
+    reason,
+  });
+  at("learn-open").setAttribute("aria-expanded", "true");
+  await learn.open();
+}
+
+const closeLearn = () => learn?.close();
+at("learn-open").addEventListener("click", () => (learn?.isOpen ? closeLearn() : openLearn().catch(failed)));
+
 /**
  * Of what an envelope waited with: what the engine takes with it, for the item in hand, and what is left for later.
  * @param {string} saved
@@ -293,6 +324,7 @@ function show({ document, view }, { settled, since, arrived = false }) {
   }
   pictured(() => making.draw(view.making));
   working.refresh();
+  learn?.shown();
 }
 
 const choices = () => ({ headline: deciding.chosen, section: opening });
@@ -336,6 +368,7 @@ function glimpsed(document, view, since) {
     figures.show(view, () => {});
     if (view.bars) heat.bars(view.bars);
   });
+  learn?.shown();
 }
 
 /**

@@ -76,6 +76,8 @@ func encode(e *encoder, answer any) {
 		encodeShopEffect(e, &v)
 	case started:
 		encodeStarted(e, &v)
+	case stories:
+		encodeStories(e, &v)
 	case report.ShownSure:
 		encodeShownSure(e, &v)
 	case draws:
@@ -580,6 +582,17 @@ func encodeStarted(e *encoder, v *started) {
 	e.string(v.Item)
 	e.key("notice")
 	e.string(v.Notice)
+	e.close('}')
+}
+
+func encodeStories(e *encoder, v *stories) {
+	e.open('{')
+	e.key("stories")
+	e.open('[')
+	for i := range v.Stories {
+		encodeShownStory(e, &v.Stories[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -1371,6 +1384,35 @@ func encodeShopEffectRow(e *encoder, v *report.ShopEffectRow) {
 	e.close('}')
 }
 
+func encodeShownStory(e *encoder, v *lesson.ShownStory) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("section")
+	e.string(v.Section)
+	e.key("title")
+	e.string(v.Title)
+	e.key("paragraphs")
+	e.open('[')
+	for i := range v.Paragraphs {
+		encodeParagraph(e, &v.Paragraphs[i])
+	}
+	e.close(']')
+	e.key("curve")
+	if v.Curve == nil {
+		e.null()
+	} else {
+		encodeFinCurve(e, v.Curve)
+	}
+	e.key("bars")
+	e.open('[')
+	for i := range v.Bars {
+		encodeShareBar(e, &v.Bars[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeShownBand(e *encoder, v *report.ShownBand) {
 	e.open('{')
 	e.key("id")
@@ -2032,6 +2074,45 @@ func encodeShopEffectCell(e *encoder, v *report.ShopEffectCell) {
 	e.close('}')
 }
 
+func encodeParagraph(e *encoder, v *lesson.Paragraph) {
+	e.open('{')
+	e.key("pieces")
+	e.open('[')
+	for i := range v.Pieces {
+		encodePiece(e, &v.Pieces[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeFinCurve(e *encoder, v *lesson.FinCurve) {
+	e.open('{')
+	e.key("path")
+	e.string(v.Path)
+	e.key("tip")
+	e.number(v.Tip)
+	e.key("root")
+	e.string(v.Root)
+	e.key("edge")
+	e.string(v.Edge)
+	e.key("gas")
+	e.string(v.Gas)
+	e.key("said")
+	e.string(v.Said)
+	e.close('}')
+}
+
+func encodeShareBar(e *encoder, v *lesson.ShareBar) {
+	e.open('{')
+	e.key("label")
+	e.string(v.Label)
+	e.key("share")
+	e.number(v.Share)
+	e.key("said")
+	e.string(v.Said)
+	e.close('}')
+}
+
 func encodeSpanEntry(e *encoder, v *report.SpanEntry) {
 	e.open('{')
 	e.key("text")
@@ -2426,6 +2507,23 @@ func encodeShopSort(e *encoder, v *report.ShopSort) {
 		encodeChoice(e, &v.Choices[i])
 	}
 	e.close(']')
+	e.close('}')
+}
+
+func encodePiece(e *encoder, v *lesson.Piece) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	e.key("field")
+	e.string(v.Field)
+	e.key("label")
+	e.string(v.Label)
+	e.key("now")
+	e.number(v.Now)
+	e.key("low")
+	e.number(v.Low)
+	e.key("high")
+	e.number(v.High)
 	e.close('}')
 }
 

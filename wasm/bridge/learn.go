@@ -16,6 +16,7 @@ func init() {
 	methods["lesson_guess"] = with[lessonGuessArgs, lesson.ToldGuess](guessLesson)
 	methods["lesson_check"] = with[lessonCheckArgs, lesson.ToldTry](checkLesson)
 	methods["lesson_answer"] = with[lessonArgs, lesson.WorkedAnswer](answerLesson)
+	methods["stories"] = with[storiesArgs, stories](tellStory)
 }
 
 type lessonsArgs struct {
@@ -129,4 +130,26 @@ func answerLesson(a lessonArgs) (lesson.WorkedAnswer, error) {
 	w.Currency = c.Currency
 	title := x.Title(w)
 	return x.ShowAnswer(w, &lesson.Case{Start: lesson.Read(x.Document(title, a.Units), c), Now: lesson.Read(x.Solved(title, a.Units), c)}), nil
+}
+
+// storiesArgs ask for the explanations that move, of which one is told on the tube in hand.
+type storiesArgs struct {
+	Document document.Document `json:"document"`
+	Story    string            `json:"story,omitempty"`
+	Shop     string            `json:"shop,omitempty"`
+}
+
+type stories struct {
+	Stories []lesson.ShownStory `json:"stories"`
+}
+
+func tellStory(a storiesArgs) (stories, error) {
+	if err := document.Check(a.Document); err != nil {
+		return stories{}, err
+	}
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return stories{}, err
+	}
+	return stories{lesson.ShowStories(writer(a.Document), a.Story, lesson.ReadBriefly(a.Document, &c))}, nil
 }
