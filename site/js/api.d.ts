@@ -38,6 +38,8 @@ export interface Methods {
   sure: { args: SureArgs; reply: ShownSure };
   sure_draws: { args: DrawsArgs; reply: Draws };
   svg: { args: SvgArgs; reply: Drawn };
+  term_picture: { args: TermPictureArgs; reply: Drawn };
+  terms: { args: TermsArgs; reply: Terms };
   working: { args: WorkingArgs; reply: Working };
 }
 
@@ -555,6 +557,19 @@ export interface Drawn {
   svg: string;
 }
 
+export interface TermPictureArgs {
+  term: string;
+  units: string;
+  dark?: boolean;
+}
+
+export interface TermsArgs {
+}
+
+export interface Terms {
+  terms: ShownTerm[];
+}
+
 export interface WorkingArgs {
   document: Document;
   figure: string;
@@ -926,6 +941,20 @@ export interface ShownWidth {
   high: string;
 }
 
+export interface ShownTerm {
+  id: string;
+  group: string;
+  name: string;
+  is: string;
+  picture: boolean;
+  see: string[];
+  letters: ShownLetter[];
+  fields: string[];
+  figures: string[];
+  methods: string[];
+  symbols: string[];
+}
+
 export interface Where {
   symbol: string;
   name: string;
@@ -1238,6 +1267,12 @@ export interface ShareBar {
   label: string;
   share: number;
   said: string;
+}
+
+export interface ShownLetter {
+  letter: string;
+  is: string;
+  term: string;
 }
 
 export interface SpanEntry {

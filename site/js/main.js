@@ -36,6 +36,7 @@ import { timed } from "./spent.js";
 import { keepCurveNear, showContents } from "./phone.js";
 import { createStatus } from "./status.js";
 import { createSurvivors } from "./survivors.js";
+import { leadToTerms } from "./terms.js";
 import { createTheme } from "./theme.js";
 import { createTools } from "./tools.js";
 import { keepAtRest } from "./store/earlier.js";
@@ -227,7 +228,7 @@ async function openLearn() {
       return (await engine.call("save", { job: saveable(design.history.entry.job) })).text;
     },
     goBack,
-    glossary: () => {},
+    glossary: (from) => void openGlossary(null, from).catch(failed),
     closed() {
       at("learn-open").setAttribute("aria-expanded", "false");
       at("learn-open").focus();
@@ -238,6 +239,19 @@ async function openLearn() {
   at("learn-open").setAttribute("aria-expanded", "true");
   await learn.open();
 }
+
+/** @type {ReturnType<typeof import("./glossary.js").createGlossary> | null} */ let glossary = null;
+
+/** @param {import("./glossary.js").Label | null} label @param {HTMLElement} from */
+async function openGlossary(label, from) {
+  const { createGlossary } = await import("./glossary.js");
+  glossary ??= createGlossary(
+    async () => (await engine.call("terms", {})).terms,
+    async (term) => (await engine.call("term_picture", { term, units: sheet.lastGood()?.units ?? "si" })).svg,
+  );
+  await glossary.open(label, from);
+}
+leadToTerms((label, from) => openGlossary(label, from).catch(failed));
 
 const closeLearn = () => learn?.close();
 at("learn-open").addEventListener("click", () => (learn?.isOpen ? closeLearn() : openLearn().catch(failed)));

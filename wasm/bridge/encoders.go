@@ -11,6 +11,7 @@ import (
 	"finwright/core/drawing/finned"
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
+	"finwright/core/glossary"
 	"finwright/core/lesson"
 	"finwright/core/report"
 	"finwright/core/search"
@@ -84,6 +85,8 @@ func encode(e *encoder, answer any) {
 		encodeDraws(e, &v)
 	case drawn:
 		encodeDrawn(e, &v)
+	case terms:
+		encodeTerms(e, &v)
 	case report.Working:
 		encodeWorking(e, &v)
 	case refusal:
@@ -644,6 +647,17 @@ func encodeDrawn(e *encoder, v *drawn) {
 	e.open('{')
 	e.key("svg")
 	e.string(v.SVG)
+	e.close('}')
+}
+
+func encodeTerms(e *encoder, v *terms) {
+	e.open('{')
+	e.key("terms")
+	e.open('[')
+	for i := range v.Terms {
+		encodeShownTerm(e, &v.Terms[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -1459,6 +1473,57 @@ func encodeShownWidth(e *encoder, v *report.ShownWidth) {
 	e.close('}')
 }
 
+func encodeShownTerm(e *encoder, v *glossary.ShownTerm) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("group")
+	e.string(v.Group)
+	e.key("name")
+	e.string(v.Name)
+	e.key("is")
+	e.string(v.Is)
+	e.key("picture")
+	e.flag(v.Picture)
+	e.key("see")
+	e.open('[')
+	for _, v0 := range v.See {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("letters")
+	e.open('[')
+	for i := range v.Letters {
+		encodeShownLetter(e, &v.Letters[i])
+	}
+	e.close(']')
+	e.key("fields")
+	e.open('[')
+	for _, v0 := range v.Fields {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("figures")
+	e.open('[')
+	for _, v0 := range v.Figures {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("methods")
+	e.open('[')
+	for _, v0 := range v.Methods {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("symbols")
+	e.open('[')
+	for _, v0 := range v.Symbols {
+		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeWhere(e *encoder, v *report.Where) {
 	e.open('{')
 	e.key("symbol")
@@ -2110,6 +2175,17 @@ func encodeShareBar(e *encoder, v *lesson.ShareBar) {
 	e.number(v.Share)
 	e.key("said")
 	e.string(v.Said)
+	e.close('}')
+}
+
+func encodeShownLetter(e *encoder, v *glossary.ShownLetter) {
+	e.open('{')
+	e.key("letter")
+	e.string(v.Letter)
+	e.key("is")
+	e.string(v.Is)
+	e.key("term")
+	e.string(v.Term)
 	e.close('}')
 }
 
