@@ -447,11 +447,11 @@ var Terms = []Term{
 		Fields: []string{"end_security"},
 	},
 	{
-		ID: "coil", Group: "making", See: []string{"strip", "joint"},
+		ID: "coil", Group: "making", See: []string{"strip", "joints"},
 		Fields:  []string{"joints_allowed"},
 		Figures: []string{"coil_length", "coil_mass", "coils", "coil_tubes", "coil_interval", "coil_replaces", "coil_to_order", "changes_other", "changes_more", "hours_other", "hours_more", "joints_other", "joints_more", "joints_tube", "whole_tubes", "stranded", "coils_cut"},
 	},
-	{ID: "joint", Group: "making", See: []string{"coil"}},
+	{ID: "joints", Group: "making", See: []string{"coil"}},
 	{
 		ID: "scrap", Group: "making", See: []string{"strip"},
 		Figures: []string{"strip_scrap", "scrap_share", "strip_remainder", "strip_returned", "strip_cut_back"},

@@ -23,7 +23,7 @@ func TestLabelsLeadToTheGlossary(t *testing.T) {
 	page.Focus("#help-fin_height > .term")
 	page.Press(kb.Enter)
 	page.Wait(term + ` === "Fin height"`)
-	page.Wait(element(id("glossary-term")+" img") + ".naturalWidth > 0")
+	page.Wait(element(id("glossary-term")+" svg") + "?.querySelectorAll('path').length > 10")
 	page.Screenshot(shots, "glossary")
 	audit(t, page)
 	page.Press(kb.Escape)

@@ -7,6 +7,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/chromedp/kb"
+
 	"finwright/core/field"
 	"finwright/core/lesson"
 	"finwright/core/shop"
@@ -102,4 +104,73 @@ func TestExercisesInThePage(t *testing.T) {
 	page.WaitMark("finwright:drawn")
 	openLearn(page)
 	page.WaitText(id("learn-progress"), done)
+}
+
+// helped opens an exercise with all that it has to say.
+func helped(page *browser.Page, exercise string) {
+	press(page, "lesson-"+exercise)
+	press(page, "guess-1")
+	press(page, "lesson-tell")
+	page.Wait(element(id("lesson-told")) + ".innerText !== ''")
+	press(page, "lesson-begin")
+	page.Wait(element(id("learn-own")) + ".checkVisibility() && document.body.dataset.answer === 'answered'")
+	tried(page, "1")
+	press(page, "lesson-hint")
+	press(page, "lesson-hint")
+	press(page, "lesson-answer")
+	page.Wait(element(id("lesson-worked")) + ".checkVisibility()")
+}
+
+// Numbers of an explanation are pulled and stepped, and sentences, curve and entries follow, one step of undo each; the panel is sound to a screen
+// reader and nothing in it lacks room, on a desk, in the dark and on a phone.
+func TestExplanationsMove(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	openLearn(page)
+	page.Wait(element(id("learn-first")) + ".checkVisibility()")
+	helped(page, "double")
+	audit(t, page)
+	page.Screenshot(shots, "learn")
+	press(page, "worked-used_area")
+	page.Wait(element(id("working")) + ".open && " + element(id("working-result")) + `.textContent.includes("1.462")`)
+	page.Click(id("working-close"))
+	press(page, "learn-own")
+	waitEntry(page, "fin_height", "15.875 mm")
+
+	press(page, "learn-stories")
+	text := element(id("story-text")) + "?.innerText"
+	page.Wait(text + `?.includes("15.875 mm")`)
+	press(page, "story-efficiency")
+	page.Wait("document.body.dataset.answer === 'answered' && document.body.dataset.section === 'heat'")
+	was := browser.Eval[string](page, element("#learn .line")+`.getAttribute("d")`)
+	page.Focus(id("pull-fin_height"))
+	page.Press(kb.ArrowUp)
+	waitTyped(page, "fin_height", "16 mm")
+	page.Wait(text + `.includes("16 mm")`)
+	page.Wait(element("#learn .line") + `.getAttribute("d") !== ` + js(was))
+	from := page.Centre(id("pull-fin_height"))
+	page.Drag(from, moved(from, -60, 0), 6)
+	page.Wait(`parseFloat(` + kept + `.fields.fin_height.text) < 16`)
+	page.Wait(text + `.includes(` + kept + `.fields.fin_height.text)`)
+	page.Click(id("undo"))
+	waitTyped(page, "fin_height", "16 mm")
+	audit(t, page)
+	page.Screenshot(shots, "learn-story")
+
+	for name, view := range map[string]browser.View{"dark": {Width: 1440, Height: 900, Dark: true}, "low": {Width: 1280, Height: 720}, "phone": {Width: 390, Height: 844, Dark: true}} {
+		page.Resize(view)
+		page.Wait("document.documentElement.scrollWidth <= innerWidth")
+		for _, part := range []string{"learn-exercises", "learn-stories"} {
+			press(page, part)
+			page.Wait(element("#learn [data-tab='"+strings.TrimPrefix(part, "learn-")+"']") + `.ariaPressed === "true"`)
+			for _, what := range browser.Eval[[]string](page, clipped) {
+				t.Errorf("%s: no room for %s", name, what)
+			}
+			if view.Dark {
+				audit(t, page)
+			}
+		}
+		page.Screenshot(shots, "learn-"+name)
+	}
+	press(page, "learn-close")
+	page.Wait("!(" + element(id("learn")) + ".checkVisibility()) && document.activeElement === " + element(id("learn-open")))
 }

@@ -105,8 +105,10 @@ export function createGlossary(ask, draw) {
     if (!term.picture) return;
     const drawn = await draw(id);
     if (shown !== id) return;
-    part("picture").src = `data:image/svg+xml,${encodeURIComponent(drawn)}`;
-    part("picture").alt = term.name;
+    const picture = new DOMParser().parseFromString(drawn, "image/svg+xml").documentElement;
+    picture.setAttribute("role", "img");
+    picture.setAttribute("aria-label", term.name);
+    part("picture").replaceChildren(picture);
     part("picture").hidden = false;
   }
 
