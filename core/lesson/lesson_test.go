@@ -267,3 +267,33 @@ func TestCurveAlongAFin(t *testing.T) {
 		}
 	}
 }
+
+// What turns in the winding turns as on the line: a coil gives off by its rim what goes once round the tube, and the factor is the spindle's.
+func TestWindingAtItsKinematics(t *testing.T) {
+	house := shop.House()
+	w := report.Writer{Texts: message.English(), System: units.SI}
+	read := func(entries ...Entry) (*Reading, *Winding) {
+		d := document.New()
+		put(&d, entries)
+		r := ReadBriefly(d, &house)
+		return r, woundOf(w, r)
+	}
+	r, v := read()
+	perTurn := math.Pi * float64(r.In.Tube.TurnOD())
+	if rim := v.Coil * math.Pi * float64(r.Made.Plan.Winding.Coil.OD); math.Abs(rim/perTurn-1) > 1e-12 {
+		t.Errorf("the coil's rim gives %g m, a turn takes %g", rim, perTurn)
+	}
+	scale := v.Tip / float64(r.In.Tube.FinOD()/2)
+	if math.Abs(v.Strip/scale/perTurn-1) > 1e-12 || math.Abs(v.Pitch/scale/0.00254-1) > 1e-12 || v.Foot <= 0 || v.Groove != 0 || !(v.Edge < v.Root) {
+		t.Errorf("%+v", v)
+	}
+	if got, want := fmt.Sprint(tellWinding(r)[0].Args[3]), fmt.Sprint(math.Round(float64(r.Made.Plan.Speeds.Spindle)*turnShown)); got != want {
+		t.Errorf("%s times slower, want %s", got, want)
+	}
+	if _, v := read(Entry{"fin_type", "embedded"}, Entry{"tube_wall", "12 BWG"}); v.Groove <= 0 || v.Foot != 0 {
+		t.Errorf("embedded: %+v", v)
+	}
+	if r, v := read(Entry{"fin_type", "extruded"}); v != nil || tellWinding(r)[0].Key != "lesson.story.winding.not_wound" {
+		t.Errorf("extruded: %+v", v)
+	}
+}

@@ -20,6 +20,7 @@ type Story struct {
 	Tells func(r *Reading) []Sentence
 	Curve func(w report.Writer, r *Reading) *FinCurve  // nil: none
 	Bars  func(w report.Writer, r *Reading) []ShareBar // nil: none
+	Wound func(w report.Writer, r *Reading) *Winding   // nil: none
 }
 
 // Sentence is one paragraph: a text by its key, the entries in it that are pulled, and what else fills it.
@@ -30,7 +31,7 @@ type Sentence struct {
 }
 
 // Stories lists them.
-var Stories = []*Story{&efficiencyStory, &resistanceStory}
+var Stories = []*Story{&efficiencyStory, &resistanceStory, &windingStory}
 
 // ShownStory is one as the page shows it.
 type ShownStory struct {
@@ -40,6 +41,7 @@ type ShownStory struct {
 	Paragraphs []Paragraph `json:"paragraphs"`
 	Curve      *FinCurve   `json:"curve"`
 	Bars       []ShareBar  `json:"bars"`
+	Winding    *Winding    `json:"winding"`
 }
 
 // Paragraph is text in pieces.
@@ -87,6 +89,9 @@ func ShowStories(w report.Writer, id string, r *Reading) []ShownStory {
 		}
 		if s.Curve != nil {
 			out[i].Curve = s.Curve(w, r)
+		}
+		if s.Wound != nil {
+			out[i].Winding = s.Wound(w, r)
 		}
 		if s.Bars != nil {
 			out[i].Bars = s.Bars(w, r)

@@ -156,6 +156,30 @@ func TestExplanationsMove(t *testing.T) {
 	audit(t, page)
 	page.Screenshot(shots, "learn-story")
 
+	press(page, "story-winding")
+	page.Wait(text + `.includes("120 times slower")`) // 1200 rpm, a turn in 6 s
+	at := func() string {
+		return browser.Eval[string](page, `[...`+element(id("winding"))+`.querySelectorAll("g[transform]")].map((part) => part.getAttribute("transform")).join()`)
+	}
+	still := at()
+	page.Wait("new Promise((resolve) => setTimeout(() => resolve(true), 150))")
+	if at() != still {
+		t.Error("the winding runs by itself")
+	}
+	press(page, "winding-step")
+	page.Wait(`[...` + element(id("winding")) + `.querySelectorAll("g[transform]")].some((part) => part.getAttribute("transform").startsWith("rotate(-90 "))`)
+	press(page, "winding-run")
+	page.Wait(`![...` + element(id("winding")) + `.querySelectorAll("g[transform]")].some((part) => part.getAttribute("transform").startsWith("rotate(-90 "))`)
+	press(page, "winding-run")
+	still = at()
+	page.Wait("new Promise((resolve) => setTimeout(() => resolve(true), 150))")
+	if at() != still {
+		t.Error("the winding goes on when it is paused")
+	}
+	page.Screenshot(shots, "learn-winding")
+	page.Resize(browser.View{Width: 1440, Height: 900, CalmMotion: true})
+	page.Wait("!" + element(id("winding-run")) + ".checkVisibility() && " + element(id("winding-step")) + ".checkVisibility()")
+
 	for name, view := range map[string]browser.View{"dark": {Width: 1440, Height: 900, Dark: true}, "low": {Width: 1280, Height: 720}, "phone": {Width: 390, Height: 844, Dark: true}} {
 		page.Resize(view)
 		page.Wait("document.documentElement.scrollWidth <= innerWidth")

@@ -915,6 +915,7 @@ export interface ShownStory {
   paragraphs: Paragraph[];
   curve: FinCurve | null;
   bars: ShareBar[];
+  winding: Winding | null;
 }
 
 export interface ShownBand {
@@ -1266,6 +1267,21 @@ export interface FinCurve {
 export interface ShareBar {
   label: string;
   share: number;
+  said: string;
+}
+
+export interface Winding {
+  bore: number;
+  tube: number;
+  tip: number;
+  pitch: number;
+  root: number;
+  edge: number;
+  foot: number;
+  groove: number;
+  strip: number;
+  coil: number;
+  turn: number;
   said: string;
 }
 

@@ -1424,6 +1424,12 @@ func encodeShownStory(e *encoder, v *lesson.ShownStory) {
 		encodeShareBar(e, &v.Bars[i])
 	}
 	e.close(']')
+	e.key("winding")
+	if v.Winding == nil {
+		e.null()
+	} else {
+		encodeWinding(e, v.Winding)
+	}
 	e.close('}')
 }
 
@@ -2173,6 +2179,35 @@ func encodeShareBar(e *encoder, v *lesson.ShareBar) {
 	e.string(v.Label)
 	e.key("share")
 	e.number(v.Share)
+	e.key("said")
+	e.string(v.Said)
+	e.close('}')
+}
+
+func encodeWinding(e *encoder, v *lesson.Winding) {
+	e.open('{')
+	e.key("bore")
+	e.number(v.Bore)
+	e.key("tube")
+	e.number(v.Tube)
+	e.key("tip")
+	e.number(v.Tip)
+	e.key("pitch")
+	e.number(v.Pitch)
+	e.key("root")
+	e.number(v.Root)
+	e.key("edge")
+	e.number(v.Edge)
+	e.key("foot")
+	e.number(v.Foot)
+	e.key("groove")
+	e.number(v.Groove)
+	e.key("strip")
+	e.number(v.Strip)
+	e.key("coil")
+	e.number(v.Coil)
+	e.key("turn")
+	e.number(v.Turn)
 	e.key("said")
 	e.string(v.Said)
 	e.close('}')

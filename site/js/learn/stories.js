@@ -2,6 +2,7 @@
 // Explanations that move: a number in a sentence is pulled, or stepped with the arrows, and drawing, curves and sentences follow.
 
 import { hide, write } from "../keyed.js";
+import { createWinding } from "./winding.js";
 
 const STEP = 6; // px that a hand moves for one step of a number
 const SVG = "http://www.w3.org/2000/svg";
@@ -17,6 +18,7 @@ const KEYS = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 
  */
 export function createStories(root, design, act) {
   const part = (/** @type {string} */ name) => /** @type {any} */ (root.querySelector(`[data-part="${name}"]`));
+  const winding = createWinding(root);
   let told = ""; // which one
   let on = false;
   let shape = ""; // of what stands there: while it is the same, numbers are only written over
@@ -144,6 +146,7 @@ export function createStories(root, design, act) {
     sentences(story.paragraphs);
     draw(story.curve);
     fillBars(story.bars);
+    winding.show(story.winding);
   }
 
   /** @param {Story} story */
@@ -168,6 +171,7 @@ export function createStories(root, design, act) {
     },
     rest() {
       on = false;
+      winding.stop();
     },
     shown: fill,
   };
