@@ -84,10 +84,10 @@ type ShownTerm struct {
 	Letters []ShownLetter `json:"letters"`
 
 	// Labels that lead to it; a fin type's term is called as the type.
-	Fields  []string `json:"fields"`
-	Figures []string `json:"figures"`
-	Methods []string `json:"methods"`
-	Symbols []string `json:"symbols"`
+	Fields  []string `json:"of_fields"`
+	Figures []string `json:"of_figures"`
+	Methods []string `json:"of_methods"`
+	Symbols []string `json:"of_symbols"`
 }
 
 // ShownLetter is one letter of a symbol.

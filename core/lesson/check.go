@@ -15,6 +15,9 @@ import (
 // typedWithin is by how much a typed number may be off [-].
 const typedWithin = 0.03
 
+// nothing is below what a page shows of any figure that is asked for [SI].
+const nothing = 1e-9
+
 // Verdict is what becomes of a try: one line for each thing that was asked.
 type Verdict struct {
 	Solved bool
@@ -68,6 +71,8 @@ func (x *Exercise) judge(c *Case, typed string) Line {
 		l.Found = message.New("lesson.no_figure")
 	case strings.TrimSpace(typed) == "":
 		l.Found = message.New("lesson.not_typed")
+	case math.Abs(want) < nothing:
+		l.Found = message.New("lesson.nothing")
 	case errors.As(err, &unread):
 		l.Found = message.Unread(unread)
 	default:

@@ -1,6 +1,7 @@
 package lesson
 
 import (
+	"finwright/core/message"
 	"finwright/core/shop/making"
 	"finwright/core/units"
 )
@@ -14,7 +15,11 @@ var growth = Exercise{
 	Guess: Guess{Kind: units.Gap, Bands: []float64{0.0005, 0.002, 0.008, 0.02}, Truth: func(start *Reading) (float64, []any) {
 		with := start.With(supportAt...)
 		off, _ := missed(with)
-		return off, []any{"off", amount(units.Gap, off), "growth", percent(with.Made.Plan.Programme.Growth.Share), "scatter", amount(units.Gap, float64(making.EdgeOff(with.Made.Plan.Programme.Growth.Scatter, 4.2)))}
+		var grows making.Growth // none where no line of the shop winds it
+		if p := with.Made.Plan.Programme; p != nil {
+			grows = p.Growth
+		}
+		return off, []any{"off", amount(units.Gap, off), "growth", percent(grows.Share), "scatter", message.Of(units.Gap, making.EdgeOff(grows.Scatter, 4.2))}
 	}},
 	Tests: []Test{{
 		ID: "place",

@@ -950,10 +950,10 @@ export interface ShownTerm {
   picture: boolean;
   see: string[];
   letters: ShownLetter[];
-  fields: string[];
-  figures: string[];
-  methods: string[];
-  symbols: string[];
+  of_fields: string[];
+  of_figures: string[];
+  of_methods: string[];
+  of_symbols: string[];
 }
 
 export interface Where {

@@ -11,10 +11,10 @@ import { hide, write } from "./keyed.js";
 
 /** @type {Record<Label["kind"], (term: Term, id: string) => boolean>} */
 const LEADS = {
-  field: ({ fields }, id) => fields.includes(id),
-  figure: ({ figures }, id) => figures.includes(id),
-  method: ({ methods }, id) => methods.includes(id),
-  symbol: ({ symbols }, id) => symbols.includes(id),
+  field: ({ of_fields: fields }, id) => fields.includes(id),
+  figure: ({ of_figures: figures }, id) => figures.includes(id),
+  method: ({ of_methods: methods }, id) => methods.includes(id),
+  symbol: ({ of_symbols: symbols }, id) => symbols.includes(id),
   type: (term, id) => term.id === id,
   term: (term, id) => term.id === id,
 };
@@ -48,7 +48,7 @@ export function createGlossary(ask, draw) {
 
   /** @param {string} sought what is looked for */
   function list(sought) {
-    const has = (/** @type {Term} */ { name, is, symbols }) => [name, is, ...symbols].some((text) => text.toLocaleLowerCase().includes(sought.toLocaleLowerCase()));
+    const has = (/** @type {Term} */ { name, is, of_symbols: symbols }) => [name, is, ...symbols].some((text) => text.toLocaleLowerCase().includes(sought.toLocaleLowerCase()));
     const found = terms.filter(has);
     const groups = [...new Set(found.map(({ group }) => group))];
     part("list").replaceChildren(

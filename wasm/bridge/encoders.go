@@ -1503,25 +1503,25 @@ func encodeShownTerm(e *encoder, v *glossary.ShownTerm) {
 		encodeShownLetter(e, &v.Letters[i])
 	}
 	e.close(']')
-	e.key("fields")
+	e.key("of_fields")
 	e.open('[')
 	for _, v0 := range v.Fields {
 		e.string(v0)
 	}
 	e.close(']')
-	e.key("figures")
+	e.key("of_figures")
 	e.open('[')
 	for _, v0 := range v.Figures {
 		e.string(v0)
 	}
 	e.close(']')
-	e.key("methods")
+	e.key("of_methods")
 	e.open('[')
 	for _, v0 := range v.Methods {
 		e.string(v0)
 	}
 	e.close(']')
-	e.key("symbols")
+	e.key("of_symbols")
 	e.open('[')
 	for _, v0 := range v.Symbols {
 		e.string(v0)

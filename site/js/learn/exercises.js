@@ -5,6 +5,7 @@
 import { setFormula } from "../formula.js";
 import { hide, write } from "../keyed.js";
 import { newMark } from "../mark.js";
+import { createRoving } from "../roving.js";
 import { keepOwn, ownWork } from "../store/learn.js";
 
 const LONGEST = 90; // letters of a sum that is shown in numbers
@@ -27,8 +28,10 @@ export function createExercises(root, design, act, progress, keep) {
   /** @type {Lesson[]} */ let lessons = [];
   /** @type {Lesson | undefined} */ let open;
   let units = "";
+  let laid = ""; // the piece of work that the last exercise began; empty: none has since the page came
   let hints = 0; // shown of the one that is open
 
+  const reach = createRoving(part("list"), "button");
   const now = () => design.history.entry.document;
   const of = (/** @type {Lesson} */ { id }) => ({ lesson: id, units: now().units, shop: act.shop() });
 
@@ -58,6 +61,7 @@ export function createExercises(root, design, act, progress, keep) {
         return row;
       }),
     );
+    reach();
   }
 
   /** @param {string} id empty: the list */
@@ -130,8 +134,9 @@ export function createExercises(root, design, act, progress, keep) {
   const begin = (solved) =>
     trying(part("said"), async () => {
       const lesson = /** @type {Lesson} */ (open);
-      if (!ownWork()) keepOwn(await act.own());
+      if (design.history.job?.work !== laid && (laid || !ownWork())) keepOwn(await act.own());
       await design.replace(async () => ({ reply: await act.ask("lesson_begin", { ...act.area(), lesson: lesson.id, units: now().units, solved }), looked: true }));
+      laid = design.history.job?.work ?? "";
       act.section(lesson.section);
     });
 
@@ -229,6 +234,7 @@ export function createExercises(root, design, act, progress, keep) {
   press("own", async () => {
     const own = ownWork();
     keepOwn("");
+    laid = "";
     if (own) await act.goBack(own);
     shown();
   });
