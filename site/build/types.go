@@ -12,8 +12,8 @@ import (
 
 // typeHelp is a fin type as the help of its entry shows it: its root to scale, and when it is used.
 type typeHelp struct {
-	Name, When string
-	Picture    template.HTML
+	ID, Name, When string
+	Picture        template.HTML
 }
 
 func typeHelps(texts message.Catalogue) []typeHelp {
@@ -21,7 +21,7 @@ func typeHelps(texts message.Catalogue) []typeHelp {
 	for i, f := range tube.Fixings {
 		id := string(f.Type)
 		picture := svg.Write(finned.Root(usual(f.Type)), svg.Style{})
-		list[i] = typeHelp{texts.Text("choice.fin_type." + id), texts.Text("when." + id), template.HTML(picture)}
+		list[i] = typeHelp{id, texts.Text("choice.fin_type." + id), texts.Text("when." + id), template.HTML(picture)}
 	}
 	return list
 }

@@ -9,6 +9,11 @@ export interface Methods {
   edit: { args: EditArgs; reply: Reply };
   example: { args: ExampleArgs; reply: Reply };
   filename: { args: FilenameArgs; reply: Named };
+  lesson_answer: { args: LessonArgs; reply: WorkedAnswer };
+  lesson_begin: { args: LessonBeginArgs; reply: Reply };
+  lesson_check: { args: LessonCheckArgs; reply: ToldTry };
+  lesson_guess: { args: LessonGuessArgs; reply: ToldGuess };
+  lessons: { args: LessonsArgs; reply: Lessons };
   line: { args: LineArgs; reply: Line };
   map: { args: MapArgs; reply: Map };
   moves: { args: MovesArgs; reply: MovedBy };
@@ -36,9 +41,12 @@ export interface Methods {
   shop_effect: { args: ShopEffectArgs; reply: ShopEffect };
   start: { args: StartArgs; reply: Started };
   steps: { args: StepsArgs; reply: Stepped };
+  stories: { args: StoriesArgs; reply: Stories };
   sure: { args: SureArgs; reply: ShownSure };
   sure_draws: { args: DrawsArgs; reply: Draws };
   svg: { args: SvgArgs; reply: Drawn };
+  term_picture: { args: TermPictureArgs; reply: Drawn };
+  terms: { args: TermsArgs; reply: Terms };
   working: { args: WorkingArgs; reply: Working };
 }
 
@@ -156,6 +164,71 @@ export interface FilenameArgs {
 
 export interface Named {
   filename: string;
+}
+
+export interface LessonArgs {
+  lesson: string;
+  units: string;
+  shop?: string;
+}
+
+export interface WorkedAnswer {
+  text: string;
+  document: Document;
+  number: string;
+  workings: WorkedLine[];
+}
+
+export interface LessonBeginArgs {
+  lesson: string;
+  units: string;
+  solved?: boolean;
+  sheet: DrawingArea | null;
+  section?: string;
+  quantity?: string;
+  shop?: string;
+  room?: Room;
+  day?: string;
+  first?: boolean;
+  headline?: string[];
+  glimpse?: boolean;
+  axes?: Axes[];
+  lists?: boolean;
+}
+
+export interface LessonCheckArgs {
+  lesson: string;
+  document: Document;
+  typed?: string;
+  shop?: string;
+}
+
+export interface ToldTry {
+  solved: boolean;
+  lines: TriedLine[];
+  film: string;
+}
+
+export interface LessonGuessArgs {
+  lesson: string;
+  units: string;
+  shop?: string;
+  guess: number;
+}
+
+export interface ToldGuess {
+  how: string;
+  said: string;
+  place: number;
+  told: string;
+}
+
+export interface LessonsArgs {
+  units: string;
+}
+
+export interface Lessons {
+  lessons: ShownLesson[];
 }
 
 export interface LineArgs {
@@ -554,6 +627,16 @@ export interface Stepped {
   entries: Steps[];
 }
 
+export interface StoriesArgs {
+  document: Document;
+  story?: string;
+  shop?: string;
+}
+
+export interface Stories {
+  stories: ShownStory[];
+}
+
 export interface SureArgs {
   document: Document;
   shop?: string;
@@ -598,6 +681,19 @@ export interface SvgArgs {
 
 export interface Drawn {
   svg: string;
+}
+
+export interface TermPictureArgs {
+  term: string;
+  units: string;
+  dark?: boolean;
+}
+
+export interface TermsArgs {
+}
+
+export interface Terms {
+  terms: ShownTerm[];
 }
 
 export interface WorkingArgs {
@@ -777,6 +873,32 @@ export interface Page {
   scene: Scene | null;
   plots?: Update[];
   rings?: Rings[];
+}
+
+export interface WorkedLine {
+  figure: string;
+  label: string;
+  symbols: string;
+  numbers: string;
+  result: string;
+}
+
+export interface TriedLine {
+  holds: boolean;
+  text: string;
+  found: string;
+}
+
+export interface ShownLesson {
+  id: string;
+  section: string;
+  title: string;
+  question: string;
+  guess: string;
+  choices: string[];
+  task: string;
+  asked: string;
+  hints: string[];
 }
 
 export interface Option {
@@ -962,6 +1084,16 @@ export interface Steps {
   at: number;
 }
 
+export interface ShownStory {
+  id: string;
+  section: string;
+  title: string;
+  paragraphs: Paragraph[];
+  curve: FinCurve | null;
+  bars: ShareBar[];
+  winding: Winding | null;
+}
+
 export interface ShownBand {
   id: string;
   label: string;
@@ -984,6 +1116,20 @@ export interface ShownWidth {
   low: string;
   mid: string;
   high: string;
+}
+
+export interface ShownTerm {
+  id: string;
+  group: string;
+  name: string;
+  is: string;
+  picture: boolean;
+  see: string[];
+  letters: ShownLetter[];
+  of_fields: string[];
+  of_figures: string[];
+  of_methods: string[];
+  of_symbols: string[];
 }
 
 export interface Where {
@@ -1313,6 +1459,46 @@ export interface ShopEffectCell {
   moved: boolean;
 }
 
+export interface Paragraph {
+  pieces: Piece[];
+}
+
+export interface FinCurve {
+  path: string;
+  tip: number;
+  root: string;
+  edge: string;
+  gas: string;
+  said: string;
+}
+
+export interface ShareBar {
+  label: string;
+  share: number;
+  said: string;
+}
+
+export interface Winding {
+  bore: number;
+  tube: number;
+  tip: number;
+  pitch: number;
+  root: number;
+  edge: number;
+  foot: number;
+  groove: number;
+  strip: number;
+  coil: number;
+  turn: number;
+  said: string;
+}
+
+export interface ShownLetter {
+  letter: string;
+  is: string;
+  term: string;
+}
+
 export interface SpanEntry {
   text: string;
   typed: string;
@@ -1477,6 +1663,15 @@ export interface ShopSort {
   hint: string;
   long: boolean;
   choices: Choice[];
+}
+
+export interface Piece {
+  text: string;
+  field: string;
+  label: string;
+  now: number;
+  low: number;
+  high: number;
 }
 
 export interface MakingBreak {

@@ -61,7 +61,12 @@ export function createHeat(bars, table, compared, used, onOpen, onTake) {
       const command = commands.get(take);
       if (command) onTake(command);
     });
-    name.append(document.createElement("span"), " ", take);
+    const title = document.createElement("button");
+    title.type = "button";
+    title.className = "name";
+    title.dataset.term = `method ${id}`;
+    title.dataset.testid = `name-${id}`;
+    name.append(title, " ", take);
     const reason = body.insertRow().insertCell();
     reason.colSpan = 3;
     reason.className = "why";

@@ -36,6 +36,7 @@ import { timed } from "./spent.js";
 import { keepCurveNear, showContents } from "./phone.js";
 import { createStatus } from "./status.js";
 import { createSurvivors } from "./survivors.js";
+import { leadToTerms } from "./terms.js";
 import { createTheme } from "./theme.js";
 import { createTools, programVersion } from "./tools.js";
 import { createWays } from "./ways.js";
@@ -288,6 +289,50 @@ const earlier = createEarlier(at("earlier"), {
 at("earlier-open").addEventListener("click", () => earlier.open("design", goBack));
 at("shop-earlier").addEventListener("click", () => earlier.open("shop", shop.use));
 
+/** @type {ReturnType<typeof import("./learn.js").createLearn> | null} the panel for a trainee, once it has been wanted */ let learn = null;
+
+async function openLearn() {
+  const { createLearn } = await import("./learn.js");
+  learn ??= createLearn(design, {
+    ask: (method, args) => engine.call(method, args),
+    latest: (slot, method, args) => engine.callLatest(slot, method, args),
+    area: () => sheet.area(),
+    shop: () => shop.text,
+    working: working.open,
+    section: sections.show,
+    async own() {
+      await design.rest();
+      return (await engine.call("save", { job: saveable(design.history.entry.job) })).text;
+    },
+    goBack,
+    glossary: (from) => void openGlossary(null, from).catch(failed),
+    closed() {
+      at("learn-open").setAttribute("aria-expanded", "false");
+      at("learn-open").focus();
+      design.refresh().catch(failed);
+    },
+    reason,
+  });
+  at("learn-open").setAttribute("aria-expanded", "true");
+  await learn.open();
+}
+
+/** @type {ReturnType<typeof import("./glossary.js").createGlossary> | null} */ let glossary = null;
+
+/** @param {import("./glossary.js").Label | null} label @param {HTMLElement} from */
+async function openGlossary(label, from) {
+  const { createGlossary } = await import("./glossary.js");
+  glossary ??= createGlossary(
+    async () => (await engine.call("terms", {})).terms,
+    async (term) => (await engine.call("term_picture", { term, units: sheet.lastGood()?.units ?? "si" })).svg,
+  );
+  await glossary.open(label, from);
+}
+leadToTerms((label, from) => openGlossary(label, from).catch(failed));
+
+const closeLearn = () => learn?.close();
+at("learn-open").addEventListener("click", () => (learn?.isOpen ? closeLearn() : openLearn().catch(failed)));
+
 /**
  * Of what an envelope waited with: what the engine takes with it, for the item in hand, and what is left for later.
  * @param {string} saved
@@ -373,6 +418,7 @@ function show({ document, view }, { settled, since, arrived = false }) {
   }
   pictured(() => making.draw(view.making));
   working.refresh();
+  learn?.shown();
 }
 
 const choices = () => ({ headline: deciding.chosen, section: opening });
@@ -417,6 +463,7 @@ function glimpsed(document, view, since) {
     if (ways.current === "show") showing?.show(view, { settled: false });
     if (view.bars) heat.bars(view.bars);
   });
+  learn?.shown();
 }
 
 /**

@@ -93,6 +93,7 @@ export function createWorking(dialog, ask, askMoves, copy, copyLine, reason) {
     async open(id, from, of, other) {
       figure = id;
       section = of;
+      find("working-term").dataset.term = `figure ${id}`;
       design = other;
       find("working-of").textContent = other?.name ?? "";
       find("working-copy").hidden = Boolean(other); // the digits at hand are those of the design in hand

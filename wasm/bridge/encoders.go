@@ -11,6 +11,8 @@ import (
 	"finwright/core/drawing/finned"
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
+	"finwright/core/glossary"
+	"finwright/core/lesson"
 	"finwright/core/outgoing"
 	"finwright/core/paper"
 	"finwright/core/report"
@@ -63,6 +65,14 @@ func encodeWhole(e *encoder, answer any) {
 		encodeComparison(e, &v)
 	case report.ShownConventions:
 		encodeShownConventions(e, &v)
+	case lesson.WorkedAnswer:
+		encodeWorkedAnswer(e, &v)
+	case lesson.ToldTry:
+		encodeToldTry(e, &v)
+	case lesson.ToldGuess:
+		encodeToldGuess(e, &v)
+	case lessons:
+		encodeLessons(e, &v)
 	case outlined:
 		encodeOutlined(e, &v)
 	case papered:
@@ -97,10 +107,14 @@ func encodeWhole(e *encoder, answer any) {
 		encodeShopEffect(e, &v)
 	case stepped:
 		encodeStepped(e, &v)
+	case stories:
+		encodeStories(e, &v)
 	case report.ShownSure:
 		encodeShownSure(e, &v)
 	case draws:
 		encodeDraws(e, &v)
+	case terms:
+		encodeTerms(e, &v)
 	default:
 		panic(fmt.Errorf("bridge: nothing writes %T", answer))
 	}
@@ -420,6 +434,62 @@ func encodeShownConventions(e *encoder, v *report.ShownConventions) {
 	e.close('}')
 }
 
+func encodeWorkedAnswer(e *encoder, v *lesson.WorkedAnswer) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	e.key("document")
+	encodeDocument(e, &v.Document)
+	e.key("number")
+	e.string(v.Number)
+	e.key("workings")
+	e.open('[')
+	for i := range v.Workings {
+		encodeWorkedLine(e, &v.Workings[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeToldTry(e *encoder, v *lesson.ToldTry) {
+	e.open('{')
+	e.key("solved")
+	e.flag(v.Solved)
+	e.key("lines")
+	e.open('[')
+	for i := range v.Lines {
+		encodeTriedLine(e, &v.Lines[i])
+	}
+	e.close(']')
+	e.key("film")
+	e.string(v.Film)
+	e.close('}')
+}
+
+func encodeToldGuess(e *encoder, v *lesson.ToldGuess) {
+	e.open('{')
+	e.key("how")
+	e.string(v.How)
+	e.key("said")
+	e.string(v.Said)
+	e.key("place")
+	e.whole(v.Place)
+	e.key("told")
+	e.string(v.Told)
+	e.close('}')
+}
+
+func encodeLessons(e *encoder, v *lessons) {
+	e.open('{')
+	e.key("lessons")
+	e.open('[')
+	for i := range v.Lessons {
+		encodeShownLesson(e, &v.Lessons[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeOutlined(e *encoder, v *outlined) {
 	e.open('{')
 	e.key("ghosts")
@@ -683,6 +753,17 @@ func encodeStepped(e *encoder, v *stepped) {
 	e.close('}')
 }
 
+func encodeStories(e *encoder, v *stories) {
+	e.open('{')
+	e.key("stories")
+	e.open('[')
+	for i := range v.Stories {
+		encodeShownStory(e, &v.Stories[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeShownSure(e *encoder, v *report.ShownSure) {
 	e.open('{')
 	e.key("absent")
@@ -724,6 +805,17 @@ func encodeDraws(e *encoder, v *draws) {
 	e.open('{')
 	e.key("outcomes")
 	e.bytes(v.Outcomes)
+	e.close('}')
+}
+
+func encodeTerms(e *encoder, v *terms) {
+	e.open('{')
+	e.key("terms")
+	e.open('[')
+	for i := range v.Terms {
+		encodeShownTerm(e, &v.Terms[i])
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -1216,6 +1308,63 @@ func encodeShownReading(e *encoder, v *report.ShownReading) {
 	e.close('}')
 }
 
+func encodeWorkedLine(e *encoder, v *lesson.WorkedLine) {
+	e.open('{')
+	e.key("figure")
+	e.string(v.Figure)
+	e.key("label")
+	e.string(v.Label)
+	e.key("symbols")
+	e.string(v.Symbols)
+	e.key("numbers")
+	e.string(v.Numbers)
+	e.key("result")
+	e.string(v.Result)
+	e.close('}')
+}
+
+func encodeTriedLine(e *encoder, v *lesson.TriedLine) {
+	e.open('{')
+	e.key("holds")
+	e.flag(v.Holds)
+	e.key("text")
+	e.string(v.Text)
+	e.key("found")
+	e.string(v.Found)
+	e.close('}')
+}
+
+func encodeShownLesson(e *encoder, v *lesson.ShownLesson) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("section")
+	e.string(v.Section)
+	e.key("title")
+	e.string(v.Title)
+	e.key("question")
+	e.string(v.Question)
+	e.key("guess")
+	e.string(v.Guess)
+	e.key("choices")
+	e.open('[')
+	for _, v0 := range v.Choices {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("task")
+	e.string(v.Task)
+	e.key("asked")
+	e.string(v.Asked)
+	e.key("hints")
+	e.open('[')
+	for _, v0 := range v.Hints {
+		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeGhost(e *encoder, v *finned.Ghost) {
 	e.open('{')
 	e.key("od")
@@ -1509,6 +1658,41 @@ func encodeSteps(e *encoder, v *report.Steps) {
 	e.close('}')
 }
 
+func encodeShownStory(e *encoder, v *lesson.ShownStory) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("section")
+	e.string(v.Section)
+	e.key("title")
+	e.string(v.Title)
+	e.key("paragraphs")
+	e.open('[')
+	for i := range v.Paragraphs {
+		encodeParagraph(e, &v.Paragraphs[i])
+	}
+	e.close(']')
+	e.key("curve")
+	if v.Curve == nil {
+		e.null()
+	} else {
+		encodeFinCurve(e, v.Curve)
+	}
+	e.key("bars")
+	e.open('[')
+	for i := range v.Bars {
+		encodeShareBar(e, &v.Bars[i])
+	}
+	e.close(']')
+	e.key("winding")
+	if v.Winding == nil {
+		e.null()
+	} else {
+		encodeWinding(e, v.Winding)
+	}
+	e.close('}')
+}
+
 func encodeShownBand(e *encoder, v *report.ShownBand) {
 	e.open('{')
 	e.key("id")
@@ -1552,6 +1736,57 @@ func encodeShownWidth(e *encoder, v *report.ShownWidth) {
 	e.string(v.Mid)
 	e.key("high")
 	e.string(v.High)
+	e.close('}')
+}
+
+func encodeShownTerm(e *encoder, v *glossary.ShownTerm) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("group")
+	e.string(v.Group)
+	e.key("name")
+	e.string(v.Name)
+	e.key("is")
+	e.string(v.Is)
+	e.key("picture")
+	e.flag(v.Picture)
+	e.key("see")
+	e.open('[')
+	for _, v0 := range v.See {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("letters")
+	e.open('[')
+	for i := range v.Letters {
+		encodeShownLetter(e, &v.Letters[i])
+	}
+	e.close(']')
+	e.key("of_fields")
+	e.open('[')
+	for _, v0 := range v.Fields {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("of_figures")
+	e.open('[')
+	for _, v0 := range v.Figures {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("of_methods")
+	e.open('[')
+	for _, v0 := range v.Methods {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("of_symbols")
+	e.open('[')
+	for _, v0 := range v.Symbols {
+		e.string(v0)
+	}
+	e.close(']')
 	e.close('}')
 }
 
@@ -2243,6 +2478,85 @@ func encodeShopEffectCell(e *encoder, v *report.ShopEffectCell) {
 	e.close('}')
 }
 
+func encodeParagraph(e *encoder, v *lesson.Paragraph) {
+	e.open('{')
+	e.key("pieces")
+	e.open('[')
+	for i := range v.Pieces {
+		encodePiece(e, &v.Pieces[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeFinCurve(e *encoder, v *lesson.FinCurve) {
+	e.open('{')
+	e.key("path")
+	e.string(v.Path)
+	e.key("tip")
+	e.number(v.Tip)
+	e.key("root")
+	e.string(v.Root)
+	e.key("edge")
+	e.string(v.Edge)
+	e.key("gas")
+	e.string(v.Gas)
+	e.key("said")
+	e.string(v.Said)
+	e.close('}')
+}
+
+func encodeShareBar(e *encoder, v *lesson.ShareBar) {
+	e.open('{')
+	e.key("label")
+	e.string(v.Label)
+	e.key("share")
+	e.number(v.Share)
+	e.key("said")
+	e.string(v.Said)
+	e.close('}')
+}
+
+func encodeWinding(e *encoder, v *lesson.Winding) {
+	e.open('{')
+	e.key("bore")
+	e.number(v.Bore)
+	e.key("tube")
+	e.number(v.Tube)
+	e.key("tip")
+	e.number(v.Tip)
+	e.key("pitch")
+	e.number(v.Pitch)
+	e.key("root")
+	e.number(v.Root)
+	e.key("edge")
+	e.number(v.Edge)
+	e.key("foot")
+	e.number(v.Foot)
+	e.key("groove")
+	e.number(v.Groove)
+	e.key("strip")
+	e.number(v.Strip)
+	e.key("coil")
+	e.number(v.Coil)
+	e.key("turn")
+	e.number(v.Turn)
+	e.key("said")
+	e.string(v.Said)
+	e.close('}')
+}
+
+func encodeShownLetter(e *encoder, v *glossary.ShownLetter) {
+	e.open('{')
+	e.key("letter")
+	e.string(v.Letter)
+	e.key("is")
+	e.string(v.Is)
+	e.key("term")
+	e.string(v.Term)
+	e.close('}')
+}
+
 func encodeSpanEntry(e *encoder, v *report.SpanEntry) {
 	e.open('{')
 	e.key("text")
@@ -2667,6 +2981,23 @@ func encodeShopSort(e *encoder, v *report.ShopSort) {
 		encodeChoice(e, &v.Choices[i])
 	}
 	e.close(']')
+	e.close('}')
+}
+
+func encodePiece(e *encoder, v *lesson.Piece) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	e.key("field")
+	e.string(v.Field)
+	e.key("label")
+	e.string(v.Label)
+	e.key("now")
+	e.number(v.Now)
+	e.key("low")
+	e.number(v.Low)
+	e.key("high")
+	e.number(v.High)
 	e.close('}')
 }
 

@@ -6,9 +6,11 @@ import (
 	"testing"
 
 	"finwright/core/field"
+	"finwright/core/lesson"
 	"finwright/core/proof/tongue"
 	"finwright/core/rating"
 	"finwright/core/shop"
+	"finwright/core/units"
 	"finwright/testdata/cases"
 )
 
@@ -17,6 +19,7 @@ var unread = map[string]bool{
 	"document": true, "steps": true, "id": true, "section": true, "state": true, "field": true, "figure": true, "origin": true, "rule": true,
 	"command": true, "unit": true, "units": true, "symbols": true, "numbers": true, "result": true, "symbol": true, "shop": true, "path": true,
 	"hatch": true, "class": true, "ink": true, "anchor": true, "colours": true, "bands": true, "quantity": true, "key": true, "fields": true,
+	"how": true, "see": true, "term": true, "of_fields": true, "of_figures": true, "of_methods": true, "of_symbols": true,
 	"svg": true, "kind": true, "grips": true, "at": true, "list": true,
 }
 
@@ -122,5 +125,16 @@ func TestEveryAnswerIsInTheLanguage(t *testing.T) {
 	}
 	held("map", map[string]any{"document": cases.First(), "quantity": rating.AreaRatio})
 	held("open", map[string]any{"text": "?", "sheet": area})
+	held("terms", map[string]any{})
+	held("lessons", map[string]any{"units": "si"})
+	for _, x := range lesson.Exercises {
+		args := map[string]any{"lesson": x.ID, "units": "si"}
+		held("lesson_answer", args)
+		held("lesson_guess", map[string]any{"lesson": x.ID, "units": "si", "guess": 0})
+		held("lesson_check", map[string]any{"lesson": x.ID, "document": x.Document("", units.SI), "typed": "1"})
+	}
+	for _, s := range lesson.Stories {
+		held("stories", map[string]any{"document": cases.First(), "story": s.ID})
+	}
 	held("shop_edit", map[string]any{"shop": "", "command": entering("rates/line", "fast")})
 }

@@ -5,6 +5,7 @@ import (
 
 	"finwright/core/design"
 	"finwright/core/field"
+	"finwright/core/lesson"
 	"finwright/core/report"
 )
 
@@ -18,6 +19,15 @@ func Whole() {
 		"send":    with[sendArgs, sent](send),
 		"receive": with[receiveArgs, received](receive),
 		"steps":   with[stepsArgs, stepped](steps),
+
+		"lessons":       with[lessonsArgs, lessons](listLessons),
+		"lesson_begin":  with[lessonBeginArgs, reply](beginLesson),
+		"lesson_guess":  with[lessonGuessArgs, lesson.ToldGuess](guessLesson),
+		"lesson_check":  with[lessonCheckArgs, lesson.ToldTry](checkLesson),
+		"lesson_answer": with[lessonArgs, lesson.WorkedAnswer](answerLesson),
+		"stories":       with[storiesArgs, stories](tellStory),
+		"terms":         with[termsArgs, terms](listTerms),
+		"term_picture":  with[termPictureArgs, drawn](drawTerm),
 
 		"sure":       with[sureArgs, report.ShownSure](sure),
 		"sure_draws": with[drawsArgs, draws](sureDraws),

@@ -1,0 +1,493 @@
+package glossary
+
+// Terms lists them, those of a group together.
+var Terms = []Term{
+	{
+		ID: "finned_tube", Group: "tube", Picture: "dimensions", See: []string{"helical_fin"},
+		Figures: []string{"order_weight", "tube_weight", "metre_mass"},
+	},
+	{ID: "helical_fin", Group: "tube", Picture: "footed", See: []string{"fin_pitch", "strip"}},
+	{
+		ID: "tube_od", Group: "tube", Picture: "dimensions", See: []string{"bare_area"},
+		Fields:  []string{"tube_od", "od_tolerance"},
+		Symbols: []string{"d"},
+	},
+	{
+		ID: "tube_wall", Group: "tube", Picture: "dimensions", See: []string{"gauge", "wall_left"},
+		Fields: []string{"tube_wall", "wall_basis", "least_wall"},
+	},
+	{ID: "wall_left", Group: "tube", Picture: "embedded", See: []string{"tube_wall", "groove"}},
+	{ID: "gauge", Group: "tube", See: []string{"tube_wall"}},
+	{
+		ID: "tube_metal", Group: "tube", See: []string{"conductivity", "expansion"},
+		Fields:  []string{"tube_metal", "own_tube_name", "own_tube_conductivity", "own_tube_density", "own_tube_expansion"},
+		Figures: []string{"tube_mass"},
+	},
+	{
+		ID: "bore", Group: "tube", See: []string{"inside_film"},
+		Figures: []string{"inside_velocity"},
+	},
+	{
+		ID: "length", Group: "tube", See: []string{"plain_end", "bare_span"},
+		Fields:  []string{"tube_length"},
+		Figures: []string{"finned_length"},
+	},
+	{
+		ID: "plain_end", Group: "tube", See: []string{"bare_span"},
+		Fields:  []string{"plain_end_a", "plain_end_b", "rolled_length"},
+		Figures: []string{"strip_back"},
+	},
+	{
+		ID: "bare_span", Group: "tube", See: []string{"growth", "plain_end"},
+		Fields:  []string{"support_spacing", "position_tolerance"},
+		Figures: []string{"tolerable"},
+	},
+	{
+		ID: "straightness", Group: "tube", See: []string{"tube_wall"},
+		Fields: []string{"tube_bow", "tube_bow_over", "tube_hardness"},
+	},
+	{
+		ID: "fin_metal", Group: "fin", See: []string{"conductivity", "expansion", "strip"},
+		Fields: []string{"fin_metal", "own_fin_name", "own_fin_conductivity", "own_fin_density", "own_fin_expansion"},
+	},
+	{
+		ID: "strip", Group: "fin", See: []string{"strip_width", "taper"},
+		Fields:  []string{"strip_thickness"},
+		Figures: []string{"strip_bought", "strip_bought_mass", "strip_drawn", "strip_good", "strip_wound", "order_strip", "order_strip_mass"},
+		Symbols: []string{"t"},
+	},
+	{
+		ID: "strip_width", Group: "fin", See: []string{"foot", "strip"},
+		Figures: []string{"strip_width", "slit_width"},
+		Symbols: []string{"w"},
+	},
+	{
+		ID: "strip_length", Group: "fin", See: []string{"strip"},
+		Figures: []string{"strip_per_metre", "strip_per_tube"},
+	},
+	{
+		ID: "strip_mass", Group: "fin", See: []string{"strip", "taper"},
+		Figures: []string{"fin_mass", "fin_mass_least"},
+	},
+	{
+		ID: "fin_height", Group: "fin", Picture: "dimensions", See: []string{"fin_od", "efficiency"},
+		Fields:  []string{"fin_height"},
+		Symbols: []string{"h_f"},
+	},
+	{
+		ID: "fin_od", Group: "fin", Picture: "dimensions", See: []string{"fin_height"},
+		Fields:  []string{"fin_od_most"},
+		Figures: []string{"fin_od"},
+		Symbols: []string{"D_f"},
+	},
+	{
+		ID: "fin_pitch", Group: "fin", Picture: "dimensions", See: []string{"fpi", "gap"},
+		Fields:  []string{"fin_pitch"},
+		Figures: []string{"pitch", "fins_per_tube"},
+		Symbols: []string{"n", "p"},
+	},
+	{ID: "fpi", Group: "fin", See: []string{"fin_pitch"}},
+	{
+		ID: "gap", Group: "fin", Picture: "dimensions", See: []string{"fin_pitch"},
+		Figures: []string{"gap"},
+		Symbols: []string{"s"},
+	},
+	{
+		ID: "helix", Group: "fin", See: []string{"helical_fin"},
+		Figures: []string{"helix"},
+	},
+	{
+		ID: "taper", Group: "fin", Picture: "dimensions", See: []string{"tip_thickness", "stretch"},
+		Fields:  []string{"fin_profile"},
+		Figures: []string{"taper_cost"},
+	},
+	{
+		ID: "tip_thickness", Group: "fin", Picture: "dimensions", See: []string{"taper"},
+		Fields:  []string{"tip_thickness"},
+		Figures: []string{"tip_thickness"},
+		Symbols: []string{"t_t"},
+	},
+	{
+		ID: "stretch", Group: "fin", See: []string{"taper"},
+		Figures: []string{"stretch"},
+	},
+	{
+		ID: "foot", Group: "fin", Picture: "footed", See: []string{"footed", "strip_width"},
+		Symbols: []string{"t_foot"},
+	},
+	{
+		ID: "foot_lap", Group: "fin", Picture: "overlap_footed", See: []string{"overlap_footed"},
+		Fields:  []string{"foot_lap"},
+		Figures: []string{"foot_reach"},
+	},
+	{
+		ID: "root", Group: "fin", Picture: "dimensions", See: []string{"root_constriction"},
+		Fields:  []string{"root_basis"},
+		Figures: []string{"root_od"},
+		Symbols: []string{"D_r"},
+	},
+	{
+		ID: "groove", Group: "fin", Picture: "embedded", See: []string{"embedded", "wall_left"},
+		Fields: []string{"groove_depth"},
+	},
+	{ID: "knurl", Group: "fin", Picture: "knurled_footed", See: []string{"knurled_footed"}},
+	{
+		ID: "sleeve", Group: "fin", Picture: "extruded", See: []string{"extruded"},
+		Fields: []string{"sleeve_thickness"},
+	},
+	{
+		ID: "fin_type", Group: "fin", See: []string{"footed", "embedded", "welded", "extruded"},
+		Fields: []string{"fin_type"},
+	},
+	{ID: "footed", Group: "type", Picture: "footed", See: []string{"foot", "tension"}},
+	{ID: "overlap_footed", Group: "type", Picture: "overlap_footed", See: []string{"foot_lap", "footed"}},
+	{ID: "knurled_footed", Group: "type", Picture: "knurled_footed", See: []string{"knurl", "footed"}},
+	{ID: "knurled_overlap", Group: "type", Picture: "knurled_overlap", See: []string{"knurl", "foot_lap"}},
+	{ID: "embedded", Group: "type", Picture: "embedded", See: []string{"groove"}},
+	{ID: "edge_wound", Group: "type", Picture: "edge_wound", See: []string{"tension"}},
+	{ID: "welded", Group: "type", Picture: "welded", See: []string{"weld"}},
+	{ID: "extruded", Group: "type", Picture: "extruded", See: []string{"sleeve"}},
+	{
+		ID: "bare_area", Group: "area", See: []string{"area_ratio", "u_bare"},
+		Figures: []string{"bare_area", "plain_surface"},
+		Symbols: []string{"A_b0"},
+	},
+	{
+		ID: "outside_surface", Group: "area", See: []string{"area_ratio"},
+		Figures: []string{"total_area", "side_area", "tip_area", "between_area", "finned_surface", "tube_surface", "order_surface"},
+		Symbols: []string{"A", "A_side", "A_tip", "A_prime"},
+	},
+	{
+		ID: "area_ratio", Group: "area", See: []string{"bare_area", "u_total"},
+		Figures: []string{"area_ratio"},
+		Symbols: []string{"AR"},
+	},
+	{
+		ID: "inside_area", Group: "area", See: []string{"bore"},
+		Figures: []string{"inside_area"},
+	},
+	{
+		ID: "used_area", Group: "area", See: []string{"surface_efficiency", "outside_surface"},
+		Figures: []string{"used_area"},
+	},
+	{
+		ID: "conductivity", Group: "heat", See: []string{"fin_metal", "efficiency"},
+		Figures: []string{"conductivity"},
+		Symbols: []string{"k"},
+	},
+	{
+		ID: "root_constriction", Group: "heat", See: []string{"root"},
+		Figures: []string{"root_constriction"},
+	},
+	{
+		ID: "bond", Group: "heat", Picture: "footed", See: []string{"tension", "expansion"},
+		Fields:  []string{"bond_resistance"},
+		Figures: []string{"bond_loss", "bond_gap", "bond_jump", "bond_open", "share_bond"},
+	},
+	{
+		ID: "efficiency", Group: "heat", See: []string{"ml", "conductivity", "used_area"},
+		Figures: []string{"fin_efficiency", "tip_ratio"},
+		Symbols: []string{"η"},
+	},
+	{
+		ID: "surface_efficiency", Group: "heat", See: []string{"efficiency", "used_area"},
+		Figures: []string{"surface_efficiency"},
+		Symbols: []string{"η_o"},
+	},
+	{
+		ID: "ml", Group: "heat", See: []string{"efficiency", "film", "conductivity", "strip", "fin_height"},
+		Figures: []string{"fin_parameter"},
+		Symbols: []string{"mL", "m"},
+		Letters: []Letter{{"m", ""}, {"L", "fin_height"}, {"h", "film"}, {"k", "conductivity"}, {"t", "strip"}},
+	},
+	{
+		ID: "film", Group: "heat", See: []string{"correlation", "ml"},
+		Fields:  []string{"film_source", "film_coefficient", "metal_temperature"},
+		Figures: []string{"film", "film_low", "film_high", "film_dirty", "share_outside_film"},
+		Symbols: []string{"h"},
+	},
+	{
+		ID: "still_film", Group: "heat", See: []string{"film"},
+		Figures: []string{"film_still"},
+	},
+	{
+		ID: "inside_film", Group: "heat", See: []string{"film", "bore"},
+		Figures: []string{"inside_film", "inside_film_second", "share_inside_film"},
+	},
+	{
+		ID: "correlation", Group: "heat", See: []string{"range_of", "reynolds"},
+		Fields:  []string{"film_method", "drop_method"},
+		Figures: []string{"drop_low", "drop_high"},
+	},
+	{ID: "range_of", Group: "heat", See: []string{"correlation"}},
+	{
+		ID: "reynolds", Group: "heat", See: []string{"film"},
+		Figures: []string{"reynolds"},
+		Symbols: []string{"Re"},
+	},
+	{
+		ID: "nusselt", Group: "heat", See: []string{"film", "reynolds"},
+		Figures: []string{"nusselt"},
+		Symbols: []string{"Nu"},
+	},
+	{
+		ID: "prandtl", Group: "heat", See: []string{"film"},
+		Figures: []string{"prandtl"},
+		Symbols: []string{"Pr"},
+	},
+	{
+		ID: "u_bare", Group: "heat", See: []string{"resistance", "bare_area", "u_total"},
+		Figures: []string{"u_bare", "u_closed"},
+		Symbols: []string{"U_b"},
+	},
+	{
+		ID: "u_total", Group: "heat", See: []string{"u_bare", "area_ratio"},
+		Figures: []string{"u_total", "ua"},
+		Symbols: []string{"U"},
+	},
+	{
+		ID: "resistance", Group: "heat", See: []string{"u_bare"},
+		Figures: []string{"share_wall"},
+	},
+	{
+		ID: "fouling", Group: "heat", See: []string{"resistance"},
+		Fields:  []string{"fouling_inside", "fouling_outside"},
+		Figures: []string{"share_inside_fouling", "share_outside_fouling", "duty_clean", "surplus_clean"},
+	},
+	{
+		ID: "viscosity", Group: "heat", See: []string{"reynolds", "inside_film"},
+		Fields: []string{"own_fluid_viscosity", "own_fluid_viscosity_2", "own_fluid_viscosity_3", "own_fluid_pour"},
+	},
+	{
+		ID: "vapour", Group: "heat", See: []string{"steam"},
+		Fields:  []string{"own_fluid_vapour"},
+		Figures: []string{"boiling_ratio"},
+	},
+	{
+		ID: "briggs_young", Group: "method", See: []string{"correlation", "film"},
+		Methods: []string{"briggs_young_1963", "briggs_young_1963_high_fin"},
+	},
+	{
+		ID: "esdu", Group: "method", See: []string{"correlation", "film"},
+		Methods: []string{"esdu_86022", "esdu_86022_drop"},
+	},
+	{
+		ID: "ganguli", Group: "method", See: []string{"correlation", "film"},
+		Methods: []string{"ganguli_1985", "ganguli_1985_drop"},
+	},
+	{
+		ID: "schmidt", Group: "method", See: []string{"correlation", "in_line"},
+		Methods: []string{"schmidt_1963"},
+	},
+	{
+		ID: "weierman", Group: "method", See: []string{"correlation", "welded"},
+		Methods: []string{"weierman_1976", "weierman_1976_drop"},
+	},
+	{
+		ID: "robinson_briggs", Group: "method", See: []string{"correlation", "pressure_drop"},
+		Methods: []string{"robinson_briggs_1966"},
+	},
+	{
+		ID: "edwards_chaddock", Group: "method", See: []string{"still_film"},
+		Methods: []string{"edwards_chaddock_1963"},
+	},
+	{
+		ID: "gnielinski", Group: "method", See: []string{"inside_film", "reynolds"},
+		Methods: []string{"gnielinski_1976", "gnielinski_2013"},
+	},
+	{
+		ID: "hausen", Group: "method", See: []string{"inside_film", "reynolds"},
+		Methods: []string{"hausen_1943"},
+	},
+	{
+		ID: "chato_shah", Group: "method", See: []string{"inside_film", "vapour"},
+		Methods: []string{"chato_shah"},
+	},
+	{
+		ID: "free_ratio", Group: "bank", See: []string{"face_velocity"},
+		Figures: []string{"free_ratio", "obstruction"},
+		Symbols: []string{"σ"},
+	},
+	{
+		ID: "duty", Group: "bank", See: []string{"effectiveness"},
+		Fields:  []string{"duty_wanted"},
+		Figures: []string{"duty", "duty_in", "duty_out", "duty_closed", "duty_hard", "duty_soft", "duty_per_tube", "wanted_duty", "surplus", "tubes_wanted"},
+		Symbols: []string{"Q"},
+	},
+	{
+		ID: "yield", Group: "bank", See: []string{"duty", "fin_height"},
+		Figures: []string{"duty_per_face", "duty_per_weight"},
+	},
+	{
+		ID: "effectiveness", Group: "bank", See: []string{"duty"},
+		Figures: []string{"effectiveness", "effectiveness_gas"},
+		Symbols: []string{"P", "NTU"},
+	},
+	{
+		ID: "correction", Group: "bank", See: []string{"effectiveness"},
+		Figures: []string{"factor"},
+		Symbols: []string{"F"},
+	},
+	{
+		ID: "retube", Group: "bank", See: []string{"duty"},
+		Fields: []string{"job_kind", "old_ua", "old_pitch", "old_tubes", "old_length"},
+	},
+	{
+		ID: "bank", Group: "bank", See: []string{"layout", "row"},
+		Fields:  []string{"tubes_per_row", "bundles", "frame_share"},
+		Figures: []string{"bank_tubes", "bank_width", "bank_depth", "order_bank", "order_difference", "mass_dry", "mass_full", "mass_lifted"},
+	},
+	{
+		ID: "layout", Group: "bank", See: []string{"in_line", "bank"},
+		Fields: []string{"layout"},
+	},
+	{ID: "in_line", Group: "bank", See: []string{"layout"}},
+	{
+		ID: "row", Group: "bank", See: []string{"pass", "bank"},
+		Fields: []string{"rows", "row_pitch"},
+	},
+	{
+		ID: "pass", Group: "bank", See: []string{"row"},
+		Fields: []string{"passes"},
+	},
+	{
+		ID: "tube_pitch", Group: "bank", Picture: "dimensions", See: []string{"fin_od"},
+		Fields:  []string{"tube_pitch", "tip_clearance"},
+		Figures: []string{"tube_pitch"},
+		Symbols: []string{"P_T"},
+	},
+	{
+		ID: "face", Group: "bank", See: []string{"face_velocity"},
+		Figures: []string{"face_area"},
+	},
+	{
+		ID: "face_velocity", Group: "bank", See: []string{"face", "standard_air"},
+		Fields:  []string{"face_velocity", "velocity_basis"},
+		Figures: []string{"face_actual", "face_normal", "face_standard", "velocity_allowed"},
+	},
+	{ID: "standard_air", Group: "bank", See: []string{"face_velocity"}},
+	{
+		ID: "gas", Group: "bank", See: []string{"air", "flue_gas"},
+		Fields:  []string{"gas", "own_gas_density", "own_gas_heat", "own_gas_viscosity", "own_gas_conductivity"},
+		Figures: []string{"gas_out"},
+	},
+	{
+		ID: "air", Group: "bank", See: []string{"gas"},
+		Fields:  []string{"air_in", "air_humidity", "altitude", "air_summer", "air_winter"},
+		Figures: []string{"air_out"},
+	},
+	{
+		ID: "flue_gas", Group: "bank", See: []string{"dew_point"},
+		Fields: []string{"flue_by", "flue_basis", "flue_water", "share_co2", "share_h2o", "share_o2", "share_n2", "share_so2", "fuel_carbon", "fuel_hydrogen", "fuel_oxygen", "fuel_nitrogen", "fuel_sulphur", "burnt_by", "excess_air", "oxygen_left", "burning_air_water"},
+	},
+	{
+		ID: "pressure_drop", Group: "bank", See: []string{"fan", "correlation"},
+		Fields:  []string{"drop_allowed"},
+		Figures: []string{"air_drop", "air_drop_foot", "air_drop_tube"},
+	},
+	{
+		ID: "fan", Group: "bank", See: []string{"pressure_drop"},
+		Fields:  []string{"fan_efficiency", "draught", "fan_entry", "fan_area", "coldest_air", "fan_bears"},
+		Figures: []string{"fan_bank", "fan_entry_drop", "fan_head", "fan_power", "fan_power_cold", "fan_pressure", "fan_volume"},
+	},
+	{
+		ID: "stream", Group: "bank", See: []string{"pass", "inside_film"},
+		Fields:  []string{"inside_fluid", "glycol_share", "inside_in", "inside_out", "inside_flow", "inside_pressure", "own_fluid_phase", "own_fluid_points", "own_fluid_at", "own_fluid_at_2", "own_fluid_at_3", "own_fluid_density", "own_fluid_density_2", "own_fluid_density_3", "own_fluid_heat", "own_fluid_heat_2", "own_fluid_heat_3", "own_fluid_conductivity", "own_fluid_conductivity_2", "own_fluid_conductivity_3", "own_fluid_pressure"},
+		Figures: []string{"inside_flow", "inside_volume", "process_out", "wanted_out"},
+	},
+	{ID: "gauge_pressure", Group: "bank", See: []string{"stream"}},
+	{
+		ID: "steam", Group: "bank", See: []string{"vapour", "stream"},
+		Fields:  []string{"steam_by"},
+		Figures: []string{"condensed", "vapour_velocity", "vapour_between", "vapour_sheared", "vapour_stratified"},
+	},
+	{
+		ID: "loss_inside", Group: "bank", See: []string{"pass", "stream"},
+		Fields:  []string{"inside_drop_allowed"},
+		Figures: []string{"inside_loss", "outlet_pressure"},
+	},
+	{
+		ID: "hold", Group: "bank", See: []string{"face"},
+		Fields: []string{"hold_space", "hold_air", "hold_process"},
+	},
+	{ID: "expansion", Group: "metal", See: []string{"bond", "fin_metal"}},
+	{ID: "tension", Group: "metal", See: []string{"bond", "footed"}},
+	{
+		ID: "dew_point", Group: "metal", See: []string{"flue_gas"},
+		Fields:  []string{"to_trioxide"},
+		Figures: []string{"water_dew", "acid_dew", "coldest_metal"},
+	},
+	{
+		ID: "cases", Group: "metal", See: []string{"limit"},
+		Fields:  []string{"start_up", "upset", "air_start_up", "air_upset", "flow_lost", "turndown"},
+		Figures: []string{"tested_normal", "tested_start_up", "tested_upset", "tested_flow_lost", "root_start_up", "root_upset", "root_flow_lost"},
+	},
+	{
+		ID: "limit", Group: "metal", See: []string{"cases", "fin_type"},
+		Fields:  []string{"house_limit", "tube_metal_limit"},
+		Figures: []string{"hottest_root", "hottest_tip"},
+	},
+	{
+		ID: "weld", Group: "making", Picture: "welded", See: []string{"welded"},
+		Fields:  []string{"bead_inside", "bead_outside"},
+		Figures: []string{"weld_power", "weld_speed"},
+	},
+	{
+		ID: "order", Group: "making", See: []string{"price"},
+		Fields:  []string{"quantity", "supply", "spares", "line", "margin", "ordered", "drawing_approved"},
+		Figures: []string{"tubes_made", "tubes_to_send", "tubes_drawn", "line"},
+	},
+	{
+		ID: "growth", Group: "making", Picture: "embedded", See: []string{"bare_span"},
+		Figures: []string{"growth", "growth_scatter", "grown", "cut_length"},
+		Symbols: []string{"g_L"},
+	},
+	{
+		ID: "end_security", Group: "making", See: []string{"plain_end"},
+		Fields: []string{"end_security"},
+	},
+	{
+		ID: "coil", Group: "making", See: []string{"strip", "joints"},
+		Fields:  []string{"joints_allowed"},
+		Figures: []string{"coil_length", "coil_mass", "coils", "coil_tubes", "coil_interval", "coil_replaces", "coil_to_order", "changes_other", "changes_more", "hours_other", "hours_more", "joints_other", "joints_more", "joints_tube", "whole_tubes", "stranded", "coils_cut"},
+	},
+	{ID: "joints", Group: "making", See: []string{"coil"}},
+	{
+		ID: "scrap", Group: "making", See: []string{"strip"},
+		Figures: []string{"strip_scrap", "scrap_share", "strip_remainder", "strip_returned", "strip_cut_back"},
+	},
+	{
+		ID: "tube_stock", Group: "making", See: []string{"order"},
+		Figures: []string{"mill_length", "mill_tubes", "tube_bought", "tube_used", "tube_trim", "tube_spoilt", "offcut", "tube_heaviest"},
+	},
+	{
+		ID: "spindle", Group: "making", See: []string{"winding"},
+		Figures: []string{"spindle", "feed", "strip_run_speed", "rolling_power"},
+		Symbols: []string{"Ω"},
+	},
+	{ID: "winding", Group: "making", See: []string{"spindle", "strip", "growth"}},
+	{
+		ID: "set_up", Group: "making", See: []string{"order"},
+		Figures: []string{"set_up_time", "tube_time", "line_hours", "shifts", "tubes_shift", "saw_hours", "crew_hours", "step_hours", "work_days"},
+	},
+	{
+		ID: "packing", Group: "making", See: []string{"lifting"},
+		Figures: []string{"per_crate", "layers", "crates", "crate_mass", "crate_length", "bundle_tubes", "bundle_width", "bundle_height", "bearers", "bearer_spacing", "order_gross", "trucks"},
+	},
+	{
+		ID: "lifting", Group: "making", See: []string{"packing"},
+		Figures: []string{"balance_point", "sling_from", "sling_to", "sling_leg", "leg_load"},
+	},
+	{
+		ID: "inspection", Group: "making", See: []string{"order"},
+		Fields: []string{"ask_certificate", "ask_eddy_current", "ask_gauge", "ask_identify", "ask_inspect", "ask_pressure_test"},
+	},
+	{
+		ID: "price", Group: "making", See: []string{"cost"},
+		Figures: []string{"price", "price_tube", "price_metre", "price_margin", "break_even", "budget_low", "budget_high", "cut_instead", "stock_instead", "cost_total", "cost_mark_up"},
+	},
+	{
+		ID: "cost", Group: "making", See: []string{"price"},
+		Figures: []string{"cost_bought_in", "cost_finning", "cost_fixed", "cost_variable", "cost_freight", "cost_offcut", "cost_on_hand", "cost_overhead", "cost_packing", "cost_preheat", "cost_saw", "cost_scrap", "cost_set_up", "cost_spoilt", "cost_steps", "cost_strip", "cost_strip_on_hand", "cost_sub_let", "cost_surcharge", "cost_tooling", "cost_tube"},
+	},
+}
