@@ -66,7 +66,7 @@ func (r *Read) Doubtful() bool {
 }
 
 // longest is how much of a text is read, in bytes: no line of an enquiry is as long.
-const longest = 4000
+const longest = 1200
 
-// Line reads a line of plain text. What lies behind its first 4,000 bytes is kept as not understood.
+// Line reads a line of plain text. What lies behind its first 1,200 bytes is kept as not understood.
 func Line(text string) Read { return readText(text, prior{}) }

@@ -126,12 +126,17 @@ func (r *reader) sides() {
 
 func (r *reader) nearest(i int, within []int) string {
 	for d := 0; d < len(r.list); d++ {
-		for _, j := range []int{i + d, i - d} {
+		out := true
+		for _, j := range [2]int{i + d, i - d} {
 			if j >= 0 && j < len(r.list) && within[j] == within[i] {
 				if s := sideOf(&r.list[j]); s != "" {
 					return s
 				}
+				out = false
 			}
+		}
+		if out {
+			break
 		}
 	}
 	return ""
