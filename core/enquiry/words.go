@@ -130,7 +130,7 @@ func separates(r rune) bool { return r == ' ' || r == '-' || r == '.' || r == '_
 // longest walks on from a node; from is where the spelling began.
 func (n *node) longest(text string, from, i int) (says *sense, to int) {
 	r, size := at(text, i)
-	if n.says != nil && whole(text, i) {
+	if n.says != nil && endsWord(text, i) {
 		says, to = n.says, i
 	}
 	try := func(next *node, at int) {
@@ -158,8 +158,8 @@ func (n *node) longest(text string, from, i int) (says *sense, to int) {
 	return says, to
 }
 
-// whole reports whether a word may end at a place.
-func whole(text string, i int) bool {
+// endsWord reports whether a word may end at a place.
+func endsWord(text string, i int) bool {
 	last := before(text, i)
 	next, _ := at(text, i)
 	return !joined(last, next) && !(isDigit(last) && isLatin(next))
