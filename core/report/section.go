@@ -21,6 +21,7 @@ type Section struct {
 	Making  bool                                            // what the shop can do and how, with pictures
 
 	Compared bool // the design beside those that its item keeps
+	Enquiry  bool // what a customer sent: many items, read, rated and asked back
 }
 
 // Sections are the page's, in its order: it opens with the first.
@@ -29,6 +30,7 @@ var Sections = []Section{
 	{ID: "heat", Curves: Writer.HeatCurves, Marks: Writer.HeatMarks, Cases: true, Methods: true, Heated: true},
 	{ID: "making", Making: true},
 	{ID: "options", Compared: true},
+	{ID: "enquiry", Enquiry: true},
 }
 
 // noSection is a design shown by itself, with all its figures but those of the plan.

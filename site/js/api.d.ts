@@ -7,9 +7,11 @@ export interface Methods {
   compare: { args: CompareArgs; reply: Comparison };
   conventions: { args: ConventionsArgs; reply: ShownConventions };
   edit: { args: EditArgs; reply: Reply };
+  enquiry_csv: { args: EnquiryCSVArgs; reply: Saved };
   enquiry_job: { args: EnquiryJobArgs; reply: Saved };
   enquiry_read: { args: EnquiryArgs; reply: ShownEnquiry };
   enquiry_rows: { args: EnquiryRowsArgs; reply: EnquiryRows };
+  enquiry_sheet: { args: EnquirySheetArgs; reply: EnquirySheet };
   enquiry_totals: { args: EnquiryTotalsArgs; reply: EnquiryTotals };
   example: { args: ExampleArgs; reply: Reply };
   filename: { args: FilenameArgs; reply: Named };
@@ -128,14 +130,18 @@ export interface Reply {
   view: Page;
 }
 
-export interface EnquiryJobArgs {
-  base: Document;
-  designs: Differences[];
-  head: Head;
+export interface EnquiryCSVArgs {
+  rows: string[][];
 }
 
 export interface Saved {
   text: string;
+}
+
+export interface EnquiryJobArgs {
+  base: Document;
+  designs: Differences[];
+  head: Head;
 }
 
 export interface EnquiryArgs {
@@ -168,6 +174,17 @@ export interface EnquiryRowsArgs {
 export interface EnquiryRows {
   rows: ShownRow[];
   tallies: Tally[];
+}
+
+export interface EnquirySheetArgs {
+  sheet: string;
+  texts: string;
+  styles: string;
+}
+
+export interface EnquirySheet {
+  text: string;
+  notes: string[];
 }
 
 export interface EnquiryTotalsArgs {

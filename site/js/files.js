@@ -21,10 +21,11 @@ export function today() {
 /**
  * @param {string} text
  * @param {string} filename
+ * @param {string} [type]
  */
-function download(text, filename) {
+export function download(text, filename, type = "application/json") {
   const anchor = document.createElement("a");
-  anchor.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+  anchor.href = URL.createObjectURL(new Blob([text], { type }));
   anchor.download = filename;
   anchor.click();
   URL.revokeObjectURL(anchor.href);

@@ -39,6 +39,8 @@ func encode(e *encoder, answer any) {
 		encodeShownEnquiry(e, &v)
 	case enquiryRows:
 		encodeEnquiryRows(e, &v)
+	case enquirySheet:
+		encodeEnquirySheet(e, &v)
 	case enquiryTotals:
 		encodeEnquiryTotals(e, &v)
 	case named:
@@ -262,6 +264,19 @@ func encodeEnquiryRows(e *encoder, v *enquiryRows) {
 	e.open('[')
 	for i := range v.Tallies {
 		encodeTally(e, &v.Tallies[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeEnquirySheet(e *encoder, v *enquirySheet) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	e.key("notes")
+	e.open('[')
+	for _, v0 := range v.Notes {
+		e.string(v0)
 	}
 	e.close(']')
 	e.close('}')

@@ -16,7 +16,9 @@ import (
 func init() {
 	methods["enquiry_read"] = with[enquiryArgs, report.ShownEnquiry](readEnquiry)
 	methods["enquiry_rows"] = with[enquiryRowsArgs, enquiryRows](rateEnquiry)
+	methods["enquiry_sheet"] = with[enquirySheetArgs, enquirySheet](sheetOfEnquiry)
 	methods["enquiry_totals"] = with[enquiryTotalsArgs, enquiryTotals](sumEnquiry)
+	methods["enquiry_csv"] = with[enquiryCSVArgs, saved](csvOfEnquiry)
 	methods["enquiry_job"] = with[enquiryJobArgs, saved](jobOfEnquiry)
 }
 
@@ -143,4 +145,41 @@ func jobOfEnquiry(a enquiryJobArgs) (saved, error) {
 	}
 	text, err := document.SaveJob(job)
 	return saved{string(text) + "\n"}, err
+}
+
+// enquiryCSVArgs are rows of cells as the page shows them.
+type enquiryCSVArgs struct {
+	Rows [][]string `json:"rows"`
+}
+
+func csvOfEnquiry(a enquiryCSVArgs) (saved, error) { return saved{enquiry.CSV(a.Rows)}, nil }
+
+// enquirySheetArgs are parts of a workbook, unpacked.
+type enquirySheetArgs struct {
+	Sheet  string `json:"sheet"`
+	Texts  string `json:"texts"`
+	Styles string `json:"styles"`
+}
+
+// enquirySheet is its sheet as text, and what a reader of it may not see.
+type enquirySheet struct {
+	Text  string   `json:"text"`
+	Notes []string `json:"notes"`
+}
+
+func sheetOfEnquiry(a enquirySheetArgs) (enquirySheet, error) {
+	s, err := enquiry.Workbook(a.Sheet, a.Texts, a.Styles)
+	if refused := (*enquiry.Refusal)(nil); errors.As(err, &refused) {
+		return enquirySheet{}, told{Message: message.New(refused.Key, "most", refused.Most)}
+	}
+	out := enquirySheet{s.Text, []string{}}
+	for _, n := range []struct {
+		key   string
+		count int
+	}{{"enquiry.hidden_rows", s.HiddenRows}, {"enquiry.hidden_columns", s.HiddenColumns}, {"enquiry.merged", s.Merged}, {"enquiry.formulas", s.Formulas}} {
+		if n.count > 0 {
+			out.Notes = append(out.Notes, texts().Render(message.New(n.key, "count", n.count), units.SI))
+		}
+	}
+	return out, err
 }
