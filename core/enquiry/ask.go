@@ -160,6 +160,9 @@ func (x *Entry) metals(add func(kind, field string, with ...string)) {
 	}
 }
 
+// kelvin is the ice point [K].
+const kelvin = 273.15
+
 // heats holds temperatures, pressures and duty against one another.
 func (x *Entry) heats(s sizes, add func(kind, field string, with ...string)) {
 	kind, typed := x.Find("fin_type")
@@ -172,14 +175,14 @@ func (x *Entry) heats(s sizes, add func(kind, field string, with ...string)) {
 	if fluidText := s.text("inside_fluid"); hot && fluidText == "steam" {
 		if pressure, ok := x.Find("inside_pressure"); ok {
 			if p, ok := absolute(pressure.Text); ok {
-				if t, err := fluid.SaturationTemperature(p); err == nil && math.Abs(t-in[0]) > 3 {
+				if t, err := fluid.SaturationTemperature(p); err == nil && math.Abs(t-kelvin-in[0]) > 3 {
 					add("steam", "inside_in", s.text("inside_in"), pressure.Text)
 				}
 			}
 		}
 	}
 	if v, ok := s.of("inside_in", "inside_out", "duty_wanted", "inside_flow"); ok && s.text("inside_fluid") == "water" && units.Is(units.MassRate, s.text("inside_flow")) {
-		if p, err := fluid.Water((v[0]+v[1])/2, 1e6); err == nil && off(v[2], v[3]*p.HeatCapacity*math.Abs(v[0]-v[1]), 0.05) {
+		if p, err := fluid.Water((v[0]+v[1])/2+kelvin, 1e6); err == nil && off(v[2], v[3]*p.HeatCapacity*math.Abs(v[0]-v[1]), 0.05) {
 			add("duty", "duty_wanted", s.text("duty_wanted"), s.text("inside_flow"), s.text("inside_in"), s.text("inside_out"))
 		}
 	}

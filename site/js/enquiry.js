@@ -5,7 +5,7 @@
 import { createColumns } from "./enquiry/columns.js";
 import { createDoubts } from "./enquiry/doubts.js";
 import { modelOf, tableOf } from "./enquiry/model.js";
-import { textOf } from "./enquiry/file.js";
+import { Refused, textOf } from "./enquiry/file.js";
 import { createGrid } from "./grid/grid.js";
 import { download } from "./files.js";
 import { differences, whole } from "./job.js";
@@ -101,7 +101,7 @@ export function createEnquiry(root, beside, design, act) {
       await work();
       write(wrong, "");
     } catch (error) {
-      if (!(error instanceof Cancelled) && mine === round) write(wrong, act.reason(/** @type {Error} */ (error)));
+      if (!(error instanceof Cancelled) && mine === round) write(wrong, error instanceof Refused ? error.message : act.reason(/** @type {Error} */ (error)));
     } finally {
       if (mine === round) {
         running = null;

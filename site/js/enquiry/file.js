@@ -3,6 +3,9 @@
 
 const MOST = 20_000_000; // bytes of a text
 
+/** A file that is not taken; its message is for the user. */
+export class Refused extends Error {}
+
 /**
  * @typedef {import("../api.js").Methods["enquiry_sheet"]} Sheet
  * @param {File} file
@@ -18,14 +21,14 @@ export async function textOf(file, words, sheet, begun) {
     const parts = await workbookOf(file, words, begun);
     return sheet(parts);
   }
-  if (file.size > MOST) throw new Error(words.large);
+  if (file.size > MOST) throw new Refused(words.large);
   return { text: decoded(new Uint8Array(await file.arrayBuffer()), words), notes: [] };
 }
 
 /** @param {Uint8Array} bytes @param {DOMStringMap} words */
 function decoded(bytes, words) {
   const text = new TextDecoder(encodingOf(bytes)).decode(bytes);
-  if (text.includes("\0")) throw new Error(words.noText);
+  if (text.includes("\0")) throw new Refused(words.noText);
   return text;
 }
 

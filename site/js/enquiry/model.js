@@ -8,6 +8,8 @@ import { whole } from "../job.js";
  * @typedef {import("../grid/model.js").Model & {named: (field: string, text: string) => string}} Model  named: the choice that a text names
  */
 
+const ASIDE = 2; // columns before those of what items say
+
 /**
  * @param {Enquiry | null} enquiry
  * @param {{root: HTMLElement, rated: (i: number) => import("../enquiry.js").Rated | undefined, held: import("../job.js").Job | null}} of
@@ -27,24 +29,24 @@ export function modelOf(enquiry, { root, rated, held }) {
 
   return {
     name: "enquiry",
-    columns: [...heads.map(({ id, label }) => ({ key: id, parts: [label] })), { key: "verdict", parts: [root.dataset.verdict ?? ""] }, { key: "price", parts: [root.dataset.price ?? ""] }],
+    columns: [{ key: "verdict", parts: [root.dataset.verdict ?? ""] }, { key: "price", parts: [root.dataset.price ?? ""] }, ...heads.map(({ id, label }) => ({ key: id, parts: [label] }))],
     rows: items.map(({ mark }, i) => ({ key: String(i), parts: [mark] })),
     grows: false,
     named: (field, text) => choicesOf(field).find((choice) => choice.id === text || choice.text.toLowerCase() === text.trim().toLowerCase())?.id ?? text,
     cell(row, column) {
       const none = { key: "", error: "", choices: [], text: "" };
       const found = rated(row)?.row;
-      if (column === heads.length) {
+      if (column === 0) {
         const grave = found && ["no", "watch"].includes(found.state) ? found.refused || found.why : "";
         return { ...none, shown: found?.mark ?? "", quiet: !grave };
       }
-      if (column > heads.length) {
+      if (column === 1) {
         const price = found?.cells.at(-1);
         const sure = items[row].open && !held ? ` (${root.dataset.provisional})` : "";
         const refused = !price?.value || found?.state === "no";
         return { ...none, shown: refused ? "–" : `${price.value} ${price.unit}${sure}` };
       }
-      const { field, text, shown, why } = items[row].cells[column];
+      const { field, text, shown, why } = items[row].cells[column - ASIDE];
       const now = heldText(row, field);
       const choices = choicesOf(field);
       if (now !== undefined && now !== text) return { key: "", text: now, shown: choices.find(({ id }) => id === now)?.text ?? now, error: "", choices };

@@ -2,6 +2,8 @@
 // The parts of a workbook that its first sheet needs, out of the packed file. They are inflated as a stream by the browser and counted: what
 // unpacks to more than there may be is given up at once. Nothing but these parts is read, and no link is followed.
 
+import { Refused } from "./file.js";
+
 const MOST = 50_000_000; // bytes in all, unpacked
 const MOST_PACKED = 100_000_000;
 const DIRECTORY = 5_000_000; // bytes of the list of entries
@@ -14,7 +16,7 @@ const DIRECTORY = 5_000_000; // bytes of the list of entries
  * @param {(cancel: () => void) => void} begun hears how it is stopped
  */
 export async function workbookOf(file, words, begun) {
-  const refuse = () => new Error(words.large);
+  const refuse = () => new Refused(words.large);
   if (file.size > MOST_PACKED) throw refuse();
   let left = MOST;
   let stopped = false;
@@ -26,7 +28,7 @@ export async function workbookOf(file, words, begun) {
     const entry = entries.get(name);
     if (!entry) return "";
     const head = new DataView(await file.slice(entry.at, entry.at + 30).arrayBuffer());
-    if (head.byteLength < 30 || head.getUint32(0, true) !== 0x04034b50 || ![0, 8].includes(entry.method)) throw new Error(words.noText);
+    if (head.byteLength < 30 || head.getUint32(0, true) !== 0x04034b50 || ![0, 8].includes(entry.method)) throw new Refused(words.noText);
     const from = entry.at + 30 + head.getUint16(26, true) + head.getUint16(28, true);
     const packed = file.slice(from, from + entry.packed).stream();
     const reader = (entry.method ? packed.pipeThrough(new DecompressionStream("deflate-raw")) : packed).getReader();
@@ -34,7 +36,7 @@ export async function workbookOf(file, words, begun) {
     let text = "";
     for (;;) {
       const { done, value } = await reader.read().catch(() => {
-        throw new Error(words.noText);
+        throw new Refused(words.noText);
       });
       if (done) return text + decoder.decode();
       left -= value.byteLength;
@@ -48,7 +50,7 @@ export async function workbookOf(file, words, begun) {
 
   const [book, links] = [await part("xl/workbook.xml"), await part("xl/_rels/workbook.xml.rels")];
   const sheet = await part(sheetOf(book, links));
-  if (!sheet) throw new Error(words.noText);
+  if (!sheet) throw new Refused(words.noText);
   return { sheet, texts: await part("xl/sharedStrings.xml"), styles: await part("xl/styles.xml") };
 }
 
@@ -62,7 +64,7 @@ function sheetOf(book, links) {
 
 /** The list of entries at the end of the file. @param {File} file @param {DOMStringMap} words */
 async function entriesOf(file, words) {
-  const wrong = () => new Error(words.noText);
+  const wrong = () => new Refused(words.noText);
   const tailAt = Math.max(0, file.size - 66_000);
   const tail = new DataView(await file.slice(tailAt).arrayBuffer());
   let end = tail.byteLength - 22;
