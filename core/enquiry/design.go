@@ -9,21 +9,34 @@ import (
 	"finwright/core/units"
 )
 
-// Design lays what an item says over a base: each entry as the customer wrote it, what follows from them as assumed, and all else as the
-// base has it.
+// Design lays what an item says over a base.
 func (x *Entry) Design(base document.Document) document.Document {
-	d := base.With(document.Differences{Fields: map[string]document.Entry{}})
-	d.Mark = x.Mark
-	if base.Title == "" {
-		d.Title = x.title()
-	}
+	return base.With(x.Differences(base))
+}
+
+// Differences are what an item says otherwise than a base: each entry as the customer wrote it, what follows from them as assumed. All else is
+// as the base has it.
+func (x *Entry) Differences(base document.Document) document.Differences {
+	fields := map[string]document.Entry{}
 	for _, r := range x.Whole {
 		if f, ok := field.Find(r.Field); ok {
-			d.Fields[f.ID] = document.Entry{Text: r.Text, Origin: document.Customer}
+			fields[f.ID] = document.Entry{Text: r.Text, Origin: document.Customer}
 		}
 	}
-	x.derive(d.Fields)
-	return d
+	x.derive(fields, base.Fields)
+	for id, entry := range fields {
+		if entry == base.Fields[id] {
+			delete(fields, id)
+		}
+	}
+	out := document.Differences{Fields: fields}
+	if x.Mark != base.Mark {
+		out.Mark = &x.Mark
+	}
+	if title := x.title(); base.Title == "" && title != "" {
+		out.Title = &title
+	}
+	return out
 }
 
 // title is what a line of text says, shortened; a table has none.
@@ -35,7 +48,13 @@ func (x *Entry) title() string {
 }
 
 // derive enters what follows from sizes that a design does not hold.
-func (x *Entry) derive(fields map[string]document.Entry) {
+func (x *Entry) derive(fields, base map[string]document.Entry) {
+	text := func(name string) string {
+		if entry, ok := fields[name]; ok {
+			return entry.Text
+		}
+		return base[name].Text
+	}
 	size := func(name string) (float64, bool) {
 		r, ok := x.Find(name)
 		if !ok {
@@ -54,7 +73,7 @@ func (x *Entry) derive(fields map[string]document.Entry) {
 		}
 	}
 	if gap, ok := size(FinGap); ok {
-		if p, err := units.Parse(units.Thickness, fields["strip_thickness"].Text, units.SI); err == nil {
+		if p, err := units.Parse(units.Thickness, text("strip_thickness"), units.SI); err == nil {
 			put("fin_pitch", gap+p.SI)
 		}
 	}
@@ -72,16 +91,16 @@ func (x *Entry) derive(fields map[string]document.Entry) {
 			put("plain_end_b", (length-finned)/2)
 		case !hasLength:
 			if !hasA {
-				a = sizeOf(fields["plain_end_a"].Text)
+				a = sizeOf(text("plain_end_a"))
 			}
 			if !hasB {
-				b = sizeOf(fields["plain_end_b"].Text)
+				b = sizeOf(text("plain_end_b"))
 			}
 			put("tube_length", finned+a+b)
 		}
 	}
 	if spare, ok := x.Find(Spare); ok {
-		fields["quantity"] = document.Entry{Text: strconv.Itoa(whole(fields["quantity"].Text) + whole(spare.Text)), Origin: document.Assumed}
+		fields["quantity"] = document.Entry{Text: strconv.Itoa(whole(text("quantity")) + whole(spare.Text)), Origin: document.Assumed}
 	}
 	if fluid, ok := x.Find("inside_fluid"); ok && fluid.Text == "steam" {
 		_, pressed := x.Find("inside_pressure")

@@ -297,6 +297,9 @@ func (r *Read) shift(line string, by int) {
 
 // asItem reads "as item 2 but 24 ft": the item that is meant, and the rest.
 func asItem(text string) (as string, rest Read) {
+	if !mayBeLike(text) {
+		return "", Read{}
+	}
 	list := tokens(text)
 	for i := range list {
 		if list[i].sort != aWord || list[i].says.kind != "word" || list[i].says.a != "like" {
@@ -321,6 +324,17 @@ func asItem(text string) (as string, rest Read) {
 		return as, rest
 	}
 	return "", Read{}
+}
+
+// mayBeLike reports whether a text has letters by which one begins that is like another: a glance, since few have.
+func mayBeLike(text string) bool {
+	text = folds(text)
+	for _, front := range []string{"as", "same", "like", "wie", "como", "dit", "dto"} {
+		if strings.Contains(text, front+" ") || strings.Contains(text, front+"-") || front == "dit" && strings.Contains(text, "ditto") || text == front {
+			return true
+		}
+	}
+	return false
 }
 
 func (e *Enquiry) leave(row int, text string) {

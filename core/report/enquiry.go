@@ -190,7 +190,7 @@ func (w Writer) reading(name, text string) string {
 }
 
 func (w Writer) entry(x *enquiry.Entry, heads []EnquiryName, base document.Document) ShownEntry {
-	out := ShownEntry{Mark: x.Mark, Cells: make([]EnquiryCell, len(heads)), Unread: []string{}, Design: x.Design(base).From(base)}
+	out := ShownEntry{Mark: x.Mark, Cells: make([]EnquiryCell, len(heads)), Unread: []string{}, Design: x.Differences(base)}
 	var source, refused []string
 	for _, p := range x.Parts {
 		if !p.Common {

@@ -24,7 +24,7 @@ import (
 func readEnquiry(page *browser.Page, text string) {
 	page.Focus(id("section-enquiry"))
 	page.Press(kb.Enter)
-	page.Wait(element(id("enquiry-text")) + ".checkVisibility()")
+	page.Wait("!" + element(id("enquiry-read")) + ".disabled")
 	page.Focus(id("enquiry-text"))
 	browser.Eval[any](page, element(id("enquiry-text"))+`.value = `+js(text))
 	page.Press(kb.Enter, chromedp.ModifierCtrl)
@@ -74,8 +74,8 @@ func packed(t *testing.T, sheet string) string {
 	return `Uint8Array.from(atob("` + base64.StdEncoding.EncodeToString(file.Bytes()) + `"), (c) => c.charCodeAt(0))`
 }
 
-// openFile opens a file of a script's bytes.
-func openFile(page *browser.Page, name, bytes string) {
+// sendFile opens a file of a script's bytes.
+func sendFile(page *browser.Page, name, bytes string) {
 	browser.Eval[any](page, fmt.Sprintf(`(() => {
 		const files = new DataTransfer();
 		files.items.add(new File([%s], %s));
@@ -182,17 +182,17 @@ func TestEnquiryColumnsAndHostileFiles(t *testing.T) {
 		"bomb.xlsx":   packed(t, strings.Repeat("<c/>", 15_000_000)),
 		"large.csv":   `new Uint8Array(25_000_000).fill(65)`,
 	} {
-		openFile(page, name, content)
+		sendFile(page, name, content)
 		page.Wait(element(id("enquiry-wrong")) + `.textContent !== "" && document.querySelector("#enquiry-progress").hidden`)
 		if why := page.Text(id("enquiry-wrong")); !strings.Contains(why, "no text") && !strings.Contains(why, "columns") && !strings.Contains(why, "too large") {
 			t.Errorf("%s: it is said %q", name, why)
 		}
 		browser.Eval[any](page, element(id("enquiry-wrong"))+`.textContent = ""`)
 	}
-	openFile(page, "book.xlsx", packed(t, `<worksheet><sheetData><row r="1"><c r="A1" t="inlineStr"><is><t>Item</t></is></c><c r="B1" t="inlineStr"><is><t>Qty</t></is></c></row>
+	sendFile(page, "book.xlsx", packed(t, `<worksheet><sheetData><row r="1"><c r="A1" t="inlineStr"><is><t>Item</t></is></c><c r="B1" t="inlineStr"><is><t>Qty</t></is></c></row>
 		<row r="2" hidden="1"><c r="A2"><v>1</v></c><c r="B2"><f>20*2</f><v>40</v></c></row><row r="3"><c r="A3"><v>2</v></c><c r="B3"><v>9</v></c></row></sheetData></worksheet>`))
 	page.Wait(element(id("enquiry-notes")) + `.textContent.includes("1 row is hidden") && ` + element(id("enquiry-said")) + `.textContent.startsWith("2 items.")`)
-	openFile(page, "old.csv", `new Uint8Array([...new TextEncoder().encode("Pos.;St"), 0xfc, ...new TextEncoder().encode("ck;L"), 0xe4, ...new TextEncoder().encode("nge gesamt (m)\n7;12;6,5\n")])`)
+	sendFile(page, "old.csv", `new Uint8Array([...new TextEncoder().encode("Pos.;St"), 0xfc, ...new TextEncoder().encode("ck;L"), 0xe4, ...new TextEncoder().encode("nge gesamt (m)\n7;12;6,5\n")])`)
 	page.Wait(element(id("enquiry-said")) + `.textContent.startsWith("1 item.") && ` + inEnquiry(0, 2) + ` === "12"`)
 	readEnquiry(page, "1) 12 off 1 in OD x 14 BWG MW, 20 ft overall, L fins Al 10 fpi 5/8 in high")
 	page.Wait(element(id("enquiry-said")) + `.textContent.startsWith("1 item.")`)

@@ -201,6 +201,7 @@ export function createEnquiry(root, beside, design, act) {
     return readAll();
   }
 
+  read.disabled = false; // the script has come
   read.addEventListener("click", () => begin(text.value));
   text.addEventListener("keydown", (/** @type {KeyboardEvent} */ event) => {
     if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
