@@ -2,6 +2,8 @@ package design
 
 import (
 	"finwright/core/field"
+	"finwright/core/figure"
+	"finwright/core/message"
 	"finwright/core/shop/making"
 	"finwright/core/units"
 )
@@ -31,7 +33,8 @@ type Bought struct {
 	Coils     int     `json:"coils"`
 }
 
-// RowAndTally is RowOf, with what the order adds to a list of orders.
+// RowAndTally is RowOf, with what the order adds to a list of orders. Of an order that asks for no duty, heat does not watch: its bank is
+// whatever stands in the base. What it refuses is refused all the same.
 func RowAndTally(in field.Input) (Row, Tally, error) {
 	w := workplaces.Get().(*workplace)
 	defer workplaces.Put(w)
@@ -39,6 +42,13 @@ func RowAndTally(in field.Input) (Row, Tally, error) {
 	row, s, err := rowOf(w, nil)
 	if err != nil {
 		return Row{}, Tally{}, err
+	}
+	if in.Bank.DutyWanted == 0 && row.State != figure.No {
+		row.State, row.Why = figure.Good, message.Message{}
+		row.remark(notices(&w.in, &s.surface, judgeShape(&w.in)))
+		if s.Production != nil {
+			row.remark(s.Production.notices())
+		}
 	}
 	return row, s.tally(), nil
 }
