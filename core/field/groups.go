@@ -9,11 +9,11 @@ type FormGroup struct {
 
 // Groups lists the groups of fields in the order of the form.
 var Groups = []FormGroup{
-	{ID: "job", Open: []string{"making"}},
-	{ID: "tube", Open: []string{"surface", "heat", "making", "options"}},
-	{ID: "fin", Open: []string{"surface", "heat", "making", "options"}},
+	{ID: "job", Open: []string{"making", "enquiry"}},
+	{ID: "tube", Open: []string{"surface", "heat", "making", "options", "enquiry"}},
+	{ID: "fin", Open: []string{"surface", "heat", "making", "options", "enquiry"}},
 	{ID: "fin_detail"},
-	{ID: "lengths", Open: []string{"surface", "making"}},
+	{ID: "lengths", Open: []string{"surface", "making", "enquiry"}},
 	{ID: "film", Open: []string{"surface"}},
 	{ID: "air", Section: "heat", Open: []string{"heat"}},
 	{ID: "gas", Section: "heat"},
