@@ -9,11 +9,11 @@ type FormGroup struct {
 
 // Groups lists the groups of fields in the order of the form.
 var Groups = []FormGroup{
-	{ID: "job", Open: []string{"making", "papers"}},
-	{ID: "tube", Open: []string{"surface", "heat", "making", "options", "papers"}},
-	{ID: "fin", Open: []string{"surface", "heat", "making", "options", "papers"}},
+	{ID: "job", Open: []string{"making", "enquiry", "papers"}},
+	{ID: "tube", Open: []string{"surface", "heat", "making", "options", "enquiry", "papers"}},
+	{ID: "fin", Open: []string{"surface", "heat", "making", "options", "enquiry", "papers"}},
 	{ID: "fin_detail"},
-	{ID: "lengths", Open: []string{"surface", "making"}},
+	{ID: "lengths", Open: []string{"surface", "making", "enquiry"}},
 	{ID: "film", Open: []string{"surface"}},
 	{ID: "air", Section: "heat", Open: []string{"heat"}},
 	{ID: "gas", Section: "heat"},

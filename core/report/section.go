@@ -21,6 +21,7 @@ type Section struct {
 	Making  bool                                            // what the shop can do and how, with pictures
 
 	Compared bool // the design beside those that its item keeps
+	Enquiry  bool // what a customer sent: many items, read, rated and asked back
 	Papers   bool // what goes out of the door
 }
 
@@ -30,6 +31,7 @@ var Sections = []Section{
 	{ID: "heat", Curves: Writer.HeatCurves, Marks: Writer.HeatMarks, Cases: true, Methods: true, Heated: true},
 	{ID: "making", Making: true},
 	{ID: "options", Compared: true},
+	{ID: "enquiry", Enquiry: true},
 	{ID: "papers", Papers: true},
 }
 

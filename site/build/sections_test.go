@@ -41,6 +41,7 @@ func sectionFaults(page string, s report.Section, plots []string) (faults []stri
 	lacks(s.Cases, "the cases", `id="cases"`)
 	lacks(s.Methods, "the correlations", `id="methods"`)
 	lacks(s.Compared, "designs side by side", `id="options-table"`)
+	lacks(s.Enquiry, "what a customer sent", `id="enquiry-text"`)
 	lacks(s.Making, "what the shop can do", `id="making-answer"`)
 	lacks(s.Papers, "a paper", `id="papers-sheet"`)
 	return faults

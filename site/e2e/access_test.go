@@ -82,8 +82,9 @@ func TestAccessibilityRules(t *testing.T) {
 // to an entry is reached from it, and groups of presses are one step.
 func TestTabReachesEverything(t *testing.T) {
 	page := atDesk(t)
-	for _, section := range []string{"options", "making", "heat", "surface"} {
+	for _, section := range []string{"enquiry", "options", "making", "heat", "surface"} {
 		page.Click(id("section-" + section))
+		page.Wait(js(section) + ` !== "enquiry" || !` + element(id("enquiry-read")) + ".disabled") // its script has come
 		page.Wait(element(id("section-"+section)) + `.ariaPressed === "true"`)
 		browser.Eval[bool](page, `(document.activeElement.blur(), getSelection().removeAllRanges(), document.querySelector("h1").tabIndex = -1, document.querySelector("h1").focus(), globalThis.reached = new Set(), globalThis.dim = new Set(), true)`)
 		const look = `(() => {

@@ -122,7 +122,7 @@ func TestPageInAnotherLanguage(t *testing.T) {
 	page.Click(id("keep"))
 	page.Wait(element(id("options-count")) + `.textContent === "1"`)
 	page.Type(entry("fin_pitch"), "11 fpi")
-	for _, section := range []string{"surface", "heat", "making", "options"} {
+	for _, section := range []string{"surface", "heat", "making", "options", "enquiry"} {
 		page.Click(id("section-" + section))
 		page.Wait("document.body.dataset.answer === 'answered'")
 		look(section)

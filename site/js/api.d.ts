@@ -7,6 +7,12 @@ export interface Methods {
   compare: { args: CompareArgs; reply: Comparison };
   conventions: { args: ConventionsArgs; reply: ShownConventions };
   edit: { args: EditArgs; reply: Reply };
+  enquiry_csv: { args: EnquiryCSVArgs; reply: Saved };
+  enquiry_job: { args: EnquiryJobArgs; reply: Saved };
+  enquiry_read: { args: EnquiryArgs; reply: ShownEnquiry };
+  enquiry_rows: { args: EnquiryRowsArgs; reply: EnquiryRows };
+  enquiry_sheet: { args: EnquirySheetArgs; reply: EnquirySheet };
+  enquiry_totals: { args: EnquiryTotalsArgs; reply: EnquiryTotals };
   example: { args: ExampleArgs; reply: Reply };
   filename: { args: FilenameArgs; reply: Named };
   lesson_answer: { args: LessonArgs; reply: WorkedAnswer };
@@ -139,6 +145,74 @@ export interface Reply {
   document: Document;
   steps?: Document[];
   view: Page;
+}
+
+export interface EnquiryCSVArgs {
+  rows: string[][];
+}
+
+export interface Saved {
+  text: string;
+}
+
+export interface EnquiryJobArgs {
+  base: Document;
+  designs: Differences[];
+  head: Head;
+}
+
+export interface EnquiryArgs {
+  text: string;
+  units: string;
+  columns?: HeadColumn[];
+  decided?: Decision[];
+  edits?: Edit[];
+}
+
+export interface ShownEnquiry {
+  columns: ShownHead[];
+  names: EnquiryName[];
+  heads: EnquiryName[];
+  items: ShownEntry[];
+  doubts: ShownDoubt[];
+  asks: ShownAsk[];
+  left: Leftover[];
+  said: string;
+  base: Document;
+  letter: string;
+}
+
+export interface EnquiryRowsArgs {
+  base: Document;
+  designs: Differences[];
+  shop?: string;
+}
+
+export interface EnquiryRows {
+  rows: ShownRow[];
+  tallies: Tally[];
+}
+
+export interface EnquirySheetArgs {
+  sheet: string;
+  texts: string;
+  styles: string;
+}
+
+export interface EnquirySheet {
+  text: string;
+  notes: string[];
+}
+
+export interface EnquiryTotalsArgs {
+  tallies: Tally[];
+  provisional: number;
+  units: string;
+  shop?: string;
+}
+
+export interface EnquiryTotals {
+  totals: ShownTotal[];
 }
 
 export interface ExampleArgs {
@@ -428,10 +502,6 @@ export interface Listed {
 
 export interface SaveArgs {
   job: Job;
-}
-
-export interface Saved {
-  text: string;
 }
 
 export interface SearchBindsArgs {
@@ -875,6 +945,125 @@ export interface Page {
   rings?: Rings[];
 }
 
+export interface Differences {
+  title?: string;
+  mark?: string;
+  units?: string;
+  fields?: Record<string, Entry>;
+  spans?: Span[];
+}
+
+export interface Head {
+  reference: string;
+  revision: string;
+  received: string;
+  due: string;
+}
+
+export interface HeadColumn {
+  field: string;
+  unit?: string;
+  side?: string;
+  basis?: string;
+  head: string;
+  examples: string[];
+  guessed?: boolean;
+  skipped?: boolean;
+}
+
+export interface Decision {
+  items: number[];
+  field: string;
+  kind: string;
+  second: boolean;
+  text?: string;
+}
+
+export interface Edit {
+  item: number;
+  field: string;
+  text: string;
+}
+
+export interface ShownHead {
+  field: string;
+  unit?: string;
+  side?: string;
+  basis?: string;
+  head: string;
+  examples: string[];
+  guessed?: boolean;
+  skipped?: boolean;
+  said: string;
+}
+
+export interface EnquiryName {
+  id: string;
+  label: string;
+  choices: CarriedLabel[];
+}
+
+export interface ShownEntry {
+  mark: string;
+  source: string;
+  cells: EnquiryCell[];
+  open: number;
+  unread: string[];
+  refused: string;
+  design: Differences;
+}
+
+export interface ShownDoubt {
+  kind: string;
+  field: string;
+  items: number[];
+  said: string;
+  first: string;
+  second: string;
+  text: string;
+}
+
+export interface ShownAsk {
+  kind: string;
+  said: string;
+  items: number[];
+}
+
+export interface Leftover {
+  row: number;
+  text: string;
+}
+
+export interface ShownRow {
+  cells: ShownCell[];
+  state: string;
+  mark: string;
+  why: string;
+  line: string;
+  refused: string;
+}
+
+export interface Tally {
+  tubes: number;
+  metres: number;
+  finned: number;
+  strip?: Bought;
+  hours: number;
+  crates: number;
+  weight: number;
+  price: number;
+  refused?: boolean;
+  unpriced?: boolean;
+}
+
+export interface ShownTotal {
+  id: string;
+  label: string;
+  value: string;
+  unit: string;
+  note: string;
+}
+
 export interface WorkedLine {
   figure: string;
   label: string;
@@ -970,15 +1159,6 @@ export interface Told {
   held: string;
   beside: Beside[];
   entries: string[];
-}
-
-export interface ShownRow {
-  cells: ShownCell[];
-  state: string;
-  mark: string;
-  why: string;
-  line: string;
-  refused: string;
 }
 
 export interface Shown {
@@ -1152,14 +1332,6 @@ export interface Span {
 export interface BesidePanel {
   spots: Spot[];
   paths: string[];
-}
-
-export interface Differences {
-  title?: string;
-  mark?: string;
-  units?: string;
-  fields?: Record<string, Entry>;
-  spans?: Span[];
 }
 
 export interface Kept {
@@ -1345,6 +1517,36 @@ export interface Rings {
   rings: Spot[];
 }
 
+export interface CarriedLabel {
+  id: string;
+  text: string;
+}
+
+export interface EnquiryCell {
+  field: string;
+  text: string;
+  shown: string;
+  why: string;
+  from: string;
+}
+
+export interface ShownCell {
+  id: string;
+  si: number;
+  value: string;
+  unit: string;
+  absent: string;
+}
+
+export interface Bought {
+  metal: string;
+  width: number;
+  thickness: number;
+  length: number;
+  mass: number;
+  coils: number;
+}
+
 export interface Heading {
   text: string;
 }
@@ -1361,13 +1563,6 @@ export interface AxisRange {
 export interface SeriesPatch {
   id: string;
   data: unknown[];
-}
-
-export interface Head {
-  reference: string;
-  revision: string;
-  received: string;
-  due: string;
 }
 
 export interface Pair {
@@ -1400,14 +1595,6 @@ export interface Beside {
   values: string[];
   od: number;
   fin_od: number;
-}
-
-export interface ShownCell {
-  id: string;
-  si: number;
-  value: string;
-  unit: string;
-  absent: string;
 }
 
 export interface Axis {

@@ -276,6 +276,25 @@ async function makePapers() {
   await papers.refresh();
 }
 
+/** @type {{refresh: () => void} | null} */ let enquiry = null;
+
+/** What a customer sent; its script comes when it is first looked at. */
+async function enquire() {
+  if (!sections.asks("enquiry")) return;
+  const { createEnquiry } = await import("./enquiry.js");
+  enquiry ??= createEnquiry(at("enquiry"), at("enquiry-open"), design, {
+    ask: (method, args) => engine.call(method, args),
+    rate: (list, onReply) => engine.batch("enquiry_rows", list.map((one) => ({ ...one, shop: madeBy() })), onReply),
+    read: (args) => engine.batch("enquiry_read", [args]),
+    sheet: (args) => engine.batch("enquiry_sheet", [args]),
+    open: (text) => engine.call("open", { text, ...sheet.area() }),
+    shop: madeBy,
+    copy: tools.copy,
+    reason,
+  });
+  enquiry.refresh();
+}
+
 const rows = createRows(engine, design, madeBy, at("changed"));
 
 const rest = keepAtRest(
@@ -414,6 +433,7 @@ function show({ document, view }, { settled, since, arrived = false }) {
     keeping.settled(design.history.entry).catch(failed);
     compare().catch(failed);
     makePapers().catch(failed);
+    enquire().catch(failed);
     for (const reach of groups) reach();
   }
   pictured(() => making.draw(view.making));

@@ -43,7 +43,7 @@ export function createSections(nav, onShow, onPress) {
     get current() {
       return current;
     },
-    /** Whether the section in sight asks for it. @param {"map" | "making" | "compared" | "papers"} what */
+    /** Whether the section in sight asks for it. @param {"map" | "making" | "compared" | "enquiry" | "papers"} what */
     asks: (what) => buttons.some(({ dataset }) => dataset.section === current && what in dataset),
     hideOthers,
     show,

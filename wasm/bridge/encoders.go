@@ -7,10 +7,12 @@ package bridge
 import (
 	"fmt"
 
+	"finwright/core/design"
 	"finwright/core/document"
 	"finwright/core/drawing/finned"
 	"finwright/core/drawing/ink"
 	"finwright/core/drawing/sheet"
+	"finwright/core/enquiry"
 	"finwright/core/glossary"
 	"finwright/core/lesson"
 	"finwright/core/outgoing"
@@ -65,6 +67,14 @@ func encodeWhole(e *encoder, answer any) {
 		encodeComparison(e, &v)
 	case report.ShownConventions:
 		encodeShownConventions(e, &v)
+	case report.ShownEnquiry:
+		encodeShownEnquiry(e, &v)
+	case enquiryRows:
+		encodeEnquiryRows(e, &v)
+	case enquirySheet:
+		encodeEnquirySheet(e, &v)
+	case enquiryTotals:
+		encodeEnquiryTotals(e, &v)
 	case lesson.WorkedAnswer:
 		encodeWorkedAnswer(e, &v)
 	case lesson.ToldTry:
@@ -429,6 +439,100 @@ func encodeShownConventions(e *encoder, v *report.ShownConventions) {
 	e.open('[')
 	for i := range v.Readings {
 		encodeShownReading(e, &v.Readings[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShownEnquiry(e *encoder, v *report.ShownEnquiry) {
+	e.open('{')
+	e.key("columns")
+	e.open('[')
+	for i := range v.Columns {
+		encodeShownHead(e, &v.Columns[i])
+	}
+	e.close(']')
+	e.key("names")
+	e.open('[')
+	for i := range v.Names {
+		encodeEnquiryName(e, &v.Names[i])
+	}
+	e.close(']')
+	e.key("heads")
+	e.open('[')
+	for i := range v.Heads {
+		encodeEnquiryName(e, &v.Heads[i])
+	}
+	e.close(']')
+	e.key("items")
+	e.open('[')
+	for i := range v.Items {
+		encodeShownEntry(e, &v.Items[i])
+	}
+	e.close(']')
+	e.key("doubts")
+	e.open('[')
+	for i := range v.Doubts {
+		encodeShownDoubt(e, &v.Doubts[i])
+	}
+	e.close(']')
+	e.key("asks")
+	e.open('[')
+	for i := range v.Asks {
+		encodeShownAsk(e, &v.Asks[i])
+	}
+	e.close(']')
+	e.key("left")
+	e.open('[')
+	for i := range v.Left {
+		encodeLeftover(e, &v.Left[i])
+	}
+	e.close(']')
+	e.key("said")
+	e.string(v.Said)
+	e.key("base")
+	encodeDocument(e, &v.Base)
+	e.key("letter")
+	e.string(v.Letter)
+	e.close('}')
+}
+
+func encodeEnquiryRows(e *encoder, v *enquiryRows) {
+	e.open('{')
+	e.key("rows")
+	e.open('[')
+	for i := range v.Rows {
+		encodeShownRow(e, &v.Rows[i])
+	}
+	e.close(']')
+	e.key("tallies")
+	e.open('[')
+	for i := range v.Tallies {
+		encodeTally(e, &v.Tallies[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeEnquirySheet(e *encoder, v *enquirySheet) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	e.key("notes")
+	e.open('[')
+	for _, v0 := range v.Notes {
+		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeEnquiryTotals(e *encoder, v *enquiryTotals) {
+	e.open('{')
+	e.key("totals")
+	e.open('[')
+	for i := range v.Totals {
+		encodeShownTotal(e, &v.Totals[i])
 	}
 	e.close(']')
 	e.close('}')
@@ -1305,6 +1409,178 @@ func encodeShownReading(e *encoder, v *report.ShownReading) {
 	e.string(v.By)
 	e.key("miss")
 	e.string(v.Miss)
+	e.close('}')
+}
+
+func encodeShownHead(e *encoder, v *report.ShownHead) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	if v.Unit != "" {
+		e.key("unit")
+		e.string(v.Unit)
+	}
+	if v.Side != "" {
+		e.key("side")
+		e.string(v.Side)
+	}
+	if v.Basis != "" {
+		e.key("basis")
+		e.string(v.Basis)
+	}
+	e.key("head")
+	e.string(v.Head)
+	e.key("examples")
+	e.open('[')
+	for _, v0 := range v.Examples {
+		e.string(v0)
+	}
+	e.close(']')
+	if v.Guessed {
+		e.key("guessed")
+		e.flag(v.Guessed)
+	}
+	if v.Skipped {
+		e.key("skipped")
+		e.flag(v.Skipped)
+	}
+	e.key("said")
+	e.string(v.Said)
+	e.close('}')
+}
+
+func encodeEnquiryName(e *encoder, v *report.EnquiryName) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("choices")
+	e.open('[')
+	for i := range v.Choices {
+		encodeCarriedLabel(e, &v.Choices[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShownEntry(e *encoder, v *report.ShownEntry) {
+	e.open('{')
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("source")
+	e.string(v.Source)
+	e.key("cells")
+	e.open('[')
+	for i := range v.Cells {
+		encodeEnquiryCell(e, &v.Cells[i])
+	}
+	e.close(']')
+	e.key("open")
+	e.whole(v.Open)
+	e.key("unread")
+	e.open('[')
+	for _, v0 := range v.Unread {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("refused")
+	e.string(v.Refused)
+	e.key("design")
+	encodeDifferences(e, &v.Design)
+	e.close('}')
+}
+
+func encodeShownDoubt(e *encoder, v *report.ShownDoubt) {
+	e.open('{')
+	e.key("kind")
+	e.string(v.Kind)
+	e.key("field")
+	e.string(v.Field)
+	e.key("items")
+	e.open('[')
+	for _, v0 := range v.Items {
+		e.whole(v0)
+	}
+	e.close(']')
+	e.key("said")
+	e.string(v.Said)
+	e.key("first")
+	e.string(v.First)
+	e.key("second")
+	e.string(v.Second)
+	e.key("text")
+	e.string(v.Text)
+	e.close('}')
+}
+
+func encodeShownAsk(e *encoder, v *report.ShownAsk) {
+	e.open('{')
+	e.key("kind")
+	e.string(v.Kind)
+	e.key("said")
+	e.string(v.Said)
+	e.key("items")
+	e.open('[')
+	for _, v0 := range v.Items {
+		e.whole(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeLeftover(e *encoder, v *enquiry.Leftover) {
+	e.open('{')
+	e.key("row")
+	e.whole(v.Row)
+	e.key("text")
+	e.string(v.Text)
+	e.close('}')
+}
+
+func encodeTally(e *encoder, v *design.Tally) {
+	e.open('{')
+	e.key("tubes")
+	e.whole(v.Tubes)
+	e.key("metres")
+	e.number(v.Metres)
+	e.key("finned")
+	e.number(v.Finned)
+	if v.Strip != nil {
+		e.key("strip")
+		encodeBought(e, v.Strip)
+	}
+	e.key("hours")
+	e.number(v.Hours)
+	e.key("crates")
+	e.whole(v.Crates)
+	e.key("weight")
+	e.number(v.Weight)
+	e.key("price")
+	e.number(v.Price)
+	if v.Refused {
+		e.key("refused")
+		e.flag(v.Refused)
+	}
+	if v.Unpriced {
+		e.key("unpriced")
+		e.flag(v.Unpriced)
+	}
+	e.close('}')
+}
+
+func encodeShownTotal(e *encoder, v *report.ShownTotal) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("label")
+	e.string(v.Label)
+	e.key("value")
+	e.string(v.Value)
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("note")
+	e.string(v.Note)
 	e.close('}')
 }
 
@@ -2307,6 +2583,82 @@ func encodeComparedCell(e *encoder, v *report.ComparedCell) {
 	e.close('}')
 }
 
+func encodeCarriedLabel(e *encoder, v *report.CarriedLabel) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("text")
+	e.string(v.Text)
+	e.close('}')
+}
+
+func encodeEnquiryCell(e *encoder, v *report.EnquiryCell) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	e.key("text")
+	e.string(v.Text)
+	e.key("shown")
+	e.string(v.Shown)
+	e.key("why")
+	e.string(v.Why)
+	e.key("from")
+	e.string(v.From)
+	e.close('}')
+}
+
+func encodeDifferences(e *encoder, v *document.Differences) {
+	e.open('{')
+	if v.Title != nil {
+		e.key("title")
+		e.string(*v.Title)
+	}
+	if v.Mark != nil {
+		e.key("mark")
+		e.string(*v.Mark)
+	}
+	if v.Units != nil {
+		e.key("units")
+		e.string(string(*v.Units))
+	}
+	if len(v.Fields) > 0 {
+		e.key("fields")
+		e.open('{')
+		for _, k := range keys(v.Fields) {
+			v0 := v.Fields[k]
+			e.name(k)
+			encodeEntry(e, &v0)
+		}
+		e.close('}')
+	}
+	if v.Spans != nil {
+		e.key("spans")
+		e.open('[')
+		for i := range *v.Spans {
+			encodeSpan(e, &(*v.Spans)[i])
+		}
+		e.close(']')
+	}
+	e.close('}')
+}
+
+func encodeBought(e *encoder, v *design.Bought) {
+	e.open('{')
+	e.key("metal")
+	e.string(v.Metal)
+	e.key("width")
+	e.number(v.Width)
+	e.key("thickness")
+	e.number(v.Thickness)
+	e.key("length")
+	e.number(v.Length)
+	e.key("mass")
+	e.number(v.Mass)
+	e.key("coils")
+	e.whole(v.Coils)
+	e.close('}')
+}
+
 func encodePair(e *encoder, v *paper.Pair) {
 	e.open('{')
 	e.key("label")
@@ -2839,41 +3191,6 @@ func encodeCustom(e *encoder, v *plots.Custom) {
 		e.number(v0)
 	}
 	e.close(']')
-	e.close('}')
-}
-
-func encodeDifferences(e *encoder, v *document.Differences) {
-	e.open('{')
-	if v.Title != nil {
-		e.key("title")
-		e.string(*v.Title)
-	}
-	if v.Mark != nil {
-		e.key("mark")
-		e.string(*v.Mark)
-	}
-	if v.Units != nil {
-		e.key("units")
-		e.string(string(*v.Units))
-	}
-	if len(v.Fields) > 0 {
-		e.key("fields")
-		e.open('{')
-		for _, k := range keys(v.Fields) {
-			v0 := v.Fields[k]
-			e.name(k)
-			encodeEntry(e, &v0)
-		}
-		e.close('}')
-	}
-	if v.Spans != nil {
-		e.key("spans")
-		e.open('[')
-		for i := range *v.Spans {
-			encodeSpan(e, &(*v.Spans)[i])
-		}
-		e.close(']')
-	}
 	e.close('}')
 }
 

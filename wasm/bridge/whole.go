@@ -29,6 +29,13 @@ func Whole() {
 		"terms":         with[termsArgs, terms](listTerms),
 		"term_picture":  with[termPictureArgs, drawn](drawTerm),
 
+		"enquiry_read":   with[enquiryArgs, report.ShownEnquiry](readEnquiry),
+		"enquiry_rows":   with[enquiryRowsArgs, enquiryRows](rateEnquiry),
+		"enquiry_sheet":  with[enquirySheetArgs, enquirySheet](sheetOfEnquiry),
+		"enquiry_totals": with[enquiryTotalsArgs, enquiryTotals](sumEnquiry),
+		"enquiry_csv":    with[enquiryCSVArgs, saved](csvOfEnquiry),
+		"enquiry_job":    with[enquiryJobArgs, saved](jobOfEnquiry),
+
 		"sure":       with[sureArgs, report.ShownSure](sure),
 		"sure_draws": with[drawsArgs, draws](sureDraws),
 

@@ -30,5 +30,5 @@ export function widthsOf(model) {
     return Math.max(NARROW, Math.min(WIDE, Math.max(longest(words), longest(parts) / 2, longest(rows.map((_, row) => model.cell(row, column).shown)))) + 2);
   });
   const first = Math.max(NARROW, longest(rows.map(({ parts }) => parts.join(" "))) + 3);
-  return [`min(${first}ch, var(--names))`, ...widths.map((width) => `${width}ch`)].join(" ");
+  return [`min(${first}ch, var(--names))`, ...widths.map((width) => `calc(${width}ch + 0.75rem)`)].join(" ");
 }

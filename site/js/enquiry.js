@@ -1,0 +1,259 @@
+// @ts-check
+// What a customer sent: pasted or opened, read by the engine, its guesses settled by presses, its items rated by the pool and made the
+// items of the job. The engine says all that stands here; what is settled and typed is kept beside the text, and the whole is read anew.
+
+import { createColumns } from "./enquiry/columns.js";
+import { createDoubts } from "./enquiry/doubts.js";
+import { modelOf, tableOf } from "./enquiry/model.js";
+import { Refused, textOf } from "./enquiry/file.js";
+import { createGrid } from "./grid/grid.js";
+import { download } from "./files.js";
+import { differences, whole } from "./job.js";
+import { hide, write } from "./keyed.js";
+import { Cancelled } from "./pool.js";
+import { newId } from "./store/local.js";
+
+/**
+ * @typedef {import("./api.js").Methods} Methods
+ * @typedef {import("./api.js").ShownEnquiry} Enquiry
+ * @typedef {import("./api.js").Differences} Differences
+ * @typedef {Pick<import("./api.js").EnquiryArgs, "columns" | "decided" | "edits">} Settled  what was told, settled and typed since the text was read first
+ * @typedef {{row: import("./api.js").ShownRow, tally: import("./api.js").Tally}} Rated
+ * @typedef {{
+ *   ask: <M extends "enquiry_totals" | "enquiry_job" | "enquiry_csv">(method: M, args: Methods[M]["args"]) => Promise<Methods[M]["reply"]>,
+ *   rate: (list: Omit<Methods["enquiry_rows"]["args"], "shop">[], onReply: (reply: Methods["enquiry_rows"]["reply"], index: number) => void) => {done: Promise<unknown>, cancel: () => void},
+ *   read: (args: Methods["enquiry_read"]["args"]) => {done: Promise<Enquiry[]>, cancel: () => void},
+ *   sheet: (args: Methods["enquiry_sheet"]["args"]) => {done: Promise<Methods["enquiry_sheet"]["reply"][]>, cancel: () => void},
+ *   open: (text: string) => Promise<import("./design.js").Reply>,
+ *   shop: () => string,
+ *   copy: (text: string) => void,
+ *   reason: (error: Error) => string,
+ * }} Act
+ */
+
+const SHOWN = 200_000; // letters of a file that stand in the box
+const [LEAST, MOST] = [4, 100]; // items that are rated at a time
+
+/** @param {HTMLElement} root @param {HTMLElement} beside @param {ReturnType<typeof import("./design.js").createDesign>} design @param {Act} act */
+export function createEnquiry(root, beside, design, act) {
+  const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(`enquiry-${id}`));
+  const [text, wrong, read, file, input, progress, stop, answer, row, make, take, csv, totals, left, letter, said, notes] = ["text", "wrong", "read", "file", "file-input", "progress", "stop", "answer", "row", "make", "take", "csv", "totals", "left", "letter", "said", "notes"].map(at);
+  /** @type {Enquiry | null} */ let shown = null;
+  /** @type {Settled[]} */ let steps = [{}];
+  let place = 0; // of them
+  let source = ""; // the text that was read
+  let taken = ""; // the work whose items these are
+  /** @type {Map<string, Rated>} */ const rated = new Map();
+  /** @type {{cancel: () => void} | null} */ let running = null;
+  let round = 0;
+
+  const job = () => (taken && design.history.job?.work === taken ? design.history.job : null);
+
+  /** The design of an item: that of the job, once they are its items. @param {number} i @returns {Differences | null} */
+  function designOf(i) {
+    const held = job();
+    const item = held?.items.get(String(i + 1));
+    if (held && shown) return item ? differences(whole(held.base, item.design), shown.base) : null;
+    return shown?.items[i].design ?? null;
+  }
+  const keyOf = (/** @type {Differences} */ one) => JSON.stringify([one.fields, one.spans, shown?.base.units, act.shop()]);
+  const ratedOf = (/** @type {number} */ i) => {
+    const one = designOf(i);
+    return one ? rated.get(keyOf(one)) : undefined;
+  };
+
+  const grid = createGrid(at("grid"), {
+    async enter(changes) {
+      const edits = changes.filter(({ key }) => key).map(({ row, key, text }) => ({ item: row, field: key, text: model().named(key, text) }));
+      const before = (steps[place].edits ?? []).filter((old) => !edits.some(({ item, field }) => old.item === item && old.field === field));
+      await settle({ edits: [...before, ...edits] });
+    },
+    act(what) {
+      if (what === "undo" && place > 0) go(place - 1);
+      if (what === "redo" && place < steps.length - 1) go(place + 1);
+    },
+    focus: inHand,
+  });
+  const model = () => modelOf(shown, { root, rated: ratedOf, held: job() });
+  const columns = createColumns(root, at("columns").tBodies[0], (list) => settle({ columns: list }));
+  const doubts = createDoubts(at("doubts"), at("asks"), (decision) => settle({ decided: [...(steps[place].decided ?? []), decision] }));
+
+  /** One thing more is settled. @param {Settled} more */
+  function settle(more) {
+    steps.splice(place + 1, steps.length, { ...steps[place], ...more });
+    return go(place + 1);
+  }
+
+  /** @param {number} to */
+  function go(to) {
+    place = to;
+    taken = "";
+    return readAll();
+  }
+
+  /** @param {() => Promise<void>} work */
+  async function busy(work) {
+    running?.cancel();
+    const mine = ++round;
+    hide(progress, false);
+    hide(stop, false);
+    try {
+      await work();
+      write(wrong, "");
+    } catch (error) {
+      if (!(error instanceof Cancelled) && mine === round) write(wrong, error instanceof Refused ? error.message : act.reason(/** @type {Error} */ (error)));
+    } finally {
+      if (mine === round) {
+        running = null;
+        hide(progress, true);
+        hide(stop, true);
+      }
+    }
+  }
+
+  const readAll = () =>
+    busy(async () => {
+      progress.removeAttribute("value");
+      running = act.read({ text: source, units: design.history.current?.units ?? "si", ...steps[place] });
+      const mine = round;
+      const [reply] = await /** @type {ReturnType<Act["read"]>} */ (running).done;
+      if (mine !== round) return;
+      shown = reply;
+      show();
+      await rateAll();
+    });
+
+  /** Rates what has no row yet, and sums all. */
+  async function rateAll() {
+    if (!shown) return;
+    const { base, items } = shown;
+    /** @type {Map<string, Differences>} */ const missing = new Map();
+    for (let i = 0; i < items.length; i++) {
+      const one = designOf(i);
+      if (one && !rated.has(keyOf(one))) missing.set(keyOf(one), one);
+    }
+    const list = [...missing];
+    const size = Math.min(MOST, Math.max(LEAST, Math.ceil(list.length / 8)));
+    const chunks = Array.from({ length: Math.ceil(list.length / size) }, (_, i) => list.slice(i * size, (i + 1) * size));
+    progress.max = Math.max(1, list.length);
+    progress.value = 0;
+    const mine = round;
+    if (chunks.length) {
+      running = act.rate(chunks.map((chunk) => ({ base, designs: chunk.map(([, one]) => one) })), ({ rows, tallies }, index) => {
+        chunks[index].forEach(([key], i) => rated.set(key, { row: rows[i], tally: tallies[i] }));
+        progress.value += rows.length;
+      });
+      await /** @type {ReturnType<Act["rate"]>} */ (running).done;
+    }
+    if (mine !== round || !shown) return;
+    grid.show(model());
+    const found = items.map((_, i) => ratedOf(i)).filter((one) => one !== undefined);
+    const open = job() ? 0 : items.filter((item) => item.open > 0).length;
+    const reply = await act.ask("enquiry_totals", { tallies: found.map(({ tally }) => tally), provisional: open, units: base.units, shop: act.shop() });
+    if (mine !== round) return;
+    totals.tBodies[0].replaceChildren(
+      ...reply.totals.map(({ id, label, value, unit, note }) => {
+        const line = document.createElement("tr");
+        line.dataset.total = id;
+        const head = document.createElement("th");
+        head.scope = "row";
+        head.textContent = label;
+        const amount = line.insertCell();
+        line.prepend(head);
+        amount.className = "value";
+        amount.append(value, " ", Object.assign(document.createElement("small"), { textContent: unit }));
+        line.insertCell().textContent = note;
+        return line;
+      }),
+    );
+    inHand();
+  }
+
+  function show() {
+    if (!shown) return;
+    hide(answer, false);
+    write(said, shown.said);
+    doubts(shown);
+    columns(shown);
+    grid.show(model());
+    hide(letter, shown.letter === "");
+    hide(left, shown.left.length === 0);
+    left.querySelector("ul").replaceChildren(...shown.left.map(({ row, text }) => Object.assign(document.createElement("li"), { textContent: `${row}: ${text}` })));
+    inHand();
+  }
+
+  /** What is said of the item in hand. */
+  function inHand() {
+    const item = shown?.items[grid.at.row];
+    take.disabled = !item || !job();
+    if (!item) return write(row, "");
+    const verdict = ratedOf(grid.at.row)?.row;
+    const unread = item.unread.length ? (root.dataset.unread ?? "").replace("{words}", item.unread.map((word) => `“${word}”`).join(", ")) : "";
+    const why = shown ? model().cell(grid.at.row, grid.at.column).error : "";
+    write(row, [why, item.refused, verdict?.refused || verdict?.why, (root.dataset.words ?? "").replace("{words}", item.source), unread].filter(Boolean).join(" "));
+  }
+
+  /** @param {string} came */
+  function begin(came) {
+    source = came;
+    [steps, place, taken] = [[{}], 0, ""];
+    write(notes, "");
+    return readAll();
+  }
+
+  read.disabled = false; // the script has come
+  read.addEventListener("click", () => begin(text.value));
+  text.addEventListener("keydown", (/** @type {KeyboardEvent} */ event) => {
+    if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
+    event.preventDefault();
+    begin(text.value);
+  });
+  stop.addEventListener("click", () => running?.cancel());
+  file.addEventListener("click", () => input.click());
+  input.addEventListener("change", async () => {
+    const [came] = input.files ?? [];
+    input.value = ""; // so that the same file can be chosen again
+    if (!came) return;
+    /** @type {{text: string, notes: string[]} | undefined} */ let opened_;
+    await busy(async () => {
+      progress.removeAttribute("value");
+      const opened = await textOf(came, root.dataset, (args) => {
+        const batch = act.sheet(args);
+        running = batch;
+        return batch.done.then(([reply]) => reply);
+      }, (cancel) => (running = { cancel }));
+      opened_ = opened;
+    });
+    if (!opened_) return;
+    text.value = opened_.text.length > SHOWN ? "" : opened_.text; // a long one would hold the page up
+    await begin(opened_.text);
+    write(notes, opened_.notes.join(" "));
+  });
+  letter.addEventListener("click", () => shown && act.copy(shown.letter));
+  csv.addEventListener("click", async () => {
+    const reply = await act.ask("enquiry_csv", { rows: tableOf(model(), root) });
+    download(reply.text, "enquiry.csv", "text/csv");
+  });
+  make.addEventListener("click", async () => {
+    if (!shown) return;
+    const head = { ...design.history.job.head, reference: "", revision: "" };
+    const { text } = await act.ask("enquiry_job", { base: shown.base, designs: shown.items.map((item) => item.design), head });
+    const work = newId();
+    await design.replace(async () => ({ reply: await act.open(text), work }));
+    if (design.history.job?.work === work) {
+      taken = work;
+      write(said, `${shown.said} ${root.dataset.made}`);
+    }
+    refresh();
+  });
+  take.addEventListener("click", () => job() && design.take(String(grid.at.row + 1)));
+
+  /** The job may have changed, or the shop. */
+  function refresh() {
+    if (!shown || running) return;
+    grid.show(model());
+    busy(rateAll);
+  }
+
+  return { refresh };
+}

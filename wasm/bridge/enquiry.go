@@ -1,0 +1,176 @@
+package bridge
+
+import (
+	"errors"
+	"strconv"
+
+	"finwright/core/design"
+	"finwright/core/document"
+	"finwright/core/enquiry"
+	"finwright/core/figure"
+	"finwright/core/message"
+	"finwright/core/report"
+	"finwright/core/units"
+)
+
+// enquiryArgs is a text as the customer sent it, and what was settled since it was read first.
+type enquiryArgs struct {
+	Text    string               `json:"text"`
+	Units   units.System         `json:"units"`
+	Columns []enquiry.HeadColumn `json:"columns,omitempty"` // of the table, as told
+	Decided []enquiry.Decision   `json:"decided,omitempty"`
+	Edits   []enquiry.Edit       `json:"edits,omitempty"`
+}
+
+// readEnquiry reads an enquiry. A text that is none is refused with its reason.
+func readEnquiry(a enquiryArgs) (report.ShownEnquiry, error) {
+	if a.Units != units.SI && a.Units != units.US {
+		return report.ShownEnquiry{}, errors.New("bridge: no such units")
+	}
+	e, err := enquiry.Text(a.Text, a.Columns)
+	if refused := (*enquiry.Refusal)(nil); errors.As(err, &refused) {
+		return report.ShownEnquiry{}, told{Message: message.New(refused.Key, "most", refused.Most)}
+	}
+	if err != nil {
+		return report.ShownEnquiry{}, err
+	}
+	e.Decide(a.Decided)
+	edits := a.Edits
+	for i := range edits {
+		edits[i].Text = texts().Numbers.Typed(edits[i].Text)
+	}
+	wrong := e.Enter(edits, a.Units)
+	base := document.New()
+	base.Units = a.Units
+	return writerIn(a.Units).Enquiry(&e, wrong, base), nil
+}
+
+// enquiryRowsArgs are some items' designs, as differences from one base.
+type enquiryRowsArgs struct {
+	Base    document.Document      `json:"base"`
+	Designs []document.Differences `json:"designs"`
+	Shop    string                 `json:"shop,omitempty"`
+}
+
+// enquiryRows is a row of each, and what it adds to the totals.
+type enquiryRows struct {
+	Rows    []report.ShownRow `json:"rows"`
+	Tallies []design.Tally    `json:"tallies"`
+}
+
+func rateEnquiry(a enquiryRowsArgs) (enquiryRows, error) {
+	out := enquiryRows{make([]report.ShownRow, len(a.Designs)), make([]design.Tally, len(a.Designs))}
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return out, err
+	}
+	if err := document.Check(a.Base); err != nil {
+		return out, err
+	}
+	for i, x := range a.Designs {
+		d := a.Base.With(x)
+		if err := document.Check(d); err != nil {
+			return out, err
+		}
+		w := writer(d)
+		w.Currency = c.Currency
+		in, err := design.Read(d)
+		if err == nil {
+			in.MadeBy(&c)
+			var row design.Row
+			if row, out.Tallies[i], err = design.RowAndTally(in); err == nil {
+				out.Rows[i] = w.Row(row)
+				out.Tallies[i].Refused = row.State == figure.No
+				continue
+			}
+		}
+		var wrong design.FieldErrors
+		if !errors.As(err, &wrong) {
+			return out, err
+		}
+		out.Rows[i], out.Tallies[i] = w.RefusedRow(wrong), design.Tally{Refused: true}
+	}
+	return out, nil
+}
+
+type enquiryTotalsArgs struct {
+	Tallies     []design.Tally `json:"tallies"`
+	Provisional int            `json:"provisional"` // items whose price rests on a reading that is not settled
+	Units       units.System   `json:"units"`
+	Shop        string         `json:"shop,omitempty"`
+}
+
+type enquiryTotals struct {
+	Totals []report.ShownTotal `json:"totals"`
+}
+
+func sumEnquiry(a enquiryTotalsArgs) (enquiryTotals, error) {
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return enquiryTotals{}, err
+	}
+	var sum design.Sum
+	for _, t := range a.Tallies {
+		sum.Add(t)
+	}
+	w := writerIn(a.Units)
+	w.Currency = c.Currency
+	return enquiryTotals{w.Totals(&sum, a.Provisional)}, nil
+}
+
+// enquiryJobArgs are all items' designs, and what the job is called.
+type enquiryJobArgs struct {
+	Base    document.Document      `json:"base"`
+	Designs []document.Differences `json:"designs"`
+	Head    document.Head          `json:"head"`
+}
+
+// jobOfEnquiry writes the items as a job, as a file would hold it.
+func jobOfEnquiry(a enquiryJobArgs) (saved, error) {
+	job := document.Job{Head: a.Head, Base: a.Base, Items: make([]document.Item, len(a.Designs))}
+	for i, x := range a.Designs {
+		job.Items[i] = document.Item{ID: strconv.Itoa(i + 1), Design: x}
+	}
+	if err := document.CheckJob(job); err != nil {
+		return saved{}, err
+	}
+	text, err := document.SaveJob(job)
+	return saved{string(text) + "\n"}, err
+}
+
+// enquiryCSVArgs are rows of cells as the page shows them.
+type enquiryCSVArgs struct {
+	Rows [][]string `json:"rows"`
+}
+
+func csvOfEnquiry(a enquiryCSVArgs) (saved, error) { return saved{enquiry.CSV(a.Rows)}, nil }
+
+// enquirySheetArgs are parts of a workbook, unpacked.
+type enquirySheetArgs struct {
+	Sheet  string `json:"sheet"`
+	Texts  string `json:"texts"`
+	Styles string `json:"styles"`
+}
+
+// enquirySheet is its sheet as text, and what a reader of it may not see.
+type enquirySheet struct {
+	Text  string   `json:"text"`
+	Notes []string `json:"notes"`
+}
+
+func sheetOfEnquiry(a enquirySheetArgs) (enquirySheet, error) {
+	s, err := enquiry.Workbook(a.Sheet, a.Texts, a.Styles)
+	if refused := (*enquiry.Refusal)(nil); errors.As(err, &refused) {
+		return enquirySheet{}, told{Message: message.New(refused.Key, "most", refused.Most)}
+	}
+	out := enquirySheet{s.Text, []string{}}
+	for _, n := range []struct {
+		key   string
+		count int
+	}{{"enquiry.hidden_rows", s.HiddenRows}, {"enquiry.hidden_columns", s.HiddenColumns}, {"enquiry.merged", s.Merged}, {"enquiry.formulas", s.Formulas}} {
+		if n.count > 0 {
+			out.Notes = append(out.Notes, texts().Render(message.New(n.key, "count", n.count), units.SI))
+		}
+	}
+	return out, err
+}

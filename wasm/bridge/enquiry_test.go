@@ -1,0 +1,92 @@
+package bridge
+
+import (
+	"strings"
+	"testing"
+
+	"finwright/core/design"
+	"finwright/core/document"
+	"finwright/core/report"
+)
+
+const sheetOfTwo = "Item\tQty\tTube OD (mm)\tWall (mm)\tTube material\tLength overall (mm)\tFin type\tFin material\tFin height (mm)\tFPI\n" +
+	"A\t40\t25.4\t2.11\tSA-179\t6000\tL\tAl\t15.8\t10\n" +
+	"B\t60\t31.75\t2.77\tSA-179\t7000\tG\tAl\t15.8\t11\n"
+
+// The whole way: a text is read, its doubts are settled, its items rated, summed and made a job that opens.
+func TestEnquiryGoesAllTheWay(t *testing.T) {
+	var e report.ShownEnquiry
+	if why := ask(t, "enquiry_read", enquiryArgs{Text: sheetOfTwo, Units: "si"}, &e); why != "" {
+		t.Fatal(why)
+	}
+	if len(e.Items) != 2 || len(e.Columns) != 10 || e.Items[0].Open != 1 || len(e.Doubts) != 1 || e.Doubts[0].Kind != "basis" {
+		t.Fatalf("%d items, %d columns, %v", len(e.Items), len(e.Columns), e.Doubts)
+	}
+	d := e.Doubts[0]
+	decided := []map[string]any{{"items": d.Items, "field": d.Field, "kind": d.Kind, "second": true}}
+	edits := []map[string]any{{"item": 1, "field": "quantity", "text": "80"}, {"item": 0, "field": "tube_od", "text": "wide"}}
+	if why := ask(t, "enquiry_read", map[string]any{"text": sheetOfTwo, "units": "si", "decided": decided, "edits": edits}, &e); why != "" {
+		t.Fatal(why)
+	}
+	if len(e.Doubts) != 0 || e.Items[1].Design.Fields["wall_basis"].Text != "minimum" || e.Items[1].Design.Fields["quantity"].Text != "80" {
+		t.Errorf("%v %v", e.Doubts, e.Items[1].Design)
+	}
+	if at := e.Items[0].Cells[2]; at.Field != "tube_od" || at.Shown != "wide" || at.Why == "" {
+		t.Errorf("what cannot be used is shown as %v", at)
+	}
+	if why := ask(t, "enquiry_read", map[string]any{"text": sheetOfTwo, "units": "si"}, &e); why != "" {
+		t.Fatal(why)
+	}
+	designs := []document.Differences{e.Items[0].Design, e.Items[1].Design}
+	var rated enquiryRows
+	if why := ask(t, "enquiry_rows", enquiryRowsArgs{Base: e.Base, Designs: designs}, &rated); why != "" {
+		t.Fatal(why)
+	}
+	var alone listed
+	if why := ask(t, "rows", rowsArgs{Documents: []document.Document{e.Base.With(designs[0]), e.Base.With(designs[1])}}, &alone); why != "" {
+		t.Fatal(why)
+	}
+	var price float64
+	for i, row := range rated.Rows {
+		if row.Cells[len(row.Cells)-1] != alone.Rows[i].Cells[len(row.Cells)-1] {
+			t.Errorf("item %d is rated otherwise than its design", i)
+		}
+		price += row.Cells[len(row.Cells)-1].SI
+	}
+	var totals enquiryTotals
+	if why := ask(t, "enquiry_totals", enquiryTotalsArgs{Tallies: rated.Tallies, Provisional: 2, Units: "si"}, &totals); why != "" {
+		t.Fatal(why)
+	}
+	told := map[string]report.ShownTotal{}
+	for _, one := range totals.Totals {
+		told[one.ID] = one
+	}
+	if told["tubes"].Value != "100" || !strings.Contains(told["price"].Note, "2 items rest") {
+		t.Errorf("%v", totals)
+	}
+	var sum design.Sum
+	for _, one := range rated.Tallies {
+		sum.Add(one)
+	}
+	if diff := sum.Price - price; diff > 1e-6*price || -diff > 1e-6*price || price == 0 {
+		t.Errorf("the price is %g, of the rows %g", sum.Price, price)
+	}
+	var text saved
+	if why := ask(t, "enquiry_job", map[string]any{"base": e.Base, "designs": designs, "head": document.Head{Reference: "4711"}}, &text); why != "" {
+		t.Fatal(why)
+	}
+	var got answered
+	if why := ask(t, "open", map[string]any{"text": text.Text, "sheet": area}, &got); why != "" {
+		t.Fatal(why)
+	}
+	if len(got.Job.Items) != 2 || got.Job.Head.Reference != "4711" || got.Document.Mark != "A" || got.Document.Fields["tube_od"].Text != "25.4 mm" {
+		t.Errorf("%v", got.Job.Head)
+	}
+}
+
+func TestEnquiryIsRefusedInWords(t *testing.T) {
+	var e report.ShownEnquiry
+	if why := ask(t, "enquiry_read", enquiryArgs{Text: "PK\x03\x04\x00", Units: "si"}, &e); !strings.Contains(why, "no text") {
+		t.Errorf("binary is refused with %q", why)
+	}
+}
