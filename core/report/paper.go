@@ -37,18 +37,6 @@ type Papers struct {
 	Sides    func(money bool) Comparison             // of the design and what is kept beside it
 }
 
-// builders make the blocks of each paper.
-var builders = map[paper.Kind]func(*papering){
-	paper.Datasheet:  (*papering).datasheet,
-	paper.Traveller:  (*papering).traveller,
-	paper.Offer:      (*papering).offer,
-	paper.Note:       (*papering).note,
-	paper.Inspection: (*papering).inspection,
-	paper.Packing:    (*papering).packing,
-	paper.Sides:      (*papering).sides,
-	paper.Accepted:   (*papering).accepted,
-}
-
 // papering is a paper in the making.
 type papering struct {
 	*Papers
@@ -62,10 +50,32 @@ func (w *Papers) Paper(kind paper.Kind) paper.Paper {
 	if w.Result == nil {
 		p.Caution(p.unusable()...)
 	} else {
-		builders[kind](&p)
+		p.fill()
 	}
 	p.made()
 	return p.Paper
+}
+
+// fill makes its blocks. A table of these functions would have the first program carry them all.
+func (p *papering) fill() {
+	switch p.Kind {
+	case paper.Datasheet:
+		p.datasheet()
+	case paper.Traveller:
+		p.traveller()
+	case paper.Offer:
+		p.offer()
+	case paper.Note:
+		p.note()
+	case paper.Inspection:
+		p.inspection()
+	case paper.Packing:
+		p.packing()
+	case paper.Sides:
+		p.sides()
+	case paper.Accepted:
+		p.accepted()
+	}
 }
 
 // title is the name of a paper, of an offer that of its form.
