@@ -76,7 +76,7 @@ func sizes() ([]row, error) {
 			engine = size // comes when it is first wanted
 			return err
 		}
-		if strings.HasPrefix(name, "first.") {
+		if strings.HasPrefix(name, "first.") && strings.HasSuffix(name, ".wasm.gz") {
 			first = size
 		}
 		all += size
@@ -85,7 +85,7 @@ func sizes() ([]row, error) {
 	const mega = 1e6
 	return []row{
 		{"first load, gzip: engine", first / mega, 2.1, "MB"},
-		{"first load, gzip: everything", all / mega, 4.5, "MB"},
+		{"first load, gzip: everything", all / mega, 4.8, "MB"},
 		{"the whole engine, when first wanted, gzip", engine / mega, 3.0, "MB"},
 	}, err
 }
