@@ -147,9 +147,12 @@ export function createEnquiry(root, beside, design, act) {
     }
     if (mine !== round || !shown) return;
     grid.show(model());
-    const found = items.map((_, i) => ratedOf(i)).filter((one) => one !== undefined);
-    const open = job() ? 0 : items.filter((item) => item.open > 0).length;
-    const reply = await act.ask("enquiry_totals", { tallies: found.map(({ tally }) => tally), provisional: open, units: base.units, shop: act.shop() });
+    const found = items.flatMap(({ refused }, i) => {
+      const one = ratedOf(i);
+      return one ? [refused ? { ...one.tally, refused: true } : one.tally] : []; // what is not made here has no price
+    });
+    const open = items.filter((item) => item.open > 0).length; // also of items of the job: that settles nothing
+    const reply = await act.ask("enquiry_totals", { tallies: found, provisional: open, units: base.units, shop: act.shop() });
     if (mine !== round) return;
     totals.tBodies[0].replaceChildren(
       ...reply.totals.map(({ id, label, value, unit, note }) => {
@@ -231,7 +234,7 @@ export function createEnquiry(root, beside, design, act) {
   });
   letter.addEventListener("click", () => shown && act.copy(shown.letter));
   csv.addEventListener("click", async () => {
-    const reply = await act.ask("enquiry_csv", { rows: tableOf(model(), root) });
+    const reply = await act.ask("enquiry_csv", { rows: tableOf(model(), root, ratedOf) });
     download(reply.text, "enquiry.csv", "text/csv");
   });
   make.addEventListener("click", async () => {
