@@ -172,8 +172,9 @@ export interface EnquiryRowsArgs {
 }
 
 export interface EnquiryRows {
-  rows: ShownRow[];
+  rows: ShownPriced[];
   tallies: Tally[];
+  currency: string;
 }
 
 export interface EnquirySheetArgs {
@@ -811,13 +812,13 @@ export interface Leftover {
   text: string;
 }
 
-export interface ShownRow {
-  cells: ShownCell[];
+export interface ShownPriced {
   state: string;
   mark: string;
   why: string;
-  line: string;
   refused: string;
+  price: number;
+  shown: string;
 }
 
 export interface Tally {
@@ -878,6 +879,15 @@ export interface Job {
 export interface Ghost {
   od: number;
   fin_od: number;
+}
+
+export interface ShownRow {
+  cells: ShownCell[];
+  state: string;
+  mark: string;
+  why: string;
+  line: string;
+  refused: string;
 }
 
 export interface Shown {
@@ -1208,14 +1218,6 @@ export interface EnquiryCell {
   from: string;
 }
 
-export interface ShownCell {
-  id: string;
-  si: number;
-  value: string;
-  unit: string;
-  absent: string;
-}
-
 export interface Bought {
   metal: string;
   width: number;
@@ -1241,6 +1243,14 @@ export interface AxisRange {
 export interface SeriesPatch {
   id: string;
   data: unknown[];
+}
+
+export interface ShownCell {
+  id: string;
+  si: number;
+  value: string;
+  unit: string;
+  absent: string;
 }
 
 export interface Axis {

@@ -18,7 +18,7 @@ import { newId } from "./store/local.js";
  * @typedef {import("./api.js").ShownEnquiry} Enquiry
  * @typedef {import("./api.js").Differences} Differences
  * @typedef {Pick<import("./api.js").EnquiryArgs, "columns" | "decided" | "edits">} Settled  what was told, settled and typed since the text was read first
- * @typedef {{row: import("./api.js").ShownRow, tally: import("./api.js").Tally}} Rated
+ * @typedef {{row: import("./api.js").ShownPriced, tally: import("./api.js").Tally}} Rated
  * @typedef {{
  *   ask: <M extends "enquiry_totals" | "enquiry_job" | "enquiry_csv">(method: M, args: Methods[M]["args"]) => Promise<Methods[M]["reply"]>,
  *   rate: (list: Omit<Methods["enquiry_rows"]["args"], "shop">[], onReply: (reply: Methods["enquiry_rows"]["reply"], index: number) => void) => {done: Promise<unknown>, cancel: () => void},

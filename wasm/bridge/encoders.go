@@ -257,7 +257,7 @@ func encodeEnquiryRows(e *encoder, v *enquiryRows) {
 	e.key("rows")
 	e.open('[')
 	for i := range v.Rows {
-		encodeShownRow(e, &v.Rows[i])
+		encodeShownPriced(e, &v.Rows[i])
 	}
 	e.close(']')
 	e.key("tallies")
@@ -266,6 +266,8 @@ func encodeEnquiryRows(e *encoder, v *enquiryRows) {
 		encodeTally(e, &v.Tallies[i])
 	}
 	e.close(']')
+	e.key("currency")
+	e.string(v.Currency)
 	e.close('}')
 }
 
@@ -1173,24 +1175,20 @@ func encodeLeftover(e *encoder, v *enquiry.Leftover) {
 	e.close('}')
 }
 
-func encodeShownRow(e *encoder, v *report.ShownRow) {
+func encodeShownPriced(e *encoder, v *report.ShownPriced) {
 	e.open('{')
-	e.key("cells")
-	e.open('[')
-	for i := range v.Cells {
-		encodeShownCell(e, &v.Cells[i])
-	}
-	e.close(']')
 	e.key("state")
 	e.string(string(v.State))
 	e.key("mark")
 	e.string(v.Mark)
 	e.key("why")
 	e.string(v.Why)
-	e.key("line")
-	e.string(v.Line)
 	e.key("refused")
 	e.string(v.Refused)
+	e.key("price")
+	e.number(v.Price)
+	e.key("shown")
+	e.string(v.Shown)
 	e.close('}')
 }
 
@@ -1343,6 +1341,27 @@ func encodeGhost(e *encoder, v *finned.Ghost) {
 	e.number(v.OD)
 	e.key("fin_od")
 	e.number(v.FinOD)
+	e.close('}')
+}
+
+func encodeShownRow(e *encoder, v *report.ShownRow) {
+	e.open('{')
+	e.key("cells")
+	e.open('[')
+	for i := range v.Cells {
+		encodeShownCell(e, &v.Cells[i])
+	}
+	e.close(']')
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("why")
+	e.string(v.Why)
+	e.key("line")
+	e.string(v.Line)
+	e.key("refused")
+	e.string(v.Refused)
 	e.close('}')
 }
 
@@ -2072,21 +2091,6 @@ func encodeDifferences(e *encoder, v *document.Differences) {
 	e.close('}')
 }
 
-func encodeShownCell(e *encoder, v *report.ShownCell) {
-	e.open('{')
-	e.key("id")
-	e.string(v.ID)
-	e.key("si")
-	e.number(v.SI)
-	e.key("value")
-	e.string(v.Value)
-	e.key("unit")
-	e.string(v.Unit)
-	e.key("absent")
-	e.string(v.Absent)
-	e.close('}')
-}
-
 func encodeBought(e *encoder, v *design.Bought) {
 	e.open('{')
 	e.key("metal")
@@ -2174,6 +2178,21 @@ func encodeItem(e *encoder, v *document.Item) {
 		e.key("shown")
 		encodeShown(e, v.Shown)
 	}
+	e.close('}')
+}
+
+func encodeShownCell(e *encoder, v *report.ShownCell) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("si")
+	e.number(v.SI)
+	e.key("value")
+	e.string(v.Value)
+	e.key("unit")
+	e.string(v.Unit)
+	e.key("absent")
+	e.string(v.Absent)
 	e.close('}')
 }
 

@@ -43,10 +43,9 @@ export function modelOf(enquiry, { root, rated, held }) {
         return { ...none, shown: found?.mark ?? "", quiet: !grave };
       }
       if (column === 1) {
-        const price = found?.cells.at(-1);
         const sure = items[row].open ? ` (${root.dataset.provisional})` : "";
-        const refused = !price?.value || found?.state === "no" || items[row].refused;
-        return { ...none, shown: refused ? NONE : `${price.value} ${price.unit}${sure}` };
+        const refused = !found?.shown || found.state === "no" || items[row].refused;
+        return { ...none, shown: refused ? NONE : `${found.shown}${sure}` };
       }
       const { field, text, shown, why } = items[row].cells[column - ASIDE];
       const now = heldText(row, field);
@@ -64,7 +63,7 @@ export function modelOf(enquiry, { root, rated, held }) {
  * @param {(i: number) => import("../enquiry.js").Rated | undefined} rated
  */
 export function tableOf(model, root, rated) {
-  const unit = model.rows.map((_, row) => rated(row)?.row.cells.at(-1)?.unit).find(Boolean) ?? "";
+  const unit = model.rows.map((_, row) => rated(row)?.row.shown.split(" ").at(-1)).find(Boolean) ?? "";
   const heads = model.columns.flatMap(({ key, parts }) => (key === "price" ? [`${parts.join(" ")} [${unit}]`, root.dataset.provisional ?? ""] : parts.join(" ")));
   return [
     [root.dataset.item ?? "", ...heads],
@@ -74,7 +73,7 @@ export function tableOf(model, root, rated) {
         const { shown } = model.cell(row, column);
         if (key !== "price") return shown;
         const sure = shown.includes(root.dataset.provisional ?? " ") ? (root.dataset.provisional ?? "") : "";
-        return shown === NONE ? ["", ""] : [String(rated(row)?.row.cells.at(-1)?.si ?? ""), sure];
+        return shown === NONE ? ["", ""] : [String(rated(row)?.row.price ?? ""), sure];
       }),
     ]),
   ];
