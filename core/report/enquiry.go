@@ -9,6 +9,7 @@ import (
 	"finwright/core/document"
 	"finwright/core/enquiry"
 	"finwright/core/field"
+	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/units"
 )
@@ -378,6 +379,33 @@ func (w Writer) letter(e *ShownEnquiry) string {
 		return ""
 	}
 	return w.say(message.New("enquiry.letter")) + "\n\n" + strings.Join(lines, "\n") + "\n"
+}
+
+// ShownPriced is what decides of an item: its verdict and its price. Of one that cannot be rated Refused says why.
+type ShownPriced struct {
+	State   figure.State `json:"state"`
+	Mark    string       `json:"mark"` // the state in a word
+	Why     string       `json:"why"`
+	Refused string       `json:"refused"`
+	Price   float64      `json:"price"` // [money]
+	Shown   string       `json:"shown"` // empty: there is none
+}
+
+// Priced prints what decides of an item.
+func (w Writer) Priced(r design.Row, t *design.Tally) ShownPriced {
+	out := ShownPriced{State: r.State, Mark: w.mark(r.State)}
+	if !r.Why.None() {
+		out.Why = w.say(r.Why)
+	}
+	if !t.Unpriced {
+		out.Price, out.Shown = t.Price, strings.TrimSpace(w.Texts.Numbers.Figure(units.Cost, t.Price, w.System).Value+" "+w.Currency)
+	}
+	return out
+}
+
+// Unrated says why an item is not rated: by the first of what is wrong.
+func (w Writer) Unrated(wrong design.FieldErrors) ShownPriced {
+	return ShownPriced{State: figure.No, Mark: w.mark(figure.No), Refused: w.say(wrong[0].Message)}
 }
 
 // ShownTotal is one line of the totals.

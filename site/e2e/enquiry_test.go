@@ -149,6 +149,9 @@ func TestFortyItemsByKeys(t *testing.T) {
 	if said := amount(t, browser.Eval[string](page, total("tubes"))); said != tubes {
 		t.Errorf("%v tubes are told, the rows have %v", said, tubes)
 	}
+	if made := browser.Eval[string](page, total("tubes")); made == "" || browser.Eval[string](page, element(id("enquiry-totals")+` [data-total="tubes"] td:last-child`)+".textContent") == "" {
+		t.Error("it is not said that refused items are left out")
+	}
 	page.Screenshot(shots, "enquiry-desk")
 
 	page.Focus(id("enquiry-make"))

@@ -189,8 +189,9 @@ export interface EnquiryRowsArgs {
 }
 
 export interface EnquiryRows {
-  rows: ShownRow[];
+  rows: ShownPriced[];
   tallies: Tally[];
+  currency: string;
 }
 
 export interface EnquirySheetArgs {
@@ -1034,13 +1035,13 @@ export interface Leftover {
   text: string;
 }
 
-export interface ShownRow {
-  cells: ShownCell[];
+export interface ShownPriced {
   state: string;
   mark: string;
   why: string;
-  line: string;
   refused: string;
+  price: number;
+  shown: string;
 }
 
 export interface Tally {
@@ -1159,6 +1160,15 @@ export interface Told {
   held: string;
   beside: Beside[];
   entries: string[];
+}
+
+export interface ShownRow {
+  cells: ShownCell[];
+  state: string;
+  mark: string;
+  why: string;
+  line: string;
+  refused: string;
 }
 
 export interface Shown {
@@ -1530,14 +1540,6 @@ export interface EnquiryCell {
   from: string;
 }
 
-export interface ShownCell {
-  id: string;
-  si: number;
-  value: string;
-  unit: string;
-  absent: string;
-}
-
 export interface Bought {
   metal: string;
   width: number;
@@ -1595,6 +1597,14 @@ export interface Beside {
   values: string[];
   od: number;
   fin_od: number;
+}
+
+export interface ShownCell {
+  id: string;
+  si: number;
+  value: string;
+  unit: string;
+  absent: string;
 }
 
 export interface Axis {

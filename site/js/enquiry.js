@@ -18,7 +18,7 @@ import { newId } from "./store/local.js";
  * @typedef {import("./api.js").ShownEnquiry} Enquiry
  * @typedef {import("./api.js").Differences} Differences
  * @typedef {Pick<import("./api.js").EnquiryArgs, "columns" | "decided" | "edits">} Settled  what was told, settled and typed since the text was read first
- * @typedef {{row: import("./api.js").ShownRow, tally: import("./api.js").Tally}} Rated
+ * @typedef {{row: import("./api.js").ShownPriced, tally: import("./api.js").Tally}} Rated
  * @typedef {{
  *   ask: <M extends "enquiry_totals" | "enquiry_job" | "enquiry_csv">(method: M, args: Methods[M]["args"]) => Promise<Methods[M]["reply"]>,
  *   rate: (list: Omit<Methods["enquiry_rows"]["args"], "shop">[], onReply: (reply: Methods["enquiry_rows"]["reply"], index: number) => void) => {done: Promise<unknown>, cancel: () => void},
@@ -147,9 +147,12 @@ export function createEnquiry(root, beside, design, act) {
     }
     if (mine !== round || !shown) return;
     grid.show(model());
-    const found = items.map((_, i) => ratedOf(i)).filter((one) => one !== undefined);
-    const open = job() ? 0 : items.filter((item) => item.open > 0).length;
-    const reply = await act.ask("enquiry_totals", { tallies: found.map(({ tally }) => tally), provisional: open, units: base.units, shop: act.shop() });
+    const found = items.flatMap(({ refused }, i) => {
+      const one = ratedOf(i);
+      return one ? [refused ? { ...one.tally, refused: true } : one.tally] : []; // what is not made here has no price
+    });
+    const open = items.filter((item) => item.open > 0).length; // also of items of the job: that settles nothing
+    const reply = await act.ask("enquiry_totals", { tallies: found, provisional: open, units: base.units, shop: act.shop() });
     if (mine !== round) return;
     totals.tBodies[0].replaceChildren(
       ...reply.totals.map(({ id, label, value, unit, note }) => {
@@ -231,7 +234,7 @@ export function createEnquiry(root, beside, design, act) {
   });
   letter.addEventListener("click", () => shown && act.copy(shown.letter));
   csv.addEventListener("click", async () => {
-    const reply = await act.ask("enquiry_csv", { rows: tableOf(model(), root) });
+    const reply = await act.ask("enquiry_csv", { rows: tableOf(model(), root, ratedOf) });
     download(reply.text, "enquiry.csv", "text/csv");
   });
   make.addEventListener("click", async () => {

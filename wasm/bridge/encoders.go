@@ -502,7 +502,7 @@ func encodeEnquiryRows(e *encoder, v *enquiryRows) {
 	e.key("rows")
 	e.open('[')
 	for i := range v.Rows {
-		encodeShownRow(e, &v.Rows[i])
+		encodeShownPriced(e, &v.Rows[i])
 	}
 	e.close(']')
 	e.key("tallies")
@@ -511,6 +511,8 @@ func encodeEnquiryRows(e *encoder, v *enquiryRows) {
 		encodeTally(e, &v.Tallies[i])
 	}
 	e.close(']')
+	e.key("currency")
+	e.string(v.Currency)
 	e.close('}')
 }
 
@@ -1535,6 +1537,23 @@ func encodeLeftover(e *encoder, v *enquiry.Leftover) {
 	e.whole(v.Row)
 	e.key("text")
 	e.string(v.Text)
+	e.close('}')
+}
+
+func encodeShownPriced(e *encoder, v *report.ShownPriced) {
+	e.open('{')
+	e.key("state")
+	e.string(string(v.State))
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("why")
+	e.string(v.Why)
+	e.key("refused")
+	e.string(v.Refused)
+	e.key("price")
+	e.number(v.Price)
+	e.key("shown")
+	e.string(v.Shown)
 	e.close('}')
 }
 

@@ -54,24 +54,26 @@ type enquiryRowsArgs struct {
 
 // enquiryRows is a row of each, and what it adds to the totals.
 type enquiryRows struct {
-	Rows    []report.ShownRow `json:"rows"`
-	Tallies []design.Tally    `json:"tallies"`
+	Rows     []report.ShownPriced `json:"rows"`
+	Tallies  []design.Tally       `json:"tallies"`
+	Currency string               `json:"currency"`
 }
 
 func rateEnquiry(a enquiryRowsArgs) (enquiryRows, error) {
-	out := enquiryRows{make([]report.ShownRow, len(a.Designs)), make([]design.Tally, len(a.Designs))}
+	out := enquiryRows{Rows: make([]report.ShownPriced, len(a.Designs)), Tallies: make([]design.Tally, len(a.Designs))}
 	c, err := openShop(a.Shop)
 	if err != nil {
 		return out, err
 	}
-	if err := document.Check(a.Base); err != nil {
+	out.Currency = c.Currency
+	if len(a.Designs) == 0 {
+		return out, nil
+	}
+	if err := document.CheckJob(jobWith(a.Base, a.Designs, document.Head{})); err != nil {
 		return out, err
 	}
 	for i, x := range a.Designs {
 		d := a.Base.With(x)
-		if err := document.Check(d); err != nil {
-			return out, err
-		}
 		w := writer(d)
 		w.Currency = c.Currency
 		in, err := design.Read(d)
@@ -79,7 +81,7 @@ func rateEnquiry(a enquiryRowsArgs) (enquiryRows, error) {
 			in.MadeBy(&c)
 			var row design.Row
 			if row, out.Tallies[i], err = design.RowAndTally(in); err == nil {
-				out.Rows[i] = w.Row(row)
+				out.Rows[i] = w.Priced(row, &out.Tallies[i])
 				out.Tallies[i].Refused = row.State == figure.No
 				continue
 			}
@@ -88,7 +90,7 @@ func rateEnquiry(a enquiryRowsArgs) (enquiryRows, error) {
 		if !errors.As(err, &wrong) {
 			return out, err
 		}
-		out.Rows[i], out.Tallies[i] = w.RefusedRow(wrong), design.Tally{Refused: true}
+		out.Rows[i], out.Tallies[i] = w.Unrated(wrong), design.Tally{Refused: true}
 	}
 	return out, nil
 }
@@ -127,15 +129,21 @@ type enquiryJobArgs struct {
 
 // jobOfEnquiry writes the items as a job, as a file would hold it.
 func jobOfEnquiry(a enquiryJobArgs) (saved, error) {
-	job := document.Job{Head: a.Head, Base: a.Base, Items: make([]document.Item, len(a.Designs))}
-	for i, x := range a.Designs {
-		job.Items[i] = document.Item{ID: strconv.Itoa(i + 1), Design: x}
-	}
+	job := jobWith(a.Base, a.Designs, a.Head)
 	if err := document.CheckJob(job); err != nil {
 		return saved{}, err
 	}
 	text, err := document.SaveJob(job)
 	return saved{string(text) + "\n"}, err
+}
+
+// jobWith is a job of designs, named by their places.
+func jobWith(base document.Document, designs []document.Differences, head document.Head) document.Job {
+	job := document.Job{Head: head, Base: base, Items: make([]document.Item, len(designs))}
+	for i, x := range designs {
+		job.Items[i] = document.Item{ID: strconv.Itoa(i + 1), Design: x}
+	}
+	return job
 }
 
 // enquiryCSVArgs are rows of cells as the page shows them.

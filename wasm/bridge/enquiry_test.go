@@ -48,10 +48,11 @@ func TestEnquiryGoesAllTheWay(t *testing.T) {
 	}
 	var price float64
 	for i, row := range rated.Rows {
-		if row.Cells[len(row.Cells)-1] != alone.Rows[i].Cells[len(row.Cells)-1] {
-			t.Errorf("item %d is rated otherwise than its design", i)
+		cells := alone.Rows[i].Cells
+		if last := cells[len(cells)-1]; row.Price != last.SI || row.Shown != last.Value+" "+last.Unit {
+			t.Errorf("item %d is priced at %s, its design at %s", i, row.Shown, last.Value)
 		}
-		price += row.Cells[len(row.Cells)-1].SI
+		price += row.Price
 	}
 	var totals enquiryTotals
 	if why := ask(t, "enquiry_totals", enquiryTotalsArgs{Tallies: rated.Tallies, Provisional: 2, Units: "si"}, &totals); why != "" {

@@ -32,7 +32,7 @@ function decoded(bytes, words) {
   return text;
 }
 
-/** UTF-16 says so at its front or by every other byte; what is no UTF-8 is taken for the Windows letters of the West. @param {Uint8Array} bytes */
+/** UTF-16 says so at its front or by every other byte; what is no UTF-8 is taken for the single bytes of the West. @param {Uint8Array} bytes */
 function encodingOf(bytes) {
   const [a, b] = bytes;
   if (a === 0xff && b === 0xfe) return "utf-16le";

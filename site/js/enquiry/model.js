@@ -8,6 +8,7 @@ import { whole } from "../job.js";
  * @typedef {import("../grid/model.js").Model & {named: (field: string, text: string) => string}} Model  named: the choice that a text names
  */
 
+const NONE = "–"; // no price
 const ASIDE = 2; // columns before those of what items say
 
 /**
@@ -36,15 +37,15 @@ export function modelOf(enquiry, { root, rated, held }) {
     cell(row, column) {
       const none = { key: "", error: "", choices: [], text: "" };
       const found = rated(row)?.row;
+      if (column === 0 && items[row].refused) return { ...none, shown: root.dataset.notMade ?? "", quiet: false };
       if (column === 0) {
         const grave = found && ["no", "watch"].includes(found.state) ? found.refused || found.why : "";
         return { ...none, shown: found?.mark ?? "", quiet: !grave };
       }
       if (column === 1) {
-        const price = found?.cells.at(-1);
-        const sure = items[row].open && !held ? ` (${root.dataset.provisional})` : "";
-        const refused = !price?.value || found?.state === "no";
-        return { ...none, shown: refused ? "–" : `${price.value} ${price.unit}${sure}` };
+        const sure = items[row].open ? ` (${root.dataset.provisional})` : "";
+        const refused = !found?.shown || found.state === "no" || items[row].refused;
+        return { ...none, shown: refused ? NONE : `${found.shown}${sure}` };
       }
       const { field, text, shown, why } = items[row].cells[column - ASIDE];
       const now = heldText(row, field);
@@ -55,8 +56,25 @@ export function modelOf(enquiry, { root, rated, held }) {
   };
 }
 
-/** The grid as rows of texts, with its heads. @param {Model} model @param {HTMLElement} root */
-export function tableOf(model, root) {
-  const heads = [root.dataset.item ?? "", ...model.columns.map(({ parts }) => parts.join(" "))];
-  return [heads, ...model.rows.map(({ parts }, row) => [...parts, ...model.columns.map((_, column) => model.cell(row, column).shown)])];
+/**
+ * The grid as rows of texts, with its heads: the price as a number, its currency in its head, and whether it is provisional beside it.
+ * @param {Model} model
+ * @param {HTMLElement} root
+ * @param {(i: number) => import("../enquiry.js").Rated | undefined} rated
+ */
+export function tableOf(model, root, rated) {
+  const unit = model.rows.map((_, row) => rated(row)?.row.shown.split(" ").at(-1)).find(Boolean) ?? "";
+  const heads = model.columns.flatMap(({ key, parts }) => (key === "price" ? [`${parts.join(" ")} [${unit}]`, root.dataset.provisional ?? ""] : parts.join(" ")));
+  return [
+    [root.dataset.item ?? "", ...heads],
+    ...model.rows.map(({ parts }, row) => [
+      ...parts,
+      ...model.columns.flatMap(({ key }, column) => {
+        const { shown } = model.cell(row, column);
+        if (key !== "price") return shown;
+        const sure = shown.includes(root.dataset.provisional ?? " ") ? (root.dataset.provisional ?? "") : "";
+        return shown === NONE ? ["", ""] : [String(rated(row)?.row.price ?? ""), sure];
+      }),
+    ]),
+  ];
 }
