@@ -134,7 +134,7 @@ func TestPageInAnotherLanguage(t *testing.T) {
 	page.Press(kb.F9)
 	inShow(page)
 	browser.Eval[bool](page, element(id("show-price"))+".click() ?? true")
-	page.Wait(element(id("show-price_tube")) + " && " + element(id("show-said")) + `.textContent !== "" && ` + element(id("show-term")) + `.textContent !== ""`)
+	page.Wait(element(id("show-price_tube")) + " && " + element(id("show-held-said")) + `.textContent !== "" && ` + element(id("show-term")) + `.textContent !== ""`)
 	for _, view := range []browser.View{{Width: 390, Height: 844}, {Width: 820, Height: 1180}, {Width: 1280, Height: 720}} {
 		page.Resize(view)
 		page.Wait(fmt.Sprintf("innerWidth === %d && document.body.dataset.answer === 'answered'", view.Width))
