@@ -39,7 +39,7 @@ func TestShowAtEverySize(t *testing.T) {
 		inWay(page, "work")
 	})
 	page.Click(id("show-keep"))
-	page.Wait(element(id("show-said")) + `.textContent !== ""`)
+	page.Wait(element(id("show-which")) + `.textContent === "Kept 1 of 1"`)
 	for i, view := range []browser.View{{Width: 1280, Height: 720}, {Width: 820, Height: 1180}, {Width: 390, Height: 844}, {Width: 1920, Height: 1080, Dark: true}, {Width: 1180, Height: 820}} {
 		step(t, fmt.Sprintf("%dx%d", view.Width, view.Height), func(t *testing.T) {
 			page.Resize(view)

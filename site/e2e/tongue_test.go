@@ -4,11 +4,14 @@ package e2e
 
 import (
 	"encoding/json"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"github.com/chromedp/chromedp/kb"
 
 	"finwright/core/proof/tongue"
 	"finwright/core/shop"
@@ -128,6 +131,22 @@ func TestPageInAnotherLanguage(t *testing.T) {
 		look(section)
 		page.Screenshot(shots, "tongue-"+section)
 	}
+	page.Press(kb.F9)
+	inShow(page)
+	browser.Eval[bool](page, element(id("show-price"))+".click() ?? true")
+	page.Wait(element(id("show-price_tube")) + " && " + element(id("show-held-said")) + `.textContent !== "" && ` + element(id("show-term")) + `.textContent !== ""`)
+	for _, view := range []browser.View{{Width: 390, Height: 844}, {Width: 820, Height: 1180}, {Width: 1280, Height: 720}} {
+		page.Resize(view)
+		page.Wait(fmt.Sprintf("innerWidth === %d && document.body.dataset.answer === 'answered'", view.Width))
+		look(fmt.Sprintf("show, %d px wide", view.Width))
+		for _, cut := range browser.Eval[[]string](page, squeezed) {
+			t.Errorf("show, %d px wide: cut off: %s", view.Width, cut)
+		}
+		page.Screenshot(shots, fmt.Sprintf("tongue-show-%d", view.Width))
+	}
+	page.Resize(browser.Desk)
+	page.Press(kb.F9)
+	inWay(page, "work")
 	page.Click(id("section-surface"))
 	page.Click(id("figure-area_ratio") + " .name")
 	page.Wait(element(id("working")) + ".open && " + element(id("working-result")) + ".textContent !== ''")

@@ -116,7 +116,8 @@ export function createShow(root, design, act) {
     write(at("show-term"), [...parts, none].filter(Boolean).join(" "));
     hide(at("show-kept"), beside.length === 0);
     write(/** @type {Element} */ (root.querySelector("#show-kept span")), (root.dataset.kept ?? "").replace("{place}", String(place + 1)).replace("{count}", String(beside.length)));
-    write(at("show-said"), beside[place]?.said ?? "");
+    const empty = told && !told.refused.length && !received ? root.dataset.empty : "";
+    write(at("show-said"), beside[place]?.said ?? empty ?? "");
     write(at("show-held"), beside.length ? (told?.held ?? "") : "");
     if (told) fillLeave(at("leave"), design.history.current?.title ?? "", told);
   }
