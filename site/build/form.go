@@ -9,6 +9,7 @@ import (
 	"finwright/core/compare"
 	"finwright/core/document"
 	"finwright/core/field"
+	"finwright/core/glossary"
 	"finwright/core/message"
 	"finwright/core/report"
 	"finwright/core/units"
@@ -30,6 +31,7 @@ type form struct {
 	Helds    []compare.Held
 	Ladders  []string
 	MostKept int
+	Symbols  string // of workings, that the glossary explains, between spaces
 	// FirstView is JSON.
 	FirstView template.JS
 }
@@ -62,7 +64,7 @@ type choice struct{ ID, Text string }
 func pageData(l language) form {
 	f := form{
 		Language: l.code, Root: l.root(), Wrong: counted(l.texts, "page.wrong", document.MaxEntries()),
-		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, Ladders: compare.Ladders, MostKept: document.MostKept,
+		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, Ladders: compare.Ladders, MostKept: document.MostKept, Symbols: strings.Join(glossary.Symbols(), " "),
 	}
 	for _, id := range report.Deciding {
 		f.Deciding = append(f.Deciding, decider{id, l.texts.Text("figure." + id), slices.Contains(report.Decides, id)})
