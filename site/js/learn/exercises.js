@@ -196,6 +196,7 @@ export function createExercises(root, design, act, progress, keep) {
           const sum = document.createElement("span");
           sum.className = "formula";
           const comes = document.createElement("b");
+          comes.className = "formula";
           setFormula(comes, result);
           if (numbers.length <= LONGEST) setFormula(sum, numbers);
           row.append(press, " ", comes, sum);
