@@ -64,6 +64,14 @@ func Of(kind, id string) (t *Term, ok bool) {
 	})
 }
 
+// Symbols lists those that lead to a term.
+func Symbols() (all []string) {
+	for _, t := range Terms {
+		all = append(all, t.Symbols...)
+	}
+	return all
+}
+
 func find(is func(*Term) bool) (*Term, bool) {
 	for i := range Terms {
 		if is(&Terms[i]) {

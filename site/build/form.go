@@ -9,6 +9,7 @@ import (
 	"finwright/core/compare"
 	"finwright/core/document"
 	"finwright/core/field"
+	"finwright/core/glossary"
 	"finwright/core/message"
 	"finwright/core/outgoing"
 	"finwright/core/paper"
@@ -36,6 +37,7 @@ type form struct {
 	Slots    []slot    // places for those that are
 	Slides   []string  // the entries that are slid until somebody picks others
 	Papers   []paper.Kind
+	Symbols  string // of workings, that the glossary explains, between spaces
 	// FirstView is JSON.
 	FirstView template.JS
 }
@@ -74,7 +76,7 @@ type choice struct{ ID, Text string }
 func pageData(l language) form {
 	f := form{
 		Language: l.code, Root: l.root(), Wrong: counted(l.texts, "page.wrong", document.MaxEntries()),
-		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, Ladders: compare.Ladders, Slides: outgoing.Slid, MostKept: document.MostKept, Papers: paper.Kinds,
+		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, Ladders: compare.Ladders, Slides: outgoing.Slid, MostKept: document.MostKept, Papers: paper.Kinds, Symbols: strings.Join(glossary.Symbols(), " "),
 	}
 	for _, id := range report.Deciding {
 		f.Deciding = append(f.Deciding, decider{id, l.texts.Text("figure." + id), slices.Contains(report.Decides, id)})

@@ -31,6 +31,9 @@ func TestLabelsLeadToTheGlossary(t *testing.T) {
 
 	page.Click(id("figure-fin_parameter") + " .name")
 	page.Wait(element(id("working")) + ".open")
+	lead(`#working [data-term="symbol k"]`)
+	page.Wait(term + ` === "Conductivity"`)
+	page.Click(id("glossary-close"))
 	lead(id("working-term"))
 	page.Wait(term + ` === "mL"`)
 	lead(id("glossary-term") + " .letters " + id("term-film"))

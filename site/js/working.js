@@ -21,6 +21,7 @@ const REST = 200; // ms without a change until it is asked what moves a figure
 export function createWorking(dialog, ask, askMoves, copy, copyLine, reason) {
   const part = (/** @type {string} */ name) => /** @type {HTMLElement} */ (dialog.querySelector(`[data-part=${name}]`));
   const find = (/** @type {string} */ id) => /** @type {HTMLElement} */ (dialog.querySelector(`#${id}`));
+  const explained = new Set(dialog.dataset.symbols?.split(" "));
   let figure = "";
   let section = "";
   /** @type {Of | undefined} */ let design;
@@ -64,7 +65,7 @@ export function createWorking(dialog, ask, askMoves, copy, copyLine, reason) {
     for (const name of /** @type {const} */ (["symbols", "numbers", "result"])) setFormula(part(name), working[name] ?? "");
     for (const name of /** @type {const} */ (["meaning", "absent", "basis", "source", "valid"])) part(name).textContent = working[name] ?? "";
     part("remarks").textContent = (working.remarks ?? []).join(" ");
-    part("where").replaceChildren(...(working.where ?? []).map(symbolRow));
+    part("where").replaceChildren(...(working.where ?? []).map((where) => symbolRow(where, explained.has(where.symbol))));
     for (const row of dialog.querySelectorAll("dl > div")) {
       row.toggleAttribute("hidden", !row.querySelector("dd")?.textContent);
     }
@@ -122,12 +123,20 @@ function moveRow({ field, label, change, effect }) {
   return row;
 }
 
-/** @param {import("./api.js").Where} where */
-function symbolRow({ symbol, name, value, si }) {
+/** @param {import("./api.js").Where} where @param {boolean} explained by the glossary */
+function symbolRow({ symbol, name, value, si }, explained) {
   const row = document.createElement("tr");
   const cells = [document.createElement("th"), ...[name, value, si].map(() => document.createElement("td"))];
   cells[0].scope = "row";
   [symbol, name, value, si].forEach((text, i) => setFormula(cells[i], text));
+  if (explained) {
+    const press = document.createElement("button");
+    press.type = "button";
+    press.className = "term";
+    press.dataset.term = `symbol ${symbol}`;
+    press.append(...cells[0].childNodes);
+    cells[0].append(press);
+  }
   row.append(...cells);
   return row;
 }

@@ -29,6 +29,7 @@ export function createExercises(root, design, act, progress, keep) {
   /** @type {Lesson | undefined} */ let open;
   let units = "";
   let laid = ""; // the piece of work that the last exercise began; empty: none has since the page came
+  let waits = ownWork() !== ""; // whether the trainee's own work does
   let hints = 0; // shown of the one that is open
 
   const reach = createRoving(part("list"), "button");
@@ -130,11 +131,16 @@ export function createExercises(root, design, act, progress, keep) {
       hide(part("told"), false);
     });
 
+  async function putAside() {
+    keepOwn(await act.own());
+    waits = true;
+  }
+
   /** Takes the tube of an exercise in hand; what was worked on waits. @param {boolean} solved */
   const begin = (solved) =>
     trying(part("said"), async () => {
       const lesson = /** @type {Lesson} */ (open);
-      if (design.history.job?.work !== laid && (laid || !ownWork())) keepOwn(await act.own());
+      if (design.history.job?.work !== laid && (laid || !waits)) await putAside();
       await design.replace(async () => ({ reply: await act.ask("lesson_begin", { ...act.area(), lesson: lesson.id, units: now().units, solved }), looked: true }));
       laid = design.history.job?.work ?? "";
       act.section(lesson.section);
@@ -189,8 +195,11 @@ export function createExercises(root, design, act, progress, keep) {
           press.addEventListener("click", () => act.working(figure, press, lesson.section, { document: worked.document, name: text("workedOf") }));
           const sum = document.createElement("span");
           sum.className = "formula";
-          setFormula(sum, numbers.length > LONGEST ? result : numbers);
-          row.append(press, sum);
+          const comes = document.createElement("b");
+          comes.className = "formula";
+          setFormula(comes, result);
+          if (numbers.length <= LONGEST) setFormula(sum, numbers);
+          row.append(press, " ", comes, sum);
           return row;
         }),
       );
@@ -200,7 +209,7 @@ export function createExercises(root, design, act, progress, keep) {
 
   /** What of the panel hangs on the design in hand. */
   function shown() {
-    hide(part("own"), !ownWork());
+    hide(part("own"), !waits);
     if (units && design.document && design.document.units !== units) show();
   }
 
@@ -234,7 +243,7 @@ export function createExercises(root, design, act, progress, keep) {
   press("own", async () => {
     const own = ownWork();
     keepOwn("");
-    laid = "";
+    [laid, waits] = ["", false];
     if (own) await act.goBack(own);
     shown();
   });
