@@ -105,6 +105,42 @@ func TestPapersPrint(t *testing.T) {
 	quiet(t, page)
 }
 
+// An issued paper is kept as it went out: whatever becomes of the design, and when the page comes again, it prints the same. It is issued
+// once; what changed since needs a new revision.
+func TestPapersAreIssued(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	page.Click(id("section-papers"))
+	page.Wait(element(id("papers-number")))
+	page.Click(id("papers-issue"))
+	page.Wait(element(id("papers-said")) + `.textContent.startsWith("Not issued: give it a number")`)
+	page.Type(id("papers-number"), "D-17")
+	page.Type(id("papers-revision"), "A")
+	page.Wait(sheetSays + `.includes("D-17") && document.querySelectorAll("#papers-sheet .head-of div").length > 3`)
+	page.Click(id("papers-issue"))
+	page.Wait(element(id("papers-said")) + `.textContent.startsWith("Issued and kept as it is: Datasheet · D-17 · A")`)
+	issued := browser.Eval[string](page, `document.getElementById("papers-sheet").innerHTML`)
+	before, sheets := printed(t, page, "paper-issued", "a4")
+
+	enter(page, "fin_pitch", "9 fpi")
+	page.Wait(sheetSays + `.includes("354.3 fins/m, 9 fpi")`)
+	page.Click(id("papers-issue"))
+	page.Wait(element(id("papers-said")) + `.textContent.startsWith("Issued already")`)
+	page.Open("")
+	page.WaitMark("finwright:drawn")
+	page.Click(id("section-papers"))
+	page.Wait(element(id("papers-issued")) + `.length === 2 && ` + sheetSays + `.includes("9 fpi")`)
+	choose(page, id("papers-issued"), browser.Eval[string](page, element(id("papers-issued"))+`.options[1].value`))
+	page.Wait(element(id("papers-said")) + `.textContent.startsWith("As issued ")`)
+	if again := browser.Eval[string](page, `document.getElementById("papers-sheet").innerHTML`); again != issued {
+		t.Error("the issued paper is another than it was")
+	}
+	if after, n := printed(t, page, "paper-issued-again", "a4"); after != before || n != sheets {
+		t.Errorf("it prints otherwise:\n%s\nand was\n%s", after, before)
+	}
+	choose(page, id("papers-issued"), "")
+	page.Wait(sheetSays + `.includes("354.3 fins/m, 9 fpi")`)
+}
+
 // What is answered stays with its job: on all papers, on those of the item, or on one paper alone. A paper of what is not answered yet,
 // or of entries that cannot be used, says so across it.
 func TestPapersAsk(t *testing.T) {

@@ -258,6 +258,7 @@ export interface Papered {
   paper: Paper;
   asks: ShownQuestion[];
   mark: string;
+  not_yet?: string;
 }
 
 export interface DrawingArgs {

@@ -428,6 +428,10 @@ func encodePapered(e *encoder, v *papered) {
 	e.close(']')
 	e.key("mark")
 	e.string(v.Mark)
+	if v.NotYet != "" {
+		e.key("not_yet")
+		e.string(v.NotYet)
+	}
 	e.close('}')
 }
 
