@@ -62,6 +62,7 @@ const (
 	Hold      Form = "hold"      // Text, a line at which work waits for a signature
 	Picture   Form = "drawing"   // Drawing
 	NewSheet  Form = "new_sheet" // what follows begins one
+	Code      Form = "code"      // Text, in squares that a camera reads
 )
 
 // Block is a part of a paper; its form says which members count.

@@ -26,6 +26,7 @@ func (p *papering) traveller() {
 		return
 	}
 	m, t := p.Made, &floor{papering: p, cautions: p.floorCautions(p.Made)}
+	p.Code(strings.TrimSpace(p.Mark.String() + " " + p.itemName()))
 	p.Caution(p.t("paper.check_revision"))
 	p.Pairs(slices.Concat(p.answered("order", "due", "drawing_revision", "marking"), p.entries("quantity"), p.figures("tubes_made"), []paper.Pair{{Label: p.t("paper.line"), Value: m.Line.Name}})...)
 	p.Text(p.tubeLine())

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"os"
 	"os/exec"
+	"path/filepath"
 	"regexp"
 	"strings"
 	"testing"
@@ -103,6 +104,28 @@ func TestPapersPrint(t *testing.T) {
 	}
 	page.Screenshot(shots, "papers-desk")
 	quiet(t, page)
+}
+
+// What a camera reads off a printed traveller is its fingerprint and its item; a square of the code is half a millimetre and more.
+func TestTravellerIsReadByACamera(t *testing.T) {
+	page := atDesk(t)
+	page.Click(id("section-papers"))
+	showPaper(page, "traveller", "si", "a4")
+	want := browser.Eval[string](page, markSaid) + " Oil cooler, footed aluminium"
+	printed(t, page, "paper-code", "a4")
+	picture := filepath.Join(t.TempDir(), "sheet")
+	if out, err := exec.Command("pdftoppm", "-r", "150", "-f", "1", "-l", "1", "-singlefile", filepath.Join(shots, "paper-code.pdf"), picture).CombinedOutput(); err != nil {
+		t.Fatalf("pdftoppm: %v %s", err, out)
+	}
+	read, err := exec.Command("node", "decode.js", picture+".ppm").CombinedOutput()
+	if got := strings.TrimSpace(string(read)); err != nil || got != want {
+		t.Errorf("read %q, want %q: %v", got, want, err)
+	}
+	page.Paper()
+	defer page.Resize(browser.Desk)
+	if mm := browser.Eval[float64](page, `(({width}, svg) => width / svg.viewBox.baseVal.width * 25.4 / 96)(document.querySelector("#papers-sheet .code svg").getBoundingClientRect(), document.querySelector("#papers-sheet .code svg"))`); mm < 0.5 {
+		t.Errorf("a square is %.2f mm", mm)
+	}
 }
 
 // An issued paper is kept as it went out: whatever becomes of the design, and when the page comes again, it prints the same. It is issued

@@ -1,6 +1,8 @@
 // @ts-check
 // Lays a paper out: the blocks that core makes, one form after the other, as a sheet that prints.
 
+import { codeOf } from "./code.js";
+
 /**
  * @typedef {import("../api.js").Paper} Paper
  * @typedef {import("../api.js").Block} Block
@@ -78,6 +80,11 @@ const forms = {
   hold: (block) => lines(block, "hold"),
   table,
   drawing,
+  code({ text = "" }) {
+    const box = made("figure", "", "code");
+    box.append(codeOf(text));
+    return box;
+  },
   new_sheet: () => made("div", "", "new-sheet"),
 };
 
