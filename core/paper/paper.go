@@ -86,6 +86,8 @@ type Column struct {
 	Label  string `json:"label"`
 	Number bool   `json:"number,omitempty"` // its cells are numbers
 	Open   bool   `json:"open,omitempty"`   // they are written by hand
+
+	Formula bool `json:"formula,omitempty"` // they are formulas, with an index after an underscore and an exponent after a caret
 }
 
 // Drawing is a picture to scale; without one Text says why.

@@ -287,12 +287,13 @@ func (p *papering) remarks() []string {
 	return out
 }
 
-// columns are those of a table by the keys of their heads; behind a colon n says that it holds numbers, o that a hand fills it.
+// columns are those of a table by the keys of their heads; behind a colon n says that it holds numbers, o that a hand fills it, f
+// that it holds formulas.
 func (p *papering) columns(keys ...string) []paper.Column {
 	var out []paper.Column
 	for _, key := range keys {
 		key, how, _ := strings.Cut(key, ":")
-		out = append(out, paper.Column{Label: p.t("paper.column." + key), Number: how == "n", Open: how == "o"})
+		out = append(out, paper.Column{Label: p.t("paper.column." + key), Number: how == "n", Open: how == "o", Formula: how == "f"})
 	}
 	return out
 }

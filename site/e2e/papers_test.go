@@ -102,7 +102,18 @@ func TestPapersPrint(t *testing.T) {
 			}
 		})
 	}
-	page.Screenshot(shots, "papers-desk")
+	step(t, "accessible", func(t *testing.T) {
+		audit(t, page)
+		page.Screenshot(shots, "papers-desk")
+		page.Resize(browser.View{Width: 390, Height: 844})
+		t.Cleanup(func() { page.Resize(browser.Desk) })
+		showPaper(page, "traveller", "si", "a4")
+		page.Wait("innerWidth === 390 && document.documentElement.scrollWidth <= 390")
+		browser.Eval[any](page, `document.querySelector("#entries").scrollIntoView({block: "start", behavior: "instant"})`)
+		page.Wait("new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))).then(() => true)")
+		audit(t, page)
+		page.Screenshot(shots, "papers-phone")
+	})
 	quiet(t, page)
 }
 

@@ -1403,6 +1403,7 @@ export interface Column {
   label: string;
   number?: boolean;
   open?: boolean;
+  formula?: boolean;
 }
 
 export interface ShopRecord {

@@ -2605,6 +2605,10 @@ func encodeColumn(e *encoder, v *paper.Column) {
 		e.key("open")
 		e.flag(v.Open)
 	}
+	if v.Formula {
+		e.key("formula")
+		e.flag(v.Formula)
+	}
 	e.close('}')
 }
 
