@@ -37,16 +37,26 @@ type Papers struct {
 	Sides    func(money bool) Comparison             // of the design and what is kept beside it
 }
 
-// builders make the blocks of each paper.
-var builders = map[paper.Kind]func(*papering){
-	paper.Datasheet:  (*papering).datasheet,
-	paper.Traveller:  (*papering).traveller,
-	paper.Offer:      (*papering).offer,
-	paper.Note:       (*papering).note,
-	paper.Inspection: (*papering).inspection,
-	paper.Packing:    (*papering).packing,
-	paper.Sides:      (*papering).sides,
-	paper.Accepted:   (*papering).accepted,
+// build makes the blocks of a paper. No table of builders: it would come with every program that has this package.
+func (p *papering) build() {
+	switch p.Kind {
+	case paper.Datasheet:
+		p.datasheet()
+	case paper.Traveller:
+		p.traveller()
+	case paper.Offer:
+		p.offer()
+	case paper.Note:
+		p.note()
+	case paper.Inspection:
+		p.inspection()
+	case paper.Packing:
+		p.packing()
+	case paper.Sides:
+		p.sides()
+	case paper.Accepted:
+		p.accepted()
+	}
 }
 
 // papering is a paper in the making.
@@ -62,7 +72,7 @@ func (w *Papers) Paper(kind paper.Kind) paper.Paper {
 	if w.Result == nil {
 		p.Caution(p.unusable()...)
 	} else {
-		builders[kind](&p)
+		p.build()
 	}
 	p.made()
 	return p.Paper
