@@ -1,5 +1,7 @@
 package paper
 
+import "unicode/utf8"
+
 // Say adds a line of the head, where there is something to say.
 func (p *Paper) Say(label, value string) {
 	if value != "" {
@@ -59,6 +61,18 @@ func (p *Paper) Table(title string, columns []Column, rows [][]string) {
 // Draw adds a picture.
 func (p *Paper) Draw(svg, text string) {
 	p.add(Block{Form: Picture, Drawing: &Drawing{svg, text}})
+}
+
+// mostCoded bytes fit the code of 41 squares a side, with room for dirt on it.
+const mostCoded = 100
+
+// Code adds a text in squares that a camera reads, as much of it as they hold.
+func (p *Paper) Code(text string) {
+	for len(text) > mostCoded {
+		_, size := utf8.DecodeLastRuneInString(text)
+		text = text[:len(text)-size]
+	}
+	p.add(Block{Form: Code, Text: text})
 }
 
 // NewSheet begins a sheet.

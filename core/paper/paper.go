@@ -62,6 +62,7 @@ const (
 	Hold      Form = "hold"      // Text, a line at which work waits for a signature
 	Picture   Form = "drawing"   // Drawing
 	NewSheet  Form = "new_sheet" // what follows begins one
+	Code      Form = "code"      // Text, in squares that a camera reads
 )
 
 // Block is a part of a paper; its form says which members count.
@@ -85,6 +86,8 @@ type Column struct {
 	Label  string `json:"label"`
 	Number bool   `json:"number,omitempty"` // its cells are numbers
 	Open   bool   `json:"open,omitempty"`   // they are written by hand
+
+	Formula bool `json:"formula,omitempty"` // they are formulas, with an index after an underscore and an exponent after a caret
 }
 
 // Drawing is a picture to scale; without one Text says why.

@@ -66,3 +66,12 @@ func TestPapersAsk(t *testing.T) {
 		}
 	}
 }
+
+// A code holds what fits, in whole letters.
+func TestCodeHoldsWhatFits(t *testing.T) {
+	var p Paper
+	p.Code(strings.Repeat("ø", 80))
+	if got := p.Blocks[0].Text; got != strings.Repeat("ø", 50) {
+		t.Errorf("%d bytes: %q", len(got), got)
+	}
+}

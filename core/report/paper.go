@@ -37,27 +37,8 @@ type Papers struct {
 	Sides    func(money bool) Comparison             // of the design and what is kept beside it
 }
 
-// papering is a paper in the making.
-type papering struct {
-	*Papers
-	paper.Paper
-}
-
-// Paper makes one. What it tells of the design is printed by what prints the page.
-func (w *Papers) Paper(kind paper.Kind) paper.Paper {
-	p := papering{w, paper.Paper{Kind: kind, Title: w.title(kind), Head: []paper.Pair{}, Blocks: []paper.Block{}}}
-	p.head()
-	if w.Result == nil {
-		p.Caution(p.unusable()...)
-	} else {
-		p.fill()
-	}
-	p.made()
-	return p.Paper
-}
-
-// fill makes its blocks. A table of these functions would have the first program carry them all.
-func (p *papering) fill() {
+// build makes the blocks of a paper. No table of builders: it would come with every program that has this package.
+func (p *papering) build() {
 	switch p.Kind {
 	case paper.Datasheet:
 		p.datasheet()
@@ -76,6 +57,25 @@ func (p *papering) fill() {
 	case paper.Accepted:
 		p.accepted()
 	}
+}
+
+// papering is a paper in the making.
+type papering struct {
+	*Papers
+	paper.Paper
+}
+
+// Paper makes one. What it tells of the design is printed by what prints the page.
+func (w *Papers) Paper(kind paper.Kind) paper.Paper {
+	p := papering{w, paper.Paper{Kind: kind, Title: w.title(kind), Head: []paper.Pair{}, Blocks: []paper.Block{}}}
+	p.head()
+	if w.Result == nil {
+		p.Caution(p.unusable()...)
+	} else {
+		p.build()
+	}
+	p.made()
+	return p.Paper
 }
 
 // title is the name of a paper, of an offer that of its form.
@@ -297,12 +297,13 @@ func (p *papering) remarks() []string {
 	return out
 }
 
-// columns are those of a table by the keys of their heads; behind a colon n says that it holds numbers, o that a hand fills it.
+// columns are those of a table by the keys of their heads; behind a colon n says that it holds numbers, o that a hand fills it, f
+// that it holds formulas.
 func (p *papering) columns(keys ...string) []paper.Column {
 	var out []paper.Column
 	for _, key := range keys {
 		key, how, _ := strings.Cut(key, ":")
-		out = append(out, paper.Column{Label: p.t("paper.column." + key), Number: how == "n", Open: how == "o"})
+		out = append(out, paper.Column{Label: p.t("paper.column." + key), Number: how == "n", Open: how == "o", Formula: how == "f"})
 	}
 	return out
 }

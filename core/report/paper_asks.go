@@ -1,6 +1,9 @@
 package report
 
-import "finwright/core/paper"
+import (
+	"finwright/core/message"
+	"finwright/core/paper"
+)
 
 // ShownQuestion is an entry of a paper as the page asks for it.
 type ShownQuestion struct {
@@ -11,6 +14,17 @@ type ShownQuestion struct {
 	Day     bool          `json:"day,omitempty"`
 	Choices []NamedFigure `json:"choices,omitempty"`
 	Else    string        `json:"else,omitempty"` // what stands on the paper where nothing is answered
+}
+
+// NotYet says why a paper cannot be issued: something keeps it from being used, or it cannot be told from others.
+func (w *Papers) NotYet() string {
+	switch {
+	case w.across() != "":
+		return w.say(message.New("paper.not_yet.across", "why", w.across()))
+	case w.answer("number") == "" || w.answer("revision") == "":
+		return w.t("paper.not_yet.number")
+	}
+	return ""
 }
 
 // Asks are the questions of a paper.

@@ -119,7 +119,7 @@ func (p *papering) formulas() {
 				strings.Join(present(shown.Mark, w.Valid, w.Source), " · "),
 			})
 		}
-		p.Table(p.Texts.Text("figures."+g.ID), p.columns("figure", "symbols", "numbers", "result:n", "range"), rows)
+		p.Table(p.Texts.Text("figures."+g.ID), p.columns("figure", "symbols:f", "numbers:f", "result:n", "range"), rows)
 	}
 }
 

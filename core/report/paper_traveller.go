@@ -26,6 +26,7 @@ func (p *papering) traveller() {
 		return
 	}
 	m, t := p.Made, &floor{papering: p, cautions: p.floorCautions(p.Made)}
+	p.Code(strings.TrimSpace(p.Mark.String() + " " + p.itemName()))
 	p.Caution(p.t("paper.check_revision"))
 	p.Pairs(slices.Concat(p.answered("order", "due", "drawing_revision", "marking"), p.entries("quantity"), p.figures("tubes_made"), []paper.Pair{{Label: p.t("paper.line"), Value: m.Line.Name}})...)
 	p.Text(p.tubeLine())
@@ -104,8 +105,11 @@ func (p *floor) setting() []paper.Pair {
 	}
 	w := m.Plan.Winding
 	rule := message.New("paper.joints", "count", w.Joints, "apart", message.Of(units.Distance, k.Joints.Apart))
-	if w.Joints == 0 {
+	switch w.Joints {
+	case 0:
 		rule = message.New("paper.no_joints")
+	case 1:
+		rule = message.New("paper.one_of_joints")
 	}
 	return slices.Concat(p.entries("fin_type", "fin_height", "fin_pitch"), p.figures("fin_od", "pitch", "spindle", "feed", "strip_run_speed", "set_up_time", "tube_time"), p.entries("end_security", "groove_depth"),
 		[]paper.Pair{{Label: p.t("paper.oil"), Value: yes(k.Oiler)}, {Label: p.t("paper.joints_rule"), Value: p.say(rule)}}, growth)

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"os"
 	"os/exec"
+	"path/filepath"
 	"regexp"
 	"strings"
 	"testing"
@@ -101,8 +102,77 @@ func TestPapersPrint(t *testing.T) {
 			}
 		})
 	}
-	page.Screenshot(shots, "papers-desk")
+	step(t, "accessible", func(t *testing.T) {
+		audit(t, page)
+		page.Screenshot(shots, "papers-desk")
+		page.Resize(browser.View{Width: 390, Height: 844})
+		t.Cleanup(func() { page.Resize(browser.Desk) })
+		showPaper(page, "traveller", "si", "a4")
+		page.Wait("innerWidth === 390 && document.documentElement.scrollWidth <= 390")
+		browser.Eval[any](page, `document.querySelector("#entries").scrollIntoView({block: "start", behavior: "instant"})`)
+		page.Wait("new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))).then(() => true)")
+		audit(t, page)
+		page.Screenshot(shots, "papers-phone")
+	})
 	quiet(t, page)
+}
+
+// What a camera reads off a printed traveller is its fingerprint and its item; a square of the code is half a millimetre and more.
+func TestTravellerIsReadByACamera(t *testing.T) {
+	page := atDesk(t)
+	page.Click(id("section-papers"))
+	showPaper(page, "traveller", "si", "a4")
+	want := browser.Eval[string](page, markSaid) + " Oil cooler, footed aluminium"
+	printed(t, page, "paper-code", "a4")
+	picture := filepath.Join(t.TempDir(), "sheet")
+	if out, err := exec.Command("pdftoppm", "-r", "150", "-f", "1", "-l", "1", "-singlefile", filepath.Join(shots, "paper-code.pdf"), picture).CombinedOutput(); err != nil {
+		t.Fatalf("pdftoppm: %v %s", err, out)
+	}
+	read, err := exec.Command("node", "decode.js", picture+".ppm").CombinedOutput()
+	if got := strings.TrimSpace(string(read)); err != nil || got != want {
+		t.Errorf("read %q, want %q: %v", got, want, err)
+	}
+	page.Paper()
+	defer page.Resize(browser.Desk)
+	if mm := browser.Eval[float64](page, `(({width}, svg) => width / svg.viewBox.baseVal.width * 25.4 / 96)(document.querySelector("#papers-sheet .code svg").getBoundingClientRect(), document.querySelector("#papers-sheet .code svg"))`); mm < 0.5 {
+		t.Errorf("a square is %.2f mm", mm)
+	}
+}
+
+// An issued paper is kept as it went out: whatever becomes of the design, and when the page comes again, it prints the same. It is issued
+// once; what changed since needs a new revision.
+func TestPapersAreIssued(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	page.Click(id("section-papers"))
+	page.Wait(element(id("papers-number")))
+	page.Click(id("papers-issue"))
+	page.Wait(element(id("papers-said")) + `.textContent.startsWith("Not issued: give it a number")`)
+	page.Type(id("papers-number"), "D-17")
+	page.Type(id("papers-revision"), "A")
+	page.Wait(sheetSays + `.includes("D-17") && document.querySelectorAll("#papers-sheet .head-of div").length > 3`)
+	page.Click(id("papers-issue"))
+	page.Wait(element(id("papers-said")) + `.textContent.startsWith("Issued and kept as it is: Datasheet · D-17 · A")`)
+	issued := browser.Eval[string](page, `document.getElementById("papers-sheet").innerHTML`)
+	before, sheets := printed(t, page, "paper-issued", "a4")
+
+	enter(page, "fin_pitch", "9 fpi")
+	page.Wait(sheetSays + `.includes("354.3 fins/m, 9 fpi")`)
+	page.Click(id("papers-issue"))
+	page.Wait(element(id("papers-said")) + `.textContent.startsWith("Issued already")`)
+	page.Open("")
+	page.WaitMark("finwright:drawn")
+	page.Click(id("section-papers"))
+	page.Wait(element(id("papers-issued")) + `.length === 2 && ` + sheetSays + `.includes("9 fpi")`)
+	choose(page, id("papers-issued"), browser.Eval[string](page, element(id("papers-issued"))+`.options[1].value`))
+	page.Wait(element(id("papers-said")) + `.textContent.startsWith("As issued ")`)
+	if again := browser.Eval[string](page, `document.getElementById("papers-sheet").innerHTML`); again != issued {
+		t.Error("the issued paper is another than it was")
+	}
+	if after, n := printed(t, page, "paper-issued-again", "a4"); after != before || n != sheets {
+		t.Errorf("it prints otherwise:\n%s\nand was\n%s", after, before)
+	}
+	choose(page, id("papers-issued"), "")
+	page.Wait(sheetSays + `.includes("354.3 fins/m, 9 fpi")`)
 }
 
 // What is answered stays with its job: on all papers, on those of the item, or on one paper alone. A paper of what is not answered yet,

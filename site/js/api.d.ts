@@ -411,6 +411,7 @@ export interface Papered {
   paper: Paper;
   asks: ShownQuestion[];
   mark: string;
+  not_yet?: string;
 }
 
 export interface DrawingArgs {
@@ -1892,6 +1893,7 @@ export interface Column {
   label: string;
   number?: boolean;
   open?: boolean;
+  formula?: boolean;
 }
 
 export interface ShopRecord {

@@ -268,6 +268,7 @@ async function makePapers() {
     find: (args) => engine.callLatest("paper_find", "paper_find", { ...args, shop: madeBy() }),
     draw: (args) => engine.call("paper_draw", { ...args, shop: madeBy() }),
     save: download,
+    shop: () => shop.text,
     note: (name) => notes.tell("papers", name),
     print: () => at("print").click(),
     whole: () => answer.whole,

@@ -5,6 +5,7 @@ import { today } from "./files.js";
 import { whole } from "./job.js";
 import { hide, keyed, write } from "./keyed.js";
 import { layOut } from "./papers/blocks.js";
+import { issue, issuedOf } from "./store/issued.js";
 import { answersOf, keepAnswer } from "./store/papers.js";
 
 /**
@@ -18,6 +19,7 @@ import { answersOf, keepAnswer } from "./store/papers.js";
  *   draw: (args: Omit<import("./api.js").DrawingArgs, "shop">) => Promise<import("./api.js").DrawingOut>,
  *   save: (text: string, name: string, type: string) => void,
  *   note: (name: string) => void,
+ *   shop: () => string,
  *   print: () => void,
  *   whole: () => boolean,
  *   reason: (error: Error) => string,
@@ -33,10 +35,12 @@ import { answersOf, keepAnswer } from "./store/papers.js";
  */
 export function createPapers(root, sheet, design, program, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(`papers-${id}`));
-  const [kind, units, size, asks, print, table, mark, found, take] = ["kind", "units", "size", "asks", "print", "table", "mark", "found", "take"].map(at);
+  const [kind, units, size, asks, print, table, mark, found, take, issuing, issued, said] = ["kind", "units", "size", "asks", "print", "table", "mark", "found", "take", "issue", "issued", "said"].map(at);
   /** @type {Papered | null} */ let shown = null;
   let whose = ""; // the item and the paper that are shown
   let foundItem = "";
+  /** @type {import("./store/issued.js").Issued[]} those of this job */ let gone = [];
+  /** @type {import("./store/issued.js").Issued | null} that is shown in place of the one that could be made now */ let kept = null;
 
   const named = () => {
     const { job, hand } = design.history;
@@ -50,13 +54,13 @@ export function createPapers(root, sheet, design, program, act) {
     const { entry } = design.history;
     const { job, hand } = named();
     const kept = job.items.get(hand)?.kept ?? [];
-    const answers = answersOf(job.work, hand, kind.value);
     const { reference, due } = job.head;
+    /** @type {Record<string, string>} */ const answers = { ...(reference && { reference }), ...(due && { due }), ...answersOf(job.work, hand, kind.value) };
     return {
       document: entry.document,
       kind: kind.value,
       units: units.value || entry.document.units,
-      answers: { ...(reference && { reference }), ...(due && { due }), ...answers },
+      answers,
       day: today(),
       program,
       stale: !act.whole(),
@@ -93,10 +97,18 @@ export function createPapers(root, sheet, design, program, act) {
     });
   }
 
+  /** What was issued is shown as it was, whatever the design has become. @param {Pick<Papered, "paper" | "mark">} what */
+  function lay({ paper }) {
+    layOut(sheet, paper);
+    sheet.toggleAttribute("data-issued", kept !== null);
+  }
+
   /** @param {Papered} reply */
   function fill(reply) {
     shown = reply;
-    layOut(sheet, reply.paper);
+    lay(kept ?? reply);
+    write(said, kept ? said.dataset.kept.replace("{time}", kept.time.slice(0, 16).replace("T", " ")) : "");
+    issuing.disabled = kept !== null;
     const tables = reply.paper.blocks.filter(({ form }) => form === "table");
     table.replaceChildren(new Option(table.dataset.file, ""), ...tables.map(({ text, table }, i) => new Option(text || (table?.columns ?? []).map(({ label }) => label).join(", "), String(i))));
     table.disabled = tables.length === 0;
@@ -117,7 +129,49 @@ export function createPapers(root, sheet, design, program, act) {
     }
   }
 
-  for (const choice of [kind, units]) choice.addEventListener("change", refresh);
+  /** Lists what was issued of this job. */
+  async function list() {
+    const { work } = design.history.job;
+    const now = await issuedOf(work).catch(() => []); // without a database nothing was issued
+    if (work !== design.history.job.work) return;
+    gone = now;
+    const value = kept && gone.some(({ id }) => id === kept?.id) ? kept.id : "";
+    issued.replaceChildren(new Option(issued.dataset.now, ""), ...gone.map(({ id, name }) => new Option(name, id)));
+    issued.value = value;
+    kept = gone.find(({ id }) => id === value) ?? null;
+    hide(issued.parentElement, gone.length === 0);
+  }
+
+  async function send() {
+    if (!shown || !act.whole()) return;
+    if (shown.not_yet) return write(said, shown.not_yet);
+    const { answers, document } = asked();
+    const { job, hand } = named();
+    const { number, revision } = answers;
+    const name = [shown.paper.title, number, revision, answers.date ?? today()].join(" · ");
+    const one = { id: JSON.stringify([job.work, kind.value, number, revision]), work: job.work, item: hand, kind: kind.value, name, time: new Date().toISOString(), mark: shown.mark, program, paper: shown.paper, document, shop: act.shop(), answers };
+    try {
+      const fresh = await issue(one);
+      await list();
+      write(said, fresh ? said.dataset.done.replace("{name}", name) : said.dataset.again);
+    } catch (error) {
+      write(said, said.dataset.failed);
+      console.error(error);
+    }
+  }
+  issuing.addEventListener("click", send);
+  issued.addEventListener("change", () => {
+    kept = gone.find(({ id }) => id === issued.value) ?? null;
+    refresh();
+  });
+
+  for (const choice of [kind, units]) {
+    choice.addEventListener("change", () => {
+      kept = null;
+      issued.value = "";
+      refresh();
+    });
+  }
   size.addEventListener("change", sized);
   sized();
   print.addEventListener("click", act.print);
@@ -162,13 +216,15 @@ export function createPapers(root, sheet, design, program, act) {
   // Behind the page's own listener, which names the design on each sheet.
   addEventListener("beforeprint", () => {
     if (document.body.dataset.section !== "papers" || !shown) return;
-    document.documentElement.style.setProperty("--foot-name", JSON.stringify(shown.paper.foot));
-    document.documentElement.style.setProperty("--foot-made", JSON.stringify(shown.mark));
+    const { paper, mark } = kept ?? shown;
+    document.documentElement.style.setProperty("--foot-name", JSON.stringify(paper.foot));
+    document.documentElement.style.setProperty("--foot-made", JSON.stringify(mark));
   });
 
   return {
     /** Shows the paper of the design in hand. */
     async refresh() {
+      await list();
       await refresh();
       if (mark.value) await find();
     },

@@ -619,6 +619,10 @@ func encodePapered(e *encoder, v *papered) {
 	e.close(']')
 	e.key("mark")
 	e.string(v.Mark)
+	if v.NotYet != "" {
+		e.key("not_yet")
+		e.string(v.NotYet)
+	}
 	e.close('}')
 }
 
@@ -3427,6 +3431,10 @@ func encodeColumn(e *encoder, v *paper.Column) {
 	if v.Open {
 		e.key("open")
 		e.flag(v.Open)
+	}
+	if v.Formula {
+		e.key("formula")
+		e.flag(v.Formula)
 	}
 	e.close('}')
 }

@@ -35,6 +35,8 @@ type papered struct {
 	Paper paper.Paper            `json:"paper"`
 	Asks  []report.ShownQuestion `json:"asks"`
 	Mark  string                 `json:"mark"`
+
+	NotYet string `json:"not_yet,omitempty"` // why it cannot be issued as it stands
 }
 
 // makePaper makes a paper.
@@ -43,7 +45,7 @@ func makePaper(a paperArgs) (papered, error) {
 	if err != nil {
 		return papered{}, err
 	}
-	return papered{w.Paper(a.Kind), w.Asks(a.Kind), w.Mark.String()}, nil
+	return papered{w.Paper(a.Kind), w.Asks(a.Kind), w.Mark.String(), w.NotYet()}, nil
 }
 
 func (a *paperArgs) check() error {

@@ -1,6 +1,9 @@
 // @ts-check
 // Lays a paper out: the blocks that core makes, one form after the other, as a sheet that prints.
 
+import { setFormula } from "../formula.js";
+import { codeOf } from "./code.js";
+
 /**
  * @typedef {import("../api.js").Paper} Paper
  * @typedef {import("../api.js").Block} Block
@@ -44,8 +47,10 @@ function table({ text, table }) {
   for (const row of rows) {
     const line = body.insertRow();
     row.forEach((cell, i) => {
-      const { number, open } = columns[i];
-      line.append(made(i ? "td" : "th", cell, [number && "number", open && "open"].filter(Boolean).join(" ")));
+      const { number, open, formula } = columns[i];
+      const one = made(i ? "td" : "th", formula ? "" : cell, [number && "number", open && "open"].filter(Boolean).join(" "));
+      if (formula) setFormula(one, cell);
+      line.append(one);
     });
     line.cells[0].setAttribute("scope", "row");
   }
@@ -78,6 +83,11 @@ const forms = {
   hold: (block) => lines(block, "hold"),
   table,
   drawing,
+  code({ text = "" }) {
+    const box = made("figure", "", "code");
+    box.append(codeOf(text));
+    return box;
+  },
   new_sheet: () => made("div", "", "new-sheet"),
 };
 
