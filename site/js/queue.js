@@ -111,8 +111,8 @@ export class Queue {
     return this.calls.filter(({ held }) => !held);
   }
 
-  /** The whole engine is wanted: what waits for it is refused if it does not come. */
-  async grow() {
+  /** The whole engine is wanted: what waits for it is refused if it does not come. @param {number} [tries] that are left @returns {Promise<void>} */
+  async grow(tries = TRIES) {
     if (this.growing) return;
     const growing = (this.growing = startWorker("engine"));
     try {
@@ -123,6 +123,7 @@ export class Queue {
     } catch (error) {
       if (this.growing !== growing) return;
       this.growing = null;
+      if (tries > 1) return this.grow(tries - 1);
       const waiting = this.calls.filter(({ held }) => held);
       this.calls = this.open;
       for (const { reject } of waiting) reject(error);

@@ -39,9 +39,13 @@ async function compiledIn(worker, file, packed) {
   for (;;) {
     const { done, value = new Uint8Array() } = await reader.read();
     worker.postMessage({ piece: value }, [value.buffer]);
-    if (done) return module;
+    if (done) break;
   }
+  const dead = new Promise((_, reject) => setTimeout(() => reject(new LoadFailure("damaged", "no answer")), COMPILED));
+  return Promise.race([module, dead]);
 }
+
+const COMPILED = 30000; // ms for a worker that has the whole file; one that died says nothing
 
 /** Rejects when something breaks in a worker, from its first line on. @param {Worker} worker @returns {Promise<never>} */
 function breaking(worker) {
