@@ -4,7 +4,6 @@
 package e2e
 
 import (
-	"flag"
 	"fmt"
 	"os"
 	"testing"
@@ -23,10 +22,6 @@ const (
 var chromium, plain *browser.Browser
 
 func TestMain(m *testing.M) {
-	flag.Parse()
-	if shared() {
-		os.Exit(share())
-	}
 	code := 1
 	if started() {
 		code = m.Run()
