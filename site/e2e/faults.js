@@ -65,8 +65,9 @@
       workers.add(this);
       this.addEventListener("message", ({ data: { id, reply } }) => {
         if (!reply) return;
-        calls.delete(id);
         const { error } = JSON.parse(reply);
+        if (error?.elsewhere) return; // it waits for the whole engine
+        calls.delete(id);
         if (error) day.refused.push(error.message);
       });
     }
@@ -180,7 +181,8 @@
     for (let polls = 0; still < (last === "answered" ? 10 : 25); polls++) {
       await new Promise((resolve) => plain.setTimeout(resolve, 20));
       const state = document.body.dataset.answer;
-      const open = [...calls.values()].some((method) => method !== "map" && method !== "svg");
+      const told = document.querySelector('#trouble [data-part="engine"]')?.checkVisibility(); // then nothing waits for an engine any more
+      const open = !told && [...calls.values()].some((method) => method !== "map" && method !== "svg");
       still = state === last && state !== "asked" && !open && !day.waiting && document.getElementById("busy").hidden ? still + 1 : 0;
       last = state;
       if (polls > 2000) throw new Error(`no rest: ${state}, open ${JSON.stringify([...calls.values()])}, faults to come ${day.waiting}, busy ${!document.getElementById("busy").hidden}, asleep ${day.asleep}`);

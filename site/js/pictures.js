@@ -74,8 +74,7 @@ export function createPictures(root, page) {
           const [x, y] = ["x", "y"].map((name) => Number(part.getAttribute(name)) * scale);
           const turn = /rotate\((-?[\d.]+)/.exec(part.getAttribute("transform") ?? "");
           pen.save();
-          pen.translate(x, y);
-          pen.rotate((Number(turn?.[1] ?? 0) * Math.PI) / 180);
+          pen.setTransform(pen.getTransform().translate(x, y).rotate(Number(turn?.[1] ?? 0)));
           const anchor = part.getAttribute("text-anchor");
           pen.textAlign = anchor === "middle" ? "center" : anchor === "end" ? "right" : "left";
           pen.font = `${part.hasAttribute("font-weight") || part.getAttribute("class") === "title" ? 600 : 400} ${Number(svg.getAttribute("font-size")) * scale}px ${family}`;

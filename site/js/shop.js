@@ -185,7 +185,9 @@ export function createShop(dialog, opener, engine, order, onChange, { tell, done
   });
 
   async function open() {
+    const from = document.activeElement;
     shown ??= await engine.call("shop", { shop: now().text });
+    if (document.activeElement !== from) return; // it took its time, and whoever asked is at something else by now
     room.show(shown, now().asides, moves.length);
     room.open();
   }
