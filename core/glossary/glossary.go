@@ -134,17 +134,17 @@ func (t *Term) Draw(texts message.Catalogue, s units.System) (scene sheet.Scene,
 	case "":
 		return scene, false
 	case Dimensions:
-		scene = finned.Compose(usual(tube.Footed), finned.Options{System: s, WidthPx: pictureWidth, HeightPx: pictureHeight, Text: texts})
+		scene = finned.Compose(Usual(tube.Footed), finned.Options{System: s, WidthPx: pictureWidth, HeightPx: pictureHeight, Text: texts})
 		scene.Grips = nil
 		return scene, true
 	}
-	return finned.Root(usual(tube.FinType(t.Picture))), true
+	return finned.Root(Usual(tube.FinType(t.Picture))), true
 }
 
-// usual is a tube of 1 in with fins as they are wound, welded or raised on it.
+// Usual is a tube of 1 in with fins as they are wound, welded or raised on it.
 //
 // Source: common practice.
-func usual(typ tube.FinType) tube.Tube {
+func Usual(typ tube.FinType) tube.Tube {
 	t := tube.Tube{OD: units.Inch, Wall: 2.5 * units.Millimetre, Length: 6, Fin: tube.Fin{
 		Type: typ, Height: 15 * units.Millimetre, Strip: 0.4 * units.Millimetre, Count: 9 / 0.0254,
 		Profile: tube.AsMade, Groove: 0.25 * units.Millimetre, Sleeve: 0.5 * units.Millimetre, Root: tube.FromTube,

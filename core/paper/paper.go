@@ -2,7 +2,11 @@
 // language and the units of whoever reads it. It knows neither what is told nor what it is shown on.
 package paper
 
-import "slices"
+import (
+	"slices"
+
+	"finwright/core/csv"
+)
 
 // Kind is which paper it is. Its title is the text "paper.kind.<kind>".
 type Kind string
@@ -94,4 +98,13 @@ type Column struct {
 type Drawing struct {
 	SVG  string `json:"svg"`
 	Text string `json:"text"` // what is to be known of it
+}
+
+// CSV writes a table as a file that spreadsheets open.
+func (t *Table) CSV() string {
+	heads := make([]string, len(t.Columns))
+	for i, c := range t.Columns {
+		heads[i] = c.Label
+	}
+	return csv.Mark + csv.Write(append([][]string{heads}, t.Rows...)...)
 }

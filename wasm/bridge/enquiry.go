@@ -4,6 +4,7 @@ import (
 	"errors"
 	"strconv"
 
+	"finwright/core/csv"
 	"finwright/core/design"
 	"finwright/core/document"
 	"finwright/core/enquiry"
@@ -151,7 +152,7 @@ type enquiryCSVArgs struct {
 	Rows [][]string `json:"rows"`
 }
 
-func csvOfEnquiry(a enquiryCSVArgs) (saved, error) { return saved{enquiry.CSV(a.Rows)}, nil }
+func csvOfEnquiry(a enquiryCSVArgs) (saved, error) { return saved{csv.Write(a.Rows...)}, nil }
 
 // enquirySheetArgs are parts of a workbook, unpacked.
 type enquirySheetArgs struct {

@@ -1,4 +1,4 @@
-package enquiry
+package csv
 
 import (
 	"encoding/csv"
@@ -16,7 +16,7 @@ func TestCSVComesBack(t *testing.T) {
 		{"\t=cmd", "-1+2", "", "外径"},
 		{"\r=x", "+nan", "-Inf", "'quoted'"},
 	}
-	got, err := csv.NewReader(strings.NewReader(CSV(rows))).ReadAll()
+	got, err := csv.NewReader(strings.NewReader(Write(rows...))).ReadAll()
 	if err != nil {
 		t.Fatal(err)
 	}
