@@ -211,7 +211,7 @@ class Chart {
    * @param {number} y
    */
   valuesAt(x, y) {
-    if (!this.update) return null;
+    if (!this.shown || !this.update) return null;
     for (let gridIndex = 0; gridIndex < this.plot.option.grid.length; gridIndex++) {
       if (!this.chart.containPixel({ gridIndex }, [x, y])) continue;
       const [across, up] = this.chart.convertFromPixel({ gridIndex }, [x, y]);
@@ -341,8 +341,9 @@ class Chart {
     }
   }
 
-  /** Puts what stands in the chart where its axes are now. @param {Chart["chart"]} chart */
+  /** Puts what stands in the chart where its axes are now; one made anew has none before its option. @param {Chart["chart"]} chart */
   stand(chart) {
+    if (!this.shown) return;
     this.rings.place(chart);
     this.beside.place(chart, this.rings.widths, this.rings.heights);
   }
@@ -350,7 +351,7 @@ class Chart {
   /** What is kept beside the design. @param {import("./api.js").BesidePanel[]} panels */
   keep(panels) {
     this.beside.show(panels);
-    if (this.shown) this.stand(this.chart);
+    this.stand(this.chart);
   }
 
   /** Moves the ring alone. @param {import("./api.js").Update["rings"]} rings */
@@ -398,6 +399,7 @@ class Chart {
 
   /** Apart from the page, on white paper and at the size that it has in sight. @param {number} ratio pixels for each of the page's */
   apart(ratio) {
+    if (!this.shown) return null;
     const dark = this.dark;
     this.dark = false;
     this.show();
