@@ -6,6 +6,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"strconv"
+	"strings"
 	"testing"
 
 	"finwright/core/document"
@@ -24,7 +25,8 @@ var (
 )
 
 // atDesk lends the shared tab to a test, with the first example on it. A test that leaves more behind than a design, or
-// that needs storage of its own, opens a tab instead.
+// that needs storage of its own, opens a tab instead. What earlier tests made it complain of is forgotten, but no test may leave an
+// exception that nothing caught.
 func atDesk(t *testing.T) *browser.Page {
 	t.Helper()
 	deskLent.TB = t
@@ -40,6 +42,14 @@ func atDesk(t *testing.T) *browser.Page {
 	loadExample(desk, 0)
 	desk.Wait("new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))).then(() => true)")
 	waitState(desk, "answered") // in a window that a test left in another size, too
+	desk.Forget()
+	t.Cleanup(func() {
+		for _, complaint := range desk.Complaints() {
+			if strings.HasPrefix(complaint, "exception:") {
+				t.Error(complaint)
+			}
+		}
+	})
 	return desk
 }
 
