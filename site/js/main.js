@@ -344,6 +344,7 @@ async function openGlossary(label, from) {
   const { createGlossary } = await import("./glossary.js");
   glossary ??= createGlossary(
     async () => (await engine.call("terms", {})).terms,
+    async (label) => (await engine.call("term_of", label)).term,
     async (term) => (await engine.call("term_picture", { term, units: sheet.lastGood()?.units ?? "si" })).svg,
   );
   await glossary.open(label, from);

@@ -72,6 +72,7 @@ export function createPapers(root, sheet, design, program, act) {
   const showAsks = keyed(asks, (id, /** @type {Question} */ question) => {
     const label = document.createElement("label");
     label.className = question.many ? "entry many" : "entry";
+    label.dataset.means = `text paper.ask.${id}`;
     const control = document.createElement(question.choices ? "select" : question.many ? "textarea" : "input");
     control.className = "moves";
     control.dataset.testid = `papers-${id}`;

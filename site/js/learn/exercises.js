@@ -86,10 +86,10 @@ export function createExercises(root, design, act, progress, keep) {
     hints = 0;
     for (const [name, words] of Object.entries({ name: title, question, guess, task, asked })) write(part(name), words);
     hide(part("typing"), !asked);
-    for (const name of ["told", "said", "hint-1", "hint-2", "answer"]) hide(part(name), true);
+    for (const name of ["told", "hint-1", "hint-2", "answer"]) hide(part(name), true);
     hide(part("hint"), false);
     part("checked").replaceChildren();
-    write(part("film"), "");
+    for (const name of ["film", "verdict", "said", "unguessed"]) write(part(name), "");
     part("typed").value = "";
     part("choices").replaceChildren(
       ...choices.map((words, i) => {
@@ -229,9 +229,13 @@ export function createExercises(root, design, act, progress, keep) {
 
   const press = (/** @type {string} */ name, /** @type {() => void} */ act) => part(name).addEventListener("click", act);
   const step = (/** @type {number} */ by) => () => take(lessons[lessons.findIndex((one) => one === open) + by]?.id ?? "");
-  press("tell", () => {
+  part("choices").addEventListener("change", () => write(part("unguessed"), ""));
+  press("tell", async () => {
     const guessed = part("choices").querySelector("input:checked");
-    if (guessed) tell(Number(guessed.value));
+    write(part("unguessed"), guessed ? "" : text("guessFirst"));
+    if (!guessed) return;
+    await tell(Number(guessed.value));
+    if (!part("told").hidden) part("told").focus(); // the press is gone
   });
   press("begin", () => begin(false));
   press("put", () => begin(true));
