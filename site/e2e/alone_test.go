@@ -4,7 +4,6 @@ package e2e
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"testing"
 
@@ -71,23 +70,13 @@ func TestMainJobAndExerciseByKeysAlone(t *testing.T) {
 	browser.Eval[any](page, `void (globalThis.printed = globalThis.saved = "", window.print = () => { printed = document.querySelector("#paper svg").textContent; }, HTMLAnchorElement.prototype.click = function () { saved = this.download; })`)
 	rest := func() { page.Wait(`document.body.dataset.answer === "answered"`) }
 
-	whole := func() bool {
-		return slices.ContainsFunc(page.Requests(), func(address string) bool { return strings.Contains(address, "/engine.") })
-	}
+	whole := `performance.getEntriesByType("resource").some(({name}) => /\/engine\..*wasm/.test(name))` // what the page itself asked for
 	a.to(id("section-surface"))
-	if whole() {
+	if browser.Eval[bool](page, whole) {
 		t.Error("the whole engine comes without need")
 	}
 	a.to(id("section-making"))
-	for range 100 {
-		page.Wait("new Promise((resolve) => setTimeout(resolve, 50)).then(() => true)")
-		if whole() {
-			break
-		}
-	}
-	if !whole() {
-		t.Error("the whole engine does not come before it is pressed for")
-	}
+	page.Wait(whole)
 	page.Press(kb.Enter)
 	page.Wait(element("#verdicts tbody tr") + " !== null")
 	a.types(entry("quantity"), "80", chromedp.ModifierShift)
