@@ -124,6 +124,9 @@ func TestWhatLeavesTheHouse(t *testing.T) {
 		other.Wait(`!` + element(id("show-price_tube")) + ` && ` + element(id("show-term")) + `.textContent.includes("The price is of the design as it was sent.")`)
 	}
 	slide("fin_pitch")
+	other.Press(kb.ArrowRight) // back where it was
+	other.Wait(stands)
+	slide("fin_pitch")
 	other.Reload()
 	other.WaitMark("finwright:drawn")
 	inShow(other)

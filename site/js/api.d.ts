@@ -1099,6 +1099,7 @@ export interface ShownLesson {
   choices: string[];
   task: string;
   asked: string;
+  unit: string;
   hints: string[];
 }
 

@@ -110,7 +110,8 @@ export function createFind(root, design, act) {
       control.value = typed;
       const wrong = document.createElement("small");
       wrong.className = "wrong";
-      const name = labelled(label, control);
+      const name = labelled("", control);
+      name.prepend(Object.assign(document.createElement("span"), { textContent: label }));
       name.dataset.means = `text ${means}`;
       row.append(name, wrong);
       musts.append(row);

@@ -84,7 +84,7 @@ export function createPapers(root, sheet, design, program, act) {
       act.note(keepAnswer(job.work, hand, kind.value, question, control.value.trim()));
       refresh();
     });
-    label.append(question.label, " ", control);
+    label.append(Object.assign(document.createElement("span"), { textContent: question.label }), " ", control);
     return label;
   });
 

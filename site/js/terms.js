@@ -25,15 +25,16 @@ export function leadToTerms(open) {
 
   document.addEventListener("click", (event) => {
     const at = /** @type {HTMLElement} */ (event.target);
-    if (at instanceof HTMLLabelElement && at.dataset.means && !at.classList.contains("tick")) {
+    const label = at.parentElement;
+    if (label instanceof HTMLLabelElement && at.matches("[data-means]:not(.tick) > span")) {
       event.preventDefault(); // the control is not what was pressed
-      return lead(at.dataset.means, at.control ?? at);
+      return lead(label.dataset.means ?? "", label.control ?? label);
     }
     const press = at.closest("[data-term]");
     if (!(press instanceof HTMLElement)) return;
     const popover = press.closest("[popover]");
-    const label = popover && document.querySelector(`[popovertarget="${popover.id}"]`);
-    lead(press.dataset.term ?? "", label instanceof HTMLElement ? label : press);
+    const opener = popover && document.querySelector(`[popovertarget="${popover.id}"]`);
+    lead(press.dataset.term ?? "", opener instanceof HTMLElement ? opener : press);
   });
   document.addEventListener("keydown", (event) => {
     const at = event.target;

@@ -1664,6 +1664,8 @@ func encodeShownLesson(e *encoder, v *lesson.ShownLesson) {
 	e.string(v.Task)
 	e.key("asked")
 	e.string(v.Asked)
+	e.key("unit")
+	e.string(v.Unit)
 	e.key("hints")
 	e.open('[')
 	for _, v0 := range v.Hints {
