@@ -114,10 +114,14 @@ func ofPath(path string) (t *Term, ok bool) {
 	return nil, false
 }
 
-// ofText returns the term of a text; a rule and a measure that no term has lead where what they are about does.
+// ofText returns the term of a text. The name of an entry leads where the entry does; so does a rule or a measure that no term has, by what it
+// is about.
 func ofText(key string) (t *Term, ok bool) {
 	if t, ok = claimed(OfText, key); ok {
 		return t, true
+	}
+	if id, is := strings.CutPrefix(key, "field."); is {
+		return claimed(OfField, id)
 	}
 	if id, is := strings.CutPrefix(key, "search.measure."); is {
 		return claimed(OfFigure, id)

@@ -17,8 +17,8 @@ import (
 	"finwright/core/units"
 )
 
-// Every label that the page has leads to a term: entries, figures, correlations, fin types, rules, what a search and the
-// papers ask for, and all of a shop's tables. Each leads to one alone.
+// Every label that the page has leads to a term: entries, figures, correlations, fin types, rules, what a search, an
+// enquiry and the papers ask for, and all of a shop's tables. Each leads to one alone.
 func TestEveryLabelHasItsTerm(t *testing.T) {
 	if len(Terms) < 80 {
 		t.Errorf("%d terms", len(Terms))
@@ -42,7 +42,7 @@ func TestEveryLabelHasItsTerm(t *testing.T) {
 				labels[kind] = append(labels[kind], id)
 			}
 		}
-		for _, beginning := range []string{"shop.rule.", "paper.ask.", "search.measure.", "search.must."} {
+		for _, beginning := range []string{"shop.rule.", "paper.ask.", "search.measure.", "search.must.", "enquiry.field.", "field."} {
 			if strings.HasPrefix(key, beginning) {
 				labels[OfText] = append(labels[OfText], key)
 			}

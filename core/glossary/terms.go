@@ -25,7 +25,7 @@ var Terms = []Term{
 		Fields:  []string{"tube_metal", "own_tube_name", "own_tube_conductivity", "own_tube_density", "own_tube_expansion"},
 		Figures: []string{"tube_mass"},
 		Shop:    []string{"types/tube_metals", "tube_families"},
-		Texts:   []string{"paper.ask.tube_standard"},
+		Texts:   []string{"paper.ask.tube_standard", "enquiry.field.seam"},
 	},
 	{
 		ID: "bore", Group: "tube", See: []string{"inside_film"},
@@ -36,7 +36,7 @@ var Terms = []Term{
 		Fields:  []string{"tube_length"},
 		Figures: []string{"finned_length"},
 		Shop:    []string{"tube_length"},
-		Texts:   []string{"search.measure.tube_length"},
+		Texts:   []string{"search.measure.tube_length", "enquiry.field.between_faces", "enquiry.field.finned_length"},
 	},
 	{
 		ID: "plain_end", Group: "tube", See: []string{"bare_span"},
@@ -95,6 +95,7 @@ var Terms = []Term{
 		Fields:  []string{"fin_od_most"},
 		Figures: []string{"fin_od"},
 		Symbols: []string{"D_f"},
+		Texts:   []string{"enquiry.field.fin_od"},
 	},
 	{
 		ID: "fin_pitch", Group: "fin", Picture: "dimensions", See: []string{"fpi", "gap"},
@@ -108,6 +109,7 @@ var Terms = []Term{
 		ID: "gap", Group: "fin", Picture: "dimensions", See: []string{"fin_pitch"},
 		Figures: []string{"gap"},
 		Symbols: []string{"s"},
+		Texts:   []string{"enquiry.field.fin_gap"},
 	},
 	{
 		ID: "helix", Group: "fin", See: []string{"helical_fin"},
@@ -404,6 +406,7 @@ var Terms = []Term{
 		ID: "gas", Group: "bank", See: []string{"air", "flue_gas"},
 		Fields:  []string{"gas", "own_gas_density", "own_gas_heat", "own_gas_viscosity", "own_gas_conductivity"},
 		Figures: []string{"gas_out"},
+		Texts:   []string{"enquiry.field.gas_flow"},
 	},
 	{
 		ID: "air", Group: "bank", See: []string{"gas"},
@@ -480,7 +483,7 @@ var Terms = []Term{
 		ID: "order", Group: "making", See: []string{"price"},
 		Fields:  []string{"quantity", "supply", "spares", "line", "margin", "ordered", "drawing_approved"},
 		Figures: []string{"tubes_made", "tubes_to_send", "tubes_drawn", "line"},
-		Texts:   []string{"paper.ask.quantity_tolerance", "paper.ask.order", "paper.ask.order_revision", "paper.ask.order_date", "paper.ask.differences", "paper.ask.object_by"},
+		Texts:   []string{"paper.ask.quantity_tolerance", "paper.ask.order", "paper.ask.order_revision", "paper.ask.order_date", "paper.ask.differences", "paper.ask.object_by", "enquiry.field.spare", "enquiry.field.spare_bare"},
 	},
 	{
 		ID: "growth", Group: "making", Picture: "embedded", See: []string{"bare_span"},
@@ -549,7 +552,7 @@ var Terms = []Term{
 		ID: "price", Group: "making", See: []string{"cost"},
 		Figures: []string{"price", "price_tube", "price_metre", "price_margin", "break_even", "budget_low", "budget_high", "cut_instead", "stock_instead", "cost_total", "cost_mark_up"},
 		Shop:    []string{"mark_up", "breaks", "budget_band", "budget_days", "least_charge"},
-		Texts:   []string{"search.measure.price_per_kw", "page.show_price", "page.show_until", "page.options_money", "paper.ask.metal_basis", "paper.ask.extras", "paper.ask.money"},
+		Texts:   []string{"search.measure.price_per_kw", "page.show_price", "page.show_until", "page.options_money", "paper.ask.metal_basis", "paper.ask.extras", "paper.ask.money", "page.enquiry_price"},
 	},
 	{
 		ID: "cost", Group: "making", See: []string{"price"},
@@ -559,7 +562,7 @@ var Terms = []Term{
 	{
 		ID: "line", Group: "making", See: []string{"set_up", "tooling"},
 		Shop:  []string{"lines", "lines/name"},
-		Texts: []string{"search.must.line"},
+		Texts: []string{"search.must.line", "page.enquiry_verdict"},
 	},
 	{
 		ID: "tooling", Group: "making", See: []string{"line", "set_up"},
@@ -617,7 +620,7 @@ var Terms = []Term{
 	},
 	{
 		ID: "item", Group: "options", See: []string{"enquiry", "order"},
-		Texts: []string{"page.mark", "page.reference", "page.received", "paper.ask.customer", "paper.ask.reference", "paper.ask.item"},
+		Texts: []string{"page.mark", "page.reference", "page.received", "paper.ask.customer", "paper.ask.reference", "paper.ask.item", "enquiry.field.mark"},
 	},
 	{
 		ID: "ladder", Group: "options", See: []string{"hold"},

@@ -1012,6 +1012,7 @@ export interface ShownHead {
 export interface EnquiryName {
   id: string;
   label: string;
+  means: string;
   choices: CarriedLabel[];
 }
 

@@ -1470,6 +1470,8 @@ func encodeEnquiryName(e *encoder, v *report.EnquiryName) {
 	e.string(v.ID)
 	e.key("label")
 	e.string(v.Label)
+	e.key("means")
+	e.string(v.Means)
 	e.key("choices")
 	e.open('[')
 	for i := range v.Choices {

@@ -80,7 +80,7 @@ export function createRoom(dialog, engine, act) {
     copy.disabled = remove.disabled = !record || record.new;
     const path = cell?.key ?? "";
     term.hidden = !path;
-    term.dataset.term = `shop ${path}`;
+    term.dataset.term = at("shop-grid").dataset.means = `shop ${path}`;
     effect.ask(() => {
       const args = dialog.open ? act.effect() : null;
       return args && { ...args, path };
