@@ -28,6 +28,9 @@ export function createGrowth(root) {
   /** @param {string[]} zones @param {number[]} edges @param {number} y */
   const tube = (zones, edges, y) => zones.map((zone, i) => path(zone || "end", `M${edges[i]} ${y}H${edges[i + 1]}v${HIGH}H${edges[i]}Z`));
 
+  /** Lies over what has no fins yet. @param {number} from @param {number} to @param {number} y */
+  const ahead = (from, to, y) => path("ahead", `M${from} ${y}H${to}v${HIGH}H${from}Z`);
+
   return {
     /** @param {number} turns of the picture */
     place(turns) {
@@ -40,8 +43,10 @@ export function createGrowth(root) {
       const from = head + edges[zones.length] - cut[zones.length]; // it has moved on with all beyond
       svg.replaceChildren(
         ...tube(zones, cut, CUT),
+        ahead(0, cut[zones.length], CUT),
         ...cut.map((place, i) => path("moved", `M${place} ${CUT + HIGH}L${edges[i]} ${OFF}`)),
         ...tube(zones, edges, OFF),
+        ahead(from, edges[zones.length], OFF),
         path("head", `M${from} ${OFF + HIGH}l-3 5h6Z`),
       );
     },
