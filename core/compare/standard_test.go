@@ -39,7 +39,14 @@ func TestStandardValues(t *testing.T) {
 	}
 	us := document.New()
 	us.Units = units.US
-	if texts, at := Standard(us, "fin_height", nil); len(texts) != 1 || at != 0 {
+	if texts, at := Standard(us, "strip_thickness", nil); len(texts) != 1 || at != 0 {
 		t.Errorf("without a shop: %v, at %d", texts, at)
+	}
+	if texts, at := Standard(us, "fin_height", nil); strings.Join(texts, "|") != "1/4 in|3/8 in|1/2 in|5/8 in" || at != 3 {
+		t.Errorf("heights without a shop: %v, at %d", texts, at)
+	}
+	wide := with(document.New(), "tube_od", "1.5 in", "fin_height", "10 mm")
+	if texts, at := Standard(wide, "fin_height", nil); strings.Join(texts, "|") != "6.35 mm|9.525 mm|10 mm|12.7 mm|15.875 mm|19.05 mm" || at != 2 {
+		t.Errorf("heights on a wide tube: %v, at %d", texts, at)
 	}
 }

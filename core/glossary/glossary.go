@@ -3,11 +3,15 @@ package glossary
 
 import (
 	"slices"
+	"strconv"
+	"strings"
 
 	"finwright/core/drawing/finned"
 	"finwright/core/drawing/sheet"
 	"finwright/core/message"
 	"finwright/core/report"
+	"finwright/core/shop"
+	"finwright/core/shop/verdict"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
@@ -19,8 +23,9 @@ type Term struct {
 	Picture string   // Dimensions, or the fin type whose root is shown; empty: none helps
 	See     []string // terms beside it
 
-	// Labels that lead to it: entries, figures, correlations, and symbols of workings. A fin type has the term of its own name.
-	Fields, Figures, Methods, Symbols []string
+	// Labels that lead to it: entries, figures, correlations, symbols of workings, keys of the shop's file (see OfShop), and other texts of
+	// the page by their key. A fin type has the term of its own name.
+	Fields, Figures, Methods, Symbols, Shop, Texts []string
 
 	Letters []Letter // of a symbol that is made of them, with the texts "term.letter.<letter>"
 }
@@ -43,10 +48,24 @@ const (
 	OfMethod = "method"
 	OfType   = "type"
 	OfSymbol = "symbol"
+	OfShop   = "shop" // by its path in the shop's file
+	OfText   = "text" // by its key
+	Itself   = "term"
 )
 
 // Of returns the term that a label of a kind leads to.
 func Of(kind, id string) (t *Term, ok bool) {
+	switch kind {
+	case OfShop:
+		return ofPath(id)
+	case OfText:
+		return ofText(id)
+	}
+	return claimed(kind, id)
+}
+
+// claimed returns the term that has a label among its own.
+func claimed(kind, id string) (t *Term, ok bool) {
 	return find(func(t *Term) bool {
 		switch kind {
 		case OfField:
@@ -59,9 +78,65 @@ func Of(kind, id string) (t *Term, ok bool) {
 			return t.Group == "type" && t.ID == id
 		case OfSymbol:
 			return slices.Contains(t.Symbols, id)
+		case OfShop:
+			return slices.Contains(t.Shop, id)
+		case OfText:
+			return slices.Contains(t.Texts, id)
+		case Itself:
+			return t.ID == id
 		}
 		return false
 	})
+}
+
+// ofPath goes up a path of the shop's file to the first step that a term has, alone or with the step above: what is said of a thing has the
+// thing's term where it has none of its own.
+func ofPath(path string) (t *Term, ok bool) {
+	var keys []string
+	for step := range strings.SplitSeq(path, "/") {
+		if _, err := strconv.Atoi(step); err != nil && step != "*" && !strings.HasPrefix(step, shop.Member) {
+			keys = append(keys, step)
+		}
+	}
+	if len(keys) == 0 {
+		return claimed(OfShop, "")
+	}
+	for i := len(keys) - 1; i >= 0; i-- {
+		if i > 0 {
+			if t, ok = claimed(OfShop, keys[i-1]+"/"+keys[i]); ok {
+				return t, true
+			}
+		}
+		if t, ok = claimed(OfShop, keys[i]); ok {
+			return t, true
+		}
+	}
+	return nil, false
+}
+
+// ofText returns the term of a text. The name of an entry leads where the entry does; so does a rule or a measure that no term has, by what it
+// is about.
+func ofText(key string) (t *Term, ok bool) {
+	if t, ok = claimed(OfText, key); ok {
+		return t, true
+	}
+	if id, is := strings.CutPrefix(key, "field."); is {
+		return claimed(OfField, id)
+	}
+	if id, is := strings.CutPrefix(key, "search.measure."); is {
+		return claimed(OfFigure, id)
+	}
+	id, is := strings.CutPrefix(key, "shop.rule.")
+	for _, r := range append(slices.Clone(verdict.LineRules), verdict.TypeRules...) {
+		if !is || r.ID != id {
+			continue
+		}
+		if t, ok = claimed(OfFigure, r.Figure); ok {
+			return t, true
+		}
+		return claimed(OfField, r.Field)
+	}
+	return nil, false
 }
 
 // Symbols lists those that lead to a term.
@@ -90,12 +165,7 @@ type ShownTerm struct {
 	Picture bool          `json:"picture"` // there is one
 	See     []string      `json:"see"`
 	Letters []ShownLetter `json:"letters"`
-
-	// Labels that lead to it; a fin type's term is called as the type.
-	Fields  []string `json:"of_fields"`
-	Figures []string `json:"of_figures"`
-	Methods []string `json:"of_methods"`
-	Symbols []string `json:"of_symbols"`
+	Symbols []string      `json:"symbols"` // that lead to it
 }
 
 // ShownLetter is one letter of a symbol.
@@ -111,7 +181,7 @@ func Show(w report.Writer) []ShownTerm {
 	for i, t := range Terms {
 		out[i] = ShownTerm{
 			ID: t.ID, Group: w.Texts.Text("term.group." + t.Group), Name: w.Texts.Text("term." + t.ID), Is: w.Texts.Text("term." + t.ID + ".is"),
-			Picture: t.Picture != "", See: list(t.See), Letters: []ShownLetter{}, Fields: list(t.Fields), Figures: list(t.Figures), Methods: list(t.Methods), Symbols: list(t.Symbols),
+			Picture: t.Picture != "", See: list(t.See), Letters: []ShownLetter{}, Symbols: list(t.Symbols),
 		}
 		for _, l := range t.Letters {
 			out[i].Letters = append(out[i].Letters, ShownLetter{l.Letter, w.Texts.Text("term.letter." + l.Letter), l.Term})

@@ -7,15 +7,18 @@ import (
 	"testing"
 
 	"finwright/core/airside"
+	"finwright/core/convention"
 	"finwright/core/drawing/svg"
 	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/report"
+	"finwright/core/shop"
 	"finwright/core/tube"
 	"finwright/core/units"
 )
 
-// Every label that the page has leads to a term: entries, figures, correlations, fin types. Each leads to one alone.
+// Every label that the page has leads to a term: entries, figures, correlations, fin types, rules, what a search, an
+// enquiry and the papers ask for, and all of a shop's tables. Each leads to one alone.
 func TestEveryLabelHasItsTerm(t *testing.T) {
 	if len(Terms) < 80 {
 		t.Errorf("%d terms", len(Terms))
@@ -24,24 +27,46 @@ func TestEveryLabelHasItsTerm(t *testing.T) {
 	for _, f := range field.Fields {
 		labels[OfField] = append(labels[OfField], f.ID)
 	}
-	for _, key := range message.English().Keys() {
-		if id, ok := strings.CutPrefix(key, "figure."); ok {
-			labels[OfFigure] = append(labels[OfFigure], id)
-		}
-	}
 	for _, m := range airside.FilmMethods {
 		labels[OfMethod] = append(labels[OfMethod], m.ID)
 	}
 	for _, m := range airside.DropMethods {
 		labels[OfMethod] = append(labels[OfMethod], m.ID)
 	}
-	for _, key := range message.English().Keys() {
-		if id, ok := strings.CutPrefix(key, "inside."); ok {
-			labels[OfMethod] = append(labels[OfMethod], id)
-		}
-	}
 	for _, f := range tube.Fixings {
 		labels[OfType] = append(labels[OfType], string(f.Type))
+	}
+	for _, key := range message.English().Keys() {
+		for beginning, kind := range map[string]string{"figure.": OfFigure, "inside.": OfMethod} {
+			if id, ok := strings.CutPrefix(key, beginning); ok {
+				labels[kind] = append(labels[kind], id)
+			}
+		}
+		for _, beginning := range []string{"shop.rule.", "paper.ask.", "search.measure.", "search.must.", "enquiry.field.", "field."} {
+			if strings.HasPrefix(key, beginning) {
+				labels[OfText] = append(labels[OfText], key)
+			}
+		}
+	}
+	for _, q := range convention.Quantities {
+		labels[OfText] = append(labels[OfText], "convention."+q.ID)
+	}
+	full := shop.House()
+	for _, p := range full.Places() {
+		labels[OfShop] = append(labels[OfShop], p.Path)
+	}
+	for _, table := range (report.Writer{Texts: message.English(), System: units.SI}).ShopTables(full).Tables {
+		labels[OfShop] = append(labels[OfShop], table.ID)
+	}
+	keys := map[string]bool{"": true}
+	for _, path := range labels[OfShop] {
+		steps := strings.Split(path, "/")
+		for i, step := range steps {
+			keys[step] = true
+			for j := range steps[:i] {
+				keys[steps[j]+"/"+step] = true
+			}
+		}
 	}
 	for kind, ids := range labels {
 		if len(ids) < 8 {
@@ -55,13 +80,14 @@ func TestEveryLabelHasItsTerm(t *testing.T) {
 	}
 	taken := map[string]string{}
 	for _, term := range Terms {
-		for kind, ids := range map[string][]string{OfField: term.Fields, OfFigure: term.Figures, OfMethod: term.Methods, OfSymbol: term.Symbols} {
+		for kind, ids := range map[string][]string{OfField: term.Fields, OfFigure: term.Figures, OfMethod: term.Methods, OfSymbol: term.Symbols, OfShop: term.Shop, OfText: term.Texts} {
 			for _, id := range ids {
 				if other := taken[kind+id]; other != "" {
 					t.Errorf("%s %s leads to %s and %s", kind, id, other, term.ID)
 				}
 				taken[kind+id] = term.ID
-				if kind != OfSymbol && kind != OfMethod && !slices.Contains(labels[kind], id) {
+				there := kind == OfSymbol || kind == OfMethod || slices.Contains(labels[kind], id)
+				if !there && (kind == OfShop && !keys[id] || kind == OfText && !message.English().Has(id) || kind == OfField || kind == OfFigure) {
 					t.Errorf("%s: there is no %s %s", term.ID, kind, id)
 				}
 			}

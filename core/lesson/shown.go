@@ -17,6 +17,7 @@ type ShownLesson struct {
 	Choices  []string `json:"choices"`
 	Task     string   `json:"task"`
 	Asked    string   `json:"asked"` // of the number that is typed; empty: none is
+	Unit     string   `json:"unit"`  // that it has where none is typed
 	Hints    []string `json:"hints"`
 }
 
@@ -69,6 +70,7 @@ func Show(w report.Writer) []ShownLesson {
 			Hints: []string{say("hint_1"), say("hint_2")},
 		}
 		if x.Asked.Of != nil {
+			out[i].Unit = x.Asked.Kind.Unit(w.System)
 			out[i].Asked = say("asked")
 		}
 	}

@@ -30,6 +30,8 @@ type Winding struct {
 	Coil   float64 `json:"coil"`   // turns of a full coil to one of the tube
 	Turn   float64 `json:"turn"`   // how long one is shown [s]
 	Said   string  `json:"said"`   // the picture in words
+
+	Grows *TubeGrows `json:"grows"`
 }
 
 // tipInBox is the radius of the fin in the box.
@@ -88,7 +90,7 @@ func woundOf(w report.Writer, r *Reading) *Winding {
 	v := Winding{
 		Bore: scale * float64(t.InsideOD()/2), Tube: scale * float64(t.OD/2), Tip: tipInBox, Pitch: scale * float64(t.Pitch()),
 		Root: scale * float64(t.Fin.Strip), Edge: scale * float64(t.TipThickness()), Strip: scale * math.Pi * float64(t.TurnOD()), Turn: turnShown,
-		Said: w.Texts.Text("lesson.story.winding.picture"),
+		Said: w.Texts.Text("lesson.story.winding.picture"), Grows: growsOf(w, r.Made.Plan.Programme),
 	}
 	if coil := r.Made.Plan.Winding.Coil.OD; coil > 0 {
 		v.Coil = float64(t.TurnOD() / coil)

@@ -32,6 +32,7 @@ type ShownEnquiry struct {
 type EnquiryName struct {
 	ID      string         `json:"id"`
 	Label   string         `json:"label"`
+	Means   string         `json:"means"` // the text that its meaning is found by
 	Choices []CarriedLabel `json:"choices"`
 }
 
@@ -138,7 +139,7 @@ func (w Writer) Enquiry(e *enquiry.Enquiry, wrong []enquiry.Fault, base document
 
 func (w Writer) enquiryNames() (out []EnquiryName) {
 	add := func(id string, f *field.Field) {
-		n := EnquiryName{ID: id, Label: w.say(message.New(enquiry.Label(id))), Choices: []CarriedLabel{}}
+		n := EnquiryName{ID: id, Label: w.say(message.New(enquiry.Label(id))), Means: enquiry.Label(id), Choices: []CarriedLabel{}}
 		if f != nil && f.Choice != nil {
 			for _, c := range f.Choices() {
 				n.Choices = append(n.Choices, CarriedLabel{c, w.Texts.Text(f.ChoiceKey(c))})

@@ -33,6 +33,7 @@ type SearchAxis struct {
 type SearchMust struct {
 	ID      string        `json:"id"`
 	Label   string        `json:"label"`
+	Means   string        `json:"means"` // the text that its meaning is found by
 	Typed   string        `json:"typed"`
 	Choices []NamedFigure `json:"choices,omitempty"`
 }
@@ -56,7 +57,8 @@ func (w Writer) SearchForm(axes []search.Axis, d document.Document) SearchForm {
 	}
 	wants := map[search.Measure]string{search.Duty: d.Text("duty_wanted"), search.AirDrop: d.Text("drop_allowed"), search.InsideLoss: d.Text("inside_drop_allowed")}
 	for _, m := range search.Measures {
-		label := w.Texts.Text("search.measure." + string(m.ID))
+		means := "search.measure." + string(m.ID)
+		label := w.Texts.Text(means)
 		if m.Wanted {
 			out.Wanted = append(out.Wanted, NamedFigure{string(m.ID), label})
 		}
@@ -67,13 +69,13 @@ func (w Writer) SearchForm(axes []search.Axis, d document.Document) SearchForm {
 		if m.More {
 			key = "search.least"
 		}
-		out.Musts = append(out.Musts, SearchMust{ID: string(m.ID), Label: w.say(message.New(key, "what", label)), Typed: wants[m.ID]})
+		out.Musts = append(out.Musts, SearchMust{ID: string(m.ID), Label: w.say(message.New(key, "what", label)), Means: means, Typed: wants[m.ID]})
 	}
 	yes := []NamedFigure{{"yes", w.Texts.Text("search.choice.yes")}}
 	chosen := map[string][]NamedFigure{search.LowerEnd: yes, search.Limits: yes, search.Line: {{search.Made, w.Texts.Text("search.choice.made")}, {search.Clear, w.Texts.Text("search.choice.clear")}}}
 	usual := map[string]string{search.Limits: "yes", search.Line: search.Made}
 	for _, id := range search.Musts {
-		out.Musts = append(out.Musts, SearchMust{ID: id, Label: w.Texts.Text("search.must." + id), Typed: usual[id], Choices: chosen[id]})
+		out.Musts = append(out.Musts, SearchMust{ID: id, Label: w.Texts.Text("search.must." + id), Means: "search.must." + id, Typed: usual[id], Choices: chosen[id]})
 	}
 	return out
 }

@@ -10,7 +10,8 @@ import (
 	"finwright/site/browser"
 )
 
-// The meaning of an entry, a figure's working, a correlation and a fin type each lead to their term, by keys alone; Escape leads back.
+// The meaning of an entry, a figure's working, a correlation, a fin type, what papers ask for, a rule and a cell of the shop's file each lead to
+// their term; Escape leads back.
 func TestLabelsLeadToTheGlossary(t *testing.T) {
 	page := atDesk(t)
 	term := element(id("glossary-term")) + "?.checkVisibility() && " + element(id("glossary-term")+" h3") + ".textContent"
@@ -59,5 +60,29 @@ func TestLabelsLeadToTheGlossary(t *testing.T) {
 	page.Screenshot(shots, "glossary-phone")
 	page.Click(id("glossary-close"))
 	page.Resize(browser.Desk)
+
+	// The labels of other sections lead there when their words are pressed, and by F1 from what they label; so do the tables of the shop.
+	page.Click(id("section-papers"))
+	page.Wait(element(id("papers-customer")) + " !== null")
+	page.Focus(id("papers-customer"))
+	page.Press(kb.F1)
+	page.Wait(term + ` === "Job and item"`)
+	page.Press(kb.Escape)
+	page.Wait(shut + ` && document.activeElement === ` + element(id("papers-customer")))
+	page.Click(id("section-options"))
+	page.Click(`#options [data-means="text page.options_held"] > span`)
+	page.Wait(term + ` === "Held"`)
+	page.Click(id("glossary-close"))
+	page.Click(id("section-making"))
+	page.Wait(element("#verdicts tbody tr") + " !== null")
+	lead(id("rule-tip") + " th")
+	page.Wait(term + ` === "Tip thickness"`)
+	page.Click(id("glossary-close"))
+	openShop(page)
+	page.Press(kb.F1)
+	page.Wait(term + ` === "The shop’s file"`)
+	page.Press(kb.Escape)
+	page.Wait(shut + ` && ` + element(id("shop")) + `.open`)
+	page.Click(id("shop-close"))
 	page.Click(id("section-surface"))
 }

@@ -176,6 +176,15 @@ func TestExplanationsMove(t *testing.T) {
 	if at() != still {
 		t.Error("the winding goes on when it is paused")
 	}
+	if browser.Eval[bool](page, element(id("growth"))+".checkVisibility()") {
+		t.Error("growth is drawn of a tube that has none")
+	}
+	put(page, lesson.Entry{Field: "fin_type", Text: "embedded"})
+	put(page, lesson.Entry{Field: "tube_wall", Text: "12 BWG"})
+	page.Wait(element(id("growth")) + `.checkVisibility() && ` + element(id("growth")+" .finned") + " !== null")
+	drawn := browser.Eval[string](page, element(id("growth"))+".innerHTML")
+	press(page, "winding-step")
+	page.Wait(element(id("growth")) + ".innerHTML !== " + js(drawn))
 	page.Screenshot(shots, "learn-winding")
 	page.Resize(browser.View{Width: 1440, Height: 900, CalmMotion: true})
 	page.Wait("!" + element(id("winding-run")) + ".checkVisibility() && " + element(id("winding-step")) + ".checkVisibility()")

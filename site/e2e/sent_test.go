@@ -11,6 +11,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 
 	"finwright/core/outgoing"
@@ -107,7 +108,9 @@ func TestWhatLeavesTheHouse(t *testing.T) {
 	page.Press(kb.Escape)
 	inWay(page, "work")
 
-	other := opened(t, browser.Desk, link)
+	other := opened(t, browser.Desk, "")
+	enter(other, "fin_height", "12 mm")
+	browser.Eval[string](other, "location.hash = "+js(link))
 	inShow(other)
 	price := sent.Told.Price[0].Value
 	stands := element(id("show-price_tube")) + `?.querySelector(".value").textContent === ` + js(price) + ` && ` + element(id("show-term")) + `.textContent.includes(` + js(sent.Told.Term) + `)`
@@ -115,13 +118,30 @@ func TestWhatLeavesTheHouse(t *testing.T) {
 	if got := browser.Eval[string](other, `document.body.innerText`); strings.Contains(got, shop.House().Name) || !strings.Contains(got, sent.Told.Beside[0].Said) {
 		t.Errorf("a customer sees %s", got)
 	}
-	other.Focus(id("slide-fin_pitch"))
-	other.Press(kb.ArrowLeft)
-	other.Wait(`!` + element(id("show-price_tube")) + ` && ` + element(id("show-term")) + `.textContent.includes("The price is of the design as it was sent.")`)
+	slide := func(entry string) {
+		other.Focus(id("slide-" + entry))
+		other.Press(kb.ArrowLeft)
+		other.Wait(`!` + element(id("show-price_tube")) + ` && ` + element(id("show-term")) + `.textContent.includes("The price is of the design as it was sent.")`)
+	}
+	slide("fin_pitch")
+	other.Press(kb.ArrowRight) // back where it was
+	other.Wait(stands)
+	slide("fin_pitch")
 	other.Reload()
 	other.WaitMark("finwright:drawn")
 	inShow(other)
 	other.Wait(stands)
+	slide("fin_height")
+	other.Press("z", chromedp.ModifierCtrl)
+	other.Wait(stands)
+
+	// Undo goes on to the work that the link came over, whole and with its shop, and redo back to what was sent.
+	own := `!document.body.hasAttribute("data-received") && location.hash === "" && ` + element(entry("fin_height")) + `.value === "12 mm"`
+	other.Press("z", chromedp.ModifierCtrl)
+	other.Wait(own)
+	waitTyped(other, "fin_height", "12 mm")
+	other.Press("y", chromedp.ModifierCtrl)
+	other.Wait(`document.body.hasAttribute("data-received") && ` + stands)
 	other.Press(kb.Escape)
 	inWay(other, "work")
 	waitState(other, "answered")
@@ -131,6 +151,12 @@ func TestWhatLeavesTheHouse(t *testing.T) {
 	other.Click(`[data-note="received received"] button`)
 	other.Wait(`!document.body.hasAttribute("data-received") && location.hash === "" && ` + element(id("section-making")) + `.checkVisibility()`)
 	waitState(other, "answered")
+	waitTyped(other, "fin_pitch", "11 fpi")
+	other.Click(id("undo"))
+	other.Wait(own)
+	waitTyped(other, "fin_height", "12 mm")
+	other.Click(id("redo"))
+	waitTyped(other, "fin_height", "5/8 in")
 	other.Reload()
 	waitTyped(other, "fin_pitch", "11 fpi")
 

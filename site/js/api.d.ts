@@ -51,6 +51,7 @@ export interface Methods {
   sure: { args: SureArgs; reply: ShownSure };
   sure_draws: { args: DrawsArgs; reply: Draws };
   svg: { args: SvgArgs; reply: Drawn };
+  term_of: { args: TermOfArgs; reply: TermOf };
   term_picture: { args: TermPictureArgs; reply: Drawn };
   terms: { args: TermsArgs; reply: Terms };
   working: { args: WorkingArgs; reply: Working };
@@ -755,6 +756,15 @@ export interface Drawn {
   svg: string;
 }
 
+export interface TermOfArgs {
+  kind: string;
+  id: string;
+}
+
+export interface TermOf {
+  term: string;
+}
+
 export interface TermPictureArgs {
   term: string;
   units: string;
@@ -1002,6 +1012,7 @@ export interface ShownHead {
 export interface EnquiryName {
   id: string;
   label: string;
+  means: string;
   choices: CarriedLabel[];
 }
 
@@ -1089,6 +1100,7 @@ export interface ShownLesson {
   choices: string[];
   task: string;
   asked: string;
+  unit: string;
   hints: string[];
 }
 
@@ -1211,6 +1223,7 @@ export interface SearchAxis {
 export interface SearchMust {
   id: string;
   label: string;
+  means: string;
   typed: string;
   choices?: NamedFigure[];
 }
@@ -1317,10 +1330,7 @@ export interface ShownTerm {
   picture: boolean;
   see: string[];
   letters: ShownLetter[];
-  of_fields: string[];
-  of_figures: string[];
-  of_methods: string[];
-  of_symbols: string[];
+  symbols: string[];
 }
 
 export interface Where {
@@ -1689,6 +1699,7 @@ export interface Winding {
   coil: number;
   turn: number;
   said: string;
+  grows: TubeGrows | null;
 }
 
 export interface ShownLetter {
@@ -1870,6 +1881,15 @@ export interface Piece {
   now: number;
   low: number;
   high: number;
+}
+
+export interface TubeGrows {
+  zones: string[];
+  cut: number[];
+  states: number[][];
+  before: string;
+  after: string;
+  said: string;
 }
 
 export interface MakingBreak {

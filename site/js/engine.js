@@ -29,6 +29,9 @@ export function createEngine(onSlow) {
      */
     call: (method, args) => queue.call(method, args),
 
+    /** What the first program cannot do will soon be asked. */
+    expect: () => queue.expect(),
+
     /** Gives up all that was asked, which rejects with EngineLost. */
     stop() {
       for (const slot of slots.values()) {

@@ -188,6 +188,7 @@ export function createEnquiry(root, beside, design, act) {
   /** What is said of the item in hand. */
   function inHand() {
     const item = shown?.items[grid.at.row];
+    at("grid").dataset.means = `text ${model().means[grid.at.column] ?? ""}`; // F1 leads there
     take.disabled = !item || !job();
     if (!item) return write(row, "");
     const verdict = ratedOf(grid.at.row)?.row;

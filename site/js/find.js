@@ -72,6 +72,8 @@ export function createFind(root, design, act) {
       tick.dataset.testid = `find-vary-${field}`;
       const name = labelled("", tick);
       name.append(label);
+      name.className = "tick";
+      name.dataset.means = `field ${field}`;
       const wrong = document.createElement("small");
       wrong.className = "wrong";
       wrong.id = `find-wrong-${field}`;
@@ -97,7 +99,7 @@ export function createFind(root, design, act) {
       }
       axes.append(row);
     }
-    for (const { id, label, typed, choices } of form.musts) {
+    for (const { id, label, means, typed, choices } of form.musts) {
       const row = document.createElement("div");
       row.dataset.field = `must.${id}`;
       const control = document.createElement(choices ? "select" : "input");
@@ -108,7 +110,10 @@ export function createFind(root, design, act) {
       control.value = typed;
       const wrong = document.createElement("small");
       wrong.className = "wrong";
-      row.append(labelled(label, control), wrong);
+      const name = labelled("", control);
+      name.prepend(Object.assign(document.createElement("span"), { textContent: label }));
+      name.dataset.means = `text ${means}`;
+      row.append(name, wrong);
       musts.append(row);
     }
     [...wanted.querySelectorAll("select")].forEach((select, i) => {

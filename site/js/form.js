@@ -170,7 +170,7 @@ export function put(control, text) {
 
 /** Whether the field holds a text that has not been handed over: undo is then the field's own. @param {Element | null} element */
 export function halfTyped(element) {
-  if (!(element instanceof HTMLInputElement)) return false;
+  if (!(element instanceof HTMLInputElement) || element.matches("[type=range], [type=checkbox], [type=radio]")) return false; // nothing is typed there
   const { shown = "", typing } = element.dataset;
   return typing !== undefined || element.value !== shown;
 }

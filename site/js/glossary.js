@@ -6,24 +6,15 @@ import { hide, write } from "./keyed.js";
 
 /**
  * @typedef {import("./api.js").ShownTerm} Term
- * @typedef {{kind: "field" | "figure" | "method" | "type" | "symbol" | "term", id: string}} Label  what leads to a term
+ * @typedef {{kind: string, id: string}} Label  what leads to a term (core/glossary)
  */
-
-/** @type {Record<Label["kind"], (term: Term, id: string) => boolean>} */
-const LEADS = {
-  field: ({ of_fields: fields }, id) => fields.includes(id),
-  figure: ({ of_figures: figures }, id) => figures.includes(id),
-  method: ({ of_methods: methods }, id) => methods.includes(id),
-  symbol: ({ of_symbols: symbols }, id) => symbols.includes(id),
-  type: (term, id) => term.id === id,
-  term: (term, id) => term.id === id,
-};
 
 /**
  * @param {() => Promise<Term[]>} ask
+ * @param {(label: Label) => Promise<string>} find the term of a label; empty: none
  * @param {(term: string) => Promise<string>} draw an SVG
  */
-export function createGlossary(ask, draw) {
+export function createGlossary(ask, find, draw) {
   const template = /** @type {HTMLTemplateElement} */ (document.getElementById("glossary-template"));
   const [style, made] = [...template.content.children].map((part) => part.cloneNode(true));
   const styled = new Promise((resolve) => style.addEventListener("load", resolve, { once: true }));
@@ -48,7 +39,7 @@ export function createGlossary(ask, draw) {
 
   /** @param {string} sought what is looked for */
   function list(sought) {
-    const has = (/** @type {Term} */ { name, is, of_symbols: symbols }) => [name, is, ...symbols].some((text) => text.toLocaleLowerCase().includes(sought.toLocaleLowerCase()));
+    const has = (/** @type {Term} */ { name, is, symbols }) => [name, is, ...symbols].some((text) => text.toLocaleLowerCase().includes(sought.toLocaleLowerCase()));
     const found = terms.filter(has);
     const groups = [...new Set(found.map(({ group }) => group))];
     part("list").replaceChildren(
@@ -130,7 +121,8 @@ export function createGlossary(ask, draw) {
       if (!terms.length) terms = await ask();
       await styled;
       if (!dialog.open) dialog.showModal();
-      const term = label && terms.find((one) => LEADS[label.kind](one, label.id));
+      const asked = label ? await find(label) : "";
+      const term = terms.find(({ id }) => id === asked);
       shown = term?.id ?? "";
       part("sought").value = "";
       list("");

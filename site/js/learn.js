@@ -36,7 +36,10 @@ export function createLearn(design, act) {
   const part = (/** @type {string} */ name) => /** @type {any} */ (panel.querySelector(`[data-part="${name}"]`));
 
   const progress = savedProgress();
-  const keep = () => keepProgress(progress);
+  function keep() {
+    keepProgress(progress);
+    part("first").hidden = progress.met;
+  }
   const exercises = createExercises(part("exercises"), design, act, progress, keep);
   const stories = createStories(part("stories"), design, act);
   const tabs = [...panel.querySelectorAll("[data-tab]")];
@@ -62,7 +65,6 @@ export function createLearn(design, act) {
     stories.rest();
     delete document.body.dataset.learning;
     progress.met = true;
-    part("first").hidden = true;
     keep();
     act.closed();
   }

@@ -344,11 +344,23 @@ async function openGlossary(label, from) {
   const { createGlossary } = await import("./glossary.js");
   glossary ??= createGlossary(
     async () => (await engine.call("terms", {})).terms,
+    async (label) => (await engine.call("term_of", label)).term,
     async (term) => (await engine.call("term_picture", { term, units: sheet.lastGood()?.units ?? "si" })).svg,
   );
   await glossary.open(label, from);
 }
 leadToTerms((label, from) => openGlossary(label, from).catch(failed));
+
+/** Presses that lead to what the first program cannot do: who points at one, or comes to it by keys, is about to press it. */
+const LEADS_ON = '#sections :is([data-making], [data-compared], [data-enquiry], [data-papers]), [data-way="show"], #learn-open';
+const POINTED = 80; // ms on it; a pointer that goes by is not on its way there
+const isOn = (/** @type {Element} */ press) => press.matches(":hover, :focus");
+for (const kind of ["pointerover", "focusin"]) {
+  document.addEventListener(kind, ({ target }) => {
+    const press = target instanceof Element && target.closest(LEADS_ON);
+    if (press) setTimeout(() => isOn(press) && engine.expect(), POINTED);
+  });
+}
 
 const closeLearn = () => learn?.close();
 at("learn-open").addEventListener("click", () => (learn?.isOpen ? closeLearn() : openLearn().catch(failed)));

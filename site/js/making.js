@@ -65,8 +65,10 @@ export function createMaking(root, cards, onCommand) {
     const body = document.createElement("tbody");
     const row = body.insertRow();
     row.dataset.testid = `rule-${rule}`;
+    body.dataset.means = `text shop.rule.${rule}`;
     const name = document.createElement("th");
     name.scope = "row";
+    name.dataset.term = body.dataset.means;
     row.append(name);
     for (let i = 0; i < 4; i++) row.insertCell();
     row.cells[4].append(newMark("none", ""), document.createElement("span"));

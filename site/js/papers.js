@@ -72,6 +72,7 @@ export function createPapers(root, sheet, design, program, act) {
   const showAsks = keyed(asks, (id, /** @type {Question} */ question) => {
     const label = document.createElement("label");
     label.className = question.many ? "entry many" : "entry";
+    label.dataset.means = `text paper.ask.${id}`;
     const control = document.createElement(question.choices ? "select" : question.many ? "textarea" : "input");
     control.className = "moves";
     control.dataset.testid = `papers-${id}`;
@@ -83,7 +84,7 @@ export function createPapers(root, sheet, design, program, act) {
       act.note(keepAnswer(job.work, hand, kind.value, question, control.value.trim()));
       refresh();
     });
-    label.append(question.label, " ", control);
+    label.append(Object.assign(document.createElement("span"), { textContent: question.label }), " ", control);
     return label;
   });
 

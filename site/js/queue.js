@@ -111,10 +111,19 @@ export class Queue {
     return this.calls.filter(({ held }) => !held);
   }
 
+  get waiting() {
+    return this.calls.filter(({ held }) => held);
+  }
+
+  /** The whole engine will soon be wanted: it comes beside the first program, which goes on, and where it does not come nobody is told. */
+  expect() {
+    if (this.program === "first" && this.ready) this.grow();
+  }
+
   /** The whole engine is wanted: what waits for it is refused if it does not come. @param {number} [tries] that are left @returns {Promise<void>} */
   async grow(tries = TRIES) {
     if (this.growing) return;
-    const growing = (this.growing = startWorker("engine"));
+    const growing = (this.growing = startWorker("engine", () => this.waiting.length > 0));
     try {
       const worker = await growing;
       if (this.growing !== growing) return worker.terminate(); // ended before it came
@@ -123,8 +132,8 @@ export class Queue {
     } catch (error) {
       if (this.growing !== growing) return;
       this.growing = null;
-      if (tries > 1) return this.grow(tries - 1);
-      const waiting = this.calls.filter(({ held }) => held);
+      const { waiting } = this;
+      if (tries > 1 && waiting.length) return this.grow(tries - 1);
       this.calls = this.open;
       for (const { reject } of waiting) reject(error);
     }

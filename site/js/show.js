@@ -111,7 +111,9 @@ export function createShow(root, design, act) {
     const beside = told?.beside ?? [];
     place = Math.min(place, Math.max(0, beside.length - 1));
     write(at("show-refused"), told?.refused.join(" ") ?? "");
-    const parts = received ? [root.dataset.sent?.replace("{day}", received.told.day), asSent() ? told?.term : received.told.price.length && root.dataset.other] : [told?.term];
+    const dated = (/** @type {string | undefined} */ text) => text?.replace("{day}", received?.told.day ?? "");
+    const changed = received && !asSent() ? [dated(root.dataset.changed), received.told.price.length && root.dataset.other] : null;
+    const parts = changed ?? [told?.term || (received && dated(root.dataset.sent))];
     const none = !received && price.checked && told && !told.price.length ? root.dataset.noPrice : "";
     write(at("show-term"), [...parts, none].filter(Boolean).join(" "));
     hide(at("show-kept"), beside.length === 0);

@@ -21,12 +21,13 @@ const begun = (globalThis.begun ??= { modules: {} });
  * @param {Program} program
  * @param {Worker} worker
  * @param {Promise<never>} broken
+ * @param {(received: number, total: number) => void} onProgress
  */
-async function give(program, worker, broken) {
+async function give(program, worker, broken, onProgress) {
   const { modules } = begun;
   if (modules[program]) return worker.postMessage({ module: await modules[program] });
   const build = (/** @type {ReadableStream<Uint8Array>} */ file, /** @type {boolean} */ packed) => compiledIn(worker, file, packed);
-  const module = (modules[program] = Promise.race([broken, compile(asset(`${program}.wasm.gz`), { again: begun.failed, onProgress: progress, build })]));
+  const module = (modules[program] = Promise.race([broken, compile(asset(`${program}.wasm.gz`), { again: begun.failed, onProgress, build })]));
   module.catch(() => delete modules[program]);
   await module;
 }
@@ -66,23 +67,25 @@ function language() {
   return begun.language;
 }
 
-/** What keeps a worker from starting is said in the page until one starts. @param {Program} program */
-async function launch(program) {
-  if (begun.failed) show("engine", "again");
+/** What keeps a worker from starting is said in the page until one starts, if somebody waits. @param {Program} program @param {() => boolean} waits */
+async function launch(program, waits) {
+  if (begun.failed && waits()) show("engine", "again");
   /** @type {Worker | undefined} */ let worker;
   try {
     worker = new Worker(begun.script ?? ""); // before the program is there: it starts while that loads
     const broken = breaking(worker);
-    const [texts] = await Promise.race([broken, Promise.all([language(), give(program, worker, broken)])]);
+    const [texts] = await Promise.race([broken, Promise.all([language(), give(program, worker, broken, (received, total) => waits() && progress(received, total))])]);
     if (texts) worker.postMessage({ language: texts });
     begun.failed = false;
     solved("engine");
     return worker;
   } catch (error) {
     worker?.terminate();
-    begun.failed = true;
     const failure = error instanceof LoadFailure ? error : new LoadFailure("missing", String(error));
-    show("engine", failure.reason);
+    if (waits()) {
+      begun.failed = true;
+      show("engine", failure.reason);
+    }
     throw failure;
   } finally {
     progressed();
@@ -92,7 +95,7 @@ async function launch(program) {
 /** Has the first worker on its way before anybody asks for it. @param {string} script of all workers */
 export function prepareWorker(script) {
   begun.script = URL.createObjectURL(new Blob([script], { type: "text/javascript" }));
-  begun.worker = launch("first");
+  begun.worker = launch("first", () => true);
   begun.worker.catch(() => {}); // told to the one who asks for it
 }
 
@@ -100,12 +103,13 @@ export function prepareWorker(script) {
  * A worker with a program starting in it; it posts {ready: true} once the engine runs, then answers {id, method, args} by
  * {id, reply}. Rejects with a LoadFailure.
  * @param {Program} program
+ * @param {() => boolean} [waits] whether somebody does by now: else it comes without a word, or not
  * @returns {Promise<Worker>}
  */
-export async function startWorker(program) {
+export async function startWorker(program, waits = () => true) {
   const first = program === "first" ? begun.worker : undefined;
   if (first) begun.worker = undefined;
-  const worker = await (first ?? launch(program)).catch(({ reason, detail }) => {
+  const worker = await (first ?? launch(program, waits)).catch(({ reason, detail }) => {
     throw new LoadFailure(reason, detail); // the class in first.js is another one of the same name
   });
   worker.postMessage({}); // asks whether it is ready: before now nobody would have heard

@@ -123,6 +123,8 @@ func encodeWhole(e *encoder, answer any) {
 		encodeShownSure(e, &v)
 	case draws:
 		encodeDraws(e, &v)
+	case termOf:
+		encodeTermOf(e, &v)
 	case terms:
 		encodeTerms(e, &v)
 	default:
@@ -918,6 +920,13 @@ func encodeDraws(e *encoder, v *draws) {
 	e.close('}')
 }
 
+func encodeTermOf(e *encoder, v *termOf) {
+	e.open('{')
+	e.key("term")
+	e.string(v.Term)
+	e.close('}')
+}
+
 func encodeTerms(e *encoder, v *terms) {
 	e.open('{')
 	e.key("terms")
@@ -1461,6 +1470,8 @@ func encodeEnquiryName(e *encoder, v *report.EnquiryName) {
 	e.string(v.ID)
 	e.key("label")
 	e.string(v.Label)
+	e.key("means")
+	e.string(v.Means)
 	e.key("choices")
 	e.open('[')
 	for i := range v.Choices {
@@ -1655,6 +1666,8 @@ func encodeShownLesson(e *encoder, v *lesson.ShownLesson) {
 	e.string(v.Task)
 	e.key("asked")
 	e.string(v.Asked)
+	e.key("unit")
+	e.string(v.Unit)
 	e.key("hints")
 	e.open('[')
 	for _, v0 := range v.Hints {
@@ -1822,6 +1835,8 @@ func encodeSearchMust(e *encoder, v *report.SearchMust) {
 	e.string(v.ID)
 	e.key("label")
 	e.string(v.Label)
+	e.key("means")
+	e.string(v.Means)
 	e.key("typed")
 	e.string(v.Typed)
 	if len(v.Choices) > 0 {
@@ -2062,25 +2077,7 @@ func encodeShownTerm(e *encoder, v *glossary.ShownTerm) {
 		encodeShownLetter(e, &v.Letters[i])
 	}
 	e.close(']')
-	e.key("of_fields")
-	e.open('[')
-	for _, v0 := range v.Fields {
-		e.string(v0)
-	}
-	e.close(']')
-	e.key("of_figures")
-	e.open('[')
-	for _, v0 := range v.Figures {
-		e.string(v0)
-	}
-	e.close(']')
-	e.key("of_methods")
-	e.open('[')
-	for _, v0 := range v.Methods {
-		e.string(v0)
-	}
-	e.close(']')
-	e.key("of_symbols")
+	e.key("symbols")
 	e.open('[')
 	for _, v0 := range v.Symbols {
 		e.string(v0)
@@ -2918,6 +2915,12 @@ func encodeWinding(e *encoder, v *lesson.Winding) {
 	e.number(v.Turn)
 	e.key("said")
 	e.string(v.Said)
+	e.key("grows")
+	if v.Grows == nil {
+		e.null()
+	} else {
+		encodeTubeGrows(e, v.Grows)
+	}
 	e.close('}')
 }
 
@@ -3338,6 +3341,39 @@ func encodePiece(e *encoder, v *lesson.Piece) {
 	e.number(v.Low)
 	e.key("high")
 	e.number(v.High)
+	e.close('}')
+}
+
+func encodeTubeGrows(e *encoder, v *lesson.TubeGrows) {
+	e.open('{')
+	e.key("zones")
+	e.open('[')
+	for _, v0 := range v.Zones {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("cut")
+	e.open('[')
+	for _, v0 := range v.Cut {
+		e.number(v0)
+	}
+	e.close(']')
+	e.key("states")
+	e.open('[')
+	for _, v0 := range v.States {
+		e.open('[')
+		for _, v1 := range v0 {
+			e.number(v1)
+		}
+		e.close(']')
+	}
+	e.close(']')
+	e.key("before")
+	e.string(v.Before)
+	e.key("after")
+	e.string(v.After)
+	e.key("said")
+	e.string(v.Said)
 	e.close('}')
 }
 

@@ -16,6 +16,25 @@ type terms struct {
 
 func listTerms(termsArgs) (terms, error) { return terms{glossary.Show(writerIn(units.SI))}, nil }
 
+// termOfArgs ask for the term that a label leads to.
+type termOfArgs struct {
+	Kind string `json:"kind"`
+	ID   string `json:"id"`
+}
+
+// termOf is its ID; empty: it leads to none.
+type termOf struct {
+	Term string `json:"term"`
+}
+
+func findTerm(a termOfArgs) (termOf, error) {
+	t, ok := glossary.Of(a.Kind, a.ID)
+	if !ok {
+		return termOf{}, nil
+	}
+	return termOf{t.ID}, nil
+}
+
 type termPictureArgs struct {
 	Term  string       `json:"term"`
 	Units units.System `json:"units"`

@@ -27,6 +27,7 @@ func Whole() {
 		"lesson_answer": with[lessonArgs, lesson.WorkedAnswer](answerLesson),
 		"stories":       with[storiesArgs, stories](tellStory),
 		"terms":         with[termsArgs, terms](listTerms),
+		"term_of":       with[termOfArgs, termOf](findTerm),
 		"term_picture":  with[termPictureArgs, drawn](drawTerm),
 
 		"enquiry_read":   with[enquiryArgs, report.ShownEnquiry](readEnquiry),

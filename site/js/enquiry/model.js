@@ -5,7 +5,7 @@ import { whole } from "../job.js";
 
 /**
  * @typedef {import("../api.js").ShownEnquiry} Enquiry
- * @typedef {import("../grid/model.js").Model & {named: (field: string, text: string) => string}} Model  named: the choice that a text names
+ * @typedef {import("../grid/model.js").Model & {named: (field: string, text: string) => string, means: string[]}} Model  named: the choice that a text names; means: of each column, the text that its meaning is found by
  */
 
 const NONE = "–"; // no price
@@ -31,6 +31,7 @@ export function modelOf(enquiry, { root, rated, held }) {
   return {
     name: "enquiry",
     columns: [{ key: "verdict", parts: [root.dataset.verdict ?? ""] }, { key: "price", parts: [root.dataset.price ?? ""] }, ...heads.map(({ id, label }) => ({ key: id, parts: [label] }))],
+    means: ["page.enquiry_verdict", "page.enquiry_price", ...heads.map(({ means }) => means)],
     rows: items.map(({ mark }, i) => ({ key: String(i), parts: [mark] })),
     grows: false,
     named: (field, text) => choicesOf(field).find((choice) => choice.id === text || choice.text.toLowerCase() === text.trim().toLowerCase())?.id ?? text,

@@ -68,6 +68,7 @@ export function createExercises(root, design, act, progress, keep) {
   /** @param {string} id empty: the list */
   function take(id) {
     progress.at = id;
+    progress.met ||= id !== "";
     keep();
     open = lessons.find((lesson) => lesson.id === id);
     hide(part("all"), Boolean(open));
@@ -82,14 +83,14 @@ export function createExercises(root, design, act, progress, keep) {
 
   /** @param {Lesson} lesson */
   function fill(lesson) {
-    const { id, title, question, guess, choices, task, asked } = lesson;
+    const { id, title, question, guess, choices, task, asked, unit } = lesson;
     hints = 0;
-    for (const [name, words] of Object.entries({ name: title, question, guess, task, asked })) write(part(name), words);
+    for (const [name, words] of Object.entries({ name: title, question, guess, task, asked, unit })) write(part(name), words);
     hide(part("typing"), !asked);
-    for (const name of ["told", "said", "hint-1", "hint-2", "answer"]) hide(part(name), true);
+    for (const name of ["told", "on", "hint-1", "hint-2", "answer"]) hide(part(name), true);
     hide(part("hint"), false);
     part("checked").replaceChildren();
-    write(part("film"), "");
+    for (const name of ["film", "verdict", "said", "unguessed"]) write(part(name), "");
     part("typed").value = "";
     part("choices").replaceChildren(
       ...choices.map((words, i) => {
@@ -164,6 +165,8 @@ export function createExercises(root, design, act, progress, keep) {
       );
       write(part("film"), film);
       write(part("verdict"), text(solved ? "right" : "notYet"));
+      hide(part("on"), !solved || lesson === lessons[lessons.length - 1]);
+      part(solved ? "on" : "checked").scrollIntoView({ block: "nearest", behavior: "instant" }); // the press stands above it
       if (solved && !progress.solved.includes(lesson.id)) progress.solved.push(lesson.id);
       keep();
     });
@@ -229,9 +232,13 @@ export function createExercises(root, design, act, progress, keep) {
 
   const press = (/** @type {string} */ name, /** @type {() => void} */ act) => part(name).addEventListener("click", act);
   const step = (/** @type {number} */ by) => () => take(lessons[lessons.findIndex((one) => one === open) + by]?.id ?? "");
-  press("tell", () => {
+  part("choices").addEventListener("change", () => write(part("unguessed"), ""));
+  press("tell", async () => {
     const guessed = part("choices").querySelector("input:checked");
-    if (guessed) tell(Number(guessed.value));
+    write(part("unguessed"), guessed ? "" : text("guessFirst"));
+    if (!guessed) return;
+    await tell(Number(guessed.value));
+    if (!part("told").hidden) part("told").focus(); // the press is gone
   });
   press("begin", () => begin(false));
   press("put", () => begin(true));
@@ -239,6 +246,7 @@ export function createExercises(root, design, act, progress, keep) {
   press("work-out", answer);
   press("before", step(-1));
   press("after", step(1));
+  press("on", step(1));
   press("back", () => take(""));
   press("own", async () => {
     const own = ownWork();

@@ -3,6 +3,7 @@
 // turns, and never runs by itself. How fast things turn against each other the engine says.
 
 import { write } from "../keyed.js";
+import { createGrowth } from "./growth.js";
 
 const SVG = "http://www.w3.org/2000/svg";
 const [MIDDLE, AXIS] = [112, 72]; // of the tube seen from its end
@@ -17,6 +18,7 @@ const QUARTER = 0.25;
 export function createWinding(root) {
   const part = (/** @type {string} */ name) => /** @type {any} */ (root.querySelector(`[data-part="${name}"]`));
   const svg = part("winding-picture");
+  const growth = createGrowth(root);
   /** @type {Winding | null} */ let shown = null;
   let turns = 0;
   let before = 0; // time of the last frame; 0: it stands
@@ -92,6 +94,7 @@ export function createWinding(root) {
     moving.coil.setAttribute("transform", `rotate(${-angle * shown.coil} 23 50)`);
     moving.strip.setAttribute("transform", `translate(${(turns * shown.strip) % TICKS} 0)`);
     moving.fins.setAttribute("transform", `translate(${(turns % 1) * shown.pitch} 0)`);
+    growth.place(turns);
   }
 
   /** @param {number} now */
@@ -135,6 +138,7 @@ export function createWinding(root) {
       shown = winding;
       if (!winding) return stop();
       svg.setAttribute("aria-label", winding.said);
+      growth.show(winding.grows);
       const now = JSON.stringify(winding);
       if (now !== size) build(winding);
       size = now;

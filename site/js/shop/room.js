@@ -21,7 +21,7 @@ import { found, modelOf, pathBelow, placeOf, recordAt, remarkAt } from "./tables
 export function createRoom(dialog, engine, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
   const [tabs, choice, search, title, entry, hint, error, none] = ["shop-tabs", "shop-subject", "shop-search", "shop-title", "shop-entry", "shop-hint", "shop-error", "shop-none"].map(at);
-  const [add, copy, remove, value, remark] = ["shop-add", "shop-copy", "shop-remove", "shop-value", "shop-remark"].map(at);
+  const [add, copy, remove, value, remark, term] = ["shop-add", "shop-copy", "shop-remove", "shop-value", "shop-remark", "shop-term"].map(at);
   const notes = at("notes");
   const effect = createEffect(at("shop-effect"), at("shop-effect-note"), engine);
   /** @type {Table[]} */ let tables = [];
@@ -79,6 +79,8 @@ export function createRoom(dialog, engine, act) {
     add.disabled = !record;
     copy.disabled = remove.disabled = !record || record.new;
     const path = cell?.key ?? "";
+    term.hidden = !path;
+    term.dataset.term = at("shop-grid").dataset.means = `shop ${path}`;
     effect.ask(() => {
       const args = dialog.open ? act.effect() : null;
       return args && { ...args, path };
