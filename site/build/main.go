@@ -73,7 +73,11 @@ func fill(built *assets, languages []language) error {
 	if err := writeHeadersExample(built); err != nil {
 		return err
 	}
-	name, err := renderLanguages(built, languages, pages)
+	scripts, err := bundleSingle(built)
+	if err != nil {
+		return err
+	}
+	name, err := renderLanguages(built, languages, pages, scripts)
 	if err != nil {
 		return err
 	}

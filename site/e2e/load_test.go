@@ -3,12 +3,16 @@
 package e2e
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 
 	"finwright/site/browser"
 	"finwright/site/static"
 )
+
+// local are addresses of what is asked of nobody.
+var local = regexp.MustCompile("^(data|blob|file|about):")
 
 // quiet fails when the page complained, or when anything asked another origin for anything.
 func quiet(t *testing.T, page *browser.Page) {
@@ -18,7 +22,7 @@ func quiet(t *testing.T, page *browser.Page) {
 		t.Errorf("complaint: %s", complaint)
 	}
 	for _, address := range page.Requests() {
-		if !strings.HasPrefix(address, b.Base) && !strings.HasPrefix(address, "data:") && !strings.HasPrefix(address, "blob:") {
+		if !strings.HasPrefix(address, b.Base) && !local.MatchString(address) {
 			t.Errorf("asked for %s", address)
 		}
 	}
