@@ -25,7 +25,7 @@ func (p *papering) traveller() {
 		p.Caution(why...)
 		return
 	}
-	m, t := p.Made, &floor{papering: p, cautions: p.floorCautions(p.Made)}
+	m, t := p.Made, &travelling{papering: p, cautions: p.floorCautions(p.Made)}
 	p.Code(strings.TrimSpace(p.Mark.String() + " " + p.itemName()))
 	p.Caution(p.t("paper.check_revision"))
 	p.Pairs(slices.Concat(p.answered("order", "due", "drawing_revision", "marking"), p.entries("quantity"), p.figures("tubes_made"), []paper.Pair{{Label: p.t("paper.line"), Value: m.Line.Name}})...)
@@ -53,14 +53,14 @@ func (p *papering) traveller() {
 	t.closing()
 }
 
-// floor is a traveller in the making: each caution stands where its work is, and one that has no such place at the head.
-type floor struct {
+// travelling is a traveller in the making: each caution stands where its work is, and one that has no such place at the head.
+type travelling struct {
 	*papering
 	cautions []ShownCaution
 }
 
 // heed adds the cautions that stand at a part of the work.
-func (p *floor) heed(places ...string) {
+func (p *travelling) heed(places ...string) {
 	var said []string
 	for _, c := range p.cautions {
 		if slices.Contains(places, c.At) {
@@ -89,7 +89,7 @@ func (p *papering) unmakeable() []string {
 }
 
 // setting is what the line is set to.
-func (p *floor) setting() []paper.Pair {
+func (p *travelling) setting() []paper.Pair {
 	m := p.Made
 	k := m.Plan.Practice
 	yes := func(on bool) string {
@@ -116,7 +116,7 @@ func (p *floor) setting() []paper.Pair {
 }
 
 // programme is where the head starts and stops, from end A.
-func (p *floor) programme() {
+func (p *travelling) programme() {
 	m := p.Made
 	p.Heading(p.t("paper.part.programme"))
 	p.Text(p.t("paper.datum"))
@@ -149,7 +149,7 @@ func make6(n int) [][]string {
 }
 
 // firstOff is what is looked at before the run is released.
-func (p *floor) firstOff() {
+func (p *travelling) firstOff() {
 	p.Heading(p.t("paper.part.first_off"))
 	var rows [][]string
 	for _, c := range p.Made.Plan.Checks(p.Made.Shop) {
@@ -162,7 +162,7 @@ func (p *floor) firstOff() {
 }
 
 // work is the steps, in the order of the work, with a line to sign at each test.
-func (p *floor) work() {
+func (p *travelling) work() {
 	m := p.Made
 	p.Heading(p.t("paper.part.work"))
 	var rows [][]string
@@ -227,7 +227,7 @@ func proves(k shop.StepKind) bool {
 }
 
 // closing is how the tubes are packed and lifted, what is counted, and what went wrong.
-func (p *floor) closing() {
+func (p *travelling) closing() {
 	p.Heading(p.t("paper.part.crate"))
 	if s, ok := p.crate(p.Made, crateWide); ok {
 		p.Draw(svg.Write(s, svg.Style{}), "")

@@ -207,6 +207,22 @@ func TestPapersAsk(t *testing.T) {
 	page.Wait(element(id("papers-found")) + `.textContent.startsWith("It is of no design here. Otherwise than the one in hand: design.")`)
 	page.Wait(sheetSays + `.includes("354.3 fins/m, 9 fpi")`)
 
+	// What came back from the floor is learned when somebody answers for it, and then the shop has it and says what was.
+	choose(page, id("papers-kind"), "record")
+	page.Wait(element(id("papers-measured")))
+	browser.Eval[any](page, `void ((many) => { many.value = "354; 57.1; 5625; 5625; 190\n".repeat(5) + "354; wide"; many.dispatchEvent(new Event("change")); })(`+element(id("papers-measured"))+`)`)
+	page.Wait(sheetSays + `.includes("line 6: Fin outside diameter")`)
+	browser.Eval[any](page, `void ((many) => { many.value = "354; 57.1; 5625; 5625; 190\n".repeat(5); many.dispatchEvent(new Event("change")); })(`+element(id("papers-measured"))+`)`)
+	page.Click(id("papers-accept-loading"))
+	page.Wait(element(id("papers-learned")) + `.textContent.startsWith("Say at")`)
+	page.Type(id("papers-learned_by"), "A. Turner")
+	page.Wait(sheetSays + `.includes("A. Turner")`)
+	page.Screenshot(shots, "papers-record")
+	page.Click(id("papers-accept-loading"))
+	page.Wait(element(id("papers-learned")) + `.textContent.startsWith("Accepted") && localStorage.getItem("finwright.shop").includes("Accepted by A. Turner")`)
+	choose(page, id("papers-kind"), "traveller")
+	page.Wait(`document.getElementById("papers-sheet").dataset.kind === "traveller"`)
+
 	enter(page, "tube_od", "wide")
 	waitState(page, "refused")
 	page.Wait(`document.querySelector("#papers-sheet .across")?.textContent.startsWith("Entries to mend") && !` + sheetSays + `.includes("Work steps")`)

@@ -282,6 +282,8 @@ async function makePapers() {
     paper: (args) => engine.callLatest("paper", "paper", { ...args, shop: madeBy() }),
     table: (args) => engine.call("paper_table", { ...args, shop: madeBy() }),
     find: (args) => engine.callLatest("paper_find", "paper_find", { ...args, shop: madeBy() }),
+    learn: (args) => engine.call("paper_learn", { ...args, shop: madeBy() }),
+    use: shop.use,
     draw: (args) => engine.call("paper_draw", { ...args, shop: madeBy() }),
     save: download,
     shop: () => shop.text,
