@@ -9,6 +9,9 @@ import (
 	"path/filepath"
 	"sync"
 	"time"
+
+	"finwright/core/document"
+	"finwright/core/shop"
 )
 
 const source = "site"
@@ -66,6 +69,12 @@ func fill(built *assets, languages []language) error {
 	}
 	if err := writeLicences(built, packages); err != nil {
 		return err
+	}
+	// Under names of their own: other programs look for them there.
+	for name, schema := range map[string][]byte{"design.schema.json": document.Schema(), "shop.schema.json": shop.Schema()} {
+		if err := built.add(name, name, schema); err != nil {
+			return err
+		}
 	}
 	if err := built.copyHashed("icon.svg"); err != nil {
 		return err

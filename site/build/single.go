@@ -23,7 +23,7 @@ const (
 )
 
 // singleParts are what the scripts of one file ask for, besides its own shell.
-var singleParts = []string{"engine.wasm.gz", "canvas.wasm.gz", "charts.json", "licences.txt", "language.txt"}
+var singleParts = []string{"engine.wasm.gz", "canvas.wasm.gz", "charts.json", "licences.txt", "design.schema.json", "shop.schema.json", "language.txt"}
 
 // singleScripts are the scripts of one file, each whole: a file cannot import another from a disk.
 type singleScripts struct{ page, frame string }
@@ -77,7 +77,7 @@ var (
 	policyTag  = regexp.MustCompile(`(<meta http-equiv="Content-Security-Policy" content=")[^"]*`)
 	assetsTag  = regexp.MustCompile(`(<meta name="finwright-assets" content=")[^"]*`)
 	fontURL    = regexp.MustCompile(`url\("?([^)"]+\.woff2)"?\)`)
-	licenceTag = regexp.MustCompile(`href="[^"]*licences\.[^"]+"`)
+	linkTag    = regexp.MustCompile(`href="(?:\.\./)?(licences|design\.schema|shop\.schema)\.(?:[A-Z0-9]{8}\.)?(txt|json)"`)
 )
 
 // writeShell adds the shell of a language's page; it comes before the page itself, which names it.
@@ -118,7 +118,7 @@ func writeShell(l language, scripts singleScripts) error {
 	text = moduleTag.ReplaceAllString(text, "")
 	text = strings.Replace(text, "</body>", rest+"\n</body>", 1)
 	text = strings.Replace(text, "<html ", "<html data-single ", 1)
-	text = licenceTag.ReplaceAllString(text, `data-part-link="licences.txt" download="licences.txt" href=""`)
+	text = linkTag.ReplaceAllString(text, `data-part-link="$1.$2" download="$1.$2" href=""`)
 	text = assetsTag.ReplaceAllStringFunc(text, func(tag string) string {
 		return assetsTag.FindStringSubmatch(tag)[1] + template.HTMLEscapeString(string(served))
 	})
