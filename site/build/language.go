@@ -71,6 +71,9 @@ func renderLanguages(built *assets, languages []language, pages []string, script
 		if err := l.built.addHashed("charts.json", options); err != nil {
 			return "", err
 		}
+		if err := writeManifest(*l); err != nil {
+			return "", err
+		}
 		if err := writeShell(*l, scripts); err != nil {
 			return "", err
 		}

@@ -69,7 +69,7 @@ func digest(text string) string {
 }
 
 var (
-	preloadTag = regexp.MustCompile(`<link rel="preload"[^>]*>\n`)
+	preloadTag = regexp.MustCompile(`<link rel="(?:preload|manifest)"[^>]*>\n`)
 	iconTag    = regexp.MustCompile(`<link rel="icon" href="([^"]+)"`)
 	styleTag   = regexp.MustCompile(`<link rel="stylesheet" href="([^"]+)">`)
 	firstTag   = regexp.MustCompile(`<script src="([^"]+)"></script>\n`)

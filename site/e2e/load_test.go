@@ -4,6 +4,7 @@ package e2e
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -36,6 +37,10 @@ func TestPageLoadsFromASubPath(t *testing.T) {
 	page.Open("")
 	page.WaitMark("finwright:painted")
 	quiet(t, page)
+	// A tab without a profile of its own is never offered it; nothing else may be in the way.
+	if why := slices.DeleteFunc(page.NotInstallable(), func(why string) bool { return why == "in-incognito" }); len(why) > 0 {
+		t.Errorf("the page cannot be installed: %q", why)
+	}
 	for _, part := range []string{"first.", "canvas."} {
 		if !strings.Contains(strings.Join(page.Requests(), " "), chromium.Base+part) {
 			t.Errorf("%s was not asked for: %q", part, page.Requests())

@@ -75,7 +75,7 @@ func TestPageInOneFile(t *testing.T) {
 			t.Fatal(err)
 		}
 		carried := carriedBlock.FindStringSubmatch(text)
-		if carried == nil || !strings.HasPrefix(carried[2], "o=") {
+		if carried == nil || !strings.HasPrefix(carried[2], "c=") {
 			t.Fatal("the file carries nothing")
 		}
 		if carriedBlock.ReplaceAllString(text, "$1") != string(built) {

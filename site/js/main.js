@@ -19,7 +19,7 @@ import { createHeat } from "./heat.js";
 import { createItems } from "./items.js";
 import { alone, saveable } from "./job.js";
 import { linkSameThings } from "./linked.js";
-import { copyLink, CUSTOMERS, fragment, pack, unpack, withdrawLink } from "./links.js";
+import { copyLink, CUSTOMERS, forCustomer, fragment, pack, unpack, withdrawLink } from "./links.js";
 import { LoadFailure, whyMissing } from "./loader.js";
 import { createMaking } from "./making.js";
 import { createShop } from "./shop.js";
@@ -641,7 +641,7 @@ const openLink = (carried) =>
   design.replace(async () => {
     const text = await unpack(carried);
     try {
-      if (carried.startsWith(CUSTOMERS)) return await receive(carried, text);
+      if (forCustomer(carried)) return await receive(carried, text);
       const reply = await engine.call("open", { text, link: true, ...sheet.area() });
       drop(carried);
       notes.tell("link", "");
