@@ -8,6 +8,7 @@ import (
 	"finwright/core/message"
 	"finwright/core/paper"
 	"finwright/core/shop"
+	"finwright/core/shop/floor"
 	"finwright/core/shop/making"
 	"finwright/core/units"
 )
@@ -235,9 +236,23 @@ func (p *travelling) closing() {
 	p.Pairs(p.figures(lifted...)...)
 	p.Text(p.t("paper.lifting"))
 	p.Heading(p.t("paper.part.counts"))
-	p.Blanks(p.t("paper.blank.good"), p.t("paper.blank.scrap"), p.t("paper.blank.rework"), p.t("paper.blank.growth"), p.t("paper.blank.seconds"))
+	p.Blanks(p.t("paper.blank.good"), p.t("paper.blank.scrap"), p.t("paper.blank.rework"), p.t("paper.blank.rejected"))
+	p.toMeasure()
 	p.Heading(p.t("paper.part.nonconforming"))
 	p.Blanks(p.t("paper.blank.what"), p.t("paper.blank.how_many"), p.t("paper.blank.decided"), p.t("paper.blank.signed"))
+}
+
+// toMeasure is where the floor writes what the record of it asks for, of as many tubes as anything is learned of.
+func (p *travelling) toMeasure() {
+	columns := []paper.Column{{Label: p.t("paper.column.tube"), Open: true}}
+	for _, c := range floor.Columns {
+		columns = append(columns, paper.Column{Label: p.t("floor." + c.ID), Open: true})
+	}
+	rows := make([][]string, floor.Least)
+	for i := range rows {
+		rows[i] = make([]string, len(columns))
+	}
+	p.Table(p.say(message.New("floor.measure", "tubes", floor.Least)), columns, rows)
 }
 
 // lifted are the figures by which a crate is packed, moved and stood.

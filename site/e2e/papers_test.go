@@ -171,8 +171,11 @@ func TestPapersAreIssued(t *testing.T) {
 	if after, n := printed(t, page, "paper-issued-again", "a4"); after != before || n != sheets {
 		t.Errorf("it prints otherwise:\n%s\nand was\n%s", after, before)
 	}
+	mark := browser.Eval[string](page, markSaid)
 	choose(page, id("papers-issued"), "")
 	page.Wait(sheetSays + `.includes("354.3 fins/m, 9 fpi")`)
+	page.Type(id("papers-mark"), mark)
+	page.Wait(element(id("papers-found")) + `.textContent.includes("It stands on a paper that was issued: Datasheet · D-17 · A")`)
 }
 
 // What is answered stays with its job: on all papers, on those of the item, or on one paper alone. A paper of what is not answered yet,

@@ -5,7 +5,7 @@ import { today } from "./files.js";
 import { whole } from "./job.js";
 import { hide, keyed, write } from "./keyed.js";
 import { layOut } from "./papers/blocks.js";
-import { issue, issuedOf } from "./store/issued.js";
+import { issue, issuedMarked, issuedOf } from "./store/issued.js";
 import { answersOf, keepAnswer } from "./store/papers.js";
 
 /**
@@ -233,7 +233,9 @@ export function createPapers(root, sheet, design, program, act) {
     try {
       const reply = await act.find({ text: mark.value, designs, program });
       if (!reply) return;
-      write(found, reply.said);
+      const out = await issuedMarked(mark.value.trim().toLowerCase()).catch(() => []); // without a database nothing was issued
+      const told = out.map(({ name, time }) => found.dataset.issued.replace("{name}", name).replace("{time}", time.slice(0, 10)));
+      write(found, [reply.said, ...told].join(" "));
       foundItem = reply.at > 0 ? ids[reply.at] : "";
       hide(take, !foundItem);
     } catch (error) {
