@@ -21,13 +21,14 @@ const (
 	Packing    Kind = "packing"
 	Sides      Kind = "comparison" // designs side by side
 	Accepted   Kind = "acknowledgement"
+	Record     Kind = "record" // what came back from the floor
 )
 
 // Kinds lists them in the order of an order's way.
-var Kinds = []Kind{Datasheet, Offer, Accepted, Traveller, Inspection, Packing, Note, Sides}
+var Kinds = []Kind{Datasheet, Offer, Accepted, Traveller, Inspection, Packing, Record, Note, Sides}
 
 // House reports whether a paper stays in the house: it tells what the shop takes for the work.
-func (k Kind) House() bool { return k == Traveller }
+func (k Kind) House() bool { return k == Traveller || k == Record }
 
 // Known reports whether there is such a paper.
 func (k Kind) Known() bool { return slices.Contains(Kinds, k) }

@@ -92,9 +92,18 @@ const packingHeight = 0.8
 const tubesDrawn = 800
 
 func (w Writer) crate(m *design.Production, width float64) (sheet.Scene, bool) {
+	c, ok := w.crated(m)
+	if !ok {
+		return sheet.Scene{}, false
+	}
+	return order.ComposeCrate(c, width, packingHeight*width), true
+}
+
+// crated is a full crate in section.
+func (w Writer) crated(m *design.Production) (order.Crated, bool) {
 	p := m.Plan.Packing
 	if p == nil {
-		return sheet.Scene{}, false
+		return order.Crated{}, false
 	}
 	t, k := &m.Order.Tube, &m.Shop.Crate
 	c := order.Crated{
@@ -104,7 +113,7 @@ func (w Writer) crate(m *design.Production, width float64) (sheet.Scene, bool) {
 	}
 	if p.PerCrate > tubesDrawn {
 		c.Title = w.say(message.New("making.crate_full", "tubes", p.PerCrate, "layers", len(p.Layers)))
-		return order.ComposeCrate(c, width, packingHeight*width), true
+		return c, true
 	}
 	for i, l := range p.Layers {
 		for n := range l.Tubes {
@@ -114,7 +123,7 @@ func (w Writer) crate(m *design.Production, width float64) (sheet.Scene, bool) {
 			c.Separators = append(c.Separators, (l.Level - p.Pitch/2 - p.Separator/2).Millimetres())
 		}
 	}
-	return order.ComposeCrate(c, width, packingHeight*width), true
+	return c, true
 }
 
 func (w Writer) bundle(m *design.Production, width float64) (sheet.Scene, bool) {

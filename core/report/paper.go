@@ -56,6 +56,8 @@ func (p *papering) build() {
 		p.sides()
 	case paper.Accepted:
 		p.accepted()
+	case paper.Record:
+		p.record()
 	}
 }
 

@@ -19,7 +19,7 @@ const turnsDrawn = 4
 var classes = map[ink.Class]dxf.Layer{ink.TubeMetal: dxf.Tube, ink.FinMetal: dxf.Fin, ink.WeldMetal: dxf.Weld}
 
 // Exchange is the tube in true size, in millimetres whatever the reader's units, as other programs draw: across it, over some pitches,
-// and over its whole length from finished end A. Of a design that is refused it says so.
+// over its whole length from finished end A, and in its crate. Of a design that is refused it says so.
 func (w *Papers) Exchange() string {
 	var d dxf.Drawing
 	t := &w.In.Tube
@@ -65,8 +65,33 @@ func (w *Papers) Exchange() string {
 	d.Dimension(place(ink.At(end, -wall)), place(ink.At(end, 0)), place(ink.At(end+3*small, 0)), true, small, "")
 	d.Text(place(ink.At(-pitch/2, height+6*small)), small, w.say(message.New("paper.drawing.profile", "strip", message.Of(units.Thickness, units.Length(strip)*units.Millimetre))))
 
+	w.packed(&d, max(reach+3*letters, height+8*small)+tip)
 	w.wholeLength(&d, -3*tip)
 	return d.String()
+}
+
+// packed draws a full crate in section, its lower left corner at the height y; nothing of tubes that are not packed.
+func (w *Papers) packed(d *dxf.Drawing, y float64) {
+	if w.Made == nil {
+		return
+	}
+	c, ok := w.crated(w.Made)
+	if !ok {
+		return
+	}
+	at := func(p ink.Point) ink.Point { return ink.At(p.X, y+p.Y) }
+	letters := c.Height / 40
+	d.Outline(dxf.Crate, []ink.Point{at(ink.At(0, 0)), at(ink.At(c.Width, 0)), at(ink.At(c.Width, c.Height)), at(ink.At(0, c.Height))})
+	for _, level := range c.Separators {
+		d.Line(dxf.Crate, at(ink.At(0, level)), at(ink.At(c.Width, level)))
+	}
+	for _, p := range c.Centres {
+		d.Circle(dxf.Crate, at(p), c.FinOD)
+		d.Circle(dxf.Crate, at(p), c.OD)
+	}
+	d.Dimension(at(ink.At(0, c.Height)), at(ink.At(c.Width, c.Height)), at(ink.At(0, c.Height+2.5*letters)), false, letters, "")
+	d.Dimension(at(ink.At(c.Width, 0)), at(ink.At(c.Width, c.Height)), at(ink.At(c.Width+2.5*letters, 0)), true, letters, "")
+	d.Text(at(ink.At(0, c.Height+5*letters)), letters, c.Title)
 }
 
 // Size of the drawing that leaves as a picture [CSS px], and the room of a line under it [mm].

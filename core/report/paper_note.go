@@ -93,7 +93,7 @@ func (p *papering) properties() [][]string {
 		kind units.Kind
 		si   float64
 	}{{"density", units.Dense, g.Density}, {"heat_capacity", units.SpecificHeat, g.HeatCapacity}, {"viscosity", units.Viscous, g.Viscosity}, {"conductivity", units.Conduct, g.Conductivity}} {
-		out = append(out, []string{gas + ", " + p.t("paper."+one.name), p.t("paper.mean_state"), p.print(one.kind, one.si), "", ""})
+		out = append(out, []string{gas + ", " + p.t("paper."+one.name), p.t("paper.mean_state"), p.print(one.kind, one.si), p.t("paper.gas_source." + string(p.In.Air.Kind)), ""})
 	}
 	return out
 }

@@ -13,6 +13,7 @@ import (
 	"finwright/core/material"
 	"finwright/core/message"
 	"finwright/core/paper"
+	"finwright/core/rating"
 	"finwright/core/shop"
 	"finwright/core/units"
 	"finwright/testdata/cases"
@@ -95,6 +96,33 @@ func TestFloorHearsOfWhatMayHurt(t *testing.T) {
 	for _, one := range m.Plan.Cautions() {
 		if !slices.Contains(said, w.Texts.Text("caution."+one.ID)) {
 			t.Errorf("the traveller does not say %s", one.ID)
+		}
+	}
+}
+
+// Each property that a calculation takes says whence it is.
+func TestPropertiesNameTheirSource(t *testing.T) {
+	c := shop.House()
+	for _, one := range cases.List() {
+		in, h, err := design.ReadAndRate(one.Document(), &c)
+		if err != nil {
+			t.Fatal(err)
+		}
+		res := design.Evaluate(in, h)
+		p := papering{Papers: &Papers{Writer: Writer{Texts: message.English(), System: units.SI}, Document: one.Document(), In: &in, Result: &res}}
+		rows := p.properties()
+		if len(rows) != 5 {
+			t.Errorf("%s: %d properties", one.ID, len(rows))
+		}
+		for _, row := range rows {
+			if row[3] == "" {
+				t.Errorf("%s: %s is from nowhere", one.ID, row[0])
+			}
+		}
+	}
+	for _, kind := range []rating.GasKind{rating.MoistAir, rating.DryAir, rating.FlueGas, rating.OwnGas} {
+		if !message.English().Has("paper.gas_source." + string(kind)) {
+			t.Errorf("no source of %s", kind)
 		}
 	}
 }

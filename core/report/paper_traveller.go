@@ -8,6 +8,7 @@ import (
 	"finwright/core/message"
 	"finwright/core/paper"
 	"finwright/core/shop"
+	"finwright/core/shop/floor"
 	"finwright/core/shop/making"
 	"finwright/core/units"
 )
@@ -25,7 +26,7 @@ func (p *papering) traveller() {
 		p.Caution(why...)
 		return
 	}
-	m, t := p.Made, &floor{papering: p, cautions: p.floorCautions(p.Made)}
+	m, t := p.Made, &travelling{papering: p, cautions: p.floorCautions(p.Made)}
 	p.Code(strings.TrimSpace(p.Mark.String() + " " + p.itemName()))
 	p.Caution(p.t("paper.check_revision"))
 	p.Pairs(slices.Concat(p.answered("order", "due", "drawing_revision", "marking"), p.entries("quantity"), p.figures("tubes_made"), []paper.Pair{{Label: p.t("paper.line"), Value: m.Line.Name}})...)
@@ -53,14 +54,14 @@ func (p *papering) traveller() {
 	t.closing()
 }
 
-// floor is a traveller in the making: each caution stands where its work is, and one that has no such place at the head.
-type floor struct {
+// travelling is a traveller in the making: each caution stands where its work is, and one that has no such place at the head.
+type travelling struct {
 	*papering
 	cautions []ShownCaution
 }
 
 // heed adds the cautions that stand at a part of the work.
-func (p *floor) heed(places ...string) {
+func (p *travelling) heed(places ...string) {
 	var said []string
 	for _, c := range p.cautions {
 		if slices.Contains(places, c.At) {
@@ -89,7 +90,7 @@ func (p *papering) unmakeable() []string {
 }
 
 // setting is what the line is set to.
-func (p *floor) setting() []paper.Pair {
+func (p *travelling) setting() []paper.Pair {
 	m := p.Made
 	k := m.Plan.Practice
 	yes := func(on bool) string {
@@ -116,7 +117,7 @@ func (p *floor) setting() []paper.Pair {
 }
 
 // programme is where the head starts and stops, from end A.
-func (p *floor) programme() {
+func (p *travelling) programme() {
 	m := p.Made
 	p.Heading(p.t("paper.part.programme"))
 	p.Text(p.t("paper.datum"))
@@ -149,7 +150,7 @@ func make6(n int) [][]string {
 }
 
 // firstOff is what is looked at before the run is released.
-func (p *floor) firstOff() {
+func (p *travelling) firstOff() {
 	p.Heading(p.t("paper.part.first_off"))
 	var rows [][]string
 	for _, c := range p.Made.Plan.Checks(p.Made.Shop) {
@@ -162,7 +163,7 @@ func (p *floor) firstOff() {
 }
 
 // work is the steps, in the order of the work, with a line to sign at each test.
-func (p *floor) work() {
+func (p *travelling) work() {
 	m := p.Made
 	p.Heading(p.t("paper.part.work"))
 	var rows [][]string
@@ -227,7 +228,7 @@ func proves(k shop.StepKind) bool {
 }
 
 // closing is how the tubes are packed and lifted, what is counted, and what went wrong.
-func (p *floor) closing() {
+func (p *travelling) closing() {
 	p.Heading(p.t("paper.part.crate"))
 	if s, ok := p.crate(p.Made, crateWide); ok {
 		p.Draw(svg.Write(s, svg.Style{}), "")
@@ -235,9 +236,23 @@ func (p *floor) closing() {
 	p.Pairs(p.figures(lifted...)...)
 	p.Text(p.t("paper.lifting"))
 	p.Heading(p.t("paper.part.counts"))
-	p.Blanks(p.t("paper.blank.good"), p.t("paper.blank.scrap"), p.t("paper.blank.rework"), p.t("paper.blank.growth"), p.t("paper.blank.seconds"))
+	p.Blanks(p.t("paper.blank.good"), p.t("paper.blank.scrap"), p.t("paper.blank.rework"), p.t("paper.blank.rejected"))
+	p.toMeasure()
 	p.Heading(p.t("paper.part.nonconforming"))
 	p.Blanks(p.t("paper.blank.what"), p.t("paper.blank.how_many"), p.t("paper.blank.decided"), p.t("paper.blank.signed"))
+}
+
+// toMeasure is where the floor writes what the record of it asks for, of as many tubes as anything is learned of.
+func (p *travelling) toMeasure() {
+	columns := []paper.Column{{Label: p.t("paper.column.tube"), Open: true}}
+	for _, c := range floor.Columns {
+		columns = append(columns, paper.Column{Label: p.t("floor." + c.ID), Open: true})
+	}
+	rows := make([][]string, floor.Least)
+	for i := range rows {
+		rows[i] = make([]string, len(columns))
+	}
+	p.Table(p.say(message.New("floor.measure", "tubes", floor.Least)), columns, rows)
 }
 
 // lifted are the figures by which a crate is packed, moved and stood.

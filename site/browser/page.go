@@ -133,6 +133,20 @@ func (p *Page) Before(script string) {
 	}
 }
 
+// NotInstallable says what keeps the browser from keeping the page as a program of its own.
+func (p *Page) NotInstallable() []string {
+	p.tb.Helper()
+	found, err := chromedp.Call(p.context, page.GetInstallabilityErrors, cdp.Empty{})
+	if err != nil {
+		p.tb.Fatalf("installable: %v", err)
+	}
+	var out []string
+	for _, one := range found.InstallabilityErrors {
+		out = append(out, one.ErrorID)
+	}
+	return out
+}
+
 // Reload loads the page again.
 func (p *Page) Reload() {
 	p.tb.Helper()

@@ -91,7 +91,7 @@ func (a *assets) askedByScripts() map[string]string {
 		}
 	}
 	maps.DeleteFunc(asked, func(name, _ string) bool {
-		return !slices.ContainsFunc([]string{".wasm.gz", ".json", ".html", "language.txt", "js/plots.js"}, func(ending string) bool { return strings.HasSuffix(name, ending) })
+		return !slices.ContainsFunc([]string{".gz", ".json", ".html", "language.txt", "licences.txt", "js/plots.js"}, func(ending string) bool { return strings.HasSuffix(name, ending) })
 	})
 	return asked
 }

@@ -81,19 +81,25 @@ func kind(entry, worker string) []string {
 
 // bundleWorker returns the worker's script as a JSON string: workers start from a blob, and at once, without a file to wait for.
 func bundleWorker(built *assets) (string, error) {
-	if _, err := esbuild(built, "--format=iife", "--target=es2022", workerScript, "--entry-names=[name]"); err != nil {
+	text, err := bundleText(built, workerScript)
+	if err != nil {
 		return "", err
 	}
-	file := filepath.Join(built.folder, path.Base(workerScript))
+	literal, err := json.Marshal(text)
+	return string(literal), err
+}
+
+// bundleText packs an entry point as a plain script, with all that it imports, and returns its text.
+func bundleText(built *assets, entry string) (string, error) {
+	if _, err := esbuild(built, "--format=iife", "--target=es2022", entry, "--entry-names=[name]"); err != nil {
+		return "", err
+	}
+	file := filepath.Join(built.folder, path.Base(entry))
 	text, err := os.ReadFile(file)
 	if err != nil {
 		return "", err
 	}
-	literal, err := json.Marshal(string(text))
-	if err != nil {
-		return "", err
-	}
-	return string(literal), os.Remove(file)
+	return string(text), os.Remove(file)
 }
 
 // bundleServiceWorker comes last, since the service worker holds the build's name and the list of all files. Its own name

@@ -53,7 +53,7 @@ func readLanguages(pattern string) ([]language, error) {
 }
 
 // renderLanguages writes the pages and the charts of each language, and returns the name of the build.
-func renderLanguages(built *assets, languages []language, pages []string) (string, error) {
+func renderLanguages(built *assets, languages []language, pages []string, scripts singleScripts) (string, error) {
 	indexes := make([]string, len(languages))
 	for i := range languages {
 		l := &languages[i]
@@ -69,6 +69,15 @@ func renderLanguages(built *assets, languages []language, pages []string) (strin
 			return "", err
 		}
 		if err := l.built.addHashed("charts.json", options); err != nil {
+			return "", err
+		}
+		if err := writeManifest(*l); err != nil {
+			return "", err
+		}
+		if err := writeShell(*l, scripts); err != nil {
+			return "", err
+		}
+		if err := writeSingle(*l); err != nil {
 			return "", err
 		}
 		for _, page := range pages { // in order of the alphabet: index.html, which names the others, comes last

@@ -9,6 +9,9 @@ import (
 	"path/filepath"
 	"sync"
 	"time"
+
+	"finwright/core/document"
+	"finwright/core/shop"
 )
 
 const source = "site"
@@ -67,13 +70,23 @@ func fill(built *assets, languages []language) error {
 	if err := writeLicences(built, packages); err != nil {
 		return err
 	}
+	// Under names of their own: other programs look for them there.
+	for name, schema := range map[string][]byte{"design.schema.json": document.Schema(), "shop.schema.json": shop.Schema()} {
+		if err := built.add(name, name, schema); err != nil {
+			return err
+		}
+	}
 	if err := built.copyHashed("icon.svg"); err != nil {
 		return err
 	}
 	if err := writeHeadersExample(built); err != nil {
 		return err
 	}
-	name, err := renderLanguages(built, languages, pages)
+	scripts, err := bundleSingle(built)
+	if err != nil {
+		return err
+	}
+	name, err := renderLanguages(built, languages, pages, scripts)
 	if err != nil {
 		return err
 	}

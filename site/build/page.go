@@ -13,7 +13,7 @@ import (
 // policy is the content security policy of every document: own origin only, no inline script or style, and of eval
 // nothing but WebAssembly.
 const policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' data: blob:; " +
-	"font-src 'self'; connect-src 'self'; worker-src 'self' blob:; frame-src 'self'; base-uri 'none'; form-action 'none'"
+	"font-src 'self'; connect-src 'self'; worker-src 'self' blob:; frame-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'"
 
 // head is put first into every document. The last line tells the scripts under which name each file is served.
 var head = template.Must(template.New("head").Parse(`<head>

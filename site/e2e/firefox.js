@@ -1,6 +1,7 @@
 // Does the page's main job in Firefox, which headless has no WebGL2, so that the drawing is the picture. Arguments: the
 // program, the address of the page, a folder for what is saved, and two scripts that have workers try another origin: one for
-// the page, the other for a page without a policy, whose address is the last.
+// the page, the other for a page without a policy, whose address comes next; and the page as
+// one file.
 // Steps go to the output as they are done; whatever fails ends it.
 
 import assert from "node:assert/strict";
@@ -9,7 +10,7 @@ import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import puppeteer from "puppeteer-core";
 
-const [executablePath, address, folder, script, bareScript, bare] = process.argv.slice(2);
+const [executablePath, address, folder, script, bareScript, bare, single] = process.argv.slice(2);
 const PATIENCE = 60000; // ms
 
 const browser = await puppeteer.launch({
@@ -105,6 +106,23 @@ async function mainJob() {
   await page.close();
 }
 
+/** From a disk, without a host. */
+async function fromDisk() {
+  const { page, complaints } = await open();
+  await step("the page as one file does its job from a disk", async () => {
+    await page.goto(single);
+    await page.waitForFunction(marked("drawn"));
+    await type(page, "fin_height", "11 mm");
+    await shows(page, "fin_od", "47.40");
+    await page.click(id("section-heat"));
+    await page.waitForFunction(`document.querySelector('${id("methods")}').textContent.trim() !== ""`);
+    await page.reload();
+    await shows(page, "fin_od", "47.40");
+  });
+  assert.deepEqual(complaints, []);
+  await page.close();
+}
+
 /** What the workers of a page come to. @param {string} address @param {string} script @param {(page: any) => Promise<any>} begin */
 async function tried(address, script, begin) {
   const { page } = await open();
@@ -119,6 +137,7 @@ async function tried(address, script, begin) {
 
 try {
   await mainJob();
+  await fromDisk();
   await step("the page's worker reaches no other origin", async () => {
     const told = await tried(address, script, (page) => page.waitForFunction(marked("figures")));
     assert.deepEqual(told, { "/fetch": "refused", "/socket": "refused", "/import": "refused", "/script": "refused" });

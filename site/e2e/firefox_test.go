@@ -6,6 +6,7 @@ import (
 	"net/http/httptest"
 	"os"
 	"os/exec"
+	"path/filepath"
 	"slices"
 	"testing"
 
@@ -27,7 +28,11 @@ func TestFirefox(t *testing.T) {
 	t.Cleanup(server.Close)
 	other, barely, plain := newStranger(t), newStranger(t), newStranger(t)
 
-	job := exec.Command("node", "e2e/firefox.js", program, server.URL+base, t.TempDir(), tempted(other.URL), tempted(barely.URL), plain.URL)
+	single, err := filepath.Abs(filepath.Join(dist, "finwright.html"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	job := exec.Command("node", "e2e/firefox.js", program, server.URL+base, t.TempDir(), tempted(other.URL), tempted(barely.URL), plain.URL, "file://"+filepath.ToSlash(single))
 	job.Dir = site
 	output, err := job.CombinedOutput()
 	if err != nil {

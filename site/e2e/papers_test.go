@@ -171,8 +171,11 @@ func TestPapersAreIssued(t *testing.T) {
 	if after, n := printed(t, page, "paper-issued-again", "a4"); after != before || n != sheets {
 		t.Errorf("it prints otherwise:\n%s\nand was\n%s", after, before)
 	}
+	mark := browser.Eval[string](page, markSaid)
 	choose(page, id("papers-issued"), "")
 	page.Wait(sheetSays + `.includes("354.3 fins/m, 9 fpi")`)
+	page.Type(id("papers-mark"), mark)
+	page.Wait(element(id("papers-found")) + `.textContent.includes("It stands on a paper that was issued: Datasheet · D-17 · A")`)
 }
 
 // What is answered stays with its job: on all papers, on those of the item, or on one paper alone. A paper of what is not answered yet,
@@ -206,6 +209,22 @@ func TestPapersAsk(t *testing.T) {
 	enter(page, "fin_pitch", "9 fpi")
 	page.Wait(element(id("papers-found")) + `.textContent.startsWith("It is of no design here. Otherwise than the one in hand: design.")`)
 	page.Wait(sheetSays + `.includes("354.3 fins/m, 9 fpi")`)
+
+	// What came back from the floor is learned when somebody answers for it, and then the shop has it and says what was.
+	choose(page, id("papers-kind"), "record")
+	page.Wait(element(id("papers-measured")))
+	browser.Eval[any](page, `void ((many) => { many.value = "354; 57.1; 5625; 5625; 190\n".repeat(5) + "354; wide"; many.dispatchEvent(new Event("change")); })(`+element(id("papers-measured"))+`)`)
+	page.Wait(sheetSays + `.includes("line 6: Fin outside diameter")`)
+	browser.Eval[any](page, `void ((many) => { many.value = "354; 57.1; 5625; 5625; 190\n".repeat(5); many.dispatchEvent(new Event("change")); })(`+element(id("papers-measured"))+`)`)
+	page.Click(id("papers-accept-loading"))
+	page.Wait(element(id("papers-learned")) + `.textContent.startsWith("Say at")`)
+	page.Type(id("papers-learned_by"), "A. Turner")
+	page.Wait(sheetSays + `.includes("A. Turner")`)
+	page.Screenshot(shots, "papers-record")
+	page.Click(id("papers-accept-loading"))
+	page.Wait(element(id("papers-learned")) + `.textContent.startsWith("Accepted") && localStorage.getItem("finwright.shop").includes("Accepted by A. Turner")`)
+	choose(page, id("papers-kind"), "traveller")
+	page.Wait(`document.getElementById("papers-sheet").dataset.kind === "traveller"`)
 
 	enter(page, "tube_od", "wide")
 	waitState(page, "refused")

@@ -8,6 +8,7 @@ import (
 	"encoding/base64"
 	"encoding/json"
 	"io"
+	"os"
 	"strings"
 	"testing"
 
@@ -24,17 +25,27 @@ func customersLink(t *testing.T, page *browser.Page, button string) (link, unpac
 	t.Helper()
 	browser.Eval[bool](page, `(globalThis.copied = "", navigator.clipboard.writeText = async (text) => { copied = text; }, true)`)
 	page.Click(id(button))
-	page.Wait(`copied.includes("#o=")`)
-	_, packed, _ := strings.Cut(browser.Eval[string](page, "copied"), "#o=")
+	page.Wait(`copied.includes("#c=")`)
+	_, packed, _ := strings.Cut(browser.Eval[string](page, "copied"), "#c=")
 	deflated, err := base64.RawURLEncoding.DecodeString(packed)
 	if err != nil {
 		t.Fatal(err)
 	}
-	text, err := io.ReadAll(flate.NewReader(bytes.NewReader(deflated)))
+	text, err := io.ReadAll(flate.NewReaderDict(bytes.NewReader(deflated), usual(t)))
 	if err != nil {
 		t.Fatal(err)
 	}
-	return "#o=" + packed, string(text)
+	return "#c=" + packed, string(text)
+}
+
+// usual is what links take as read.
+func usual(t *testing.T) []byte {
+	t.Helper()
+	script, err := os.ReadFile("../js/usual.js")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return bytes.Split(script, []byte("`"))[1]
 }
 
 // ofTheHouse are texts that no outgoing form may have: the shop, its line, mark-up and file, who answers for entries, and its other money.

@@ -28,6 +28,7 @@ export interface Methods {
   paper: { args: PaperArgs; reply: Papered };
   paper_draw: { args: DrawingArgs; reply: DrawingOut };
   paper_find: { args: MarkArgs; reply: MarkedAt };
+  paper_learn: { args: LearnArgs; reply: Learned };
   paper_table: { args: TableArgs; reply: Tabled };
   receive: { args: ReceiveArgs; reply: Received };
   rows: { args: RowsArgs; reply: Listed };
@@ -413,6 +414,7 @@ export interface Papered {
   asks: ShownQuestion[];
   mark: string;
   not_yet?: string;
+  proposals?: ShownProposal[];
 }
 
 export interface DrawingArgs {
@@ -444,6 +446,24 @@ export interface MarkArgs {
 export interface MarkedAt {
   at: number;
   said: string;
+}
+
+export interface LearnArgs {
+  document: Document;
+  kind: string;
+  units: string;
+  answers: Record<string, string>;
+  day: string;
+  program: string;
+  stale?: boolean;
+  beside: Document[];
+  names: string[];
+  shop?: string;
+  thing: string;
+}
+
+export interface Learned {
+  shop: string;
 }
 
 export interface TableArgs {
@@ -1161,6 +1181,12 @@ export interface ShownQuestion {
   day?: boolean;
   choices?: NamedFigure[];
   else?: string;
+}
+
+export interface ShownProposal {
+  thing: string;
+  said: string;
+  why: string;
 }
 
 export interface Told {

@@ -18,13 +18,13 @@ export function today(now = new Date()) {
 }
 
 /**
- * @param {BlobPart} text
+ * @param {BlobPart | BlobPart[]} text
  * @param {string} filename
  * @param {string} type
  */
 export function download(text, filename, type) {
   const anchor = document.createElement("a");
-  anchor.href = URL.createObjectURL(new Blob([text], { type }));
+  anchor.href = URL.createObjectURL(new Blob([text].flat(), { type }));
   anchor.download = filename;
   anchor.click();
   URL.revokeObjectURL(anchor.href);

@@ -4,6 +4,7 @@
 // that browsers can read it which cannot read the rest; for one that is older still, the page says by itself that
 // nothing has begun.
 
+import { single } from "./assets.js";
 import { whyMissing } from "./loader.js";
 import { show, solved } from "./trouble.js";
 import { prepareWorker } from "./worker.js";
@@ -25,7 +26,7 @@ addEventListener(
   true,
 );
 
-if (location.protocol === "file:") show("page", "disk");
+if (location.protocol === "file:" && !single) show("page", "disk");
 else prepareWorker(WORKER);
 
 document.documentElement.dataset.begun = "";

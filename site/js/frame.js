@@ -52,4 +52,4 @@ addEventListener("error", failed);
 addEventListener("unhandledrejection", failed);
 document.addEventListener("webglcontextlost", failed, true);
 
-await start(await compile(asset("canvas.wasm.gz")));
+compile(asset("canvas.wasm.gz")).then(start); // as a plain script it has nobody to wait for it

@@ -2,8 +2,10 @@
 // Wires the page: the engine answers, the parts show. First the figures, then what takes longer to load.
 
 import { createAnswer } from "./answer.js";
+import { asset } from "./assets.js";
 import { createBusy } from "./busy.js";
 import { createCard } from "./card.js";
+import { brought, drop } from "./carried.js";
 import { createCases } from "./cases.js";
 import { createDeciding } from "./deciding.js";
 import { createDesign, keyOf } from "./design.js";
@@ -17,7 +19,7 @@ import { createHeat } from "./heat.js";
 import { createItems } from "./items.js";
 import { alone, saveable } from "./job.js";
 import { linkSameThings } from "./linked.js";
-import { copyLink, CUSTOMERS, dropFragment, fragment, pack, unpack, withdrawLink } from "./links.js";
+import { copyLink, CUSTOMERS, forCustomer, fragment, pack, unpack, withdrawLink } from "./links.js";
 import { LoadFailure, whyMissing } from "./loader.js";
 import { createMaking } from "./making.js";
 import { createShop } from "./shop.js";
@@ -162,12 +164,25 @@ const tools = createTools(design, answer, {
     const { text } = await engine.call("send", { ...inSight(design.history.entry), picked: usual(today()), shop: madeBy() });
     return copyLink(await pack(text, CUSTOMERS));
   },
+  async customerFile() {
+    await design.rest();
+    const { inSight, usual } = await import("./sent.js");
+    await saveFor(await engine.call("send", { ...inSight(design.history.entry), picked: usual(today()), shop: madeBy() }));
+  },
   async print() {
     await design.rest();
     await sheet.ready();
     window.print();
   },
 });
+/** The whole page in one file, with what was sent. @param {{text: string}} sent */
+async function saveFor({ text }) {
+  const { saveSingle } = await import("./single.js");
+  const { job, document } = design.history.entry;
+  const { filename } = await engine.call("filename", { kind: "page", name: job.head.reference || document.title, date: today() });
+  await saveSingle(await pack(text, CUSTOMERS), filename);
+}
+
 createCard(at("card"), async () => {
   const document = sheet.lastGood();
   return document ? engine.callLatest("card", "card", { document, shop: madeBy() }) : null;
@@ -245,6 +260,7 @@ const ways = createWays(
         hold: (on) => sheet.holdScale(on || at("hold-scale").getAttribute("aria-pressed") === "true"),
         keep: at("keep"),
         link: async (/** @type {string} */ text) => at("said").dataset[(await copyLink(await pack(text, CUSTOMERS))) ? "linked" : "linkHere"],
+        file: saveFor,
         print: async () => {
           await sheet.ready();
           window.print();
@@ -266,6 +282,8 @@ async function makePapers() {
     paper: (args) => engine.callLatest("paper", "paper", { ...args, shop: madeBy() }),
     table: (args) => engine.call("paper_table", { ...args, shop: madeBy() }),
     find: (args) => engine.callLatest("paper_find", "paper_find", { ...args, shop: madeBy() }),
+    learn: (args) => engine.call("paper_learn", { ...args, shop: madeBy() }),
+    use: shop.use,
     draw: (args) => engine.call("paper_draw", { ...args, shop: madeBy() }),
     save: download,
     shop: () => shop.text,
@@ -519,7 +537,7 @@ function sent(arrived) {
     if (arrived) sheet.behind(sentOutlines(), []);
   } else if (received) {
     notes.done("received", "received");
-    dropFragment(received.carried);
+    drop(received.carried);
     if (arrived) sheet.behind([], []);
   }
 }
@@ -527,7 +545,7 @@ function sent(arrived) {
 /** What was sent is this page's own work from now on, and its own shop is asked. */
 function takeOver() {
   if (!received) return;
-  dropFragment(received.carried);
+  drop(received.carried);
   received = null;
   notes.done("received", "received");
   document.body.removeAttribute("data-received");
@@ -635,14 +653,14 @@ const openLink = (carried) =>
   design.replace(async () => {
     const text = await unpack(carried);
     try {
-      if (carried.startsWith(CUSTOMERS)) return await receive(carried, text);
+      if (forCustomer(carried)) return await receive(carried, text);
       const reply = await engine.call("open", { text, link: true, ...sheet.area() });
-      dropFragment(carried);
+      drop(carried);
       notes.tell("link", "");
       return { reply, looked: true };
     } catch (error) {
       if (error instanceof LoadFailure) throw error; // it is tried again
-      dropFragment(carried);
+      drop(carried);
       // Who was sent a design must not take the one that is here for it.
       if (error instanceof EngineError) notes.tell("link", error.key === "open.newer" ? quarantine("design", text) : "linkLeft", error.message);
       throw error;
@@ -660,7 +678,7 @@ function orElse(instead) {
 /** The working copy, with what was entered and not answered; without that if it fails, then without the shop, and then without the copy. */
 async function begin() {
   const { saved, pending, work, looked } = await workingCopy();
-  const early = fragment() || pending.length || asides.size ? null : lastSeen(saved !== "", choices());
+  const early = brought() || pending.length || asides.size ? null : lastSeen(saved !== "", choices());
   if (early) pictured(() => foresee(early));
   design.keep(); // what has been entered meanwhile
   await shop.start(); // first: the shop goes with every question
@@ -680,7 +698,7 @@ async function begin() {
 }
 
 async function start() {
-  const link = fragment();
+  const link = brought();
   const begun = design.replace(begin, { goesOn: true }); // at once: what is entered from now on comes after it
   await (link ? openLink(link) : begun);
   performance.mark("finwright:figures");
@@ -705,5 +723,7 @@ addEventListener("hashchange", () => {
   const link = fragment();
   if (link) openLink(link);
 });
+
+for (const link of /** @type {NodeListOf<HTMLAnchorElement>} */ (document.querySelectorAll("a[data-part-link]"))) link.href = asset(link.dataset.partLink ?? ""); // of a page that is one file
 
 start();

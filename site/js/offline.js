@@ -2,11 +2,11 @@
 // Keeps the page for use without a network, and offers a newer build when all of it is there. Browsers allow it only over
 // https and on localhost.
 
-import { root } from "./assets.js";
+import { root, single } from "./assets.js";
 
 const family = `finwright ${root.pathname} `;
 const build = document.querySelector('meta[name="finwright-build"]')?.getAttribute("content");
-const able = window.isSecureContext && "serviceWorker" in navigator && Boolean(navigator.locks);
+const able = !single && window.isSecureContext && "serviceWorker" in navigator && Boolean(navigator.locks);
 
 const SOON = 15000; // ms until a newer build that has been asked for is left to the next visit
 

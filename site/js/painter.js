@@ -1,7 +1,7 @@
 // @ts-check
 // The page's side of the frame in which the drawing is painted. It may load anew at any time: then it gets everything again.
 
-import { asset } from "./assets.js";
+import { asset, read, single } from "./assets.js";
 
 const PATIENCE = 30000; // ms until a frame that does not answer is given up
 const TONES = ["paper", "ink", "grey"];
@@ -67,7 +67,8 @@ export function createPainter(root) {
         if (!canPaint()) return resolve(false);
         root.addEventListener("unpainted", () => resolve(false));
         root.addEventListener("painted", () => frame.classList.contains("painted") && resolve(true));
-        frame.src = asset("drawing.html");
+        if (single) frame.srcdoc = read("drawing.html");
+        else frame.src = asset("drawing.html");
         root.prepend(frame);
         coming = true;
         watch();

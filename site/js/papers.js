@@ -5,7 +5,7 @@ import { today } from "./files.js";
 import { whole } from "./job.js";
 import { hide, keyed, write } from "./keyed.js";
 import { layOut } from "./papers/blocks.js";
-import { issue, issuedOf } from "./store/issued.js";
+import { issue, issuedMarked, issuedOf } from "./store/issued.js";
 import { answersOf, keepAnswer } from "./store/papers.js";
 
 /**
@@ -16,6 +16,8 @@ import { answersOf, keepAnswer } from "./store/papers.js";
  *   paper: (args: Omit<Args, "shop">) => Promise<Papered | null>,
  *   table: (args: Omit<import("./api.js").TableArgs, "shop">) => Promise<import("./api.js").Tabled>,
  *   find: (args: {text: string, designs: import("./api.js").Document[], program: string}) => Promise<import("./api.js").MarkedAt | null>,
+ *   learn: (args: Omit<import("./api.js").LearnArgs, "shop">) => Promise<import("./api.js").Learned>,
+ *   use: (shop: string) => Promise<void>,
  *   draw: (args: Omit<import("./api.js").DrawingArgs, "shop">) => Promise<import("./api.js").DrawingOut>,
  *   save: (text: string, name: string, type: string) => void,
  *   note: (name: string) => void,
@@ -110,9 +112,36 @@ export function createPapers(root, sheet, design, program, act) {
     lay(kept ?? reply);
     write(said, kept ? said.dataset.kept.replace("{time}", kept.time.slice(0, 16).replace("T", " ")) : "");
     issuing.disabled = kept !== null;
+    propose(kept ? [] : (reply.proposals ?? []));
     const tables = reply.paper.blocks.filter(({ form }) => form === "table");
     table.replaceChildren(new Option(table.dataset.file, ""), ...tables.map(({ text, table }, i) => new Option(text || (table?.columns ?? []).map(({ label }) => label).join(", "), String(i))));
     table.disabled = tables.length === 0;
+  }
+
+  const [learns, learned] = ["learn", "learned"].map(at);
+  const showLearns = keyed(learns, (thing, /** @type {import("./api.js").ShownProposal} */ { why }) => {
+    const line = document.createElement("li");
+    const press = Object.assign(document.createElement("button"), { type: "button", textContent: learns.dataset.accept, disabled: why !== "" });
+    press.dataset.testid = `papers-accept-${thing}`;
+    press.addEventListener("click", async () => {
+      try {
+        await act.use((await act.learn({ ...asked(), thing: /** @type {any} */ (thing) })).shop);
+        write(learned, learns.dataset.accepted);
+      } catch (error) {
+        write(learned, act.reason(/** @type {Error} */ (error)));
+      }
+    });
+    line.append(document.createElement("span"), " ", press);
+    return line;
+  });
+
+  /** What the shop may learn is its owner's to accept. @param {import("./api.js").ShownProposal[]} list */
+  function propose(list) {
+    hide(learns, list.length === 0);
+    showLearns(list.map((one) => ({ ...one, id: one.thing })), (line, { said, why }) => {
+      write(line.querySelector("span"), [said, why].filter(Boolean).join(" "));
+      /** @type {HTMLButtonElement} */ (line.querySelector("button")).disabled = why !== "";
+    });
   }
 
   async function refresh() {
@@ -170,6 +199,7 @@ export function createPapers(root, sheet, design, program, act) {
     choice.addEventListener("change", () => {
       kept = null;
       issued.value = "";
+      write(learned, "");
       refresh();
     });
   }
@@ -204,7 +234,9 @@ export function createPapers(root, sheet, design, program, act) {
     try {
       const reply = await act.find({ text: mark.value, designs, program });
       if (!reply) return;
-      write(found, reply.said);
+      const out = await issuedMarked(mark.value.trim().toLowerCase()).catch(() => []); // without a database nothing was issued
+      const told = out.map(({ name, time }) => found.dataset.issued.replace("{name}", name).replace("{time}", time.slice(0, 10)));
+      write(found, [reply.said, ...told].join(" "));
       foundItem = reply.at > 0 ? ids[reply.at] : "";
       hide(take, !foundItem);
     } catch (error) {

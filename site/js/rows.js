@@ -2,14 +2,14 @@
 // What an item answers, kept with it: when the page is at rest the row of the one in hand, with the day, the program and the
 // shop. Opened later, what is answered otherwise than then is told.
 
-import { asset } from "./assets.js";
+import { versionOf } from "./assets.js";
 import { today } from "./files.js";
 
 const REST = 500; // ms without an answer
 const CHUNK = 100; // items that are asked for together; of more than that, other workers than the page's
 const MOST = 50; // lines of a list; how many more there are is said
 
-const build = asset("engine.wasm.gz").split("/").pop() ?? "";
+const build = versionOf("engine.wasm.gz");
 
 /**
  * @param {ReturnType<typeof import("./engine.js").createEngine>} engine

@@ -1,7 +1,7 @@
 // @ts-check
 // Drawing and plots: what is loaded after the first figures, and redrawn with every change.
 
-import { asset } from "./assets.js";
+import { asset, single } from "./assets.js";
 import { letters } from "./letters.js";
 import { timed } from "./spent.js";
 
@@ -23,8 +23,10 @@ const PAPER = { width: 700, height: 360 }; // px of the printer's drawing: as wi
 export function createSheet(drawingRoot, paper, plotsRoot, mapQuantity, engine, design, sections, more, fit, { onFailure, onResize }) {
   const drawingScript = import("./drawing.js"); // they come while the engine starts
   drawingScript.catch(() => {}); // told when it is needed
-  fetchEarly({ rel: "modulepreload", href: asset("js/plots.js") });
-  fetchEarly({ rel: "preload", href: asset("charts.json"), as: "fetch", crossOrigin: "anonymous" });
+  if (!single) {
+    fetchEarly({ rel: "modulepreload", href: asset("js/plots.js") });
+    fetchEarly({ rel: "preload", href: asset("charts.json"), as: "fetch", crossOrigin: "anonymous" });
+  }
   /** @type {ReturnType<typeof import("./drawing.js").createDrawing> | null} */ let drawing = null;
   /** @type {Awaited<ReturnType<typeof import("./plots.js").createPlots>> | null} */ let plots = null;
   /** @type {{document: import("./api.js").Document, view: import("./api.js").Page} | null} */ let good = null; // the last document that could be measured, with its view

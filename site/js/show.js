@@ -27,9 +27,10 @@ const HOLDS = 30; // days that a price holds, until somebody says otherwise
  *   hold: (on: boolean) => void,
  *   keep: HTMLButtonElement,
  *   link: (text: string) => Promise<string>,
+ *   file: (sent: {text: string}) => Promise<void>,
  *   print: () => Promise<void>,
  *   failed: (error: Error) => void,
- * }} act  link: puts a link where it can be sent from, and says where; received: what a customer's link brought, while it is in hand; hold: the drawing's scales stay
+ * }} act  link: puts a link where it can be sent from, and says where; file: saves the whole page with it; received: what a customer's link brought, while it is in hand; hold: the drawing's scales stay
  */
 export function createShow(root, design, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
@@ -173,6 +174,11 @@ export function createShow(root, design, act) {
     if (!reply) return;
     write(at("show-done"), await act.link(reply.text));
     setTimeout(() => write(at("show-done"), ""), SAID);
+  });
+  at("show-file").addEventListener("click", async () => {
+    await design.rest();
+    const reply = await act.send({ ...inSight(design.history.entry), picked: picked() }).catch(act.failed);
+    if (reply) await act.file(reply);
   });
   at("show-sheet").addEventListener("click", async () => {
     await design.rest();

@@ -1,7 +1,7 @@
 // @ts-check
 // The line of tools above the sheet: name, units, undo, examples, files, link.
 
-import { asset } from "./assets.js";
+import { versionOf } from "./assets.js";
 import { today } from "./files.js";
 import { asideable, typed } from "./form.js";
 
@@ -13,12 +13,12 @@ function onEachPage(place, text) {
 }
 
 /** The version of the program, as it stands in its file's name. */
-export const programVersion = () => asset("engine.wasm.gz").split(".").at(-3) ?? "";
+export const programVersion = () => versionOf("engine.wasm.gz").split(".").at(-3) ?? "";
 
 /**
  * @param {ReturnType<typeof import("./design.js").createDesign>} design
  * @param {{whole: boolean}} answer whether the figures belong to the entries
- * @param {{example: (id: string) => void, save: () => Promise<boolean>, link: () => Promise<boolean>, customerLink: () => Promise<boolean>, print: () => Promise<void>}} act
+ * @param {{example: (id: string) => void, save: () => Promise<boolean>, link: () => Promise<boolean>, customerLink: () => Promise<boolean>, customerFile: () => Promise<void>, print: () => Promise<void>}} act
  */
 export function createTools(design, answer, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
@@ -47,6 +47,10 @@ export function createTools(design, answer, act) {
   });
   at("link").addEventListener("click", async () => say((await act.link()) ? "linked" : "linkHere"));
   at("customer-link").addEventListener("click", async () => say((await act.customerLink()) ? "linked" : "linkHere"));
+  at("customer-file").addEventListener("click", async () => {
+    await act.customerFile();
+    say("filed");
+  });
   at("print").addEventListener("click", act.print);
   const [printed, whose] = [at("printed"), at("whose")];
   const version = programVersion();

@@ -25,6 +25,7 @@ const begun = (globalThis.begun ??= { modules: {} });
  */
 async function give(program, worker, broken, onProgress) {
   const { modules } = begun;
+  if (!has(`${program}.wasm.gz`)) program = "engine"; // a page that is one file has no use for a part of it
   if (modules[program]) return worker.postMessage({ module: await modules[program] });
   const build = (/** @type {ReadableStream<Uint8Array>} */ file, /** @type {boolean} */ packed) => compiledIn(worker, file, packed);
   const module = (modules[program] = Promise.race([broken, compile(asset(`${program}.wasm.gz`), { again: begun.failed, onProgress, build })]));

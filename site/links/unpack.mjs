@@ -5,7 +5,8 @@ import { deflateRawSync } from "node:zlib";
 import { pack, unpack } from "../js/links.js";
 
 const MOST = 1 << 20;
-const PREFIX = "d=";
+const PREFIXES = ["l=", "c=", "d=", "o="]; // the last two as earlier builds made them
+let PREFIX = "l=";
 const [seed, first, count] = process.argv.slice(2).map(Number);
 
 /** Random numbers below a limit, from seed and index alone. */
@@ -81,6 +82,7 @@ process.on("unhandledRejection", (reason) => failed(`${at}: nobody caught ${reas
 for (let index = first; index < first + count; index++) {
   const next = below(index);
   at = `case ${index}`;
+  PREFIX = PREFIXES[next(PREFIXES.length)];
   try {
     const why = await (index % 500 === 499 ? bomb(next) : kinds[index % kinds.length](next));
     if (why) failed(`${at}: ${why}`);

@@ -46,14 +46,15 @@ func (c Caching) header(name string) string {
 
 // types holds the media types that a machine's own table may lack.
 var types = map[string]string{
-	".css":   "text/css; charset=utf-8",
-	".gz":    "application/octet-stream",
-	".html":  "text/html; charset=utf-8",
-	".js":    "text/javascript; charset=utf-8",
-	".svg":   "image/svg+xml",
-	".txt":   "text/plain; charset=utf-8",
-	".woff":  "font/woff",
-	".woff2": "font/woff2",
+	".css":         "text/css; charset=utf-8",
+	".gz":          "application/octet-stream",
+	".html":        "text/html; charset=utf-8",
+	".js":          "text/javascript; charset=utf-8",
+	".svg":         "image/svg+xml",
+	".txt":         "text/plain; charset=utf-8",
+	".webmanifest": "application/manifest+json",
+	".woff":        "font/woff",
+	".woff2":       "font/woff2",
 }
 
 var hashed = regexp.MustCompile(`\.[A-Z0-9]{8}\.`)

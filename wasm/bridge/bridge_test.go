@@ -165,6 +165,7 @@ func TestFilename(t *testing.T) {
 		{"design", "Oil cooler 1/2", "Oil-cooler-1-2-2026-11-27.design.json"},
 		{"design", "", "finned-tube-2026-11-27.design.json"},
 		{"shop", "Our works", "Our-works-2026-11-27.shop.json"},
+		{"page", "Oil cooler 1/2", "Oil-cooler-1-2-2026-11-27.html"},
 	} {
 		var got struct{ Filename string }
 		if e := ask(t, "filename", map[string]any{"kind": c.kind, "name": c.name, "date": "2026-11-27"}, &got); e != "" || got.Filename != c.want {

@@ -91,6 +91,8 @@ func encodeWhole(e *encoder, answer any) {
 		encodeDrawingOut(e, &v)
 	case markedAt:
 		encodeMarkedAt(e, &v)
+	case learned:
+		encodeLearned(e, &v)
 	case tabled:
 		encodeTabled(e, &v)
 	case received:
@@ -625,6 +627,14 @@ func encodePapered(e *encoder, v *papered) {
 		e.key("not_yet")
 		e.string(v.NotYet)
 	}
+	if len(v.Proposals) > 0 {
+		e.key("proposals")
+		e.open('[')
+		for i := range v.Proposals {
+			encodeShownProposal(e, &v.Proposals[i])
+		}
+		e.close(']')
+	}
 	e.close('}')
 }
 
@@ -643,6 +653,13 @@ func encodeMarkedAt(e *encoder, v *markedAt) {
 	e.whole(v.At)
 	e.key("said")
 	e.string(v.Said)
+	e.close('}')
+}
+
+func encodeLearned(e *encoder, v *learned) {
+	e.open('{')
+	e.key("shop")
+	e.string(v.Shop)
 	e.close('}')
 }
 
@@ -1741,6 +1758,17 @@ func encodeShownQuestion(e *encoder, v *report.ShownQuestion) {
 		e.key("else")
 		e.string(v.Else)
 	}
+	e.close('}')
+}
+
+func encodeShownProposal(e *encoder, v *report.ShownProposal) {
+	e.open('{')
+	e.key("thing")
+	e.string(string(v.Thing))
+	e.key("said")
+	e.string(v.Said)
+	e.key("why")
+	e.string(v.Why)
 	e.close('}')
 }
 

@@ -93,7 +93,7 @@ func save(a saveArgs) (saved, error) {
 }
 
 type filenameArgs struct {
-	Kind string `json:"kind"` // "design" or "shop"
+	Kind string `json:"kind"` // "design", "shop" or "page"
 	Name string `json:"name"`
 	Date string `json:"date"` // the page's day, as 2026-11-27
 }
@@ -108,7 +108,11 @@ func filename(a filenameArgs) (named, error) {
 	if !texts().Has(other) {
 		return named{}, fmt.Errorf("bridge: files of %q", a.Kind)
 	}
-	name, ok := document.FileName(a.Name, texts().Text(other), a.Date, "."+a.Kind+".json")
+	ending := "." + a.Kind + ".json"
+	if a.Kind == "page" {
+		ending = ".html"
+	}
+	name, ok := document.FileName(a.Name, texts().Text(other), a.Date, ending)
 	if !ok {
 		return named{}, fmt.Errorf("bridge: date %q", a.Date)
 	}

@@ -13,6 +13,7 @@ import (
 	"finwright/core/paper"
 	"finwright/core/report"
 	"finwright/core/shop"
+	"finwright/core/shop/floor"
 	"finwright/core/units"
 )
 
@@ -37,6 +38,8 @@ type papered struct {
 	Mark  string                 `json:"mark"`
 
 	NotYet string `json:"not_yet,omitempty"` // why it cannot be issued as it stands
+
+	Proposals []report.ShownProposal `json:"proposals,omitempty"` // what the shop may learn of what came back from the floor
 }
 
 // makePaper makes a paper.
@@ -45,7 +48,39 @@ func makePaper(a paperArgs) (papered, error) {
 	if err != nil {
 		return papered{}, err
 	}
-	return papered{w.Paper(a.Kind), w.Asks(a.Kind), w.Mark.String(), w.NotYet()}, nil
+	out := papered{Paper: w.Paper(a.Kind), Asks: w.Asks(a.Kind), Mark: w.Mark.String(), NotYet: w.NotYet()}
+	if a.Kind == paper.Record {
+		out.Proposals = w.Proposals()
+	}
+	return out, nil
+}
+
+// learnArgs accept a proposal.
+type learnArgs struct {
+	paperArgs
+	Thing floor.Thing `json:"thing"`
+}
+
+// learned is the shop's file with it.
+type learned struct {
+	Shop string `json:"shop"`
+}
+
+// learn makes the change of the shop's file that was proposed.
+func learn(a learnArgs) (learned, error) {
+	w, err := a.papers()
+	if err != nil {
+		return learned{}, err
+	}
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return learned{}, err
+	}
+	next, why := w.Learn(a.Thing, c)
+	if !why.None() {
+		return learned{}, told{Message: why}
+	}
+	return learned{string(next.Save())}, nil
 }
 
 func (a *paperArgs) check() error {

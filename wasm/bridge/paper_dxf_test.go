@@ -103,6 +103,7 @@ func TestExchangeIsTrue(t *testing.T) {
 			t.Fatal(err)
 		}
 		things, layers := readDXF(t, got.Text)
+		crated := 0
 		var diameters []float64
 		long, area, finned := 0.0, 0.0, 0.0
 		dims := 0
@@ -115,6 +116,9 @@ func TestExchangeIsTrue(t *testing.T) {
 			switch e.is {
 			case "CIRCLE":
 				diameters = append(diameters, 2*e.number(40))
+				if e.layer == "CRATE" {
+					crated++
+				}
 			case "POLYLINE":
 				if e.values[70] != "1" || len(e.corners) < 3 {
 					t.Errorf("%s: an outline of %d corners is open", c.ID, len(e.corners))
@@ -146,6 +150,10 @@ func TestExchangeIsTrue(t *testing.T) {
 				}
 			}
 		}
+		packing := paperOf(t, c.Document(), paper.Packing, nil).Paper
+		if per := pairOf(t, packing, "per_crate"); crated != 2*per {
+			t.Errorf("%s: %d circles in a crate of %d tubes", c.ID, crated, per)
+		}
 		tube := &in.Tube
 		for _, want := range []units.Length{tube.OD, tube.FinOD(), tube.InsideOD()} {
 			if !slices.ContainsFunc(diameters, func(d float64) bool { return math.Abs(d-want.Millimetres()) < 1e-5 }) {
@@ -160,7 +168,7 @@ func TestExchangeIsTrue(t *testing.T) {
 		if area < 4*blade*0.9 || area > 4*(blade+tube.Fin.Strip.Millimetres()*tube.Pitch().Millimetres()*2.2)*1.1 {
 			t.Errorf("%s: %g mm2 of fin in section, a blade has %g", c.ID, area, blade)
 		}
-		if dims < 8 || blocks["*D1"] < 4 {
+		if dims < 10 || blocks["*D1"] < 4 {
 			t.Errorf("%s: %d dimensions, the first of %d things", c.ID, dims, blocks["*D1"])
 		}
 		if !strings.Contains(got.Text, "Not for pressure design.") || !strings.HasSuffix(got.Name, ".dxf") {
@@ -176,4 +184,23 @@ func TestExchangeIsTrue(t *testing.T) {
 	if e := ask(t, "paper_draw", map[string]any{"document": saying(cases.First(), "tube_od", "wide"), "kind": paper.Datasheet, "format": "dxf", "units": "si", "answers": map[string]string{}, "day": "2026-11-28", "program": "1", "beside": []any{}, "names": []string{}}, &none); e == "" {
 		t.Error("a tube that cannot be measured is drawn")
 	}
+}
+
+// pairOf is the number that a paper says of a figure.
+func pairOf(t *testing.T, p paper.Paper, figure string) int {
+	t.Helper()
+	for _, b := range p.Blocks {
+		for _, one := range b.Pairs {
+			if one.Figure != figure {
+				continue
+			}
+			n, err := strconv.Atoi(one.Value)
+			if err != nil {
+				t.Fatalf("%s is %q", figure, one.Value)
+			}
+			return n
+		}
+	}
+	t.Fatalf("%s does not say %s", p.Title, figure)
+	return 0
 }

@@ -59,6 +59,7 @@ func Whole() {
 		"paper":       with[paperArgs, papered](makePaper),
 		"paper_table": with[tableArgs, tabled](paperTable),
 		"paper_draw":  with[drawingArgs, drawingOut](drawOut),
+		"paper_learn": with[learnArgs, learned](learn),
 		"paper_find":  with[markArgs, markedAt](findMark),
 	})
 	encodeMore, planWhole, drawPlan = encodeWhole, design.Make, wholeMaking

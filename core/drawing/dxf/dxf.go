@@ -25,6 +25,7 @@ const (
 	Centre Layer = "CENTRE"
 	Dims   Layer = "DIMENSIONS"
 	Notes  Layer = "NOTES"
+	Crate  Layer = "CRATE"
 )
 
 // layers are all of them: colour of the usual palette, and line type.
@@ -32,7 +33,7 @@ var layers = []struct {
 	name   Layer
 	colour int
 	line   string
-}{{Tube, 7, solid}, {Fin, 5, solid}, {Weld, 1, solid}, {Hidden, 8, hidden}, {Centre, 3, centre}, {Dims, 2, solid}, {Notes, 7, solid}}
+}{{Tube, 7, solid}, {Fin, 5, solid}, {Weld, 1, solid}, {Hidden, 8, hidden}, {Centre, 3, centre}, {Dims, 2, solid}, {Notes, 7, solid}, {Crate, 6, solid}}
 
 const (
 	solid  = "CONTINUOUS"

@@ -69,7 +69,7 @@ func FitGrowth(tubes []shop.Measured, of tube.FinType) (share, scatter float64) 
 		}
 	}
 	s := math.Sqrt(rest / (n - 1))
-	return share, student95(int(n)-1) * s * math.Sqrt((1+1/n)*n/xx)
+	return share, Student95(int(n)-1) * s * math.Sqrt((1+1/n)*n/xx)
 }
 
 // lengthening returns the bare length under the fins and by how much it grew.
@@ -78,12 +78,12 @@ func lengthening(m *shop.Measured) (bare, grown float64) {
 	return float64(m.Finned) - grown, grown
 }
 
-// student95 returns the two-sided 95 % point of Student's t, by Fisher's expansion
+// Student95 returns the two-sided 95 % point [-] of Student's t, by Fisher's expansion
 // about the normal's from 4 degrees of freedom on.
 //
 // Valid: 1 or more degrees of freedom; within 0.5 %.
 // Source: Abramowitz and Stegun 26.7.5, from memory, and the first three entries of the table.
-func student95(freedom int) float64 {
+func Student95(freedom int) float64 {
 	if freedom < 4 {
 		return [...]float64{12.706, 4.303, 3.182}[freedom-1]
 	}

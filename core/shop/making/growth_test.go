@@ -43,7 +43,7 @@ func TestGuessUntilMeasured(t *testing.T) {
 // Student's t by a table: 2.776, 2.571, 2.228, 2.086, 2.042 for 4, 5, 10, 20 and 30 degrees of freedom.
 func TestStudent(t *testing.T) {
 	for freedom, want := range map[int]float64{1: 12.706, 2: 4.303, 3: 3.182, 4: 2.776, 5: 2.571, 10: 2.228, 20: 2.086, 30: 2.042} {
-		near(t, "t", student95(freedom), want, 0.005)
+		near(t, "t", Student95(freedom), want, 0.005)
 	}
 }
 

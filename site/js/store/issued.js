@@ -36,6 +36,16 @@ export async function issuedOf(work) {
   return (await db.getAllFromIndex("papers", "work", IDBKeyRange.bound([work], [work, []]))).reverse();
 }
 
+/** Those that bear a fingerprint, of whatever job. @param {string} mark @returns {Promise<Issued[]>} */
+export async function issuedMarked(mark) {
+  const db = await database();
+  const found = [];
+  for (let cursor = await db.transaction("papers").store.openCursor(); cursor; cursor = await cursor.continue()) {
+    if (cursor.value.mark === mark) found.push(cursor.value);
+  }
+  return found;
+}
+
 /** Keeps a paper. @param {Issued} issued @returns {Promise<boolean>} whether it was not there yet: what is issued stays as it is */
 export async function issue(issued) {
   const db = await database();

@@ -2,7 +2,7 @@
 // What the page shows until its engine answers: the view that it was last left with, or, where there is neither saved work nor
 // a choice of the user's, the one that the build has written into it. It is data, of which texts and paths are set as such.
 
-import { asset } from "../assets.js";
+import { versionOf } from "../assets.js";
 import { parsed, read, SPARE, write } from "./local.js";
 import { savedShop, shopMark } from "./shop.js";
 import { mark } from "./slot.js";
@@ -11,7 +11,7 @@ import { mark } from "./slot.js";
 /** @typedef {{headline: string[], section: string}} Choices */
 
 /** Of which work, shop, build and language a view is. @param {Choices} choices */
-const stamp = ({ headline, section }) => JSON.stringify([mark(), shopMark(), asset("engine.wasm.gz"), document.documentElement.lang, headline, section]);
+const stamp = ({ headline, section }) => JSON.stringify([mark(), shopMark(), versionOf("engine.wasm.gz"), document.documentElement.lang, headline, section]);
 
 /**
  * @param {boolean} saved whether this tab goes on with saved work

@@ -3,7 +3,7 @@
 // engine is asked, so that nothing that was entered hangs on an answer. A slot belongs to the tab that holds its lock. It holds
 // what belongs to all items; each of these has a key of its own, and only those that changed are written.
 
-import { asset } from "../assets.js";
+import { versionOf } from "../assets.js";
 import { composed, dropItems, setOf, syncItems, writeItem, writeItems } from "./items.js";
 import { allLeft, described, leave } from "./left.js";
 import { keys, newId, parsed, read, remove, write } from "./local.js";
@@ -158,7 +158,7 @@ export function keepWorking({ job, hand, document, looked, changed, pending }) {
   const text = JSON.stringify({
     ...{ format, version: Number(version), item: hand, work, revision: ++revision, looked: looked && pending.length === 0 },
     ...{ head: job.head, base: job.base, by: job.by, set, count: job.order.length, pending },
-    ...{ name: document.title, time: new Date().toISOString(), build: asset("engine.wasm.gz").split("/").pop() },
+    ...{ name: document.title, time: new Date().toISOString(), build: versionOf("engine.wasm.gz") },
   });
   const refused = write(SLOT + slot, text);
   if (refused) {
