@@ -53,6 +53,21 @@ func RowAndTally(in field.Input) (Row, Tally, error) {
 	return row, s.tally(), nil
 }
 
+// LineAndTally is RowAndTally of an order of which nothing is said but the tube: there is no bank to be rated, so that the line alone judges. The
+// row has no figures.
+func LineAndTally(in field.Input) (Row, Tally) {
+	w := workplaces.Get().(*workplace)
+	defer workplaces.Put(w)
+	w.in, w.heat = in, Heat{}
+	row := Row{State: figure.Good}
+	row.remark(formNotices(&w.in, judgeShape(&w.in)))
+	m := brief(&w.in, &w.heat)
+	row.Line = m.Line.Name
+	row.remark(m.notices())
+	s := sources{Production: &m, in: &w.in, heat: &w.heat}
+	return row, s.tally()
+}
+
 func (s *sources) tally() Tally {
 	n := s.in.Job.Quantity
 	t := Tally{

@@ -174,6 +174,9 @@ export interface ShownEnquiry {
   names: EnquiryName[];
   heads: EnquiryName[];
   items: ShownEntry[];
+  cells: EnquiryCell[];
+  entries: EnquiryEntry[];
+  designs: number[][];
   doubts: ShownDoubt[];
   asks: ShownAsk[];
   left: Leftover[];
@@ -207,6 +210,8 @@ export interface EnquirySheet {
 
 export interface EnquiryTotalsArgs {
   tallies: Tally[];
+  counts: number[];
+  refused: number;
   provisional: number;
   units: string;
   shop?: string;
@@ -1007,12 +1012,26 @@ export interface EnquiryName {
 
 export interface ShownEntry {
   mark: string;
+  title: string;
   source: string;
-  cells: EnquiryCell[];
+  cells: number[];
   open: number;
   unread: string[];
   refused: string;
-  design: Differences;
+  design: number;
+}
+
+export interface EnquiryCell {
+  field: string;
+  text: string;
+  shown: string;
+  why: string;
+}
+
+export interface EnquiryEntry {
+  field: string;
+  text: string;
+  origin: string;
 }
 
 export interface ShownDoubt {
@@ -1531,14 +1550,6 @@ export interface Rings {
 export interface CarriedLabel {
   id: string;
   text: string;
-}
-
-export interface EnquiryCell {
-  field: string;
-  text: string;
-  shown: string;
-  why: string;
-  from: string;
 }
 
 export interface Bought {

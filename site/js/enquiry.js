@@ -6,9 +6,9 @@ import { createColumns } from "./enquiry/columns.js";
 import { createDoubts } from "./enquiry/doubts.js";
 import { modelOf, tableOf } from "./enquiry/model.js";
 import { Refused, textOf } from "./enquiry/file.js";
+import { createRatings } from "./enquiry/ratings.js";
 import { createGrid } from "./grid/grid.js";
 import { download } from "./files.js";
-import { differences, whole } from "./job.js";
 import { hide, write } from "./keyed.js";
 import { Cancelled } from "./pool.js";
 import { newId } from "./store/local.js";
@@ -16,13 +16,11 @@ import { newId } from "./store/local.js";
 /**
  * @typedef {import("./api.js").Methods} Methods
  * @typedef {import("./api.js").ShownEnquiry} Enquiry
- * @typedef {import("./api.js").Differences} Differences
  * @typedef {Pick<import("./api.js").EnquiryArgs, "columns" | "decided" | "edits">} Settled  what was told, settled and typed since the text was read first
- * @typedef {{row: import("./api.js").ShownPriced, tally: import("./api.js").Tally}} Rated
  * @typedef {{
  *   ask: <M extends "enquiry_totals" | "enquiry_job" | "enquiry_csv">(method: M, args: Methods[M]["args"]) => Promise<Methods[M]["reply"]>,
- *   rate: (list: Omit<Methods["enquiry_rows"]["args"], "shop">[], onReply: (reply: Methods["enquiry_rows"]["reply"], index: number) => void) => {done: Promise<unknown>, cancel: () => void},
- *   read: (args: Methods["enquiry_read"]["args"]) => {done: Promise<Enquiry[]>, cancel: () => void},
+ *   rate: import("./enquiry/ratings.js").Rate,
+ *   read: (args: Methods["enquiry_read"]["args"], hear: (share: number) => void) => {done: Promise<Enquiry[]>, cancel: () => void},
  *   sheet: (args: Methods["enquiry_sheet"]["args"]) => {done: Promise<Methods["enquiry_sheet"]["reply"][]>, cancel: () => void},
  *   open: (text: string) => Promise<import("./design.js").Reply>,
  *   shop: () => string,
@@ -32,7 +30,6 @@ import { newId } from "./store/local.js";
  */
 
 const SHOWN = 200_000; // letters of a file that stand in the box
-const [LEAST, MOST] = [4, 100]; // items that are rated at a time
 
 /** @param {HTMLElement} root @param {HTMLElement} beside @param {ReturnType<typeof import("./design.js").createDesign>} design @param {Act} act */
 export function createEnquiry(root, beside, design, act) {
@@ -43,24 +40,11 @@ export function createEnquiry(root, beside, design, act) {
   let place = 0; // of them
   let source = ""; // the text that was read
   let taken = ""; // the work whose items these are
-  /** @type {Map<string, Rated>} */ const rated = new Map();
+  const ratings = createRatings(act.rate);
   /** @type {{cancel: () => void} | null} */ let running = null;
   let round = 0;
 
   const job = () => (taken && design.history.job?.work === taken ? design.history.job : null);
-
-  /** The design of an item: that of the job, once they are its items. @param {number} i @returns {Differences | null} */
-  function designOf(i) {
-    const held = job();
-    const item = held?.items.get(String(i + 1));
-    if (held && shown) return item ? differences(whole(held.base, item.design), shown.base) : null;
-    return shown?.items[i].design ?? null;
-  }
-  const keyOf = (/** @type {Differences} */ one) => JSON.stringify([one.fields, one.spans, shown?.base.units, act.shop()]);
-  const ratedOf = (/** @type {number} */ i) => {
-    const one = designOf(i);
-    return one ? rated.get(keyOf(one)) : undefined;
-  };
 
   const grid = createGrid(at("grid"), {
     async enter(changes) {
@@ -74,7 +58,7 @@ export function createEnquiry(root, beside, design, act) {
     },
     focus: inHand,
   });
-  const model = () => modelOf(shown, { root, rated: ratedOf, held: job() });
+  const model = () => modelOf(shown, { root, rated: ratings.at, held: job() });
   const columns = createColumns(root, at("columns").tBodies[0], (list) => settle({ columns: list }));
   const doubts = createDoubts(at("doubts"), at("asks"), (decision) => settle({ decided: [...(steps[place].decided ?? []), decision] }));
 
@@ -114,7 +98,8 @@ export function createEnquiry(root, beside, design, act) {
   const readAll = () =>
     busy(async () => {
       progress.removeAttribute("value");
-      running = act.read({ text: source, units: design.history.current?.units ?? "si", ...steps[place] });
+      progress.max = 1;
+      running = act.read({ text: source, units: design.history.current?.units ?? "si", ...steps[place] }, (share) => (progress.value = share));
       const mine = round;
       const [reply] = await /** @type {ReturnType<Act["read"]>} */ (running).done;
       if (mine !== round) return;
@@ -127,32 +112,17 @@ export function createEnquiry(root, beside, design, act) {
   async function rateAll() {
     if (!shown) return;
     const { base, items } = shown;
-    /** @type {Map<string, Differences>} */ const missing = new Map();
-    for (let i = 0; i < items.length; i++) {
-      const one = designOf(i);
-      if (one && !rated.has(keyOf(one))) missing.set(keyOf(one), one);
-    }
-    const list = [...missing];
-    const size = Math.min(MOST, Math.max(LEAST, Math.ceil(list.length / 8)));
-    const chunks = Array.from({ length: Math.ceil(list.length / size) }, (_, i) => list.slice(i * size, (i + 1) * size));
-    progress.max = Math.max(1, list.length);
-    progress.value = 0;
+    ratings.of(shown, job(), act.shop());
     const mine = round;
-    if (chunks.length) {
-      running = act.rate(chunks.map((chunk) => ({ base, designs: chunk.map(([, one]) => one) })), ({ rows, tallies }, index) => {
-        chunks[index].forEach(([key], i) => rated.set(key, { row: rows[i], tally: tallies[i] }));
-        progress.value += rows.length;
-      });
-      await /** @type {ReturnType<Act["rate"]>} */ (running).done;
-    }
+    running = ratings.run((done, of) => {
+      progress.max = Math.max(1, of);
+      progress.value = done;
+    });
+    await /** @type {ReturnType<Act["rate"]>} */ (running).done;
     if (mine !== round || !shown) return;
     grid.show(model());
-    const found = items.flatMap(({ refused }, i) => {
-      const one = ratedOf(i);
-      return one ? [refused ? { ...one.tally, refused: true } : one.tally] : []; // what is not made here has no price
-    });
     const open = items.filter((item) => item.open > 0).length; // also of items of the job: that settles nothing
-    const reply = await act.ask("enquiry_totals", { tallies: found, provisional: open, units: base.units, shop: act.shop() });
+    const reply = await act.ask("enquiry_totals", { ...ratings.tallies(), provisional: open, units: base.units, shop: act.shop() });
     if (mine !== round) return;
     totals.tBodies[0].replaceChildren(
       ...reply.totals.map(({ id, label, value, unit, note }) => {
@@ -190,7 +160,7 @@ export function createEnquiry(root, beside, design, act) {
     const item = shown?.items[grid.at.row];
     take.disabled = !item || !job();
     if (!item) return write(row, "");
-    const verdict = ratedOf(grid.at.row)?.row;
+    const verdict = ratings.at(grid.at.row)?.row;
     const unread = item.unread.length ? (root.dataset.unread ?? "").replace("{words}", item.unread.map((word) => `“${word}”`).join(", ")) : "";
     const why = shown ? model().cell(grid.at.row, grid.at.column).error : "";
     write(row, [why, item.refused, verdict?.refused || verdict?.why, (root.dataset.words ?? "").replace("{words}", item.source), unread].filter(Boolean).join(" "));
@@ -200,6 +170,7 @@ export function createEnquiry(root, beside, design, act) {
   function begin(came) {
     source = came;
     [steps, place, taken] = [[{}], 0, ""];
+    ratings.forget();
     write(notes, "");
     return readAll();
   }
@@ -234,18 +205,19 @@ export function createEnquiry(root, beside, design, act) {
   });
   letter.addEventListener("click", () => shown && act.copy(shown.letter));
   csv.addEventListener("click", async () => {
-    const reply = await act.ask("enquiry_csv", { rows: tableOf(model(), root, ratedOf) });
+    const reply = await act.ask("enquiry_csv", { rows: tableOf(model(), root, ratings.at) });
     download(reply.text, "enquiry.csv", "text/csv");
   });
   make.addEventListener("click", async () => {
-    if (!shown) return;
+    const from = shown;
+    if (!from) return;
     const head = { ...design.history.job.head, reference: "", revision: "" };
-    const { text } = await act.ask("enquiry_job", { base: shown.base, designs: shown.items.map((item) => item.design), head });
+    const { text } = await act.ask("enquiry_job", { base: from.base, designs: from.items.map((_, i) => ratings.read(from, i)), head });
     const work = newId();
     await design.replace(async () => ({ reply: await act.open(text), work }));
     if (design.history.job?.work === work) {
       taken = work;
-      write(said, `${shown.said} ${root.dataset.made}`);
+      write(said, `${from.said} ${root.dataset.made}`);
     }
     refresh();
   });

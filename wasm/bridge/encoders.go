@@ -470,6 +470,28 @@ func encodeShownEnquiry(e *encoder, v *report.ShownEnquiry) {
 		encodeShownEntry(e, &v.Items[i])
 	}
 	e.close(']')
+	e.key("cells")
+	e.open('[')
+	for i := range v.Cells {
+		encodeEnquiryCell(e, &v.Cells[i])
+	}
+	e.close(']')
+	e.key("entries")
+	e.open('[')
+	for i := range v.Entries {
+		encodeEnquiryEntry(e, &v.Entries[i])
+	}
+	e.close(']')
+	e.key("designs")
+	e.open('[')
+	for _, v0 := range v.Designs {
+		e.open('[')
+		for _, v1 := range v0 {
+			e.whole(v1)
+		}
+		e.close(']')
+	}
+	e.close(']')
 	e.key("doubts")
 	e.open('[')
 	for i := range v.Doubts {
@@ -1474,12 +1496,14 @@ func encodeShownEntry(e *encoder, v *report.ShownEntry) {
 	e.open('{')
 	e.key("mark")
 	e.string(v.Mark)
+	e.key("title")
+	e.string(v.Title)
 	e.key("source")
 	e.string(v.Source)
 	e.key("cells")
 	e.open('[')
-	for i := range v.Cells {
-		encodeEnquiryCell(e, &v.Cells[i])
+	for _, v0 := range v.Cells {
+		e.whole(v0)
 	}
 	e.close(']')
 	e.key("open")
@@ -1493,7 +1517,31 @@ func encodeShownEntry(e *encoder, v *report.ShownEntry) {
 	e.key("refused")
 	e.string(v.Refused)
 	e.key("design")
-	encodeDifferences(e, &v.Design)
+	e.whole(v.Design)
+	e.close('}')
+}
+
+func encodeEnquiryCell(e *encoder, v *report.EnquiryCell) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	e.key("text")
+	e.string(v.Text)
+	e.key("shown")
+	e.string(v.Shown)
+	e.key("why")
+	e.string(v.Why)
+	e.close('}')
+}
+
+func encodeEnquiryEntry(e *encoder, v *report.EnquiryEntry) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	e.key("text")
+	e.string(v.Text)
+	e.key("origin")
+	e.string(string(v.Origin))
 	e.close('}')
 }
 
@@ -2615,56 +2663,6 @@ func encodeCarriedLabel(e *encoder, v *report.CarriedLabel) {
 	e.close('}')
 }
 
-func encodeEnquiryCell(e *encoder, v *report.EnquiryCell) {
-	e.open('{')
-	e.key("field")
-	e.string(v.Field)
-	e.key("text")
-	e.string(v.Text)
-	e.key("shown")
-	e.string(v.Shown)
-	e.key("why")
-	e.string(v.Why)
-	e.key("from")
-	e.string(v.From)
-	e.close('}')
-}
-
-func encodeDifferences(e *encoder, v *document.Differences) {
-	e.open('{')
-	if v.Title != nil {
-		e.key("title")
-		e.string(*v.Title)
-	}
-	if v.Mark != nil {
-		e.key("mark")
-		e.string(*v.Mark)
-	}
-	if v.Units != nil {
-		e.key("units")
-		e.string(string(*v.Units))
-	}
-	if len(v.Fields) > 0 {
-		e.key("fields")
-		e.open('{')
-		for _, k := range keys(v.Fields) {
-			v0 := v.Fields[k]
-			e.name(k)
-			encodeEntry(e, &v0)
-		}
-		e.close('}')
-	}
-	if v.Spans != nil {
-		e.key("spans")
-		e.open('[')
-		for i := range *v.Spans {
-			encodeSpan(e, &(*v.Spans)[i])
-		}
-		e.close(']')
-	}
-	e.close('}')
-}
-
 func encodeBought(e *encoder, v *design.Bought) {
 	e.open('{')
 	e.key("metal")
@@ -3214,6 +3212,41 @@ func encodeCustom(e *encoder, v *plots.Custom) {
 		e.number(v0)
 	}
 	e.close(']')
+	e.close('}')
+}
+
+func encodeDifferences(e *encoder, v *document.Differences) {
+	e.open('{')
+	if v.Title != nil {
+		e.key("title")
+		e.string(*v.Title)
+	}
+	if v.Mark != nil {
+		e.key("mark")
+		e.string(*v.Mark)
+	}
+	if v.Units != nil {
+		e.key("units")
+		e.string(string(*v.Units))
+	}
+	if len(v.Fields) > 0 {
+		e.key("fields")
+		e.open('{')
+		for _, k := range keys(v.Fields) {
+			v0 := v.Fields[k]
+			e.name(k)
+			encodeEntry(e, &v0)
+		}
+		e.close('}')
+	}
+	if v.Spans != nil {
+		e.key("spans")
+		e.open('[')
+		for i := range *v.Spans {
+			encodeSpan(e, &(*v.Spans)[i])
+		}
+		e.close(']')
+	}
 	e.close('}')
 }
 

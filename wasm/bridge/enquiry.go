@@ -2,12 +2,15 @@ package bridge
 
 import (
 	"errors"
+	"slices"
 	"strconv"
+	"sync/atomic"
 
 	"finwright/core/csv"
 	"finwright/core/design"
 	"finwright/core/document"
 	"finwright/core/enquiry"
+	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/report"
@@ -28,7 +31,7 @@ func readEnquiry(a enquiryArgs) (report.ShownEnquiry, error) {
 	if a.Units != units.SI && a.Units != units.US {
 		return report.ShownEnquiry{}, errors.New("bridge: no such units")
 	}
-	e, err := enquiry.Text(a.Text, a.Columns)
+	e, err := readOnce(a.Text, a.Columns)
 	if refused := (*enquiry.Refusal)(nil); errors.As(err, &refused) {
 		return report.ShownEnquiry{}, told{Message: message.New(refused.Key, "most", refused.Most)}
 	}
@@ -44,6 +47,35 @@ func readEnquiry(a enquiryArgs) (report.ShownEnquiry, error) {
 	base := document.New()
 	base.Units = a.Units
 	return writerIn(a.Units).Enquiry(&e, wrong, base), nil
+}
+
+// readText is an enquiry as it was read, before anything of it was settled.
+type readText struct {
+	text    string
+	columns []enquiry.HeadColumn
+	enquiry enquiry.Enquiry
+}
+
+// readLast is what was read last: what is settled and typed comes with the same text again.
+var readLast atomic.Pointer[readText]
+
+// readOnce reads a text, unless it was the last to be read.
+func readOnce(text string, columns []enquiry.HeadColumn) (enquiry.Enquiry, error) {
+	if last := readLast.Load(); last != nil && last.text == text && slices.EqualFunc(last.columns, columns, sameHead) {
+		return last.enquiry.Clone(), nil
+	}
+	readLast.Store(nil) // two would take twice the room
+	e, err := enquiry.Text(text, columns, Done)
+	if err == nil {
+		readLast.Store(&readText{text, columns, e})
+		e = e.Clone()
+	}
+	return e, err
+}
+
+// sameHead reports whether columns are taken for the same.
+func sameHead(a, b enquiry.HeadColumn) bool {
+	return a.Head == b.Head && a.Column == b.Column && a.Skipped == b.Skipped && a.Guessed == b.Guessed
 }
 
 // enquiryRowsArgs are some items' designs, as differences from one base.
@@ -81,7 +113,7 @@ func rateEnquiry(a enquiryRowsArgs) (enquiryRows, error) {
 		if err == nil {
 			in.MadeBy(&c)
 			var row design.Row
-			if row, out.Tallies[i], err = design.RowAndTally(in); err == nil {
+			if row, out.Tallies[i], err = itemRow(in, x); err == nil {
 				out.Rows[i] = w.Priced(row, &out.Tallies[i])
 				out.Tallies[i].Refused = row.State == figure.No
 				continue
@@ -96,8 +128,21 @@ func rateEnquiry(a enquiryRowsArgs) (enquiryRows, error) {
 	return out, nil
 }
 
+// itemRow judges and plans an item. Heat is looked at where the customer says something of it.
+func itemRow(in field.Input, x document.Differences) (design.Row, design.Tally, error) {
+	for id := range x.Fields {
+		if f, ok := field.Find(id); ok && f.OfHeat() {
+			return design.RowAndTally(in)
+		}
+	}
+	row, tally := design.LineAndTally(in)
+	return row, tally, nil
+}
+
 type enquiryTotalsArgs struct {
 	Tallies     []design.Tally `json:"tallies"`
+	Counts      []int          `json:"counts"`      // of each: items that are so
+	Refused     int            `json:"refused"`     // items that are not made here
 	Provisional int            `json:"provisional"` // items whose price rests on a reading that is not settled
 	Units       units.System   `json:"units"`
 	Shop        string         `json:"shop,omitempty"`
@@ -113,8 +158,16 @@ func sumEnquiry(a enquiryTotalsArgs) (enquiryTotals, error) {
 		return enquiryTotals{}, err
 	}
 	var sum design.Sum
-	for _, t := range a.Tallies {
-		sum.Add(t)
+	if len(a.Counts) != len(a.Tallies) {
+		return enquiryTotals{}, errors.New("bridge: a tally without its count")
+	}
+	for i, t := range a.Tallies {
+		for range min(a.Counts[i], enquiry.MostRows) {
+			sum.Add(t)
+		}
+	}
+	for range min(a.Refused, enquiry.MostRows) {
+		sum.Add(design.Tally{Refused: true})
 	}
 	w := writerIn(a.Units)
 	w.Currency = c.Currency

@@ -18,6 +18,7 @@ const garbage = 400
 func Forever() {
 	debug.SetGCPercent(garbage)
 	message.Missing = func(what string) { js.Global().Get("console").Call("error", "serve: no text for "+what) }
+	bridge.Done = func(share float64) { js.Global().Call("postMessage", map[string]any{"share": share}) }
 	call := js.FuncOf(func(_ js.Value, args []js.Value) any {
 		return string(bridge.Call(args[0].String(), []byte(args[1].String())))
 	})

@@ -13,13 +13,13 @@ const ASIDE = 2; // columns before those of what items say
 
 /**
  * @param {Enquiry | null} enquiry
- * @param {{root: HTMLElement, rated: (i: number) => import("../enquiry.js").Rated | undefined, held: import("../job.js").Job | null}} of
+ * @param {{root: HTMLElement, rated: (i: number) => import("./ratings.js").Rated | undefined, held: import("../job.js").Job | null}} of
  *   held: the job whose items these have become
  * @returns {Model}
  */
 export function modelOf(enquiry, { root, rated, held }) {
   const heads = enquiry?.heads ?? [];
-  const items = enquiry?.items ?? [];
+  const { items = [], cells = [] } = enquiry ?? {};
   const choicesOf = (/** @type {string} */ field) => heads.find(({ id }) => id === field)?.choices ?? [];
 
   /** What the job's item says, where it is one. @param {number} row @param {string} field */
@@ -47,7 +47,7 @@ export function modelOf(enquiry, { root, rated, held }) {
         const refused = !found?.shown || found.state === "no" || items[row].refused;
         return { ...none, shown: refused ? NONE : `${found.shown}${sure}` };
       }
-      const { field, text, shown, why } = items[row].cells[column - ASIDE];
+      const { field, text, shown, why } = cells[items[row].cells[column - ASIDE]];
       const now = heldText(row, field);
       const choices = choicesOf(field);
       if (now !== undefined && now !== text) return { key: "", text: now, shown: choices.find(({ id }) => id === now)?.text ?? now, error: "", choices };
@@ -60,7 +60,7 @@ export function modelOf(enquiry, { root, rated, held }) {
  * The grid as rows of texts, with its heads: the price as a number, its currency in its head, and whether it is provisional beside it.
  * @param {Model} model
  * @param {HTMLElement} root
- * @param {(i: number) => import("../enquiry.js").Rated | undefined} rated
+ * @param {(i: number) => import("./ratings.js").Rated | undefined} rated
  */
 export function tableOf(model, root, rated) {
   const unit = model.rows.map((_, row) => rated(row)?.row.shown.split(" ").at(-1)).find(Boolean) ?? "";

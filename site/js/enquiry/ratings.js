@@ -1,0 +1,93 @@
+// @ts-check
+// What decides of each item: rated by the pool, once for all items that have one design, and not again while it stays as it is.
+
+import { differences, whole } from "../job.js";
+
+/**
+ * @typedef {import("../api.js").ShownEnquiry} Enquiry
+ * @typedef {import("../api.js").Differences} Differences
+ * @typedef {import("../job.js").Job} Job
+ * @typedef {{row: import("../api.js").ShownPriced, tally: import("../api.js").Tally}} Rated
+ * @typedef {(list: {base: import("../api.js").Document, designs: Differences[]}[], onReply: (reply: import("../api.js").Methods["enquiry_rows"]["reply"], index: number) => void) => {done: Promise<unknown>, cancel: () => void}} Rate
+ */
+
+const [LEAST, MOST] = [4, 50]; // items that are rated at a time
+
+/** @param {Rate} rate */
+export function createRatings(rate) {
+  /** @type {Map<string, Rated>} by key, for one shop and one system of units */ const known = new Map();
+  let judgedBy = "";
+  /** @type {Enquiry | null} */ let shown = null;
+  /** @type {Job | null} whose items these are */ let held = null;
+  /** @type {string[]} of the items; empty: it is no longer in the job */ let keys = [];
+  /** @type {WeakMap<object, string>} of designs of the job */ const keysOfJob = new WeakMap();
+
+  /** An item as the customer's words have it. @param {Enquiry} enquiry @param {number} i @returns {Differences} */
+  function read({ entries, designs, items }, i) {
+    const { design, mark, title } = items[i];
+    return { ...(title && { title }), mark, fields: Object.fromEntries(designs[design].map((at) => [entries[at].field, { text: entries[at].text, origin: entries[at].origin }])) };
+  }
+
+  /** That of the job, once they are its items. @param {number} i @returns {Differences | null} */
+  function designOf(i) {
+    if (!shown || !held) return shown && read(shown, i);
+    const item = held.items.get(String(i + 1));
+    return item ? differences(whole(held.base, item.design), shown.base) : null;
+  }
+
+  /** @param {number} i */
+  function keyInJob(i) {
+    const item = held?.items.get(String(i + 1));
+    if (!item) return "";
+    const key = keysOfJob.get(item.design) ?? keyOf(Object.entries(designOf(i)?.fields ?? {}).map(([field, { text }]) => `${field} ${text}`), designOf(i)?.spans);
+    keysOfJob.set(item.design, key);
+    return key;
+  }
+
+  return {
+    designOf, read,
+
+    /** What is to be rated from now on. @param {Enquiry} enquiry @param {Job | null} job @param {string} shop */
+    of(enquiry, job, shop) {
+      const by = JSON.stringify([enquiry.base.units, shop]);
+      if (by !== judgedBy) known.clear();
+      [shown, held, judgedBy] = [enquiry, job, by];
+      const texts = enquiry.entries.map(({ field, text }) => `${field} ${text}`);
+      const ofDesigns = job ? [] : enquiry.designs.map((list) => keyOf(list.map((at) => texts[at])));
+      keys = enquiry.items.map(({ design }, i) => (job ? keyInJob(i) : ofDesigns[design]));
+    },
+    /** @param {number} i */
+    at: (i) => known.get(keys[i]),
+    forget: () => known.clear(),
+
+    /** Rates what has no row yet. @param {(done: number, of: number) => void} hear */
+    run(hear) {
+      const first = new Map(keys.map((key, i) => [key, i])); // an item of each
+      first.delete("");
+      const missing = [...first].filter(([key]) => !known.has(key));
+      const size = Math.min(MOST, Math.max(LEAST, Math.ceil(missing.length / 8)));
+      const chunks = Array.from({ length: Math.ceil(missing.length / size) }, (_, i) => missing.slice(i * size, (i + 1) * size));
+      const base = /** @type {Enquiry} */ (shown).base;
+      let done = 0;
+      hear(0, missing.length);
+      return rate(chunks.map((chunk) => ({ base, designs: chunk.map(([, i]) => ({ ...designOf(i), mark: undefined, title: undefined })) })), ({ rows, tallies }, index) => {
+        chunks[index].forEach(([key], i) => known.set(key, { row: rows[i], tally: tallies[i] }));
+        hear((done += rows.length), missing.length);
+      });
+    },
+
+    /** What the items add to the totals: each tally once, with how many there are of it, and how many are not made here. */
+    tallies() {
+      /** @type {Map<string, number>} */ const counts = new Map();
+      let refused = 0;
+      keys.forEach((key, i) => {
+        if (shown?.items[i].refused && key) refused++;
+        else if (known.has(key)) counts.set(key, (counts.get(key) ?? 0) + 1);
+      });
+      return { tallies: [...counts.keys()].map((key) => /** @type {Rated} */ (known.get(key)).tally), counts: [...counts.values()], refused };
+    },
+  };
+}
+
+/** What a design says, as one text: designs of one text are rated alike. @param {string[]} entries @param {import("../api.js").Span[]} [spans] */
+const keyOf = (entries, spans = []) => [...entries].sort().join("\n") + JSON.stringify(spans);
