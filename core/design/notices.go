@@ -1,6 +1,8 @@
 package design
 
 import (
+	"slices"
+
 	"math"
 
 	"finwright/core/field"
@@ -24,12 +26,11 @@ func Idle(efficiency float64) bool { return units.Above(GoodEfficiency, efficien
 
 // notices remarks on a design that can be evaluated.
 func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Notice {
-	return append(formNotices(in, judged), surfaceNotices(in, s)...)
+	return slices.Concat(orderNotices(in), formNotices(in, judged), surfaceNotices(in, s))
 }
 
-// formNotices remarks on the order and the tube, whatever it is to do.
-func formNotices(in *field.Input, judged []verdict.Verdict) []Notice {
-	out := orderNotices(in)
+// formNotices remarks on the tube, whatever it is to do.
+func formNotices(in *field.Input, judged []verdict.Verdict) (out []Notice) {
 	t := &in.Tube
 	add := func(state figure.State, field, fig, key string, pairs ...any) {
 		out = append(out, Notice{State: state, Field: field, Figure: fig, Message: message.New(key, pairs...)})

@@ -187,7 +187,8 @@ export interface ShownEnquiry {
 
 export interface EnquiryRowsArgs {
   base: Document;
-  designs: Differences[];
+  entries: EnquiryEntry[];
+  designs: EnquiryDesign[];
   shop?: string;
 }
 
@@ -1053,6 +1054,12 @@ export interface ShownAsk {
 export interface Leftover {
   row: number;
   text: string;
+}
+
+export interface EnquiryDesign {
+  entries: number[];
+  units?: string;
+  spans?: Span[];
 }
 
 export interface ShownPriced {

@@ -80,9 +80,33 @@ func sameHead(a, b enquiry.HeadColumn) bool {
 
 // enquiryRowsArgs are some items' designs, as differences from one base.
 type enquiryRowsArgs struct {
-	Base    document.Document      `json:"base"`
-	Designs []document.Differences `json:"designs"`
-	Shop    string                 `json:"shop,omitempty"`
+	Base    document.Document     `json:"base"`
+	Entries []report.EnquiryEntry `json:"entries"` // of all designs, each once
+	Designs []enquiryDesign       `json:"designs"`
+	Shop    string                `json:"shop,omitempty"`
+}
+
+// enquiryDesign is what a design says otherwise than the base.
+type enquiryDesign struct {
+	Entries []int            `json:"entries"` // by their places
+	Units   *units.System    `json:"units,omitempty"`
+	Spans   *[]document.Span `json:"spans,omitempty"`
+}
+
+// differences lays the designs out.
+func (a *enquiryRowsArgs) differences() ([]document.Differences, error) {
+	out := make([]document.Differences, len(a.Designs))
+	for i, d := range a.Designs {
+		out[i] = document.Differences{Units: d.Units, Spans: d.Spans, Fields: make(map[string]document.Entry, len(d.Entries))}
+		for _, at := range d.Entries {
+			if at < 0 || at >= len(a.Entries) {
+				return nil, errors.New("bridge: no such entry")
+			}
+			e := &a.Entries[at]
+			out[i].Fields[e.Field] = document.Entry{Text: e.Text, Origin: e.Origin}
+		}
+	}
+	return out, nil
 }
 
 // enquiryRows is a row of each, and what it adds to the totals.
@@ -102,14 +126,18 @@ func rateEnquiry(a enquiryRowsArgs) (enquiryRows, error) {
 	if len(a.Designs) == 0 {
 		return out, nil
 	}
-	if err := document.CheckJob(jobWith(a.Base, a.Designs, document.Head{})); err != nil {
+	designs, err := a.differences()
+	if err == nil {
+		err = document.CheckJob(jobWith(a.Base, designs, document.Head{}))
+	}
+	if err != nil {
 		return out, err
 	}
-	for i, x := range a.Designs {
-		d := a.Base.With(x)
-		w := writer(d)
-		w.Currency = c.Currency
-		in, err := design.Read(d)
+	w := writer(a.Base)
+	w.Currency = c.Currency
+	base := design.ReadBase(a.Base)
+	for i, x := range designs {
+		in, err := base.Read(x)
 		if err == nil {
 			in.MadeBy(&c)
 			var row design.Row

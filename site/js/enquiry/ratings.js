@@ -8,7 +8,7 @@ import { differences, whole } from "../job.js";
  * @typedef {import("../api.js").Differences} Differences
  * @typedef {import("../job.js").Job} Job
  * @typedef {{row: import("../api.js").ShownPriced, tally: import("../api.js").Tally}} Rated
- * @typedef {(list: {base: import("../api.js").Document, designs: Differences[]}[], onReply: (reply: import("../api.js").Methods["enquiry_rows"]["reply"], index: number) => void) => {done: Promise<unknown>, cancel: () => void}} Rate
+ * @typedef {(list: Omit<import("../api.js").EnquiryRowsArgs, "shop">[], onReply: (reply: import("../api.js").Methods["enquiry_rows"]["reply"], index: number) => void) => {done: Promise<unknown>, cancel: () => void}} Rate
  */
 
 const [LEAST, MOST] = [4, 50]; // items that are rated at a time
@@ -70,7 +70,7 @@ export function createRatings(rate) {
       const base = /** @type {Enquiry} */ (shown).base;
       let done = 0;
       hear(0, missing.length);
-      return rate(chunks.map((chunk) => ({ base, designs: chunk.map(([, i]) => ({ ...designOf(i), mark: undefined, title: undefined })) })), ({ rows, tallies }, index) => {
+      return rate(chunks.map((chunk) => ({ base, ...shared(chunk.map(([, i]) => designOf(i) ?? {})) })), ({ rows, tallies }, index) => {
         chunks[index].forEach(([key], i) => known.set(key, { row: rows[i], tally: tallies[i] }));
         hear((done += rows.length), missing.length);
       });
@@ -87,6 +87,22 @@ export function createRatings(rate) {
       return { tallies: [...counts.keys()].map((key) => /** @type {Rated} */ (known.get(key)).tally), counts: [...counts.values()], refused };
     },
   };
+}
+
+/** Designs as they are asked for: each entry once. @param {Differences[]} list */
+function shared(list) {
+  /** @type {Map<string, number>} */ const places = new Map();
+  /** @type {import("../api.js").EnquiryEntry[]} */ const entries = [];
+  const designs = list.map(({ fields = {}, units, spans }) => ({
+    entries: Object.entries(fields).map(([field, { text, origin }]) => {
+      const key = `${field} ${origin} ${text}`;
+      if (!places.has(key)) places.set(key, entries.push({ field, text, origin }) - 1);
+      return /** @type {number} */ (places.get(key));
+    }),
+    ...(units && { units }),
+    ...(spans && { spans }),
+  }));
+  return { entries, designs };
 }
 
 /** What a design says, as one text: designs of one text are rated alike. @param {string[]} entries @param {import("../api.js").Span[]} [spans] */
