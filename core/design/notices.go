@@ -1,9 +1,8 @@
 package design
 
 import (
-	"slices"
-
 	"math"
+	"slices"
 
 	"finwright/core/field"
 	"finwright/core/figure"

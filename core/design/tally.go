@@ -4,6 +4,7 @@ import (
 	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/shop"
 	"finwright/core/shop/making"
 	"finwright/core/units"
 )
@@ -21,6 +22,15 @@ type Tally struct {
 	Price    float64 `json:"price"`  // [money]
 	Refused  bool    `json:"refused,omitempty"`
 	Unpriced bool    `json:"unpriced,omitempty"`
+	Work     *Work   `json:"work,omitempty"` // where it was asked for
+}
+
+// AddWork adds to the tally of an order what it has in common with others, of a day on which it is ordered.
+func (t *Tally) AddWork(in field.Input, today shop.Day) {
+	m := brief(&in, &Heat{})
+	if w, ok := workOf(&m.Plan, m.Line.Name, in.Shop, today); ok {
+		t.Work = &w
+	}
 }
 
 // Bought is the strip that an order takes.

@@ -71,10 +71,11 @@ type EnquiryEntry struct {
 
 // EnquiryCell is what an item says of one head.
 type EnquiryCell struct {
-	Field string `json:"field"`
-	Text  string `json:"text"` // as it may be edited
-	Shown string `json:"shown"`
-	Why   string `json:"why"` // why it is a guess, or why what was typed cannot be used
+	Field string   `json:"field"`
+	Text  string   `json:"text"` // as it may be edited
+	Shown string   `json:"shown"`
+	SI    *float64 `json:"si,omitempty"` // of a number, to be ordered by
+	Why   string   `json:"why"`          // why it is a guess, or why what was typed cannot be used
 }
 
 // ShownDoubt is one kind of doubt of some items: which of two readings is meant.
@@ -193,6 +194,8 @@ func (w Writer) restsOn(c *enquiry.HeadColumn) string {
 func (w Writer) reading(name, text string) string {
 	f, ok := field.Find(name)
 	switch {
+	case text == "":
+		return ""
 	case ok && f.Choice != nil && slices.Contains(f.Choices(), text):
 		return w.Texts.Text(f.ChoiceKey(text))
 	case name == enquiry.Seam:

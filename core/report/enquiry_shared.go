@@ -15,7 +15,6 @@ type shared struct {
 	w       Writer
 	out     *ShownEnquiry
 	said    map[saidCell]int
-	cells   map[EnquiryCell]int
 	entries map[EnquiryEntry]int
 	designs map[string]int
 	key     []byte
@@ -28,7 +27,7 @@ type saidCell struct {
 }
 
 func newShared(w Writer, out *ShownEnquiry) *shared {
-	return &shared{w: w, out: out, said: map[saidCell]int{}, cells: map[EnquiryCell]int{}, entries: map[EnquiryEntry]int{}, designs: map[string]int{}}
+	return &shared{w: w, out: out, said: map[saidCell]int{}, entries: map[EnquiryEntry]int{}, designs: map[string]int{}}
 }
 
 // entry prints an item.
@@ -50,7 +49,7 @@ func (s *shared) entry(x *enquiry.Entry) ShownEntry {
 	for i, h := range s.out.Heads {
 		r, ok := x.Find(h.ID)
 		if !ok {
-			out.Cells[i] = s.cell(EnquiryCell{Field: h.ID})
+			out.Cells[i] = s.reading(&enquiry.Reading{Field: h.ID})
 			continue
 		}
 		if len(r.Doubts) > 0 {
@@ -75,6 +74,9 @@ func (s *shared) reading(r *enquiry.Reading) int {
 	at, ok := s.said[key]
 	if !ok {
 		cell := EnquiryCell{Field: r.Field, Text: r.Text, Shown: s.w.reading(r.Field, r.Text)}
+		if si, ok := enquiry.Size(r.Field, r.Text); ok {
+			cell.SI = &si
+		}
 		if d := key.doubt; d.Kind != "" {
 			cell.Why = s.w.say(message.New("enquiry.guess."+d.Kind, "first", cell.Shown, "second", s.w.second(r.Field, d)))
 		}
@@ -84,8 +86,11 @@ func (s *shared) reading(r *enquiry.Reading) int {
 	return at
 }
 
-// cell is the place of a cell.
-func (s *shared) cell(c EnquiryCell) int { return onceIn(c, s.cells, &s.out.Cells) }
+// cell adds a cell, and returns its place.
+func (s *shared) cell(c EnquiryCell) int {
+	s.out.Cells = append(s.out.Cells, c)
+	return len(s.out.Cells) - 1
+}
 
 // design is the place of a design's differences, mark and title aside.
 func (s *shared) design(x document.Differences) int {

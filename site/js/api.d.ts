@@ -7,11 +7,13 @@ export interface Methods {
   compare: { args: CompareArgs; reply: Comparison };
   conventions: { args: ConventionsArgs; reply: ShownConventions };
   edit: { args: EditArgs; reply: Reply };
-  enquiry_csv: { args: EnquiryCSVArgs; reply: Saved };
+  enquiry_csv: { args: EnquiryTableArgs; reply: Saved };
+  enquiry_group: { args: EnquiryGroupArgs; reply: ShownGroups };
   enquiry_job: { args: EnquiryJobArgs; reply: Saved };
   enquiry_read: { args: EnquiryArgs; reply: ShownEnquiry };
   enquiry_rows: { args: EnquiryRowsArgs; reply: EnquiryRows };
   enquiry_sheet: { args: EnquirySheetArgs; reply: EnquirySheet };
+  enquiry_table: { args: EnquiryTableArgs; reply: EnquiryTable };
   enquiry_totals: { args: EnquiryTotalsArgs; reply: EnquiryTotals };
   example: { args: ExampleArgs; reply: Reply };
   filename: { args: FilenameArgs; reply: Named };
@@ -147,12 +149,31 @@ export interface Reply {
   view: Page;
 }
 
-export interface EnquiryCSVArgs {
-  rows: string[][];
+export interface EnquiryTableArgs {
+  columns: string[];
+  cells: EnquiryCell[];
+  items: TableItem[];
+  units: string;
+  shop?: string;
 }
 
 export interface Saved {
   text: string;
+}
+
+export interface EnquiryGroupArgs {
+  tallies: Tally[];
+  items: number[];
+  marks: string[];
+  day: string;
+  units: string;
+  shop?: string;
+}
+
+export interface ShownGroups {
+  said: string[];
+  batches: ShownBatch[];
+  adds: string[];
 }
 
 export interface EnquiryJobArgs {
@@ -189,6 +210,7 @@ export interface EnquiryRowsArgs {
   base: Document;
   entries: EnquiryEntry[];
   designs: EnquiryDesign[];
+  day?: string;
   shop?: string;
 }
 
@@ -207,6 +229,12 @@ export interface EnquirySheetArgs {
 export interface EnquirySheet {
   text: string;
   notes: string[];
+}
+
+export interface EnquiryTable {
+  heads: string[];
+  cells: TableCell[];
+  rows: number[][];
 }
 
 export interface EnquiryTotalsArgs {
@@ -953,6 +981,44 @@ export interface Page {
   rings?: Rings[];
 }
 
+export interface EnquiryCell {
+  field: string;
+  text: string;
+  shown: string;
+  si?: number;
+  why: string;
+}
+
+export interface TableItem {
+  mark: string;
+  verdict: string;
+  price?: number;
+  provisional?: boolean;
+  cells: number[];
+}
+
+export interface Tally {
+  tubes: number;
+  metres: number;
+  finned: number;
+  strip?: Bought;
+  hours: number;
+  crates: number;
+  weight: number;
+  price: number;
+  refused?: boolean;
+  unpriced?: boolean;
+  work?: Work;
+}
+
+export interface ShownBatch {
+  line: string;
+  set_up: string;
+  items: string;
+  change: string;
+  saved: string;
+}
+
 export interface Differences {
   title?: string;
   mark?: string;
@@ -1022,13 +1088,6 @@ export interface ShownEntry {
   design: number;
 }
 
-export interface EnquiryCell {
-  field: string;
-  text: string;
-  shown: string;
-  why: string;
-}
-
 export interface EnquiryEntry {
   field: string;
   text: string;
@@ -1071,17 +1130,9 @@ export interface ShownPriced {
   shown: string;
 }
 
-export interface Tally {
-  tubes: number;
-  metres: number;
-  finned: number;
-  strip?: Bought;
-  hours: number;
-  crates: number;
-  weight: number;
-  price: number;
-  refused?: boolean;
-  unpriced?: boolean;
+export interface TableCell {
+  text: string;
+  number?: number;
 }
 
 export interface ShownTotal {
@@ -1554,11 +1605,6 @@ export interface Rings {
   rings: Spot[];
 }
 
-export interface CarriedLabel {
-  id: string;
-  text: string;
-}
-
 export interface Bought {
   metal: string;
   width: number;
@@ -1566,6 +1612,28 @@ export interface Bought {
   length: number;
   mass: number;
   coils: number;
+}
+
+export interface Work {
+  line: string;
+  type: string;
+  od: number;
+  height: number;
+  strip: number;
+  count: number;
+  set_up: number;
+  worth: number;
+  hours: number;
+  coil: number;
+  trucks: number;
+  gate: number;
+  after: number;
+  queue: boolean;
+}
+
+export interface CarriedLabel {
+  id: string;
+  text: string;
 }
 
 export interface Heading {

@@ -67,12 +67,16 @@ func encodeWhole(e *encoder, answer any) {
 		encodeComparison(e, &v)
 	case report.ShownConventions:
 		encodeShownConventions(e, &v)
+	case report.ShownGroups:
+		encodeShownGroups(e, &v)
 	case report.ShownEnquiry:
 		encodeShownEnquiry(e, &v)
 	case enquiryRows:
 		encodeEnquiryRows(e, &v)
 	case enquirySheet:
 		encodeEnquirySheet(e, &v)
+	case report.EnquiryTable:
+		encodeEnquiryTable(e, &v)
 	case enquiryTotals:
 		encodeEnquiryTotals(e, &v)
 	case lesson.WorkedAnswer:
@@ -444,6 +448,29 @@ func encodeShownConventions(e *encoder, v *report.ShownConventions) {
 	e.close('}')
 }
 
+func encodeShownGroups(e *encoder, v *report.ShownGroups) {
+	e.open('{')
+	e.key("said")
+	e.open('[')
+	for _, v0 := range v.Said {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("batches")
+	e.open('[')
+	for i := range v.Batches {
+		encodeShownBatch(e, &v.Batches[i])
+	}
+	e.close(']')
+	e.key("adds")
+	e.open('[')
+	for _, v0 := range v.Adds {
+		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeShownEnquiry(e *encoder, v *report.ShownEnquiry) {
 	e.open('{')
 	e.key("columns")
@@ -546,6 +573,33 @@ func encodeEnquirySheet(e *encoder, v *enquirySheet) {
 	e.open('[')
 	for _, v0 := range v.Notes {
 		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeEnquiryTable(e *encoder, v *report.EnquiryTable) {
+	e.open('{')
+	e.key("heads")
+	e.open('[')
+	for _, v0 := range v.Heads {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("cells")
+	e.open('[')
+	for i := range v.Cells {
+		encodeTableCell(e, &v.Cells[i])
+	}
+	e.close(']')
+	e.key("rows")
+	e.open('[')
+	for _, v0 := range v.Rows {
+		e.open('[')
+		for _, v1 := range v0 {
+			e.whole(v1)
+		}
+		e.close(']')
 	}
 	e.close(']')
 	e.close('}')
@@ -1440,6 +1494,21 @@ func encodeShownReading(e *encoder, v *report.ShownReading) {
 	e.close('}')
 }
 
+func encodeShownBatch(e *encoder, v *report.ShownBatch) {
+	e.open('{')
+	e.key("line")
+	e.string(v.Line)
+	e.key("set_up")
+	e.string(v.SetUp)
+	e.key("items")
+	e.string(v.Items)
+	e.key("change")
+	e.string(v.Change)
+	e.key("saved")
+	e.string(v.Saved)
+	e.close('}')
+}
+
 func encodeShownHead(e *encoder, v *report.ShownHead) {
 	e.open('{')
 	e.key("field")
@@ -1529,6 +1598,10 @@ func encodeEnquiryCell(e *encoder, v *report.EnquiryCell) {
 	e.string(v.Text)
 	e.key("shown")
 	e.string(v.Shown)
+	if v.SI != nil {
+		e.key("si")
+		e.number(*v.SI)
+	}
 	e.key("why")
 	e.string(v.Why)
 	e.close('}')
@@ -1636,6 +1709,21 @@ func encodeTally(e *encoder, v *design.Tally) {
 	if v.Unpriced {
 		e.key("unpriced")
 		e.flag(v.Unpriced)
+	}
+	if v.Work != nil {
+		e.key("work")
+		encodeWork(e, v.Work)
+	}
+	e.close('}')
+}
+
+func encodeTableCell(e *encoder, v *report.TableCell) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	if v.Number != nil {
+		e.key("number")
+		e.number(*v.Number)
 	}
 	e.close('}')
 }
@@ -2677,6 +2765,39 @@ func encodeBought(e *encoder, v *design.Bought) {
 	e.number(v.Mass)
 	e.key("coils")
 	e.whole(v.Coils)
+	e.close('}')
+}
+
+func encodeWork(e *encoder, v *design.Work) {
+	e.open('{')
+	e.key("line")
+	e.string(v.Line)
+	e.key("type")
+	e.string(v.Type)
+	e.key("od")
+	e.number(v.OD)
+	e.key("height")
+	e.number(v.Height)
+	e.key("strip")
+	e.number(v.Strip)
+	e.key("count")
+	e.number(v.Count)
+	e.key("set_up")
+	e.number(v.SetUp)
+	e.key("worth")
+	e.number(v.Worth)
+	e.key("hours")
+	e.number(v.Hours)
+	e.key("coil")
+	e.number(v.Coil)
+	e.key("trucks")
+	e.number(v.Trucks)
+	e.key("gate")
+	e.whole(v.Gate)
+	e.key("after")
+	e.whole(v.After)
+	e.key("queue")
+	e.flag(v.Queue)
 	e.close('}')
 }
 

@@ -6,7 +6,6 @@ import (
 	"strconv"
 	"sync/atomic"
 
-	"finwright/core/csv"
 	"finwright/core/design"
 	"finwright/core/document"
 	"finwright/core/enquiry"
@@ -14,6 +13,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/report"
+	"finwright/core/shop"
 	"finwright/core/units"
 )
 
@@ -83,6 +83,7 @@ type enquiryRowsArgs struct {
 	Base    document.Document     `json:"base"`
 	Entries []report.EnquiryEntry `json:"entries"` // of all designs, each once
 	Designs []enquiryDesign       `json:"designs"`
+	Day     string                `json:"day,omitempty"` // the page's: then the tallies tell what the items have in common
 	Shop    string                `json:"shop,omitempty"`
 }
 
@@ -136,6 +137,7 @@ func rateEnquiry(a enquiryRowsArgs) (enquiryRows, error) {
 	w := writer(a.Base)
 	w.Currency = c.Currency
 	base := design.ReadBase(a.Base)
+	today, grouped := shop.ParseDay(a.Day)
 	for i, x := range designs {
 		in, err := base.Read(x)
 		if err == nil {
@@ -144,6 +146,9 @@ func rateEnquiry(a enquiryRowsArgs) (enquiryRows, error) {
 			if row, out.Tallies[i], err = itemRow(in, x); err == nil {
 				out.Rows[i] = w.Priced(row, &out.Tallies[i])
 				out.Tallies[i].Refused = row.State == figure.No
+				if grouped {
+					out.Tallies[i].AddWork(in, today)
+				}
 				continue
 			}
 		}
@@ -202,6 +207,38 @@ func sumEnquiry(a enquiryTotalsArgs) (enquiryTotals, error) {
 	return enquiryTotals{w.Totals(&sum, a.Provisional)}, nil
 }
 
+// enquiryGroupArgs are the items to be made together, each by its place among the tallies, which tell what they have in common.
+type enquiryGroupArgs struct {
+	Tallies []design.Tally `json:"tallies"`
+	Items   []int          `json:"items"` // -1: it is not made
+	Marks   []string       `json:"marks"`
+	Day     string         `json:"day"` // the page's
+	Units   units.System   `json:"units"`
+	Shop    string         `json:"shop,omitempty"`
+}
+
+// groupEnquiry says how items are made together.
+func groupEnquiry(a enquiryGroupArgs) (report.ShownGroups, error) {
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return report.ShownGroups{}, err
+	}
+	today, ok := shop.ParseDay(a.Day)
+	if !ok || len(a.Items) != len(a.Marks) || slices.ContainsFunc(a.Items, func(at int) bool { return at < -1 || at >= len(a.Tallies) }) {
+		return report.ShownGroups{}, errors.New("bridge: items without day, name or tally")
+	}
+	list := make([]design.Tally, len(a.Items))
+	for i, at := range a.Items {
+		if at >= 0 {
+			list[i] = a.Tallies[at]
+		}
+	}
+	g := design.Group(list, &c, today)
+	w := writerIn(a.Units)
+	w.Currency = c.Currency
+	return w.Groups(&g, a.Marks), nil
+}
+
 // enquiryJobArgs are all items' designs, and what the job is called.
 type enquiryJobArgs struct {
 	Base    document.Document      `json:"base"`
@@ -228,12 +265,35 @@ func jobWith(base document.Document, designs []document.Differences, head docume
 	return job
 }
 
-// enquiryCSVArgs are rows of cells as the page shows them.
-type enquiryCSVArgs struct {
-	Rows [][]string `json:"rows"`
+// enquiryTableArgs are items as the page shows them.
+type enquiryTableArgs struct {
+	Columns []string             `json:"columns"`
+	Cells   []report.EnquiryCell `json:"cells"` // each once
+	Items   []report.TableItem   `json:"items"`
+	Units   units.System         `json:"units"`
+	Shop    string               `json:"shop,omitempty"`
 }
 
-func csvOfEnquiry(a enquiryCSVArgs) (saved, error) { return saved{csv.Write(a.Rows...)}, nil }
+// tableOfEnquiry is the items as a table for a spreadsheet.
+func tableOfEnquiry(a enquiryTableArgs) (report.EnquiryTable, error) {
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return report.EnquiryTable{}, err
+	}
+	for _, x := range a.Items {
+		if len(x.Cells) != len(a.Columns) || slices.ContainsFunc(x.Cells, func(at int) bool { return at < 0 || at >= len(a.Cells) }) {
+			return report.EnquiryTable{}, errors.New("bridge: a row without its cells")
+		}
+	}
+	w := writerIn(a.Units)
+	w.Currency = c.Currency
+	return w.EnquiryTable(a.Columns, a.Cells, a.Items), nil
+}
+
+func csvOfEnquiry(a enquiryTableArgs) (saved, error) {
+	t, err := tableOfEnquiry(a)
+	return saved{t.CSV()}, err
+}
 
 // enquirySheetArgs are parts of a workbook, unpacked.
 type enquirySheetArgs struct {

@@ -1,6 +1,7 @@
 package bridge
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 
@@ -100,6 +101,18 @@ func TestEnquiryGoesAllTheWay(t *testing.T) {
 	if diff := sum.Price - price; diff > 1e-6*price || -diff > 1e-6*price || price == 0 {
 		t.Errorf("the price is %g, of the rows %g", sum.Price, price)
 	}
+	asked := rowsOf(&e, 0, 1)
+	asked.Day = "2026-11-27"
+	if why := ask(t, "enquiry_rows", asked, &rated); why != "" {
+		t.Fatal(why)
+	}
+	var groups report.ShownGroups
+	if why := ask(t, "enquiry_group", enquiryGroupArgs{Tallies: rated.Tallies, Items: []int{0, 1, 0, -1}, Marks: []string{"A", "B", "C", "D"}, Day: "2026-11-27", Units: "si"}, &groups); why != "" {
+		t.Fatal(why)
+	}
+	if len(groups.Batches) != 2 || !strings.Contains(groups.Batches[0].Items+groups.Batches[1].Items, "A, C") || groups.Adds[0] == "" || groups.Adds[3] != "" || !strings.Contains(strings.Join(groups.Said, " "), "3 items in 2 batches") {
+		t.Errorf("%+v", groups)
+	}
 	var text saved
 	if why := ask(t, "enquiry_job", map[string]any{"base": e.Base, "designs": designs, "head": document.Head{Reference: "4711"}}, &text); why != "" {
 		t.Fatal(why)
@@ -117,5 +130,51 @@ func TestEnquiryIsRefusedInWords(t *testing.T) {
 	var e report.ShownEnquiry
 	if why := ask(t, "enquiry_read", enquiryArgs{Text: "PK\x03\x04\x00", Units: "si"}, &e); !strings.Contains(why, "no text") {
 		t.Errorf("binary is refused with %q", why)
+	}
+}
+
+// A table for a spreadsheet has numbers in the unit of their head, and no text in it is computed.
+func TestEnquiryTableForSpreadsheets(t *testing.T) {
+	price := 1234.5
+	a := enquiryTableArgs{
+		Columns: []string{"quantity", "tube_od", "fin_type", "tube_wall", "fin_height"},
+		Cells: []report.EnquiryCell{
+			{Field: "quantity", Text: "40", Shown: "40"},
+			{Field: "tube_od", Text: "1 in", Shown: "1 in"},
+			{Field: "fin_type", Text: "footed", Shown: "L-footed"},
+			{Field: "tube_wall", Text: "14 BWG", Shown: "14 BWG"},
+			{Field: "fin_height", Text: "=1+1", Shown: "=1+1"},
+		},
+		Items: []report.TableItem{{Mark: "=cmd()", Verdict: "good", Price: &price, Provisional: true, Cells: []int{0, 1, 2, 3, 4}}, {Mark: "-B", Verdict: "no", Cells: []int{0, 1, 2, 3, 4}}},
+		Units: "si",
+	}
+	var got report.EnquiryTable
+	if why := ask(t, "enquiry_table", a, &got); why != "" {
+		t.Fatal(why)
+	}
+	if heads := strings.Join(got.Heads, "|"); heads != "Mark|Verdict|Price [EUR]|provisional|Quantity|Outside diameter [mm]|Fin type|Wall [mm]|Fin height [mm]" {
+		t.Errorf("heads %s", heads)
+	}
+	var row []string
+	for _, at := range got.Rows[0] {
+		c := got.Cells[at]
+		if c.Number != nil {
+			c.Text = strconv.FormatFloat(*c.Number, 'g', -1, 64)
+		}
+		row = append(row, c.Text)
+	}
+	if cells := strings.Join(row, "|"); cells != "'=cmd()|good|1234.5|provisional|40|25.4|L-footed|2.1082|'=1+1" {
+		t.Errorf("cells %s", cells)
+	}
+	var text saved
+	if why := ask(t, "enquiry_csv", a, &text); why != "" {
+		t.Fatal(why)
+	}
+	if lines := strings.Split(text.Text, "\r\n"); lines[1] != "'=cmd(),good,1234.5,provisional,40,25.4,L-footed,2.1082,'=1+1" || lines[2] != "'-B,no,,,40,25.4,L-footed,2.1082,'=1+1" {
+		t.Errorf("%q", lines)
+	}
+	a.Items[0].Cells[1] = 9
+	if why := ask(t, "enquiry_table", a, &got); why == "" {
+		t.Error("a cell that is not there is taken")
 	}
 }

@@ -44,17 +44,45 @@ export function createRatings(rate) {
     return key;
   }
 
+  /** An item of each design. @returns {[key: string, item: number][]} */
+  function firsts() {
+    const first = new Map(keys.map((key, i) => [key, i]));
+    first.delete("");
+    return [...first];
+  }
+
+  /**
+   * @param {[key: string, item: number][]} list
+   * @param {{day?: string}} more
+   * @param {(done: number, of: number) => void} hear
+   * @param {(key: string, row: import("../api.js").ShownPriced, tally: import("../api.js").Tally) => void} put
+   */
+  function inChunks(list, more, hear, put) {
+    const size = Math.min(MOST, Math.max(LEAST, Math.ceil(list.length / 8)));
+    const chunks = Array.from({ length: Math.ceil(list.length / size) }, (_, i) => list.slice(i * size, (i + 1) * size));
+    const base = /** @type {Enquiry} */ (shown).base;
+    let done = 0;
+    hear(0, list.length);
+    return rate(chunks.map((chunk) => ({ base, ...more, ...shared(chunk.map(([, i]) => designOf(i) ?? {})) })), ({ rows, tallies }, index) => {
+      chunks[index].forEach(([key], i) => put(key, rows[i], tallies[i]));
+      hear((done += rows.length), list.length);
+    });
+  }
+
   return {
     designOf, read,
 
-    /** What is to be rated from now on. @param {Enquiry} enquiry @param {Job | null} job @param {string} shop */
+    /** What is to be rated from now on. @param {Enquiry} enquiry @param {Job | null} job @param {string} shop @returns {boolean} whether it is something else */
     of(enquiry, job, shop) {
       const by = JSON.stringify([enquiry.base.units, shop]);
-      if (by !== judgedBy) known.clear();
+      const before = judgedBy;
+      if (by !== before) known.clear();
       [shown, held, judgedBy] = [enquiry, job, by];
       const texts = enquiry.entries.map(({ field, text }) => `${field} ${text}`);
       const ofDesigns = job ? [] : enquiry.designs.map((list) => keyOf(list.map((at) => texts[at])));
+      const was = keys;
       keys = enquiry.items.map(({ design }, i) => (job ? keyInJob(i) : ofDesigns[design]));
+      return by !== before || keys.length !== was.length || keys.some((key, i) => key !== was[i]);
     },
     /** @param {number} i */
     at: (i) => known.get(keys[i]),
@@ -62,18 +90,22 @@ export function createRatings(rate) {
 
     /** Rates what has no row yet. @param {(done: number, of: number) => void} hear */
     run(hear) {
-      const first = new Map(keys.map((key, i) => [key, i])); // an item of each
-      first.delete("");
-      const missing = [...first].filter(([key]) => !known.has(key));
-      const size = Math.min(MOST, Math.max(LEAST, Math.ceil(missing.length / 8)));
-      const chunks = Array.from({ length: Math.ceil(missing.length / size) }, (_, i) => missing.slice(i * size, (i + 1) * size));
-      const base = /** @type {Enquiry} */ (shown).base;
-      let done = 0;
-      hear(0, missing.length);
-      return rate(chunks.map((chunk) => ({ base, ...shared(chunk.map(([, i]) => designOf(i) ?? {})) })), ({ rows, tallies }, index) => {
-        chunks[index].forEach(([key], i) => known.set(key, { row: rows[i], tally: tallies[i] }));
-        hear((done += rows.length), missing.length);
-      });
+      const missing = firsts().filter(([key]) => !known.has(key));
+      return inChunks(missing, {}, hear, (key, row, tally) => known.set(key, { row, tally }));
+    },
+
+    /** What items have in common that are made together: each tally once, and which of them an item has. @param {string} day @param {(done: number, of: number) => void} hear */
+    works(day, hear) {
+      /** @type {Map<string, import("../api.js").Tally>} */ const found = new Map();
+      const { done, cancel } = inChunks(firsts(), { day }, hear, (key, _, tally) => found.set(key, tally));
+      const places = () => new Map([...found.keys()].map((key, at) => [key, at]));
+      return {
+        cancel,
+        done: done.then(() => {
+          const at = places();
+          return { tallies: [...found.values()], items: keys.map((key, i) => (shown?.items[i].refused ? -1 : (at.get(key) ?? -1))) };
+        }),
+      };
     },
 
     /** What the items add to the totals: each tally once, with how many there are of it, and how many are not made here. */
