@@ -23,7 +23,6 @@ type Work struct {
 	Worth  float64 `json:"worth"`  // what that comes to in the price [money]
 	Hours  float64 `json:"hours"`  // one after the other [s]
 	Coil   float64 `json:"coil"`   // strip that is bought on a coil [m]; 0: none is bought
-	Trucks float64 `json:"trucks"` // that it fills [-]
 	Gate   int     `json:"gate"`   // days until its work may begin
 	After  int     `json:"after"`  // days at suppliers after finning
 	Queue  bool    `json:"queue"`  // a day can be promised
@@ -42,9 +41,6 @@ func workOf(p *making.Plan, line string, c *shop.Capability, today shop.Day) (w 
 	}
 	if p.Ledger.ToBuy() > 0 {
 		w.Coil = float64(p.Winding.Coil.Length)
-	}
-	if p.Packing != nil && p.Packing.PerTruck > 0 {
-		w.Trucks = float64(p.Packing.Crates) / float64(p.Packing.PerTruck)
 	}
 	if promise, why := p.Promise(c, today); why.None() {
 		w.Gate, w.After, w.Queue = int(promise.In-promise.Ordered), promise.After, true
@@ -106,8 +102,7 @@ func Group(list []Tally, c *shop.Capability, today shop.Day) Grouped {
 		}
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return alikeSetUp(list[a].Work, list[b].Work) })
-	trucks, after := 0.0, 0
-	gate := 0
+	trucks, after, gate := 0.0, 0, 0
 	byLine := map[string]units.Duration{}
 	for _, i := range order {
 		w := list[i].Work
@@ -123,7 +118,7 @@ func Group(list []Tally, c *shop.Capability, today shop.Day) Grouped {
 		b.Orders = append(b.Orders, i)
 		g.SetUps += units.Duration(w.SetUp)
 		byLine[w.Line] += units.Duration(w.Hours)
-		trucks += w.Trucks
+		trucks += list[i].Trucks
 		after = max(after, w.After)
 		if !w.Queue {
 			g.Unknown++

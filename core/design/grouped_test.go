@@ -54,6 +54,13 @@ func TestGroupedOrdersShareASetUp(t *testing.T) {
 			t.Errorf("order %d adds more than its price", i)
 		}
 	}
+	var sum Sum
+	for _, tally := range list {
+		sum.Add(tally)
+	}
+	if g.Trucks != int(math.Ceil(sum.Trucks)) || sum.Trucks < 0.1 {
+		t.Errorf("%d trucks, all fill %g", g.Trucks, sum.Trucks)
+	}
 	if len(g.Strips) != 2 {
 		t.Errorf("%+v", g.Strips)
 	}

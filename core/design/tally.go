@@ -18,6 +18,7 @@ type Tally struct {
 	Strip    *Bought `json:"strip,omitempty"` // none of what is not wound, or not planned
 	Hours    float64 `json:"hours"`           // of the line [s]
 	Crates   int     `json:"crates"`
+	Trucks   float64 `json:"trucks"` // that the crates fill [-]
 	Weight   float64 `json:"weight"` // of all tubes [kg]
 	Price    float64 `json:"price"`  // [money]
 	Refused  bool    `json:"refused,omitempty"`
@@ -90,6 +91,9 @@ func (s *sources) tally() Tally {
 	p := &s.Plan
 	if p.Packing != nil {
 		t.Crates = p.Packing.Crates
+		if p.Packing.PerTruck > 0 {
+			t.Trucks = float64(t.Crates) / float64(p.Packing.PerTruck)
+		}
 	}
 	if p.Time != nil {
 		t.Hours = float64(p.Time.Clock)
@@ -126,7 +130,7 @@ func (s *Sum) Add(t Tally) {
 	if t.Unpriced {
 		s.Unpriced++
 	}
-	s.Tubes, s.Crates = s.Tubes+t.Tubes, s.Crates+t.Crates
+	s.Tubes, s.Crates, s.Trucks = s.Tubes+t.Tubes, s.Crates+t.Crates, s.Trucks+t.Trucks
 	s.Metres, s.Finned, s.Hours = s.Metres+t.Metres, s.Finned+t.Finned, s.Hours+t.Hours
 	s.Weight, s.Price = s.Weight+t.Weight, s.Price+t.Price
 	if t.Strip == nil {

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -427,6 +428,9 @@ func (w Writer) Totals(s *design.Sum, provisional int) (out []ShownTotal) {
 	}
 	add("hours", label("hours"), units.Hours, s.Hours, "")
 	add("crates", label("crates"), units.Count, float64(s.Crates), "")
+	if s.Trucks > 0 {
+		add("trucks", label("trucks"), units.Count, math.Ceil(s.Trucks-1e-9), w.say(message.New("enquiry.total.trucks_note")))
+	}
 	var sure []string
 	if provisional > 0 {
 		sure = append(sure, w.say(message.New("enquiry.total.provisional", "count", provisional)))

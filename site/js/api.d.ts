@@ -7,6 +7,7 @@ export interface Methods {
   compare: { args: CompareArgs; reply: Comparison };
   conventions: { args: ConventionsArgs; reply: ShownConventions };
   edit: { args: EditArgs; reply: Reply };
+  enquiry_beside: { args: EnquiryRowsArgs; reply: EnquiryBeside };
   enquiry_csv: { args: EnquiryTableArgs; reply: Saved };
   enquiry_group: { args: EnquiryGroupArgs; reply: ShownGroups };
   enquiry_job: { args: EnquiryJobArgs; reply: Saved };
@@ -149,6 +150,18 @@ export interface Reply {
   view: Page;
 }
 
+export interface EnquiryRowsArgs {
+  base: Document;
+  entries: EnquiryEntry[];
+  designs: EnquiryDesign[];
+  day?: string;
+  shop?: string;
+}
+
+export interface EnquiryBeside {
+  said: string[];
+}
+
 export interface EnquiryTableArgs {
   columns: string[];
   cells: EnquiryCell[];
@@ -204,14 +217,6 @@ export interface ShownEnquiry {
   said: string;
   base: Document;
   letter: string;
-}
-
-export interface EnquiryRowsArgs {
-  base: Document;
-  entries: EnquiryEntry[];
-  designs: EnquiryDesign[];
-  day?: string;
-  shop?: string;
 }
 
 export interface EnquiryRows {
@@ -981,6 +986,18 @@ export interface Page {
   rings?: Rings[];
 }
 
+export interface EnquiryEntry {
+  field: string;
+  text: string;
+  origin: string;
+}
+
+export interface EnquiryDesign {
+  entries: number[];
+  units?: string;
+  spans?: Span[];
+}
+
 export interface EnquiryCell {
   field: string;
   text: string;
@@ -1004,6 +1021,7 @@ export interface Tally {
   strip?: Bought;
   hours: number;
   crates: number;
+  trucks: number;
   weight: number;
   price: number;
   refused?: boolean;
@@ -1088,12 +1106,6 @@ export interface ShownEntry {
   design: number;
 }
 
-export interface EnquiryEntry {
-  field: string;
-  text: string;
-  origin: string;
-}
-
 export interface ShownDoubt {
   kind: string;
   field: string;
@@ -1113,12 +1125,6 @@ export interface ShownAsk {
 export interface Leftover {
   row: number;
   text: string;
-}
-
-export interface EnquiryDesign {
-  entries: number[];
-  units?: string;
-  spans?: Span[];
 }
 
 export interface ShownPriced {
@@ -1625,7 +1631,6 @@ export interface Work {
   worth: number;
   hours: number;
   coil: number;
-  trucks: number;
   gate: number;
   after: number;
   queue: boolean;

@@ -21,7 +21,7 @@ import { keepMapped, mappedOf } from "./store/mapping.js";
  * @typedef {import("./api.js").ShownEnquiry} Enquiry
  * @typedef {Pick<import("./api.js").EnquiryArgs, "columns" | "decided" | "edits">} Settled  what was told, settled and typed since the text was read first
  * @typedef {{
- *   ask: <M extends "enquiry_totals" | "enquiry_job" | "enquiry_group" | "enquiry_table" | "enquiry_csv">(method: M, args: Methods[M]["args"]) => Promise<Methods[M]["reply"]>,
+ *   ask: <M extends "enquiry_totals" | "enquiry_job" | "enquiry_beside" | "enquiry_group" | "enquiry_table" | "enquiry_csv">(method: M, args: Methods[M]["args"]) => Promise<Methods[M]["reply"]>,
  *   rate: import("./enquiry/ratings.js").Rate,
  *   read: (args: Methods["enquiry_read"]["args"], hear: (share: number) => void) => {done: Promise<Enquiry[]>, cancel: () => void},
  *   sheet: (args: Methods["enquiry_sheet"]["args"]) => {done: Promise<Methods["enquiry_sheet"]["reply"][]>, cancel: () => void},
@@ -37,7 +37,7 @@ const SHOWN = 100_000; // letters that stand in the box: more would hold the pag
 /** @param {HTMLElement} root @param {HTMLElement} beside @param {ReturnType<typeof import("./design.js").createDesign>} design @param {Act} act */
 export function createEnquiry(root, beside, design, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(`enquiry-${id}`));
-  const [text, wrong, read, file, input, progress, stop, answer, row, make, take, csv, xlsx, group, totals, left, letter, said, notes] = ["text", "wrong", "read", "file", "file-input", "progress", "stop", "answer", "row", "make", "take", "csv", "xlsx", "group", "totals", "left", "letter", "said", "notes"].map(at);
+  const [text, wrong, read, file, input, progress, stop, answer, row, make, take, more, csv, xlsx, group, totals, left, letter, said, notes, told] = ["text", "wrong", "read", "file", "file-input", "progress", "stop", "answer", "row", "make", "take", "beside", "csv", "xlsx", "group", "totals", "left", "letter", "said", "notes", "told"].map(at);
   /** @type {Enquiry | null} */ let shown = null;
   /** @type {Settled[]} */ let steps = [{}];
   let place = 0; // of them
@@ -192,6 +192,8 @@ export function createEnquiry(root, beside, design, act) {
   function inHand() {
     const item = shown?.items[order[grid.at.row]];
     take.disabled = !item || !job();
+    more.disabled = !item;
+    write(told, "");
     if (!item) return write(row, "");
     const verdict = ratings.at(order[grid.at.row])?.row;
     const unread = item.unread.length ? (root.dataset.unread ?? "").replace("{words}", item.unread.map((word) => `“${word}”`).join(", ")) : "";
@@ -245,6 +247,12 @@ export function createEnquiry(root, beside, design, act) {
     write(notes, opened_.notes.join(" "));
   });
   letter.addEventListener("click", () => shown && act.copy(shown.letter));
+  more.addEventListener("click", async () => {
+    const i = order[grid.at.row];
+    if (!shown || i === undefined) return;
+    const { said } = await act.ask("enquiry_beside", { ...ratings.one(i), shop: act.shop() });
+    if (order[grid.at.row] === i) write(told, said.join(" "));
+  });
   group.addEventListener("click", () =>
     busy(async () => {
       if (!shown) return;

@@ -67,6 +67,8 @@ func encodeWhole(e *encoder, answer any) {
 		encodeComparison(e, &v)
 	case report.ShownConventions:
 		encodeShownConventions(e, &v)
+	case enquiryBeside:
+		encodeEnquiryBeside(e, &v)
 	case report.ShownGroups:
 		encodeShownGroups(e, &v)
 	case report.ShownEnquiry:
@@ -443,6 +445,17 @@ func encodeShownConventions(e *encoder, v *report.ShownConventions) {
 	e.open('[')
 	for i := range v.Readings {
 		encodeShownReading(e, &v.Readings[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeEnquiryBeside(e *encoder, v *enquiryBeside) {
+	e.open('{')
+	e.key("said")
+	e.open('[')
+	for _, v0 := range v.Said {
+		e.string(v0)
 	}
 	e.close(']')
 	e.close('}')
@@ -1698,6 +1711,8 @@ func encodeTally(e *encoder, v *design.Tally) {
 	e.number(v.Hours)
 	e.key("crates")
 	e.whole(v.Crates)
+	e.key("trucks")
+	e.number(v.Trucks)
 	e.key("weight")
 	e.number(v.Weight)
 	e.key("price")
@@ -2790,8 +2805,6 @@ func encodeWork(e *encoder, v *design.Work) {
 	e.number(v.Hours)
 	e.key("coil")
 	e.number(v.Coil)
-	e.key("trucks")
-	e.number(v.Trucks)
 	e.key("gate")
 	e.whole(v.Gate)
 	e.key("after")

@@ -172,6 +172,45 @@ func itemRow(in field.Input, x document.Differences) (design.Row, design.Tally, 
 	return row, tally, nil
 }
 
+// enquiryBeside is what is said of one item when it is asked for.
+type enquiryBeside struct {
+	Said []string `json:"said"`
+}
+
+// besideItem says of the first of the designs what its row does not: breaks, and the nearest changes that would be good.
+func besideItem(a enquiryRowsArgs) (enquiryBeside, error) {
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return enquiryBeside{}, err
+	}
+	designs, err := a.differences()
+	if err == nil {
+		err = document.CheckJob(jobWith(a.Base, designs, document.Head{})) // which refuses none at all
+	}
+	if err != nil {
+		return enquiryBeside{}, err
+	}
+	d := a.Base.With(designs[0])
+	w := writer(d)
+	w.Currency = c.Currency
+	in, err := design.Read(d)
+	var h design.Heat
+	if err == nil {
+		in.MadeBy(&c)
+		h, err = design.RateBriefly(&in)
+	}
+	var wrong design.FieldErrors
+	if errors.As(err, &wrong) {
+		return enquiryBeside{[]string{w.Unrated(wrong).Refused}}, nil
+	}
+	if err != nil {
+		return enquiryBeside{}, err
+	}
+	m := design.Make(in, h)
+	m.TryChanges(d)
+	return enquiryBeside{w.Beside(&m)}, nil
+}
+
 type enquiryTotalsArgs struct {
 	Tallies     []design.Tally `json:"tallies"`
 	Counts      []int          `json:"counts"`      // of each: items that are so

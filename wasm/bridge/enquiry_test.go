@@ -101,6 +101,10 @@ func TestEnquiryGoesAllTheWay(t *testing.T) {
 	if diff := sum.Price - price; diff > 1e-6*price || -diff > 1e-6*price || price == 0 {
 		t.Errorf("the price is %g, of the rows %g", sum.Price, price)
 	}
+	var beside enquiryBeside
+	if why := ask(t, "enquiry_beside", rowsOf(&e, 0), &beside); why != "" || !strings.Contains(strings.Join(beside.Said, " "), "40, as ordered, at ") {
+		t.Errorf("%s %q", why, beside.Said)
+	}
 	asked := rowsOf(&e, 0, 1)
 	asked.Day = "2026-11-27"
 	if why := ask(t, "enquiry_rows", asked, &rated); why != "" {

@@ -32,6 +32,7 @@ func Whole() {
 		"enquiry_read":   with[enquiryArgs, report.ShownEnquiry](readEnquiry),
 		"enquiry_rows":   with[enquiryRowsArgs, enquiryRows](rateEnquiry),
 		"enquiry_sheet":  with[enquirySheetArgs, enquirySheet](sheetOfEnquiry),
+		"enquiry_beside": with[enquiryRowsArgs, enquiryBeside](besideItem),
 		"enquiry_group":  with[enquiryGroupArgs, report.ShownGroups](groupEnquiry),
 		"enquiry_totals": with[enquiryTotalsArgs, enquiryTotals](sumEnquiry),
 		"enquiry_table":  with[enquiryTableArgs, report.EnquiryTable](tableOfEnquiry),

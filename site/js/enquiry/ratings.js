@@ -108,6 +108,9 @@ export function createRatings(rate) {
       };
     },
 
+    /** An item alone, as it is asked for. @param {number} i @returns {Omit<import("../api.js").EnquiryRowsArgs, "shop">} */
+    one: (i) => ({ base: /** @type {Enquiry} */ (shown).base, ...shared([designOf(i) ?? {}]) }),
+
     /** What the items add to the totals: each tally once, with how many there are of it, and how many are not made here. */
     tallies() {
       /** @type {Map<string, number>} */ const counts = new Map();
