@@ -2,6 +2,7 @@ package design
 
 import (
 	"math"
+	"slices"
 
 	"finwright/core/field"
 	"finwright/core/figure"
@@ -24,7 +25,11 @@ func Idle(efficiency float64) bool { return units.Above(GoodEfficiency, efficien
 
 // notices remarks on a design that can be evaluated.
 func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Notice {
-	out := orderNotices(in)
+	return slices.Concat(orderNotices(in), formNotices(in, judged), surfaceNotices(in, s))
+}
+
+// formNotices remarks on the tube, whatever it is to do.
+func formNotices(in *field.Input, judged []verdict.Verdict) (out []Notice) {
 	t := &in.Tube
 	add := func(state figure.State, field, fig, key string, pairs ...any) {
 		out = append(out, Notice{State: state, Field: field, Figure: fig, Message: message.New(key, pairs...)})
@@ -45,6 +50,15 @@ func notices(in *field.Input, s *rating.Surface, judged []verdict.Verdict) []Not
 		add(figure.Watch, "fin_pitch", "gap", "notice.narrow_gap",
 			"gap", quantity(units.Gap, gap), "limit", quantity(units.Gap, narrowestGap))
 	}
+	return out
+}
+
+// surfaceNotices remarks on the surface at work.
+func surfaceNotices(in *field.Input, s *rating.Surface) (out []Notice) {
+	add := func(state figure.State, field, fig, key string, pairs ...any) {
+		out = append(out, Notice{State: state, Field: field, Figure: fig, Message: message.New(key, pairs...)})
+	}
+	quantity := func(k units.Kind, si float64) message.Amount { return message.Amount{Kind: k, SI: si} }
 	if Idle(s.Fin.Efficiency) {
 		add(figure.Watch, "fin_height", "fin_efficiency", "notice.poor_eta",
 			"eta", quantity(units.Factor, s.Fin.Efficiency), "limit", quantity(units.Factor, GoodEfficiency))

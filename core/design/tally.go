@@ -4,6 +4,7 @@ import (
 	"finwright/core/field"
 	"finwright/core/figure"
 	"finwright/core/message"
+	"finwright/core/shop"
 	"finwright/core/shop/making"
 	"finwright/core/units"
 )
@@ -17,10 +18,20 @@ type Tally struct {
 	Strip    *Bought `json:"strip,omitempty"` // none of what is not wound, or not planned
 	Hours    float64 `json:"hours"`           // of the line [s]
 	Crates   int     `json:"crates"`
+	Trucks   float64 `json:"trucks"` // that the crates fill [-]
 	Weight   float64 `json:"weight"` // of all tubes [kg]
 	Price    float64 `json:"price"`  // [money]
 	Refused  bool    `json:"refused,omitempty"`
 	Unpriced bool    `json:"unpriced,omitempty"`
+	Work     *Work   `json:"work,omitempty"` // where it was asked for
+}
+
+// AddWork adds to the tally of an order what it has in common with others, of a day on which it is ordered.
+func (t *Tally) AddWork(in field.Input, today shop.Day) {
+	m := brief(&in, &Heat{})
+	if w, ok := workOf(&m.Plan, m.Line.Name, in.Shop, today); ok {
+		t.Work = &w
+	}
 }
 
 // Bought is the strip that an order takes.
@@ -53,6 +64,21 @@ func RowAndTally(in field.Input) (Row, Tally, error) {
 	return row, s.tally(), nil
 }
 
+// LineAndTally is RowAndTally of an order of which nothing is said but the tube: there is no bank to be rated, so that the line alone judges. The
+// row has no figures.
+func LineAndTally(in field.Input) (Row, Tally) {
+	w := workplaces.Get().(*workplace)
+	defer workplaces.Put(w)
+	w.in, w.heat = in, Heat{}
+	row := Row{State: figure.Good}
+	row.remark(formNotices(&w.in, judgeShape(&w.in)))
+	m := brief(&w.in, &w.heat)
+	row.Line = m.Line.Name
+	row.remark(m.notices())
+	s := sources{Production: &m, in: &w.in, heat: &w.heat}
+	return row, s.tally()
+}
+
 func (s *sources) tally() Tally {
 	n := s.in.Job.Quantity
 	t := Tally{
@@ -65,6 +91,9 @@ func (s *sources) tally() Tally {
 	p := &s.Plan
 	if p.Packing != nil {
 		t.Crates = p.Packing.Crates
+		if p.Packing.PerTruck > 0 {
+			t.Trucks = float64(t.Crates) / float64(p.Packing.PerTruck)
+		}
 	}
 	if p.Time != nil {
 		t.Hours = float64(p.Time.Clock)
@@ -101,7 +130,7 @@ func (s *Sum) Add(t Tally) {
 	if t.Unpriced {
 		s.Unpriced++
 	}
-	s.Tubes, s.Crates = s.Tubes+t.Tubes, s.Crates+t.Crates
+	s.Tubes, s.Crates, s.Trucks = s.Tubes+t.Tubes, s.Crates+t.Crates, s.Trucks+t.Trucks
 	s.Metres, s.Finned, s.Hours = s.Metres+t.Metres, s.Finned+t.Finned, s.Hours+t.Hours
 	s.Weight, s.Price = s.Weight+t.Weight, s.Price+t.Price
 	if t.Strip == nil {

@@ -46,3 +46,44 @@ func TestTalliesAddUp(t *testing.T) {
 		t.Errorf("%g m of strip, want %g", got, strip)
 	}
 }
+
+// Of an order that says nothing of heat the line alone judges: its plan and price are those of the whole row, and what the line refuses is refused.
+func TestLineAloneJudgesAsTheRow(t *testing.T) {
+	c := shop.House()
+	refused := 0
+	for _, entries := range []map[string]string{
+		{},
+		{"quantity": "450", "fin_pitch": "11 fpi", "tube_length": "7 m"},
+		{"fin_type": "embedded", "tube_wall": "12 BWG"},
+		{"fin_height": "60 mm"},
+		{"tube_length": "24 m"},
+		{"fin_type": "welded", "fin_metal": "al1060"},
+	} {
+		d := document.New()
+		for id, text := range entries {
+			d.Fields[id] = document.Entry{Text: text, Origin: document.Customer}
+		}
+		in, err := Read(d)
+		if err != nil {
+			t.Fatal(err)
+		}
+		in.MadeBy(&c)
+		want, whole, err := RowAndTally(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		row, tally := LineAndTally(in)
+		if want.Why.Key == "notice.order_differs" {
+			want.State = figure.Good // by the base's bank, of which nothing was said
+		}
+		if row.State != want.State || row.Line != want.Line || tally.Price != whole.Price || tally.Hours != whole.Hours || tally.Tubes != whole.Tubes || tally.Unpriced != whole.Unpriced {
+			t.Errorf("%v: %s %s %g, want %s %s %g", entries, row.State, row.Line, tally.Price, want.State, want.Line, whole.Price)
+		}
+		if row.State == figure.No {
+			refused++
+		}
+	}
+	if refused == 0 || refused == 6 {
+		t.Errorf("%d of 6 are refused", refused)
+	}
+}

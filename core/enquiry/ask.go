@@ -55,15 +55,23 @@ func (x *Entry) Asks() (out []Ask) {
 
 // tells reports whether an item says something from which a field follows.
 func (x *Entry) tells(name string) bool {
-	others := map[string][]string{
-		"fin_height": {FinOD}, "fin_pitch": {FinGap}, "tube_length": {FinnedLength, BetweenFaces}, "plain_end_a": {"plain_end_b", FinnedLength},
+	if _, ok := x.Find(name); ok {
+		return true
 	}
-	for _, f := range append(others[name], name) {
-		if _, ok := x.Find(f); ok {
+	for _, from := range follows {
+		if from.field != name {
+			continue
+		}
+		if _, ok := x.Find(from.other); ok {
 			return true
 		}
 	}
 	return false
+}
+
+// follows lists what a field follows from, where it is not told itself.
+var follows = []struct{ field, other string }{
+	{"fin_height", FinOD}, {"fin_pitch", FinGap}, {"tube_length", FinnedLength}, {"tube_length", BetweenFaces}, {"plain_end_a", "plain_end_b"}, {"plain_end_a", FinnedLength},
 }
 
 // words are those that a reading came from.

@@ -25,7 +25,7 @@ func TestTenFaultsAmongForty(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	e, err := Text(string(content), nil)
+	e, err := Text(string(content), nil, unheard)
 	if err != nil || len(e.Items) != 40 {
 		t.Fatal(err, len(e.Items))
 	}
@@ -64,7 +64,7 @@ func TestContradictionsAreFound(t *testing.T) {
 		"no_such_item":  "10 off as item 9 but 6 m long",
 		"unread":        "10 off 1 in OD glubbertube",
 	} {
-		e, err := Text("Item 1: "+line, nil)
+		e, err := Text("Item 1: "+line, nil, unheard)
 		if err != nil || len(e.Items) != 1 {
 			t.Errorf("%q: %v, %d items", line, err, len(e.Items))
 			continue
@@ -73,7 +73,7 @@ func TestContradictionsAreFound(t *testing.T) {
 			t.Errorf("%q: %v is asked, want %s", line, found, kind)
 		}
 	}
-	seams, _ := Text("Item 1: 10 off SA-179 ERW tubes 1 in OD", nil)
+	seams, _ := Text("Item 1: 10 off SA-179 ERW tubes 1 in OD", nil, unheard)
 	if x, ok := seams.Items[0].Find(Seam); !ok || len(x.Doubts) == 0 {
 		t.Errorf("a seamless standard and a welded tube are read as %v", x)
 	}
@@ -88,7 +88,7 @@ func TestDesignFollowsFromWhatWasSaid(t *testing.T) {
 		"10 off steam at 10 barg":                              {"inside_fluid": "steam", "steam_by": "pressure", "inside_pressure": "10 bar(g)"},
 		"10 off fin gap 2.1 mm":                                {"fin_pitch": "2.5 mm"},
 	} {
-		e, _ := Text("Item 1: "+line, nil)
+		e, _ := Text("Item 1: "+line, nil, unheard)
 		d := e.Items[0].Design(document.New())
 		for field, text := range want {
 			if d.Text(field) != text {
@@ -103,7 +103,7 @@ func TestDesignFollowsFromWhatWasSaid(t *testing.T) {
 
 // What is decided for the second reading is read so, and no doubt of its kind is left.
 func TestDecisions(t *testing.T) {
-	e, _ := Text("Item 1: 10 off tube 1 in OD x 14 BWG, 20 ft long, fins 57 mm", nil)
+	e, _ := Text("Item 1: 10 off tube 1 in OD x 14 BWG, 20 ft long, fins 57 mm", nil, unheard)
 	for _, d := range []Decision{
 		{Items: []int{0}, Field: "wall_basis", Kind: "basis", Second: true},
 		{Items: []int{0}, Field: "tube_length", Kind: "length", Second: true},

@@ -23,7 +23,7 @@ func BenchmarkThousandItems(b *testing.B) {
 	}
 	base := document.New()
 	for range b.N {
-		e, err := Text(text.String(), nil)
+		e, err := Text(text.String(), nil, unheard)
 		if err != nil || len(e.Items) != 1000 {
 			b.Fatal(err, len(e.Items))
 		}

@@ -31,6 +31,16 @@ type Fault struct {
 	Why message.Message
 }
 
+// Clone is an enquiry of which items can be settled and entered while e stays as it was read.
+func (e *Enquiry) Clone() Enquiry {
+	out := *e
+	out.Items = slices.Clone(e.Items)
+	for i := range out.Items {
+		out.Items[i].Whole = slices.Clone(e.Items[i].Whole)
+	}
+	return out
+}
+
 // Decide settles doubts. What is decided of items or fields that are not there any more changes nothing.
 func (e *Enquiry) Decide(list []Decision) {
 	for _, d := range list {

@@ -46,17 +46,25 @@ type Enquiry struct {
 	Left    []Leftover   `json:"left"`
 }
 
-// Text reads a whole enquiry: a table, whose columns are taken as told where they are, or lines.
-func Text(text string, told []HeadColumn) (Enquiry, error) {
+// often is how many rows are read between two words of how much is done.
+const often = 250
+
+// Text reads a whole enquiry: a table, whose columns are taken as told where they are, or lines. hear is told what share of it is read.
+func Text(text string, told []HeadColumn, hear func(share float64)) (Enquiry, error) {
 	rows, columns, err := split(text)
 	if err != nil {
 		return Enquiry{}, err
 	}
+	at := func(row int) {
+		if row%often == often-1 {
+			hear(float64(row) / float64(len(rows)))
+		}
+	}
 	e := Enquiry{Columns: []HeadColumn{}, Items: []Entry{}, Left: []Leftover{}}
 	if columns {
-		e.table(rows, told)
+		e.table(rows, told, at)
 	} else {
-		e.lines(rows)
+		e.lines(rows, at)
 	}
 	e.name()
 	e.likes()
@@ -67,7 +75,7 @@ func Text(text string, told []HeadColumn) (Enquiry, error) {
 }
 
 // table reads rows of cells.
-func (e *Enquiry) table(rows [][]string, told []HeadColumn) {
+func (e *Enquiry) table(rows [][]string, told []HeadColumn, at func(row int)) {
 	head := headRow(rows)
 	next := 0
 	var heads []string
@@ -91,9 +99,38 @@ func (e *Enquiry) table(rows [][]string, told []HeadColumn) {
 		}
 	}
 	marked := slices.ContainsFunc(e.Columns, func(c HeadColumn) bool { return c.Field == Mark })
+	known := cellsRead{}
 	for i := next; i < len(rows); i++ {
-		e.row(rows, i, marked)
+		e.row(rows, i, marked, known)
+		at(i)
 	}
+}
+
+// cellsRead are the cells of a table by their column and text: of ten thousand rows most say what one above says.
+type cellsRead map[cellText]cellRead
+
+type cellText struct {
+	column int
+	text   string
+}
+
+// cellRead is what a cell says, and the item that it is like.
+type cellRead struct {
+	Read
+	like string
+}
+
+// read reads a cell, if none of its column and text was read before.
+func (known cellsRead) read(c Column, at cellText) cellRead {
+	if was, ok := known[at]; ok {
+		return was
+	}
+	var out cellRead
+	if out.like, out.Read = asItem(at.text); out.like == "" {
+		out.Read = c.Cell(at.text)
+	}
+	known[at] = out
+	return out
 }
 
 // columns says what each column's cells are: by its head, or else by what most of its cells say.
@@ -139,7 +176,7 @@ func isNumber(field string) bool {
 var ditto = []string{`"`, "″", "''", "ditto", "do.", "dto.", "dto", "–\"–", "-\"-", "同上", "idem", "id."}
 
 // row reads a row of a table: an item, or more of the last one where nothing names or counts it.
-func (e *Enquiry) row(rows [][]string, i int, marked bool) {
+func (e *Enquiry) row(rows [][]string, i int, marked bool, known cellsRead) {
 	cells := rows[i]
 	all := strings.TrimSpace(strings.Join(cells, ""))
 	if all == "" {
@@ -165,13 +202,9 @@ func (e *Enquiry) row(rows [][]string, i int, marked bool) {
 		if c < len(e.Columns) {
 			column = e.Columns[c].Column
 		}
-		part := Part{Row: i + 1, Column: c + 1}
-		if as, rest := asItem(cell); as != "" {
-			like = as
-			part.Read = rest
-		} else {
-			part.Read = column.Cell(cell)
-		}
+		read := known.read(column, cellText{c, cell})
+		part := Part{Row: i + 1, Column: c + 1, Read: read.Read}
+		like = cmpOr(read.like, like)
 		for _, x := range part.Readings {
 			has[x.Field] = true
 		}
@@ -199,10 +232,11 @@ func isTotal(cells []string) bool {
 
 // lines reads lines of plain text: each item begins with its name, a number before a bracket or a point, or a quantity, and goes on to the next or
 // to an empty line.
-func (e *Enquiry) lines(rows [][]string) {
+func (e *Enquiry) lines(rows [][]string, hear func(row int)) {
 	var common []Part
 	open := false
 	for i, row := range rows {
+		hear(i)
 		line := row[0]
 		if strings.TrimSpace(line) == "" {
 			open = false

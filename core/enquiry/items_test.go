@@ -1,8 +1,12 @@
 package enquiry
 
 import (
+	"encoding/json"
+	"slices"
 	"strings"
 	"testing"
+
+	"finwright/core/units"
 )
 
 // said writes what an item says: its mark and the fields asked for.
@@ -40,7 +44,7 @@ func TestTablesInTheirStyles(t *testing.T) {
 		"blank between":  "Item\tQty\tTube OD\tWall\tFin height\n\n1\t40\t1 in\t14 BWG MW\t5/8\n\n2\t60\t1.25 in\t12 BWG MW\t5/8\n",
 		"unnamed column": "Item\tQty\tTube OD\tWall\tFin height\t\n1\t40\t1 in\t14 BWG MW\t5/8\turgent\n2\t60\t1.25 in\t12 BWG MW\t5/8\t\n",
 	} {
-		e, err := Text(text, nil)
+		e, err := Text(text, nil, unheard)
 		if err != nil {
 			t.Errorf("%s: %v", name, err)
 			continue
@@ -64,7 +68,7 @@ func TestTablesInTheirStyles(t *testing.T) {
 }
 
 func TestWhatIsNoItemIsLeft(t *testing.T) {
-	e, err := Text("Dear Sirs,\nplease quote as below.\n\n1) 40 off tube 1 in OD x 14 BWG MW\n\nKind regards\nJ. Doe", nil)
+	e, err := Text("Dear Sirs,\nplease quote as below.\n\n1) 40 off tube 1 in OD x 14 BWG MW\n\nKind regards\nJ. Doe", nil, unheard)
 	if err != nil || len(e.Items) != 1 || len(e.Left) != 4 || e.Left[0].Text != "Dear Sirs," || e.Left[3].Row != 7 {
 		t.Errorf("%v: %d items, left %v", err, len(e.Items), e.Left)
 	}
@@ -73,17 +77,17 @@ func TestWhatIsNoItemIsLeft(t *testing.T) {
 // What was told of a column stands, whatever its head says.
 func TestColumnsAreToldOtherwise(t *testing.T) {
 	text := "Item\tQty\tSpacing\n1\t40\t2.5\n"
-	e, _ := Text(text, nil)
+	e, _ := Text(text, nil, unheard)
 	if x, ok := e.Items[0].Find("fin_pitch"); !ok || len(x.Doubts) == 0 {
 		t.Errorf("a spacing is read as %v", e.Items[0].Whole)
 	}
 	e.Columns[2].Field, e.Columns[2].Unit = FinGap, "mm"
-	again, _ := Text(text, e.Columns)
+	again, _ := Text(text, e.Columns, unheard)
 	if x, ok := again.Items[0].Find(FinGap); !ok || x.Text != "2.5 mm" {
 		t.Errorf("told to be a gap it is read as %v", again.Items[0].Whole)
 	}
 	e.Columns[2].Skipped = true
-	if again, _ = Text(text, e.Columns); len(again.Items[0].Parts) != 2 {
+	if again, _ = Text(text, e.Columns, unheard); len(again.Items[0].Parts) != 2 {
 		t.Errorf("a column that is left out is read: %v", again.Items[0].Parts)
 	}
 }
@@ -95,10 +99,37 @@ func TestFloodsAreRefused(t *testing.T) {
 		"enquiry.cells":   strings.Repeat("Item\tQty\tOD\tWall\t\t\t\t\t\t\t\t\t\t\n", 15_000),
 		"enquiry.rows":    strings.Repeat("40 off\n", MostRows+1),
 	} {
-		_, err := Text(text, nil)
+		_, err := Text(text, nil, unheard)
 		refused, ok := err.(*Refusal)
 		if !ok || refused.Key != key {
 			t.Errorf("want %s, got %v", key, err)
 		}
+	}
+}
+
+// unheard is for who does not ask how far a reading is.
+func unheard(float64) {}
+
+// What is settled and entered in a copy changes nothing of what was read, and how far a long reading is is told on the way.
+func TestCopyLeavesWhatWasRead(t *testing.T) {
+	text := "Item\tQty\tTube OD (mm)\tWall (mm)\n" + strings.Repeat("1\t40\t25.4\t2.11\n", 1000)
+	var shares []float64
+	e, err := Text(text, nil, func(share float64) { shares = append(shares, share) })
+	if err != nil || len(e.Items) != 1000 || len(shares) != 4 || !slices.IsSorted(shares) || shares[3] > 1 {
+		t.Fatal(err, len(e.Items), shares)
+	}
+	all := make([]int, 1000)
+	for i := range all {
+		all[i] = i
+	}
+	was, _ := json.Marshal(e)
+	other := e.Clone()
+	other.Decide([]Decision{{Items: all, Field: "wall_basis", Kind: "basis", Second: true}})
+	other.Enter([]Edit{{0, "quantity", "80"}, {1, Mark, "B"}}, units.SI)
+	if now, _ := json.Marshal(e); string(now) != string(was) {
+		t.Error("what was read has changed")
+	}
+	if r, _ := other.Items[999].Find("wall_basis"); r.Text != "minimum" || len(r.Doubts) != 0 || other.Items[1].Mark != "B" {
+		t.Errorf("%v", r)
 	}
 }

@@ -4,7 +4,19 @@ import "slices"
 
 // lengthUnit returns a unit's length in metres; 0 of what is none.
 func lengthUnit(unit string) float64 {
-	return map[string]float64{"mm": 1e-3, "cm": 1e-2, "m": 1, "in": 0.0254, "ft": 0.3048}[unit]
+	switch unit {
+	case "mm":
+		return 1e-3
+	case "cm":
+		return 1e-2
+	case "m":
+		return 1
+	case "in":
+		return 0.0254
+	case "ft":
+		return 0.3048
+	}
+	return 0
 }
 
 // takes lists the kinds of units that a name takes a number in, beside a number alone.

@@ -23,6 +23,24 @@ func row(name string) (f *field.Field, ok bool) {
 	return field.Find(name)
 }
 
+// KindOf is the kind of number that a reading's field holds; ok is false of what is no number.
+func KindOf(name string) (kind units.Kind, ok bool) {
+	f, ok := row(name)
+	if !ok || !f.IsNumber() {
+		return kind, false
+	}
+	return f.Kind, true
+}
+
+// Size is the number of a reading [SI]; ok is false of what is no number.
+func Size(name, text string) (x float64, ok bool) {
+	if _, number := KindOf(name); !number {
+		return 0, false
+	}
+	x, ok, _ = si(name, text)
+	return x, ok
+}
+
 // si reads a text of a field. possible: it lies within the field's limits; usual: it is usual.
 func si(name, text string) (x float64, possible, usual bool) {
 	f, ok := row(name)

@@ -216,7 +216,7 @@ func (r *reader) marks() {
 }
 
 // unitsBefore gives a number the unit that stands before it, as in "FPI 10", behind a bracket, as in "(10) FPI", or behind the
-// other end of a range, as in "50 - 60 pcs".
+// other end of a range, as in "50 - 60 pcs". What stands right before tubes of a kind that is not made here counts them: "30 U-tubes".
 func (r *reader) unitsBefore() {
 	for i := range r.list {
 		if r.says(i, "is", "wall_basis") && folds(r.text[r.list[i].From:r.list[i].To]) == "mw" && r.isFree(i-1) && r.list[i-1].unit == "" && r.partSays(i, "duty_wanted") {
@@ -230,6 +230,9 @@ func (r *reader) unitsBefore() {
 				r.list[j].unit = r.list[i].says.a
 				r.list[j].From = r.list[i].From
 			}
+		}
+		if r.says(i+1, "no", "u_tube") && r.isBare(i) && r.list[i].n.whole && r.part[i] == r.part[i+1] {
+			r.list[i].unit = "off"
 		}
 		if !r.isFree(i) || r.list[i].unit != "" || !r.isFree(i+2) || r.list[i+2].unit == "" {
 			continue

@@ -47,7 +47,8 @@ type number struct {
 }
 
 // tokens takes a text apart.
-func tokens(text string) (out []token) {
+func tokens(text string) []token {
+	out := make([]token, 0, len(text)/3+2)
 	for i := 0; i < len(text); {
 		r, size := at(text, i)
 		next := i + size
@@ -263,8 +264,9 @@ func cutDigits(text string, i int) (digits string, to int) {
 	return text[i:to], to
 }
 
-// withUnits gives numbers the units that stand behind them, and makes one of feet and inches.
-func withUnits(text string, list []token) (out []token) {
+// withUnits gives numbers the units that stand behind them, and makes one of feet and inches. What it returns takes the place of the list.
+func withUnits(text string, list []token) []token {
+	out := list[:0]
 	for i := 0; i < len(list); i++ {
 		t := list[i]
 		if t.sort != aNumber {

@@ -2,6 +2,7 @@ package enquiry
 
 import (
 	_ "embed" // the words
+	"slices"
 	"strings"
 	"sync"
 	"unicode"
@@ -20,8 +21,35 @@ type sense struct {
 
 // node is a place in the words' tree: what a spelling means that ends here, and how others go on.
 type node struct {
-	next map[rune]*node
+	next []branch
 	says *sense
+}
+
+// branch leads on by one letter.
+type branch struct {
+	letter rune
+	to     *node
+}
+
+// place is where a letter leads on from a node, or would in the order of the letters.
+func (n *node) place(letter rune) int {
+	low, high := 0, len(n.next)
+	for low < high {
+		if mid := (low + high) / 2; n.next[mid].letter < letter {
+			low = mid + 1
+		} else {
+			high = mid
+		}
+	}
+	return low
+}
+
+// by returns the node that a letter leads to; nil where none does.
+func (n *node) by(letter rune) *node {
+	if i := n.place(letter); i < len(n.next) && n.next[i].letter == letter {
+		return n.next[i].to
+	}
+	return nil
 }
 
 // words is the tree of all spellings, which is made when it is first asked for.
@@ -45,13 +73,12 @@ var words = sync.OnceValue(func() *node {
 func (n *node) add(spelling string, says *sense) {
 	for _, r := range strings.ReplaceAll(spelling, "-", " ") {
 		r = folded(r)
-		if n.next == nil {
-			n.next = map[rune]*node{}
+		next := n.by(r)
+		if next == nil {
+			next = &node{}
+			n.next = slices.Insert(n.next, n.place(r), branch{r, next})
 		}
-		if n.next[r] == nil {
-			n.next[r] = &node{}
-		}
-		n = n.next[r]
+		n = next
 	}
 	if n.says == nil {
 		n.says = says
@@ -138,10 +165,10 @@ func (n *node) longest(text string, from, i int) (says *sense, to int) {
 			says, to = s, end
 		}
 	}
-	if next := n.next[r]; next != nil && size > 0 {
+	if next := n.by(r); next != nil && size > 0 {
 		try(next, i+size)
 	}
-	if next := n.next[' ']; next != nil {
+	if next := n.by(' '); next != nil {
 		end := i
 		for c, size := at(text, end); size > 0 && separates(c); c, size = at(text, end) {
 			end += size
@@ -151,7 +178,7 @@ func (n *node) longest(text string, from, i int) (says *sense, to int) {
 	// A space before a digit, and the point of an abbreviation, may stand where the spelling has none.
 	if last := before(text, i); i > from && isLatin(last) && (r == ' ' || r == '-' || r == '.') {
 		c, width := at(text, i+size)
-		if next := n.next[c]; next != nil && (isDigit(c) && r != '.' || isLatin(c) && r == '.') {
+		if next := n.by(c); next != nil && (isDigit(c) && r != '.' || isLatin(c) && r == '.') {
 			try(next, i+size+width)
 		}
 	}

@@ -26,7 +26,7 @@ lines</t></is></c><c r="B4"><f>[1]Other!A1</f></c><c r="D4" t="e"><v>#REF!</v></
 	if got.HiddenRows != 1 || got.HiddenColumns != 2 || got.Merged != 1 || got.Formulas != 2 {
 		t.Errorf("%+v", got)
 	}
-	e, err := Text(got.Text, nil)
+	e, err := Text(got.Text, nil, unheard)
 	if err != nil || len(e.Items) != 2 {
 		t.Fatal(err, len(e.Items))
 	}

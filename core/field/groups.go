@@ -30,3 +30,13 @@ var Groups = []FormGroup{
 	{ID: "tolerances", Section: "making"},
 	{ID: "asked", Section: "making"},
 }
+
+// OfHeat reports whether a field says something of the bank and its streams.
+func (f *Field) OfHeat() bool {
+	for i := range Groups {
+		if Groups[i].ID == f.Group {
+			return Groups[i].Section == "heat"
+		}
+	}
+	return false
+}

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -20,6 +21,9 @@ type ShownEnquiry struct {
 	Names   []EnquiryName      `json:"names"`   // what a column may be taken for
 	Heads   []EnquiryName      `json:"heads"`   // what items say something of, in the order of Names
 	Items   []ShownEntry       `json:"items"`
+	Cells   []EnquiryCell      `json:"cells"`   // what items say, each once
+	Entries []EnquiryEntry     `json:"entries"` // what their designs say otherwise than the base, each once
+	Designs [][]int            `json:"designs"` // those that differ, by their places in Entries
 	Doubts  []ShownDoubt       `json:"doubts"`
 	Asks    []ShownAsk         `json:"asks"` // what to ask the customer, those that doubts ask aside
 	Left    []enquiry.Leftover `json:"left"`
@@ -48,24 +52,32 @@ type ShownHead struct {
 	Said string `json:"said"` // what that rests on
 }
 
-// ShownEntry is an item: a cell for each of the heads.
+// ShownEntry is an item: a cell for each of the heads. Ten thousand items say little that no other says: what they share stands once.
 type ShownEntry struct {
-	Mark    string               `json:"mark"`
-	Source  string               `json:"source"` // the customer's words
-	Cells   []EnquiryCell        `json:"cells"`
-	Open    int                  `json:"open"`   // doubts of it
-	Unread  []string             `json:"unread"` // words that were not understood
-	Refused string               `json:"refused"`
-	Design  document.Differences `json:"design"`
+	Mark    string   `json:"mark"`
+	Title   string   `json:"title"`  // of its design; empty: the base's
+	Source  string   `json:"source"` // the customer's words
+	Cells   []int    `json:"cells"`  // their places
+	Open    int      `json:"open"`   // doubts of it
+	Unread  []string `json:"unread"` // words that were not understood
+	Refused string   `json:"refused"`
+	Design  int      `json:"design"` // its place
+}
+
+// EnquiryEntry is an entry of a design.
+type EnquiryEntry struct {
+	Field  string          `json:"field"`
+	Text   string          `json:"text"`
+	Origin document.Origin `json:"origin"`
 }
 
 // EnquiryCell is what an item says of one head.
 type EnquiryCell struct {
-	Field string `json:"field"`
-	Text  string `json:"text"` // as it may be edited
-	Shown string `json:"shown"`
-	Why   string `json:"why"`  // why it is a guess, or why what was typed cannot be used
-	From  string `json:"from"` // the customer's words, where they are others
+	Field string   `json:"field"`
+	Text  string   `json:"text"` // as it may be edited
+	Shown string   `json:"shown"`
+	SI    *float64 `json:"si,omitempty"` // of a number, to be ordered by
+	Why   string   `json:"why"`          // why it is a guess, or why what was typed cannot be used
 }
 
 // ShownDoubt is one kind of doubt of some items: which of two readings is meant.
@@ -97,7 +109,10 @@ var enquiryOrder = []string{
 
 // Enquiry prints an enquiry, with what was typed and could not be used.
 func (w Writer) Enquiry(e *enquiry.Enquiry, wrong []enquiry.Fault, base document.Document) ShownEnquiry {
-	out := ShownEnquiry{Columns: []ShownHead{}, Names: w.enquiryNames(), Heads: []EnquiryName{}, Items: []ShownEntry{}, Doubts: []ShownDoubt{}, Asks: []ShownAsk{}, Left: e.Left, Base: base}
+	out := ShownEnquiry{
+		Columns: []ShownHead{}, Names: w.enquiryNames(), Heads: []EnquiryName{}, Items: []ShownEntry{}, Cells: []EnquiryCell{}, Entries: []EnquiryEntry{},
+		Designs: [][]int{}, Doubts: []ShownDoubt{}, Asks: []ShownAsk{}, Left: e.Left, Base: base,
+	}
 	for _, c := range e.Columns {
 		out.Columns = append(out.Columns, ShownHead{c, w.restsOn(&c)})
 	}
@@ -116,20 +131,18 @@ func (w Writer) Enquiry(e *enquiry.Enquiry, wrong []enquiry.Fault, base document
 		}
 	}
 	asks := make([][]enquiry.Ask, len(e.Items))
+	once := newShared(w, &out)
 	open := 0
 	for i := range e.Items {
 		asks[i] = e.Items[i].Asks()
-		shown := w.entry(&e.Items[i], out.Heads, base)
-		for _, f := range wrong {
-			if f.Item == i {
-				at := slices.IndexFunc(out.Heads, func(n EnquiryName) bool { return n.ID == f.Field })
-				shown.Cells[at] = EnquiryCell{Field: f.Field, Text: f.Text, Shown: f.Text, Why: w.say(f.Why)}
-			}
-		}
-		if shown.Open > 0 {
+		out.Items = append(out.Items, once.entry(&e.Items[i]))
+		if out.Items[i].Open > 0 {
 			open++
 		}
-		out.Items = append(out.Items, shown)
+	}
+	for _, f := range wrong {
+		at := slices.IndexFunc(out.Heads, func(n EnquiryName) bool { return n.ID == f.Field })
+		out.Items[f.Item].Cells[at] = once.cell(EnquiryCell{Field: f.Field, Text: f.Text, Shown: f.Text, Why: w.say(f.Why)})
 	}
 	w.together(&out, e, asks)
 	out.Said = w.say(message.New("enquiry.said", "items", len(e.Items), "open", open, "asks", len(out.Asks)+len(out.Doubts)))
@@ -183,42 +196,14 @@ func (w Writer) restsOn(c *enquiry.HeadColumn) string {
 func (w Writer) reading(name, text string) string {
 	f, ok := field.Find(name)
 	switch {
+	case text == "":
+		return ""
 	case ok && f.Choice != nil && slices.Contains(f.Choices(), text):
 		return w.Texts.Text(f.ChoiceKey(text))
 	case name == enquiry.Seam:
 		return w.Texts.Text("enquiry.seam." + text)
 	}
 	return w.Texts.Numbers.Typed(text)
-}
-
-func (w Writer) entry(x *enquiry.Entry, heads []EnquiryName, base document.Document) ShownEntry {
-	out := ShownEntry{Mark: x.Mark, Cells: make([]EnquiryCell, len(heads)), Unread: []string{}, Design: x.Differences(base)}
-	var source, refused []string
-	for _, p := range x.Parts {
-		if !p.Common {
-			source = append(source, strings.TrimSpace(p.Text))
-		}
-		for _, s := range p.Unread {
-			out.Unread = append(out.Unread, p.Text[s.From:s.To])
-		}
-		for _, n := range p.NotMade {
-			refused = append(refused, w.say(message.New("enquiry.not_made."+n.ID)))
-		}
-	}
-	out.Source, out.Refused = strings.Join(source, " · "), strings.Join(refused, " ")
-	for i, h := range heads {
-		cell := EnquiryCell{Field: h.ID}
-		if r, ok := x.Find(h.ID); ok {
-			cell.Text, cell.Shown = r.Text, w.reading(h.ID, r.Text)
-			for _, d := range r.Doubts {
-				cell.Why = w.say(message.New("enquiry.guess."+d.Kind, "first", cell.Shown, "second", w.second(h.ID, d)))
-				out.Open++
-				break
-			}
-		}
-		out.Cells[i] = cell
-	}
-	return out
 }
 
 // second prints the second reading of a doubt.
@@ -444,6 +429,9 @@ func (w Writer) Totals(s *design.Sum, provisional int) (out []ShownTotal) {
 	}
 	add("hours", label("hours"), units.Hours, s.Hours, "")
 	add("crates", label("crates"), units.Count, float64(s.Crates), "")
+	if s.Trucks > 0 {
+		add("trucks", label("trucks"), units.Count, math.Ceil(s.Trucks-1e-9), w.say(message.New("enquiry.total.trucks_note")))
+	}
 	var sure []string
 	if provisional > 0 {
 		sure = append(sure, w.say(message.New("enquiry.total.provisional", "count", provisional)))

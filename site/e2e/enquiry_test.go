@@ -6,6 +6,7 @@ import (
 	"archive/zip"
 	"bytes"
 	"encoding/base64"
+	"encoding/xml"
 	"fmt"
 	"io"
 	"math"
@@ -152,6 +153,9 @@ func TestFortyItemsByKeys(t *testing.T) {
 	if made := browser.Eval[string](page, total("tubes")); made == "" || browser.Eval[string](page, element(id("enquiry-totals")+` [data-total="tubes"] td:last-child`)+".textContent") == "" {
 		t.Error("it is not said that refused items are left out")
 	}
+	page.Focus(id("enquiry-group"))
+	page.Press(kb.Enter)
+	page.Wait(element(id("enquiry-group-said")) + `.textContent.includes("batches") && ` + element(id("enquiry-batches")) + `.tBodies[0].rows.length > 3`)
 	page.Screenshot(shots, "enquiry-desk")
 
 	page.Focus(id("enquiry-make"))
@@ -199,5 +203,92 @@ func TestEnquiryColumnsAndHostileFiles(t *testing.T) {
 	page.Wait(element(id("enquiry-said")) + `.textContent.startsWith("1 item.") && ` + inEnquiry(0, 2) + ` === "12"`)
 	readEnquiry(page, "1) 12 off 1 in OD x 14 BWG MW, 20 ft overall, L fins Al 10 fpi 5/8 in high")
 	page.Wait(element(id("enquiry-said")) + `.textContent.startsWith("1 item.")`)
+	lookAndSave(t, page)
 	quiet(t, page)
+}
+
+// lookAndSave orders and picks items, fills a column down, and saves a workbook, which is read by the standard library's readers of archives and XML.
+func lookAndSave(t *testing.T, page *browser.Page) {
+	t.Helper()
+	readEnquiry(page, "Item\tQty\tTube OD (mm)\tFin type\n-A\t9\t25.4\tL\nB\t40\t31.75\tG\nC\t20\t25.4\tL\n")
+	choose(page, id("enquiry-sort"), "quantity")
+	page.Click(id("enquiry-turned"))
+	page.Wait(inEnquiry(0, 2) + ` === "40" && ` + inEnquiry(2, 2) + ` === "9"`)
+	browser.Eval[any](page, `(() => { const find = `+element(id("enquiry-find"))+`; find.value = "25.4"; find.dispatchEvent(new Event("input")); })()`)
+	page.WaitText(id("enquiry-count"), "2 of 3 items")
+	page.Focus(id("enquiry-grid"))
+	page.Press(kb.Home, chromedp.ModifierCtrl)
+	page.Press(kb.ArrowRight)
+	page.Press(kb.ArrowRight)
+	page.Press(kb.ArrowDown, chromedp.ModifierShift)
+	page.Press("d", chromedp.ModifierCtrl)
+	page.Wait(inEnquiry(0, 2) + ` === "20" && ` + inEnquiry(1, 2) + ` === "20"`)
+	waitRated(page)
+	browser.Eval[any](page, `(() => {
+		const made = new Map(), make = URL.createObjectURL;
+		URL.createObjectURL = (blob) => { const url = make.call(URL, blob); made.set(url, blob); return url; };
+		HTMLAnchorElement.prototype.click = function () { made.get(this.href).arrayBuffer().then((bytes) => { globalThis.book = btoa(String.fromCharCode(...new Uint8Array(bytes))); }); };
+	})()`)
+	page.Click(id("enquiry-xlsx"))
+	page.Wait(`globalThis.book`)
+	packed, err := base64.StdEncoding.DecodeString(browser.Eval[string](page, `globalThis.book`))
+	if err != nil {
+		t.Fatal(err)
+	}
+	rows := bookRows(t, packed)
+	if len(rows) != 3 || !strings.Contains(strings.Join(rows[0], "|"), "Outside diameter [mm]") {
+		t.Fatalf("the workbook has %q", rows)
+	}
+	if row := strings.Join(rows[1], "|"); !strings.HasPrefix(row, "'-A|") || !strings.Contains(row, "|n20|n25.4|") {
+		t.Errorf("a row has %s", row)
+	}
+}
+
+// bookRows reads the first sheet of a workbook: texts as they are, numbers behind an n.
+func bookRows(t *testing.T, packed []byte) (rows [][]string) {
+	t.Helper()
+	files, err := zip.NewReader(bytes.NewReader(packed), int64(len(packed)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	part := func(name string, into any) {
+		f, err := files.Open(name)
+		if err == nil {
+			defer f.Close()
+			err = xml.NewDecoder(f).Decode(into)
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+	var texts struct {
+		List []string `xml:"si>t"`
+	}
+	part("xl/sharedStrings.xml", &texts)
+	var sheet struct {
+		Rows []struct {
+			Cells []struct {
+				Type    string `xml:"t,attr"`
+				Value   string `xml:"v"`
+				Formula string `xml:"f"`
+			} `xml:"c"`
+		} `xml:"sheetData>row"`
+	}
+	part("xl/worksheets/sheet1.xml", &sheet)
+	for _, r := range sheet.Rows {
+		var row []string
+		for _, c := range r.Cells {
+			at, err := strconv.Atoi(c.Value)
+			switch {
+			case c.Formula != "":
+				t.Errorf("there is a formula, %s", c.Formula)
+			case c.Type == "s" && err == nil:
+				row = append(row, texts.List[at])
+			default:
+				row = append(row, "n"+c.Value)
+			}
+		}
+		rows = append(rows, row)
+	}
+	return rows
 }

@@ -7,11 +7,14 @@ export interface Methods {
   compare: { args: CompareArgs; reply: Comparison };
   conventions: { args: ConventionsArgs; reply: ShownConventions };
   edit: { args: EditArgs; reply: Reply };
-  enquiry_csv: { args: EnquiryCSVArgs; reply: Saved };
+  enquiry_beside: { args: EnquiryRowsArgs; reply: EnquiryBeside };
+  enquiry_csv: { args: EnquiryTableArgs; reply: Saved };
+  enquiry_group: { args: EnquiryGroupArgs; reply: ShownGroups };
   enquiry_job: { args: EnquiryJobArgs; reply: Saved };
   enquiry_read: { args: EnquiryArgs; reply: ShownEnquiry };
   enquiry_rows: { args: EnquiryRowsArgs; reply: EnquiryRows };
   enquiry_sheet: { args: EnquirySheetArgs; reply: EnquirySheet };
+  enquiry_table: { args: EnquiryTableArgs; reply: EnquiryTable };
   enquiry_totals: { args: EnquiryTotalsArgs; reply: EnquiryTotals };
   example: { args: ExampleArgs; reply: Reply };
   filename: { args: FilenameArgs; reply: Named };
@@ -149,12 +152,43 @@ export interface Reply {
   view: Page;
 }
 
-export interface EnquiryCSVArgs {
-  rows: string[][];
+export interface EnquiryRowsArgs {
+  base: Document;
+  entries: EnquiryEntry[];
+  designs: EnquiryDesign[];
+  day?: string;
+  shop?: string;
+}
+
+export interface EnquiryBeside {
+  said: string[];
+}
+
+export interface EnquiryTableArgs {
+  columns: string[];
+  cells: EnquiryCell[];
+  items: TableItem[];
+  units: string;
+  shop?: string;
 }
 
 export interface Saved {
   text: string;
+}
+
+export interface EnquiryGroupArgs {
+  tallies: Tally[];
+  items: number[];
+  marks: string[];
+  day: string;
+  units: string;
+  shop?: string;
+}
+
+export interface ShownGroups {
+  said: string[];
+  batches: ShownBatch[];
+  adds: string[];
 }
 
 export interface EnquiryJobArgs {
@@ -176,18 +210,15 @@ export interface ShownEnquiry {
   names: EnquiryName[];
   heads: EnquiryName[];
   items: ShownEntry[];
+  cells: EnquiryCell[];
+  entries: EnquiryEntry[];
+  designs: number[][];
   doubts: ShownDoubt[];
   asks: ShownAsk[];
   left: Leftover[];
   said: string;
   base: Document;
   letter: string;
-}
-
-export interface EnquiryRowsArgs {
-  base: Document;
-  designs: Differences[];
-  shop?: string;
 }
 
 export interface EnquiryRows {
@@ -207,8 +238,16 @@ export interface EnquirySheet {
   notes: string[];
 }
 
+export interface EnquiryTable {
+  heads: string[];
+  cells: TableCell[];
+  rows: number[][];
+}
+
 export interface EnquiryTotalsArgs {
   tallies: Tally[];
+  counts: number[];
+  refused: number;
   provisional: number;
   units: string;
   shop?: string;
@@ -977,6 +1016,57 @@ export interface Page {
   rings?: Rings[];
 }
 
+export interface EnquiryEntry {
+  field: string;
+  text: string;
+  origin: string;
+}
+
+export interface EnquiryDesign {
+  entries: number[];
+  units?: string;
+  spans?: Span[];
+}
+
+export interface EnquiryCell {
+  field: string;
+  text: string;
+  shown: string;
+  si?: number;
+  why: string;
+}
+
+export interface TableItem {
+  mark: string;
+  verdict: string;
+  price?: number;
+  provisional?: boolean;
+  cells: number[];
+}
+
+export interface Tally {
+  tubes: number;
+  metres: number;
+  finned: number;
+  strip?: Bought;
+  hours: number;
+  crates: number;
+  trucks: number;
+  weight: number;
+  price: number;
+  refused?: boolean;
+  unpriced?: boolean;
+  work?: Work;
+}
+
+export interface ShownBatch {
+  line: string;
+  set_up: string;
+  items: string;
+  change: string;
+  saved: string;
+}
+
 export interface Differences {
   title?: string;
   mark?: string;
@@ -1038,12 +1128,13 @@ export interface EnquiryName {
 
 export interface ShownEntry {
   mark: string;
+  title: string;
   source: string;
-  cells: EnquiryCell[];
+  cells: number[];
   open: number;
   unread: string[];
   refused: string;
-  design: Differences;
+  design: number;
 }
 
 export interface ShownDoubt {
@@ -1076,17 +1167,9 @@ export interface ShownPriced {
   shown: string;
 }
 
-export interface Tally {
-  tubes: number;
-  metres: number;
-  finned: number;
-  strip?: Bought;
-  hours: number;
-  crates: number;
-  weight: number;
-  price: number;
-  refused?: boolean;
-  unpriced?: boolean;
+export interface TableCell {
+  text: string;
+  number?: number;
 }
 
 export interface ShownTotal {
@@ -1564,19 +1647,6 @@ export interface Rings {
   rings: Spot[];
 }
 
-export interface CarriedLabel {
-  id: string;
-  text: string;
-}
-
-export interface EnquiryCell {
-  field: string;
-  text: string;
-  shown: string;
-  why: string;
-  from: string;
-}
-
 export interface Bought {
   metal: string;
   width: number;
@@ -1584,6 +1654,27 @@ export interface Bought {
   length: number;
   mass: number;
   coils: number;
+}
+
+export interface Work {
+  line: string;
+  type: string;
+  od: number;
+  height: number;
+  strip: number;
+  count: number;
+  set_up: number;
+  worth: number;
+  hours: number;
+  coil: number;
+  gate: number;
+  after: number;
+  queue: boolean;
+}
+
+export interface CarriedLabel {
+  id: string;
+  text: string;
 }
 
 export interface Heading {

@@ -2,7 +2,7 @@
 // One Go engine in a worker. It starts from {module}; or from {packed}, followed by each {piece} of the program's file and an
 // empty one: then it compiles, beside the page's thread, and answers {module} for the workers that come after it.
 // {language} tells it what to speak. {id, method, args} is answered by {id, reply}, where args and reply may be
-// lists, and an empty message by {ready} once the engine runs. JSON goes through unread.
+// lists, and an empty message by {ready} once the engine runs. Of a call that takes long the engine posts {share}, how much of it is done. JSON goes through unread.
 
 import { compiled } from "./compiled.js";
 import { start } from "./program.js";

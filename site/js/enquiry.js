@@ -6,23 +6,24 @@ import { createColumns } from "./enquiry/columns.js";
 import { createDoubts } from "./enquiry/doubts.js";
 import { modelOf, tableOf } from "./enquiry/model.js";
 import { Refused, textOf } from "./enquiry/file.js";
+import { createGroups } from "./enquiry/groups.js";
+import { createRatings } from "./enquiry/ratings.js";
+import { createView } from "./enquiry/view.js";
 import { createGrid } from "./grid/grid.js";
-import { download } from "./files.js";
-import { differences, whole } from "./job.js";
+import { download, today } from "./files.js";
 import { hide, write } from "./keyed.js";
 import { Cancelled } from "./pool.js";
 import { newId } from "./store/local.js";
+import { keepMapped, mappedOf } from "./store/mapping.js";
 
 /**
  * @typedef {import("./api.js").Methods} Methods
  * @typedef {import("./api.js").ShownEnquiry} Enquiry
- * @typedef {import("./api.js").Differences} Differences
  * @typedef {Pick<import("./api.js").EnquiryArgs, "columns" | "decided" | "edits">} Settled  what was told, settled and typed since the text was read first
- * @typedef {{row: import("./api.js").ShownPriced, tally: import("./api.js").Tally}} Rated
  * @typedef {{
- *   ask: <M extends "enquiry_totals" | "enquiry_job" | "enquiry_csv">(method: M, args: Methods[M]["args"]) => Promise<Methods[M]["reply"]>,
- *   rate: (list: Omit<Methods["enquiry_rows"]["args"], "shop">[], onReply: (reply: Methods["enquiry_rows"]["reply"], index: number) => void) => {done: Promise<unknown>, cancel: () => void},
- *   read: (args: Methods["enquiry_read"]["args"]) => {done: Promise<Enquiry[]>, cancel: () => void},
+ *   ask: <M extends "enquiry_totals" | "enquiry_job" | "enquiry_beside" | "enquiry_group" | "enquiry_table" | "enquiry_csv">(method: M, args: Methods[M]["args"]) => Promise<Methods[M]["reply"]>,
+ *   rate: import("./enquiry/ratings.js").Rate,
+ *   read: (args: Methods["enquiry_read"]["args"], hear: (share: number) => void) => {done: Promise<Enquiry[]>, cancel: () => void},
  *   sheet: (args: Methods["enquiry_sheet"]["args"]) => {done: Promise<Methods["enquiry_sheet"]["reply"][]>, cancel: () => void},
  *   open: (text: string) => Promise<import("./design.js").Reply>,
  *   shop: () => string,
@@ -31,40 +32,28 @@ import { newId } from "./store/local.js";
  * }} Act
  */
 
-const SHOWN = 200_000; // letters of a file that stand in the box
-const [LEAST, MOST] = [4, 100]; // items that are rated at a time
+const SHOWN = 100_000; // letters that stand in the box: more would hold the page up
 
 /** @param {HTMLElement} root @param {HTMLElement} beside @param {ReturnType<typeof import("./design.js").createDesign>} design @param {Act} act */
 export function createEnquiry(root, beside, design, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(`enquiry-${id}`));
-  const [text, wrong, read, file, input, progress, stop, answer, row, make, take, csv, totals, left, letter, said, notes] = ["text", "wrong", "read", "file", "file-input", "progress", "stop", "answer", "row", "make", "take", "csv", "totals", "left", "letter", "said", "notes"].map(at);
+  const [text, wrong, read, file, input, progress, stop, answer, row, make, take, more, csv, xlsx, group, totals, left, letter, said, notes, told] = ["text", "wrong", "read", "file", "file-input", "progress", "stop", "answer", "row", "make", "take", "beside", "csv", "xlsx", "group", "totals", "left", "letter", "said", "notes", "told"].map(at);
   /** @type {Enquiry | null} */ let shown = null;
   /** @type {Settled[]} */ let steps = [{}];
   let place = 0; // of them
   let source = ""; // the text that was read
   let taken = ""; // the work whose items these are
-  /** @type {Map<string, Rated>} */ const rated = new Map();
+  const ratings = createRatings(act.rate);
   /** @type {{cancel: () => void} | null} */ let running = null;
   let round = 0;
+  /** @type {number[]} the items in sight */ let order = [];
+  /** @type {string[]} what each item alone adds to the price of all, where they were grouped */ let adds = [];
 
   const job = () => (taken && design.history.job?.work === taken ? design.history.job : null);
 
-  /** The design of an item: that of the job, once they are its items. @param {number} i @returns {Differences | null} */
-  function designOf(i) {
-    const held = job();
-    const item = held?.items.get(String(i + 1));
-    if (held && shown) return item ? differences(whole(held.base, item.design), shown.base) : null;
-    return shown?.items[i].design ?? null;
-  }
-  const keyOf = (/** @type {Differences} */ one) => JSON.stringify([one.fields, one.spans, shown?.base.units, act.shop()]);
-  const ratedOf = (/** @type {number} */ i) => {
-    const one = designOf(i);
-    return one ? rated.get(keyOf(one)) : undefined;
-  };
-
   const grid = createGrid(at("grid"), {
     async enter(changes) {
-      const edits = changes.filter(({ key }) => key).map(({ row, key, text }) => ({ item: row, field: key, text: model().named(key, text) }));
+      const edits = changes.filter(({ key }) => key).map(({ row, key, text }) => ({ item: order[row], field: key, text: model().named(key, text) }));
       const before = (steps[place].edits ?? []).filter((old) => !edits.some(({ item, field }) => old.item === item && old.field === field));
       await settle({ edits: [...before, ...edits] });
     },
@@ -74,9 +63,30 @@ export function createEnquiry(root, beside, design, act) {
     },
     focus: inHand,
   });
-  const model = () => modelOf(shown, { root, rated: ratedOf, held: job() });
-  const columns = createColumns(root, at("columns").tBodies[0], (list) => settle({ columns: list }));
+  const model = () => modelOf(shown, { order, heads: shown ? view.heads(shown) : [], root, rated: ratings.at, held: job() });
+  const view = createView(at, root.dataset, look);
+  const columns = createColumns(root, at("columns").tBodies[0], (list) => {
+    keepMapped(list);
+    settle({ columns: list });
+  });
   const doubts = createDoubts(at("doubts"), at("asks"), (decision) => settle({ decided: [...(steps[place].decided ?? []), decision] }));
+
+  const showGroups = createGroups(at("group-said"), at("batches"));
+
+  /** @param {import("./api.js").ShownGroups | null} found */
+  function grouped(found) {
+    showGroups(found);
+    adds = found?.adds ?? [];
+    inHand();
+  }
+
+  /** The items in sight. */
+  function look() {
+    if (!shown) return;
+    order = view.items(shown, ratings.at);
+    grid.show(model());
+    inHand();
+  }
 
   /** One thing more is settled. @param {Settled} more */
   function settle(more) {
@@ -114,11 +124,19 @@ export function createEnquiry(root, beside, design, act) {
   const readAll = () =>
     busy(async () => {
       progress.removeAttribute("value");
-      running = act.read({ text: source, units: design.history.current?.units ?? "si", ...steps[place] });
+      progress.max = 1;
+      running = act.read({ text: source, units: design.history.current?.units ?? "si", ...steps[place] }, (share) => (progress.value = share));
       const mine = round;
       const [reply] = await /** @type {ReturnType<Act["read"]>} */ (running).done;
       if (mine !== round) return;
-      shown = reply;
+      const told = place === 0 && steps.length === 1 && !steps[0].columns ? mappedOf(reply.columns) : undefined;
+      if (told) {
+        steps[0] = { columns: told };
+        write(notes, root.dataset.mapped ?? "");
+        running = act.read({ text: source, units: reply.base.units, columns: told }, () => {});
+        [shown] = await /** @type {ReturnType<Act["read"]>} */ (running).done;
+        if (mine !== round) return;
+      } else shown = reply;
       show();
       await rateAll();
     });
@@ -127,32 +145,17 @@ export function createEnquiry(root, beside, design, act) {
   async function rateAll() {
     if (!shown) return;
     const { base, items } = shown;
-    /** @type {Map<string, Differences>} */ const missing = new Map();
-    for (let i = 0; i < items.length; i++) {
-      const one = designOf(i);
-      if (one && !rated.has(keyOf(one))) missing.set(keyOf(one), one);
-    }
-    const list = [...missing];
-    const size = Math.min(MOST, Math.max(LEAST, Math.ceil(list.length / 8)));
-    const chunks = Array.from({ length: Math.ceil(list.length / size) }, (_, i) => list.slice(i * size, (i + 1) * size));
-    progress.max = Math.max(1, list.length);
-    progress.value = 0;
+    if (ratings.of(shown, job(), act.shop())) grouped(null);
     const mine = round;
-    if (chunks.length) {
-      running = act.rate(chunks.map((chunk) => ({ base, designs: chunk.map(([, one]) => one) })), ({ rows, tallies }, index) => {
-        chunks[index].forEach(([key], i) => rated.set(key, { row: rows[i], tally: tallies[i] }));
-        progress.value += rows.length;
-      });
-      await /** @type {ReturnType<Act["rate"]>} */ (running).done;
-    }
-    if (mine !== round || !shown) return;
-    grid.show(model());
-    const found = items.flatMap(({ refused }, i) => {
-      const one = ratedOf(i);
-      return one ? [refused ? { ...one.tally, refused: true } : one.tally] : []; // what is not made here has no price
+    running = ratings.run((done, of) => {
+      progress.max = Math.max(1, of);
+      progress.value = done;
     });
+    await /** @type {ReturnType<Act["rate"]>} */ (running).done;
+    if (mine !== round || !shown) return;
+    look();
     const open = items.filter((item) => item.open > 0).length; // also of items of the job: that settles nothing
-    const reply = await act.ask("enquiry_totals", { tallies: found, provisional: open, units: base.units, shop: act.shop() });
+    const reply = await act.ask("enquiry_totals", { ...ratings.tallies(), provisional: open, units: base.units, shop: act.shop() });
     if (mine !== round) return;
     totals.tBodies[0].replaceChildren(
       ...reply.totals.map(({ id, label, value, unit, note }) => {
@@ -178,29 +181,33 @@ export function createEnquiry(root, beside, design, act) {
     write(said, shown.said);
     doubts(shown);
     columns(shown);
-    grid.show(model());
+    view.show(shown);
+    look();
     hide(letter, shown.letter === "");
     hide(left, shown.left.length === 0);
     left.querySelector("ul").replaceChildren(...shown.left.map(({ row, text }) => Object.assign(document.createElement("li"), { textContent: `${row}: ${text}` })));
-    inHand();
   }
 
   /** What is said of the item in hand. */
   function inHand() {
-    const item = shown?.items[grid.at.row];
+    const item = shown?.items[order[grid.at.row]];
     at("grid").dataset.means = `text ${model().means[grid.at.column] ?? ""}`; // F1 leads there
     take.disabled = !item || !job();
+    more.disabled = !item;
+    write(told, "");
     if (!item) return write(row, "");
-    const verdict = ratedOf(grid.at.row)?.row;
+    const verdict = ratings.at(order[grid.at.row])?.row;
     const unread = item.unread.length ? (root.dataset.unread ?? "").replace("{words}", item.unread.map((word) => `“${word}”`).join(", ")) : "";
     const why = shown ? model().cell(grid.at.row, grid.at.column).error : "";
-    write(row, [why, item.refused, verdict?.refused || verdict?.why, (root.dataset.words ?? "").replace("{words}", item.source), unread].filter(Boolean).join(" "));
+    write(row, [why, item.refused, verdict?.refused || verdict?.why, adds[order[grid.at.row]], (root.dataset.words ?? "").replace("{words}", item.source), unread].filter(Boolean).join(" "));
   }
 
   /** @param {string} came */
   function begin(came) {
     source = came;
     [steps, place, taken] = [[{}], 0, ""];
+    ratings.forget();
+    view.clear();
     write(notes, "");
     return readAll();
   }
@@ -211,6 +218,13 @@ export function createEnquiry(root, beside, design, act) {
     if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
     event.preventDefault();
     begin(text.value);
+  });
+  text.addEventListener("paste", (/** @type {ClipboardEvent} */ event) => {
+    const came = event.clipboardData?.getData("text/plain") ?? "";
+    if (came.length <= SHOWN) return;
+    event.preventDefault();
+    text.value = "";
+    begin(came);
   });
   stop.addEventListener("click", () => running?.cancel());
   file.addEventListener("click", () => input.click());
@@ -229,33 +243,63 @@ export function createEnquiry(root, beside, design, act) {
       opened_ = opened;
     });
     if (!opened_) return;
-    text.value = opened_.text.length > SHOWN ? "" : opened_.text; // a long one would hold the page up
+    text.value = opened_.text.length > SHOWN ? "" : opened_.text;
     await begin(opened_.text);
     write(notes, opened_.notes.join(" "));
   });
   letter.addEventListener("click", () => shown && act.copy(shown.letter));
+  more.addEventListener("click", async () => {
+    const i = order[grid.at.row];
+    if (!shown || i === undefined) return;
+    const { said } = await act.ask("enquiry_beside", { ...ratings.one(i), shop: act.shop() });
+    if (order[grid.at.row] === i) write(told, said.join(" "));
+  });
+  group.addEventListener("click", () =>
+    busy(async () => {
+      if (!shown) return;
+      const { base, items } = shown;
+      const mine = round;
+      const works = ratings.works(today(), (done, of) => {
+        progress.max = Math.max(1, of);
+        progress.value = done;
+      });
+      running = works;
+      const found = await works.done;
+      const reply = await act.ask("enquiry_group", { ...found, marks: items.map(({ mark }) => mark), day: today(), units: base.units, shop: act.shop() });
+      if (mine === round) grouped(reply);
+    }),
+  );
+  const table = () => ({ ...tableOf(/** @type {Enquiry} */ (shown), model(), order, ratings.at), shop: act.shop() });
   csv.addEventListener("click", async () => {
-    const reply = await act.ask("enquiry_csv", { rows: tableOf(model(), root, ratedOf) });
+    if (!shown) return;
+    const reply = await act.ask("enquiry_csv", table());
     download(reply.text, "enquiry.csv", "text/csv");
   });
-  make.addEventListener("click", async () => {
+  xlsx.addEventListener("click", async () => {
     if (!shown) return;
+    const [{ workbookOf }, reply] = await Promise.all([import("./enquiry/xlsx.js"), act.ask("enquiry_table", table())]);
+    const book = await workbookOf(reply);
+    download(book, "enquiry.xlsx", book.type);
+  });
+  make.addEventListener("click", async () => {
+    const from = shown;
+    if (!from) return;
     const head = { ...design.history.job.head, reference: "", revision: "" };
-    const { text } = await act.ask("enquiry_job", { base: shown.base, designs: shown.items.map((item) => item.design), head });
+    const { text } = await act.ask("enquiry_job", { base: from.base, designs: from.items.map((_, i) => ratings.read(from, i)), head });
     const work = newId();
     await design.replace(async () => ({ reply: await act.open(text), work }));
     if (design.history.job?.work === work) {
       taken = work;
-      write(said, `${shown.said} ${root.dataset.made}`);
+      write(said, `${from.said} ${root.dataset.made}`);
     }
     refresh();
   });
-  take.addEventListener("click", () => job() && design.take(String(grid.at.row + 1)));
+  take.addEventListener("click", () => job() && design.take(String(order[grid.at.row] + 1)));
 
   /** The job may have changed, or the shop. */
   function refresh() {
     if (!shown || running) return;
-    grid.show(model());
+    look();
     busy(rateAll);
   }
 

@@ -39,9 +39,10 @@ export function createPool() {
    * @param {M} method
    * @param {Methods[M]["args"][]} list
    * @param {(data: Methods[M]["reply"], index: number) => void} [onReply]
+   * @param {(share: number) => void} [hear] how much of a call that takes long is done
    * @returns {{done: Promise<Methods[M]["reply"][]>, cancel: () => void}}
    */
-  return function batch(method, list, onReply) {
+  return function batch(method, list, onReply, hear) {
     /** @type {Methods[M]["reply"][]} */ const replies = [];
     let given = 0;
     let answered = 0;
@@ -65,7 +66,7 @@ export function createPool() {
         const chunk = list.slice(first, first + Math.min(CHUNK, Math.ceil((list.length - first) / (2 * SIZE)))); // small at the end, so that all end together
         given += chunk.length;
         try {
-          const data = await queue.callEach(method, chunk);
+          const data = await queue.callEach(method, chunk, hear);
           for (const [i, reply] of data.entries()) {
             if (over) return;
             replies[first + i] = reply;

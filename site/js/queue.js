@@ -44,7 +44,7 @@ export class Queue {
     /** @type {Promise<Worker> | null} */ this.starting = null;
     this.ready = false;
     this.lastId = 0;
-    /** @type {{id: number, method: string, args: string | string[], tries: number, held: boolean, resolve: (data: any) => void, reject: (reason: unknown) => void}[]} */
+    /** @type {{id: number, method: string, args: string | string[], hear: (share: number) => void, tries: number, held: boolean, resolve: (data: any) => void, reject: (reason: unknown) => void}[]} */
     this.calls = [];
     this.timer = 0;
     this.waited = 0; // ms that the first call has been at work, while somebody looks
@@ -65,16 +65,17 @@ export class Queue {
    * @template {keyof Methods} M
    * @param {M} method
    * @param {Methods[M]["args"][]} list
+   * @param {(share: number) => void} [hear] how much of one is done, where the engine says so
    * @returns {Promise<Methods[M]["reply"][]>}
    */
-  callEach(method, list) {
-    return this.ask(method, list.map((args) => JSON.stringify(args)));
+  callEach(method, list, hear) {
+    return this.ask(method, list.map((args) => JSON.stringify(args)), hear);
   }
 
-  /** @template T @param {string} method @param {string | string[]} args @returns {Promise<T>} */
-  ask(method, args) {
+  /** @template T @param {string} method @param {string | string[]} args @param {(share: number) => void} [hear] @returns {Promise<T>} */
+  ask(method, args, hear = () => {}) {
     return new Promise((resolve, reject) => {
-      const call = { id: ++this.lastId, method, args, tries: 0, held: this.grown !== null, resolve, reject };
+      const call = { id: ++this.lastId, method, args, hear, tries: 0, held: this.grown !== null, resolve, reject };
       this.calls.push(call);
       if (call.held) return;
       if (this.worker) this.post(call);
@@ -101,7 +102,7 @@ export class Queue {
     this.worker = worker;
     // A worker that has been ended may still be heard: what it says is no longer of this line.
     const mine = (/** @type {() => void} */ act) => this.worker === worker && act();
-    worker.onmessage = ({ data }) => mine(() => (data.ready ? this.wake() : this.settle(data)));
+    worker.onmessage = ({ data }) => mine(() => (data.ready ? this.wake() : data.share ? this.goesOn(data.share) : this.settle(data)));
     worker.onerror = (event) => mine(() => this.fail(event.message));
     worker.onmessageerror = () => mine(() => this.fail("message"));
     for (const call of this.open) this.post(call);
@@ -159,6 +160,12 @@ export class Queue {
   wake() {
     this.ready = true;
     this.rest();
+  }
+
+  /** The first call takes long, and does not hang. @param {number} share that is done */
+  goesOn(share) {
+    this.rest();
+    this.open[0]?.hear(share);
   }
 
   /** Ticks are counted, not time: a machine asleep and a tab out of sight make none. */

@@ -67,12 +67,18 @@ func encodeWhole(e *encoder, answer any) {
 		encodeComparison(e, &v)
 	case report.ShownConventions:
 		encodeShownConventions(e, &v)
+	case enquiryBeside:
+		encodeEnquiryBeside(e, &v)
+	case report.ShownGroups:
+		encodeShownGroups(e, &v)
 	case report.ShownEnquiry:
 		encodeShownEnquiry(e, &v)
 	case enquiryRows:
 		encodeEnquiryRows(e, &v)
 	case enquirySheet:
 		encodeEnquirySheet(e, &v)
+	case report.EnquiryTable:
+		encodeEnquiryTable(e, &v)
 	case enquiryTotals:
 		encodeEnquiryTotals(e, &v)
 	case lesson.WorkedAnswer:
@@ -448,6 +454,40 @@ func encodeShownConventions(e *encoder, v *report.ShownConventions) {
 	e.close('}')
 }
 
+func encodeEnquiryBeside(e *encoder, v *enquiryBeside) {
+	e.open('{')
+	e.key("said")
+	e.open('[')
+	for _, v0 := range v.Said {
+		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShownGroups(e *encoder, v *report.ShownGroups) {
+	e.open('{')
+	e.key("said")
+	e.open('[')
+	for _, v0 := range v.Said {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("batches")
+	e.open('[')
+	for i := range v.Batches {
+		encodeShownBatch(e, &v.Batches[i])
+	}
+	e.close(']')
+	e.key("adds")
+	e.open('[')
+	for _, v0 := range v.Adds {
+		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeShownEnquiry(e *encoder, v *report.ShownEnquiry) {
 	e.open('{')
 	e.key("columns")
@@ -472,6 +512,28 @@ func encodeShownEnquiry(e *encoder, v *report.ShownEnquiry) {
 	e.open('[')
 	for i := range v.Items {
 		encodeShownEntry(e, &v.Items[i])
+	}
+	e.close(']')
+	e.key("cells")
+	e.open('[')
+	for i := range v.Cells {
+		encodeEnquiryCell(e, &v.Cells[i])
+	}
+	e.close(']')
+	e.key("entries")
+	e.open('[')
+	for i := range v.Entries {
+		encodeEnquiryEntry(e, &v.Entries[i])
+	}
+	e.close(']')
+	e.key("designs")
+	e.open('[')
+	for _, v0 := range v.Designs {
+		e.open('[')
+		for _, v1 := range v0 {
+			e.whole(v1)
+		}
+		e.close(']')
 	}
 	e.close(']')
 	e.key("doubts")
@@ -528,6 +590,33 @@ func encodeEnquirySheet(e *encoder, v *enquirySheet) {
 	e.open('[')
 	for _, v0 := range v.Notes {
 		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeEnquiryTable(e *encoder, v *report.EnquiryTable) {
+	e.open('{')
+	e.key("heads")
+	e.open('[')
+	for _, v0 := range v.Heads {
+		e.string(v0)
+	}
+	e.close(']')
+	e.key("cells")
+	e.open('[')
+	for i := range v.Cells {
+		encodeTableCell(e, &v.Cells[i])
+	}
+	e.close(']')
+	e.key("rows")
+	e.open('[')
+	for _, v0 := range v.Rows {
+		e.open('[')
+		for _, v1 := range v0 {
+			e.whole(v1)
+		}
+		e.close(']')
 	}
 	e.close(']')
 	e.close('}')
@@ -1444,6 +1533,21 @@ func encodeShownReading(e *encoder, v *report.ShownReading) {
 	e.close('}')
 }
 
+func encodeShownBatch(e *encoder, v *report.ShownBatch) {
+	e.open('{')
+	e.key("line")
+	e.string(v.Line)
+	e.key("set_up")
+	e.string(v.SetUp)
+	e.key("items")
+	e.string(v.Items)
+	e.key("change")
+	e.string(v.Change)
+	e.key("saved")
+	e.string(v.Saved)
+	e.close('}')
+}
+
 func encodeShownHead(e *encoder, v *report.ShownHead) {
 	e.open('{')
 	e.key("field")
@@ -1502,12 +1606,14 @@ func encodeShownEntry(e *encoder, v *report.ShownEntry) {
 	e.open('{')
 	e.key("mark")
 	e.string(v.Mark)
+	e.key("title")
+	e.string(v.Title)
 	e.key("source")
 	e.string(v.Source)
 	e.key("cells")
 	e.open('[')
-	for i := range v.Cells {
-		encodeEnquiryCell(e, &v.Cells[i])
+	for _, v0 := range v.Cells {
+		e.whole(v0)
 	}
 	e.close(']')
 	e.key("open")
@@ -1521,7 +1627,35 @@ func encodeShownEntry(e *encoder, v *report.ShownEntry) {
 	e.key("refused")
 	e.string(v.Refused)
 	e.key("design")
-	encodeDifferences(e, &v.Design)
+	e.whole(v.Design)
+	e.close('}')
+}
+
+func encodeEnquiryCell(e *encoder, v *report.EnquiryCell) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	e.key("text")
+	e.string(v.Text)
+	e.key("shown")
+	e.string(v.Shown)
+	if v.SI != nil {
+		e.key("si")
+		e.number(*v.SI)
+	}
+	e.key("why")
+	e.string(v.Why)
+	e.close('}')
+}
+
+func encodeEnquiryEntry(e *encoder, v *report.EnquiryEntry) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	e.key("text")
+	e.string(v.Text)
+	e.key("origin")
+	e.string(string(v.Origin))
 	e.close('}')
 }
 
@@ -1605,6 +1739,8 @@ func encodeTally(e *encoder, v *design.Tally) {
 	e.number(v.Hours)
 	e.key("crates")
 	e.whole(v.Crates)
+	e.key("trucks")
+	e.number(v.Trucks)
 	e.key("weight")
 	e.number(v.Weight)
 	e.key("price")
@@ -1616,6 +1752,21 @@ func encodeTally(e *encoder, v *design.Tally) {
 	if v.Unpriced {
 		e.key("unpriced")
 		e.flag(v.Unpriced)
+	}
+	if v.Work != nil {
+		e.key("work")
+		encodeWork(e, v.Work)
+	}
+	e.close('}')
+}
+
+func encodeTableCell(e *encoder, v *report.TableCell) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	if v.Number != nil {
+		e.key("number")
+		e.number(*v.Number)
 	}
 	e.close('}')
 }
@@ -2640,56 +2791,6 @@ func encodeCarriedLabel(e *encoder, v *report.CarriedLabel) {
 	e.close('}')
 }
 
-func encodeEnquiryCell(e *encoder, v *report.EnquiryCell) {
-	e.open('{')
-	e.key("field")
-	e.string(v.Field)
-	e.key("text")
-	e.string(v.Text)
-	e.key("shown")
-	e.string(v.Shown)
-	e.key("why")
-	e.string(v.Why)
-	e.key("from")
-	e.string(v.From)
-	e.close('}')
-}
-
-func encodeDifferences(e *encoder, v *document.Differences) {
-	e.open('{')
-	if v.Title != nil {
-		e.key("title")
-		e.string(*v.Title)
-	}
-	if v.Mark != nil {
-		e.key("mark")
-		e.string(*v.Mark)
-	}
-	if v.Units != nil {
-		e.key("units")
-		e.string(string(*v.Units))
-	}
-	if len(v.Fields) > 0 {
-		e.key("fields")
-		e.open('{')
-		for _, k := range keys(v.Fields) {
-			v0 := v.Fields[k]
-			e.name(k)
-			encodeEntry(e, &v0)
-		}
-		e.close('}')
-	}
-	if v.Spans != nil {
-		e.key("spans")
-		e.open('[')
-		for i := range *v.Spans {
-			encodeSpan(e, &(*v.Spans)[i])
-		}
-		e.close(']')
-	}
-	e.close('}')
-}
-
 func encodeBought(e *encoder, v *design.Bought) {
 	e.open('{')
 	e.key("metal")
@@ -2704,6 +2805,37 @@ func encodeBought(e *encoder, v *design.Bought) {
 	e.number(v.Mass)
 	e.key("coils")
 	e.whole(v.Coils)
+	e.close('}')
+}
+
+func encodeWork(e *encoder, v *design.Work) {
+	e.open('{')
+	e.key("line")
+	e.string(v.Line)
+	e.key("type")
+	e.string(v.Type)
+	e.key("od")
+	e.number(v.OD)
+	e.key("height")
+	e.number(v.Height)
+	e.key("strip")
+	e.number(v.Strip)
+	e.key("count")
+	e.number(v.Count)
+	e.key("set_up")
+	e.number(v.SetUp)
+	e.key("worth")
+	e.number(v.Worth)
+	e.key("hours")
+	e.number(v.Hours)
+	e.key("coil")
+	e.number(v.Coil)
+	e.key("gate")
+	e.whole(v.Gate)
+	e.key("after")
+	e.whole(v.After)
+	e.key("queue")
+	e.flag(v.Queue)
 	e.close('}')
 }
 
@@ -3245,6 +3377,41 @@ func encodeCustom(e *encoder, v *plots.Custom) {
 		e.number(v0)
 	}
 	e.close(']')
+	e.close('}')
+}
+
+func encodeDifferences(e *encoder, v *document.Differences) {
+	e.open('{')
+	if v.Title != nil {
+		e.key("title")
+		e.string(*v.Title)
+	}
+	if v.Mark != nil {
+		e.key("mark")
+		e.string(*v.Mark)
+	}
+	if v.Units != nil {
+		e.key("units")
+		e.string(string(*v.Units))
+	}
+	if len(v.Fields) > 0 {
+		e.key("fields")
+		e.open('{')
+		for _, k := range keys(v.Fields) {
+			v0 := v.Fields[k]
+			e.name(k)
+			encodeEntry(e, &v0)
+		}
+		e.close('}')
+	}
+	if v.Spans != nil {
+		e.key("spans")
+		e.open('[')
+		for i := range *v.Spans {
+			encodeSpan(e, &(*v.Spans)[i])
+		}
+		e.close(']')
+	}
 	e.close('}')
 }
 

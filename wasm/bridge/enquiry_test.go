@@ -1,6 +1,7 @@
 package bridge
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 
@@ -12,6 +13,34 @@ import (
 const sheetOfTwo = "Item\tQty\tTube OD (mm)\tWall (mm)\tTube material\tLength overall (mm)\tFin type\tFin material\tFin height (mm)\tFPI\n" +
 	"A\t40\t25.4\t2.11\tSA-179\t6000\tL\tAl\t15.8\t10\n" +
 	"B\t60\t31.75\t2.77\tSA-179\t7000\tG\tAl\t15.8\t11\n"
+
+// designOf is the design of an item, put together as the page does it.
+func designOf(e *report.ShownEnquiry, i int) document.Differences {
+	item := e.Items[i]
+	out := document.Differences{Mark: &item.Mark, Fields: map[string]document.Entry{}}
+	if item.Title != "" {
+		out.Title = &item.Title
+	}
+	for _, at := range e.Designs[item.Design] {
+		one := e.Entries[at]
+		out.Fields[one.Field] = document.Entry{Text: one.Text, Origin: one.Origin}
+	}
+	return out
+}
+
+// rowsOf asks for rows of items, as the page does.
+func rowsOf(e *report.ShownEnquiry, items ...int) enquiryRowsArgs {
+	a := enquiryRowsArgs{Base: e.Base}
+	for _, i := range items {
+		var d enquiryDesign
+		for _, at := range e.Designs[e.Items[i].Design] {
+			d.Entries = append(d.Entries, len(a.Entries))
+			a.Entries = append(a.Entries, e.Entries[at])
+		}
+		a.Designs = append(a.Designs, d)
+	}
+	return a
+}
 
 // The whole way: a text is read, its doubts are settled, its items rated, summed and made a job that opens.
 func TestEnquiryGoesAllTheWay(t *testing.T) {
@@ -28,18 +57,18 @@ func TestEnquiryGoesAllTheWay(t *testing.T) {
 	if why := ask(t, "enquiry_read", map[string]any{"text": sheetOfTwo, "units": "si", "decided": decided, "edits": edits}, &e); why != "" {
 		t.Fatal(why)
 	}
-	if len(e.Doubts) != 0 || e.Items[1].Design.Fields["wall_basis"].Text != "minimum" || e.Items[1].Design.Fields["quantity"].Text != "80" {
-		t.Errorf("%v %v", e.Doubts, e.Items[1].Design)
+	if len(e.Doubts) != 0 || designOf(&e, 1).Fields["wall_basis"].Text != "minimum" || designOf(&e, 1).Fields["quantity"].Text != "80" {
+		t.Errorf("%v %v", e.Doubts, designOf(&e, 1))
 	}
-	if at := e.Items[0].Cells[2]; at.Field != "tube_od" || at.Shown != "wide" || at.Why == "" {
+	if at := e.Cells[e.Items[0].Cells[2]]; at.Field != "tube_od" || at.Shown != "wide" || at.Why == "" {
 		t.Errorf("what cannot be used is shown as %v", at)
 	}
 	if why := ask(t, "enquiry_read", map[string]any{"text": sheetOfTwo, "units": "si"}, &e); why != "" {
 		t.Fatal(why)
 	}
-	designs := []document.Differences{e.Items[0].Design, e.Items[1].Design}
+	designs := []document.Differences{designOf(&e, 0), designOf(&e, 1)}
 	var rated enquiryRows
-	if why := ask(t, "enquiry_rows", enquiryRowsArgs{Base: e.Base, Designs: designs}, &rated); why != "" {
+	if why := ask(t, "enquiry_rows", rowsOf(&e, 0, 1), &rated); why != "" {
 		t.Fatal(why)
 	}
 	var alone listed
@@ -55,7 +84,7 @@ func TestEnquiryGoesAllTheWay(t *testing.T) {
 		price += row.Price
 	}
 	var totals enquiryTotals
-	if why := ask(t, "enquiry_totals", enquiryTotalsArgs{Tallies: rated.Tallies, Provisional: 2, Units: "si"}, &totals); why != "" {
+	if why := ask(t, "enquiry_totals", enquiryTotalsArgs{Tallies: rated.Tallies, Counts: []int{1, 1}, Provisional: 2, Units: "si"}, &totals); why != "" {
 		t.Fatal(why)
 	}
 	told := map[string]report.ShownTotal{}
@@ -71,6 +100,22 @@ func TestEnquiryGoesAllTheWay(t *testing.T) {
 	}
 	if diff := sum.Price - price; diff > 1e-6*price || -diff > 1e-6*price || price == 0 {
 		t.Errorf("the price is %g, of the rows %g", sum.Price, price)
+	}
+	var beside enquiryBeside
+	if why := ask(t, "enquiry_beside", rowsOf(&e, 0), &beside); why != "" || !strings.Contains(strings.Join(beside.Said, " "), "40, as ordered, at ") {
+		t.Errorf("%s %q", why, beside.Said)
+	}
+	asked := rowsOf(&e, 0, 1)
+	asked.Day = "2026-11-27"
+	if why := ask(t, "enquiry_rows", asked, &rated); why != "" {
+		t.Fatal(why)
+	}
+	var groups report.ShownGroups
+	if why := ask(t, "enquiry_group", enquiryGroupArgs{Tallies: rated.Tallies, Items: []int{0, 1, 0, -1}, Marks: []string{"A", "B", "C", "D"}, Day: "2026-11-27", Units: "si"}, &groups); why != "" {
+		t.Fatal(why)
+	}
+	if len(groups.Batches) != 2 || !strings.Contains(groups.Batches[0].Items+groups.Batches[1].Items, "A, C") || groups.Adds[0] == "" || groups.Adds[3] != "" || !strings.Contains(strings.Join(groups.Said, " "), "3 items in 2 batches") {
+		t.Errorf("%+v", groups)
 	}
 	var text saved
 	if why := ask(t, "enquiry_job", map[string]any{"base": e.Base, "designs": designs, "head": document.Head{Reference: "4711"}}, &text); why != "" {
@@ -89,5 +134,51 @@ func TestEnquiryIsRefusedInWords(t *testing.T) {
 	var e report.ShownEnquiry
 	if why := ask(t, "enquiry_read", enquiryArgs{Text: "PK\x03\x04\x00", Units: "si"}, &e); !strings.Contains(why, "no text") {
 		t.Errorf("binary is refused with %q", why)
+	}
+}
+
+// A table for a spreadsheet has numbers in the unit of their head, and no text in it is computed.
+func TestEnquiryTableForSpreadsheets(t *testing.T) {
+	price := 1234.5
+	a := enquiryTableArgs{
+		Columns: []string{"quantity", "tube_od", "fin_type", "tube_wall", "fin_height"},
+		Cells: []report.EnquiryCell{
+			{Field: "quantity", Text: "40", Shown: "40"},
+			{Field: "tube_od", Text: "1 in", Shown: "1 in"},
+			{Field: "fin_type", Text: "footed", Shown: "L-footed"},
+			{Field: "tube_wall", Text: "14 BWG", Shown: "14 BWG"},
+			{Field: "fin_height", Text: "=1+1", Shown: "=1+1"},
+		},
+		Items: []report.TableItem{{Mark: "=cmd()", Verdict: "good", Price: &price, Provisional: true, Cells: []int{0, 1, 2, 3, 4}}, {Mark: "-B", Verdict: "no", Cells: []int{0, 1, 2, 3, 4}}},
+		Units: "si",
+	}
+	var got report.EnquiryTable
+	if why := ask(t, "enquiry_table", a, &got); why != "" {
+		t.Fatal(why)
+	}
+	if heads := strings.Join(got.Heads, "|"); heads != "Mark|Verdict|Price [EUR]|provisional|Quantity|Outside diameter [mm]|Fin type|Wall [mm]|Fin height [mm]" {
+		t.Errorf("heads %s", heads)
+	}
+	var row []string
+	for _, at := range got.Rows[0] {
+		c := got.Cells[at]
+		if c.Number != nil {
+			c.Text = strconv.FormatFloat(*c.Number, 'g', -1, 64)
+		}
+		row = append(row, c.Text)
+	}
+	if cells := strings.Join(row, "|"); cells != "'=cmd()|good|1234.5|provisional|40|25.4|L-footed|2.1082|'=1+1" {
+		t.Errorf("cells %s", cells)
+	}
+	var text saved
+	if why := ask(t, "enquiry_csv", a, &text); why != "" {
+		t.Fatal(why)
+	}
+	if lines := strings.Split(text.Text, "\r\n"); lines[1] != "'=cmd(),good,1234.5,provisional,40,25.4,L-footed,2.1082,'=1+1" || lines[2] != "'-B,no,,,40,25.4,L-footed,2.1082,'=1+1" {
+		t.Errorf("%q", lines)
+	}
+	a.Items[0].Cells[1] = 9
+	if why := ask(t, "enquiry_table", a, &got); why == "" {
+		t.Error("a cell that is not there is taken")
 	}
 }

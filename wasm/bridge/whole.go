@@ -33,8 +33,11 @@ func Whole() {
 		"enquiry_read":   with[enquiryArgs, report.ShownEnquiry](readEnquiry),
 		"enquiry_rows":   with[enquiryRowsArgs, enquiryRows](rateEnquiry),
 		"enquiry_sheet":  with[enquirySheetArgs, enquirySheet](sheetOfEnquiry),
+		"enquiry_beside": with[enquiryRowsArgs, enquiryBeside](besideItem),
+		"enquiry_group":  with[enquiryGroupArgs, report.ShownGroups](groupEnquiry),
 		"enquiry_totals": with[enquiryTotalsArgs, enquiryTotals](sumEnquiry),
-		"enquiry_csv":    with[enquiryCSVArgs, saved](csvOfEnquiry),
+		"enquiry_table":  with[enquiryTableArgs, report.EnquiryTable](tableOfEnquiry),
+		"enquiry_csv":    with[enquiryTableArgs, saved](csvOfEnquiry),
 		"enquiry_job":    with[enquiryJobArgs, saved](jobOfEnquiry),
 
 		"sure":       with[sureArgs, report.ShownSure](sure),

@@ -14,10 +14,15 @@ import (
 // garbage is how far the heap may outgrow what is alive [%]. Little is: collecting rarely makes an answer a third faster.
 const garbage = 400
 
+// room is how much of the machine the heap takes before it is collected more often [bytes].
+const room = 256 << 20
+
 // Forever answers, with what the bridge has by now.
 func Forever() {
 	debug.SetGCPercent(garbage)
+	debug.SetMemoryLimit(room)
 	message.Missing = func(what string) { js.Global().Get("console").Call("error", "serve: no text for "+what) }
+	bridge.Done = func(share float64) { js.Global().Call("postMessage", map[string]any{"share": share}) }
 	call := js.FuncOf(func(_ js.Value, args []js.Value) any {
 		return string(bridge.Call(args[0].String(), []byte(args[1].String())))
 	})

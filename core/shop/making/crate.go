@@ -31,6 +31,7 @@ type Packing struct {
 	Gross     units.Mass
 	Order     units.Mass // gross
 	Trucks    int
+	PerTruck  int             // crates
 	OnBed     int             // crates that stand on a truck's bed; 0 where the bed is not stated
 	NoTruck   message.Message // why none takes a crate
 	Lifting   Lifting
@@ -96,7 +97,7 @@ func (p *Packing) load(k *shop.Crate) {
 		}
 		perTruck = min(perTruck, p.OnBed)
 	}
-	p.Trucks = (p.Crates + perTruck - 1) / perTruck
+	p.Trucks, p.PerTruck = (p.Crates+perTruck-1)/perTruck, perTruck
 }
 
 const crateWall = 45 * units.Millimetre

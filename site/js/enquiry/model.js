@@ -13,14 +13,13 @@ const ASIDE = 2; // columns before those of what items say
 
 /**
  * @param {Enquiry | null} enquiry
- * @param {{root: HTMLElement, rated: (i: number) => import("../enquiry.js").Rated | undefined, held: import("../job.js").Job | null}} of
- *   held: the job whose items these have become
+ * @param {{order: number[], heads: (import("../api.js").EnquiryName & {at: number})[], root: HTMLElement, rated: (i: number) => import("./ratings.js").Rated | undefined, held: import("../job.js").Job | null}} of
+ *   order: the items in sight; heads: the columns, and where they are among those of all; held: the job whose items these have become
  * @returns {Model}
  */
-export function modelOf(enquiry, { root, rated, held }) {
-  const heads = enquiry?.heads ?? [];
-  const items = enquiry?.items ?? [];
-  const choicesOf = (/** @type {string} */ field) => heads.find(({ id }) => id === field)?.choices ?? [];
+export function modelOf(enquiry, { order, heads, root, rated, held }) {
+  const { items = [], cells = [] } = enquiry ?? {};
+  const choicesOf = (/** @type {string} */ field) => enquiry?.heads.find(({ id }) => id === field)?.choices ?? [];
 
   /** What the job's item says, where it is one. @param {number} row @param {string} field */
   function heldText(row, field) {
@@ -32,10 +31,11 @@ export function modelOf(enquiry, { root, rated, held }) {
     name: "enquiry",
     columns: [{ key: "verdict", parts: [root.dataset.verdict ?? ""] }, { key: "price", parts: [root.dataset.price ?? ""] }, ...heads.map(({ id, label }) => ({ key: id, parts: [label] }))],
     means: ["page.enquiry_verdict", "page.enquiry_price", ...heads.map(({ means }) => means)],
-    rows: items.map(({ mark }, i) => ({ key: String(i), parts: [mark] })),
+    rows: order.map((i) => ({ key: String(i), parts: [items[i].mark] })),
     grows: false,
     named: (field, text) => choicesOf(field).find((choice) => choice.id === text || choice.text.toLowerCase() === text.trim().toLowerCase())?.id ?? text,
-    cell(row, column) {
+    cell(at, column) {
+      const row = order[at];
       const none = { key: "", error: "", choices: [], text: "" };
       const found = rated(row)?.row;
       if (column === 0 && items[row].refused) return { ...none, shown: root.dataset.notMade ?? "", quiet: false };
@@ -48,7 +48,7 @@ export function modelOf(enquiry, { root, rated, held }) {
         const refused = !found?.shown || found.state === "no" || items[row].refused;
         return { ...none, shown: refused ? NONE : `${found.shown}${sure}` };
       }
-      const { field, text, shown, why } = items[row].cells[column - ASIDE];
+      const { field, text, shown, why } = cells[items[row].cells[heads[column - ASIDE].at]];
       const now = heldText(row, field);
       const choices = choicesOf(field);
       if (now !== undefined && now !== text) return { key: "", text: now, shown: choices.find(({ id }) => id === now)?.text ?? now, error: "", choices };
@@ -58,24 +58,33 @@ export function modelOf(enquiry, { root, rated, held }) {
 }
 
 /**
- * The grid as rows of texts, with its heads: the price as a number, its currency in its head, and whether it is provisional beside it.
+ * What of the grid goes into a table: its items and columns in sight, as they are.
+ * @param {Enquiry} enquiry
  * @param {Model} model
- * @param {HTMLElement} root
- * @param {(i: number) => import("../enquiry.js").Rated | undefined} rated
+ * @param {number[]} order
+ * @param {(i: number) => import("./ratings.js").Rated | undefined} rated
+ * @returns {Omit<import("../api.js").EnquiryTableArgs, "shop">}
  */
-export function tableOf(model, root, rated) {
-  const unit = model.rows.map((_, row) => rated(row)?.row.shown.split(" ").at(-1)).find(Boolean) ?? "";
-  const heads = model.columns.flatMap(({ key, parts }) => (key === "price" ? [`${parts.join(" ")} [${unit}]`, root.dataset.provisional ?? ""] : parts.join(" ")));
-  return [
-    [root.dataset.item ?? "", ...heads],
-    ...model.rows.map(({ parts }, row) => [
-      ...parts,
-      ...model.columns.flatMap(({ key }, column) => {
-        const { shown } = model.cell(row, column);
-        if (key !== "price") return shown;
-        const sure = shown.includes(root.dataset.provisional ?? " ") ? (root.dataset.provisional ?? "") : "";
-        return shown === NONE ? ["", ""] : [String(rated(row)?.row.price ?? ""), sure];
+export function tableOf(enquiry, model, order, rated) {
+  /** @type {Map<string, number>} */ const places = new Map();
+  /** @type {import("../api.js").EnquiryCell[]} */ const cells = [];
+  const columns = model.columns.slice(ASIDE).map(({ key }) => key);
+  const items = order.map((i, row) => {
+    const { mark, open, refused } = enquiry.items[i];
+    const found = rated(i)?.row;
+    const priced = found?.shown && found.state !== "no" && !refused;
+    return {
+      mark,
+      verdict: model.cell(row, 0).shown,
+      ...(priced && { price: found.price }),
+      ...(open > 0 && { provisional: true }),
+      cells: columns.map((field, column) => {
+        const { text, shown } = model.cell(row, ASIDE + column);
+        const key = `${field} ${text} ${shown}`;
+        if (!places.has(key)) places.set(key, cells.push({ field, text, shown, why: "" }) - 1);
+        return /** @type {number} */ (places.get(key));
       }),
-    ]),
-  ];
+    };
+  });
+  return { columns, cells, items, units: enquiry.base.units };
 }

@@ -27,6 +27,12 @@ export function pasted(model, block, texts) {
   return { changes, lost: cells.length - changes.length, end: one ? null : { row: top + texts.length - 1, column: left + Math.max(...texts.map((line) => line.length)) - 1 } };
 }
 
+/** @param {Model} model @param {Block} block @returns {Change[]} that put what its first row says into all of it */
+export function filled(model, block) {
+  const [first, ...others] = cellsIn(model, block);
+  return others.flatMap((row) => row.map((cell, column) => ({ ...cell, text: first[column].text, was: cell.text })).filter(({ key, text, was }) => key && text !== was));
+}
+
 /** @param {Model} model @param {Block} block @returns {Change[]} that leave nothing in it */
 export const cleared = (model, block) => cellsIn(model, block).flat().filter(({ key, text }) => key && text).map(({ row, column, key }) => ({ row, column, key, text: "" }));
 

@@ -3,7 +3,7 @@
 // what was entered, and shows the model that comes of it. One stop for Tab; the cell in hand is told by aria-activedescendant, so that
 // of many rows those in sight are made.
 
-import { cleared, listenToClipboard, pasted } from "./clipboard.js";
+import { cleared, filled, listenToClipboard, pasted } from "./clipboard.js";
 import { edit } from "./editor.js";
 import { listenToKeys } from "./keyboard.js";
 import { called, cellsIn, EMPTY, lastOf } from "./model.js";
@@ -92,6 +92,7 @@ export function createGrid(host, act) {
 
   listenToKeys(host, () => model, hand, {
     go, begin, clear,
+    fill: () => enter(filled(model, hand.block), model, "pasted"),
     page: sheet.page,
     all() {
       hand.beginAt({ row: 0, column: 0 });

@@ -14,11 +14,11 @@ import { asked, moved } from "./moves.js";
  * @param {() => import("./model.js").Model} shown
  * @param {ReturnType<typeof import("./selection.js").createSelection>} hand
  * @param {{
- *   go: (to: Place, further?: boolean) => void, page: () => number, begin: (typed: string | null) => void, clear: () => void, all: () => void,
+ *   go: (to: Place, further?: boolean) => void, page: () => number, begin: (typed: string | null) => void, clear: () => void, fill: () => void, all: () => void,
  *   other: (text: string) => void, act: (what: Asked) => void,
  * }} act  other: of two choices
  */
-export function listenToKeys(host, shown, hand, { go, page, begin, clear, all, other, act }) {
+export function listenToKeys(host, shown, hand, { go, page, begin, clear, fill, all, other, act }) {
   host.addEventListener("keydown", (event) => {
     const model = shown();
     if (!model.rows.length) return;
@@ -28,6 +28,7 @@ export function listenToKeys(host, shown, hand, { go, page, begin, clear, all, o
     if (to) go(to, event.shiftKey);
     else if (what === "edit") begin(null);
     else if (what === "clear") clear();
+    else if (what === "fill") fill();
     else if (what === "all") all();
     else if (what) act(what);
     else if (event.key === "Escape" && hand.reaches) go(hand.at);

@@ -36,7 +36,7 @@ export function moved({ key, ctrlKey, metaKey, altKey }, { row, column }, last, 
 
 /**
  * @param {KeyboardEvent} event
- * @returns {"" | "edit" | "clear" | "all" | "add" | "copy" | "remove" | "undo" | "redo"}
+ * @returns {"" | "edit" | "clear" | "fill" | "all" | "add" | "copy" | "remove" | "undo" | "redo"}
  */
 export function asked({ key, ctrlKey, metaKey, shiftKey, altKey }) {
   const far = (ctrlKey || metaKey) && !altKey;
@@ -44,6 +44,8 @@ export function asked({ key, ctrlKey, metaKey, shiftKey, altKey }) {
     switch (key.length === 1 ? key.toLowerCase() : key) {
       case "a":
         return "all";
+      case "d":
+        return "fill";
       case "z":
         return shiftKey ? "redo" : "undo";
       case "y":

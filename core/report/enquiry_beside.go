@@ -1,0 +1,44 @@
+package report
+
+import (
+	"strings"
+
+	"finwright/core/design"
+	"finwright/core/figure"
+	"finwright/core/message"
+)
+
+// Beside says of an item what is worked out on demand alone: the price of a tube in other quantities, and of each rule that is not kept the nearest change
+// that keeps it, where there is one.
+func (w Writer) Beside(m *design.Production) (said []string) {
+	var list []string
+	for _, b := range m.Breaks {
+		if b.Cost == nil {
+			continue
+		}
+		key := "enquiry.beside.break"
+		if b.Ordered {
+			key = "enquiry.beside.ordered"
+		}
+		list = append(list, w.say(message.New(key, "tubes", b.Quantity, "price", w.amount(float64(b.Cost.PerTube)))))
+	}
+	if len(list) > 0 {
+		said = append(said, w.say(message.New("enquiry.beside.breaks", "list", strings.Join(list, ", "))))
+	}
+	for i := range m.Verdicts {
+		v := &m.Verdicts[i]
+		if v.Moot || v.State != figure.No && v.State != figure.Watch {
+			continue
+		}
+		o, ok := m.Offers[v.Rule.ID]
+		if !ok {
+			continue
+		}
+		change := w.offer(o)
+		said = append(said, w.say(message.New("enquiry.beside.change", "rule", message.Key("shop.rule."+v.Rule.ID), "why", v.Why, "change", change.Text, "effect", change.Effect)))
+	}
+	if len(said) == 0 {
+		said = append(said, w.say(message.New("enquiry.beside.none")))
+	}
+	return said
+}
