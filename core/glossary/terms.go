@@ -512,6 +512,7 @@ var Terms = []Term{
 		ID: "scrap", Group: "making", See: []string{"strip"},
 		Figures: []string{"strip_scrap", "scrap_share", "strip_remainder", "strip_returned", "strip_cut_back"},
 		Shop:    []string{"losses", "scrap", "spoilt", "strip_left", "offcut_share"},
+		Texts:   []string{"paper.ask.good", "paper.ask.scrapped"},
 	},
 	{
 		ID: "tube_stock", Group: "making", See: []string{"order"},
@@ -546,7 +547,7 @@ var Terms = []Term{
 		ID: "inspection", Group: "making", See: []string{"order"},
 		Fields: []string{"ask_certificate", "ask_eddy_current", "ask_gauge", "ask_identify", "ask_inspect", "ask_pressure_test"},
 		Shop:   []string{"steps", "steps/name", "checks"},
-		Texts:  []string{"paper.ask.documents", "paper.ask.test_pressure"},
+		Texts:  []string{"paper.ask.documents", "paper.ask.test_pressure", "paper.ask.measured", "paper.ask.rejected", "paper.ask.concessions"},
 	},
 	{
 		ID: "price", Group: "making", See: []string{"cost"},
@@ -584,7 +585,8 @@ var Terms = []Term{
 	},
 	{
 		ID: "shop_file", Group: "making", See: []string{"line", "cost"},
-		Shop: []string{"", "name", "note", "currency"},
+		Shop:  []string{"", "name", "note", "currency"},
+		Texts: []string{"paper.ask.learned_by"},
 	},
 	{
 		ID: "paper", Group: "papers", See: []string{"offer", "revision"},

@@ -13,7 +13,7 @@ import (
 // plain are labels of what stands beside the trade, and says all of itself: how the page looks, is searched, or gives something out.
 var plain = []string{
 	"page.show_figure", "page.picture_of", "page.map_shows", "page.papers_units", "page.papers_size", "page.papers_table",
-	"page.theme", "page.shop_search", "page.glossary_search",
+	"page.theme", "page.shop_search", "page.glossary_search", "page.enquiry_find", "page.enquiry_only", "page.enquiry_sort", "page.enquiry_turned",
 }
 
 // Every label of a control that the page comes with leads to a term, but for plain ones and for those that a list fills: ticks of figures,
