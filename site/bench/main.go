@@ -61,17 +61,24 @@ func (r row) String() string {
 
 // sizes weighs what a first visit loads, as a host sends it compressed.
 func sizes() ([]row, error) {
-	var first, all, engine float64
+	var first, all, engine, single float64
 	err := filepath.WalkDir(dist, func(file string, entry fs.DirEntry, err error) error {
 		if err != nil || entry.IsDir() {
 			return err
 		}
 		name := entry.Name()
 		// Texts that the page only links to, and the older font format that no browser with WebAssembly asks for.
-		if strings.HasPrefix(name, "licences.") || name == "headers.example" || filepath.Ext(name) == ".woff" {
+		if strings.HasPrefix(name, "licences.") || strings.HasSuffix(name, ".schema.json") || name == "headers.example" || filepath.Ext(name) == ".woff" {
 			return nil
 		}
 		size, err := compressed(file)
+		if name == "finwright.html" {
+			single = size // the whole page once more, to pass on
+			return err
+		}
+		if strings.HasPrefix(name, "single.") {
+			return err // its frame, asked for with it
+		}
 		if strings.HasPrefix(name, "engine.") && strings.HasSuffix(name, ".wasm.gz") {
 			engine = size // comes when it is first wanted
 			return err
@@ -87,6 +94,7 @@ func sizes() ([]row, error) {
 		{"first load, gzip: engine", first / mega, 2.1, "MB"},
 		{"first load, gzip: everything", all / mega, 4.8, "MB"},
 		{"the whole engine, when first wanted, gzip", engine / mega, 3.0, "MB"},
+		{"the page as one file, gzip", single / mega, 7.0, "MB"},
 	}, err
 }
 
