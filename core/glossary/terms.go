@@ -49,7 +49,7 @@ var Terms = []Term{
 		Fields:  []string{"support_spacing", "position_tolerance"},
 		Figures: []string{"tolerable"},
 		Shop:    []string{"placing", "least_bare", "least_finned", "supports_apart"},
-		Texts:   []string{"page.even_spans", "page.bare_span", "page.span_centre", "page.span_width", "shop.rule.span_place", "shop.rule.span_width"},
+		Texts:   []string{"page.even_spans", "page.bare_span", "page.span_centre", "page.span_width", "compare.spans", "shop.rule.span_place", "shop.rule.span_width"},
 	},
 	{
 		ID: "straightness", Group: "tube", See: []string{"tube_wall"},

@@ -47,6 +47,7 @@ type ComparedLine struct {
 	Label  string         `json:"label"`
 	Unit   string         `json:"unit"`
 	Same   bool           `json:"same"`   // in all columns, as it is printed
+	Means  string         `json:"means"`  // what the glossary knows its label by: kind and id
 	Worked string         `json:"worked"` // the section whose figure it is, for its working; empty: it has none
 	Cells  []ComparedCell `json:"cells"`
 }
@@ -273,7 +274,7 @@ func (w Writer) shownEntry(f *field.Field, d document.Document) string {
 }
 
 func (w comparing) entries(f *field.Field) ComparedLine {
-	line := ComparedLine{ID: f.ID, Label: w.Texts.Text(f.Label())}
+	line := ComparedLine{ID: f.ID, Label: w.Texts.Text(f.Label()), Means: "field " + f.ID}
 	for i := range w.t.Columns {
 		c := &w.t.Columns[i]
 		cell := ComparedCell{Moved: c.Moved[f.ID]}
@@ -301,7 +302,7 @@ func (w Writer) found(f *field.Field, d document.Document) string {
 
 // spansOf counts the bare spans, which are not the same.
 func (w comparing) spansOf() ComparedLine {
-	line := ComparedLine{ID: "spans", Label: w.Texts.Text("compare.spans")}
+	line := ComparedLine{ID: "spans", Label: w.Texts.Text("compare.spans"), Means: "text compare.spans"}
 	for i := range w.t.Columns {
 		line.Cells = append(line.Cells, ComparedCell{Value: strconv.Itoa(len(w.t.Columns[i].Document.Spans))})
 	}
@@ -310,7 +311,7 @@ func (w comparing) spansOf() ComparedLine {
 
 // figures is one figure in all columns.
 func (w comparing) figures(at int, f *design.RowFigure) ComparedLine {
-	line := ComparedLine{ID: f.ID, Same: true, Worked: worked(f)}
+	line := ComparedLine{ID: f.ID, Same: true, Means: "figure " + f.ID, Worked: worked(f)}
 	line.Label = w.Texts.Text("figure." + f.ID)
 	base := &w.t.Columns[w.t.Base]
 	for i := range w.t.Columns {

@@ -945,6 +945,7 @@ export interface ComparedLine {
   label: string;
   unit: string;
   same: boolean;
+  means: string;
   worked: string;
   cells: ComparedCell[];
 }

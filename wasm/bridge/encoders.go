@@ -1500,6 +1500,8 @@ func encodeComparedLine(e *encoder, v *report.ComparedLine) {
 	e.string(v.Unit)
 	e.key("same")
 	e.flag(v.Same)
+	e.key("means")
+	e.string(v.Means)
 	e.key("worked")
 	e.string(v.Worked)
 	e.key("cells")

@@ -11,6 +11,7 @@ export const lineOfWords = (id, label, values) => ({
   label,
   unit: "",
   same: false,
+  means: "",
   worked: "",
   cells: values.map((value) => ({ value, against: "", best: false, refused: false, moved: false, absent: "" })),
 });
@@ -58,8 +59,9 @@ export function createLines(body, words, columns, open) {
 
   /** @param {HTMLTableRowElement} row @param {Line} line */
   function fill(row, line) {
-    const { label, unit, worked, cells } = line;
+    const { label, unit, means, worked, cells } = line;
     write(row.cells[0].children[0], label);
+    if (means) row.dataset.means = /** @type {HTMLElement} */ (row.cells[0].children[0]).dataset.term = means; // pressed, or by F1 from a value
     write(row.cells[0].children[1], unit);
     while (row.cells.length > cells.length + 1) row.deleteCell(-1);
     while (row.cells.length <= cells.length) row.append(newCell());
