@@ -251,7 +251,7 @@ func TestHeldKeyLeavesNoQueue(t *testing.T) {
 
 // What can be pressed is the same element after an answer, so that no press is lost to one that comes between.
 func TestRowsOutlastAnAnswer(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	page.Click(id("section-making"))
 	page.Wait(element(id("rule-wall_left")) + " !== null")
 	browser.Eval[bool](page, `(globalThis.rows = [...document.querySelectorAll("#verdicts tbody, #making-lines > div")], globalThis.first = rows[0], true)`)
@@ -286,7 +286,7 @@ func TestFiguresOutlastADeadPicture(t *testing.T) {
 
 // While an entry cannot be used, the last tube is drawn for the room that there is.
 func TestRefusedDrawingFollowsTheWindow(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	page.Type(entry("fin_height"), "high")
 	waitState(page, "refused")
 	defer page.Resize(browser.Desk)

@@ -39,14 +39,6 @@ func atDesk(t *testing.T) *browser.Page {
 		desk.Click(id("section-surface")) // a test that failed may have left another one
 	}
 	browser.Eval[any](desk, `document.querySelectorAll("#notes button").forEach((read) => read.click())`) // what a test was told
-	if browser.Eval[bool](desk, element(id("options-count"))+`.textContent !== "0"`) {
-		text, err := document.SaveJob(document.JobOf([]document.Document{cases.First()}))
-		if err != nil {
-			t.Fatal(err)
-		}
-		openFile(desk, js(string(text))) // a job in which nothing is kept beside the design
-		waitKeptCount(desk, 0)
-	}
 	loadExample(desk, 0)
 	desk.Wait("new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))).then(() => true)")
 	waitState(desk, "answered") // in a window that a test left in another size, too
@@ -59,17 +51,6 @@ func atDesk(t *testing.T) *browser.Page {
 		}
 	})
 	return desk
-}
-
-// atDeskIn lends it in another window, until the test has ended.
-func atDeskIn(t *testing.T, view browser.View) *browser.Page {
-	t.Helper()
-	page := atDesk(t)
-	page.Resize(view)
-	t.Cleanup(func() { page.Resize(browser.Desk) })
-	page.Wait(fmt.Sprintf("innerWidth === %d && new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))).then(() => true)", view.Width))
-	waitState(page, "answered")
-	return page
 }
 
 // step is a part of a test that has the shared tab on loan.

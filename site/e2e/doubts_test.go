@@ -23,7 +23,7 @@ func drawSure(page *browser.Page, press func()) {
 // What may be off is entered and felt at once; draws are made in the pool, tell how wide the figures come, and say when they are of
 // before the last change. The same seed draws the same.
 func TestHowSureByPointer(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	page.Click(id("section-heat"))
 	enter(page, "duty_wanted", "770 kW")
 	waitState(page, "answered")
@@ -70,7 +70,7 @@ func TestHowSureByPointer(t *testing.T) {
 
 // The same by keys, on a phone's width; a design that cannot be rated says why and offers no draws.
 func TestHowSureByKeys(t *testing.T) {
-	page := atDeskIn(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true})
+	page := opened(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, "")
 	page.Focus(id("section-options"))
 	page.Press(kb.Enter)
 	page.Wait(band("film") + ".includes(\"%\")")
@@ -88,7 +88,7 @@ func TestHowSureByKeys(t *testing.T) {
 
 // A figure that somebody printed is read by its conventions as it is typed; what is no such figure says so at its entry.
 func TestSomebodyElsesFigure(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	page.Click(id("section-options"))
 	page.Wait(element(id("theirs-quantity")) + ".options.length === 4")
 	page.Type(id("theirs-text"), "1.701 m2/m")

@@ -64,7 +64,7 @@ func TestNoTextIsCut(t *testing.T) {
 
 // Texts grow with a window that is larger than the one that the page was made for.
 func TestTextsGrowWithTheWindow(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	size := func() float64 {
 		return browser.Eval[float64](page, `parseFloat(getComputedStyle(document.querySelector("#headline .unit")).fontSize)`)
 	}

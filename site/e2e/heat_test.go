@@ -63,7 +63,7 @@ func TestCasesOfThePlant(t *testing.T) {
 		"cases":       {Width: 1440, Height: 900},
 		"cases-phone": {Width: 390, Height: 844, Scale: 2, Mobile: true},
 	} {
-		page := atDeskIn(t, view)
+		page := opened(t, view, "")
 		page.Click(id("section-heat"))
 		row := func(c string) string { return element(id("case-" + c)) }
 		number := func(c string, cell int) string {
@@ -92,7 +92,7 @@ func TestOpenBondInTheHeadline(t *testing.T) {
 		"bond-open":       {Width: 1440, Height: 900},
 		"bond-open-phone": {Width: 390, Height: 844, Scale: 2, Mobile: true},
 	} {
-		page := atDeskIn(t, view)
+		page := opened(t, view, "")
 		page.Click(id("section-heat"))
 		kilowatts := `Number(` + element(id("figure-duty-value")) + `.textContent.replaceAll(",", ""))`
 		rests := element(id("figure-duty")) + `.querySelector(".rests")`
@@ -136,7 +136,7 @@ func TestMethodIsChosen(t *testing.T) {
 
 // On a phone a section's own entries come in above its button, which stays where it was pressed.
 func TestSectionStaysUnderTheFinger(t *testing.T) {
-	page := atDeskIn(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true})
+	page := opened(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, "")
 	button := id("section-heat")
 	before := page.Centre(button)
 	page.Click(button)

@@ -147,7 +147,7 @@ func TestChangeOfTheShopThatStopsTheEngineIsTold(t *testing.T) {
 
 // The printer's drawing is of what is shown, also while a text has not been handed over.
 func TestPaperFollowsAHalfTypedText(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	page.Wait(`document.querySelector("#paper").textContent.includes("57.15")`)
 	halfType(page, entry("fin_height"), "12 mm")
 	page.WaitText(figureOf("fin_od"), "49.40")
@@ -159,7 +159,7 @@ func TestPaperFollowsAHalfTypedText(t *testing.T) {
 
 // The bands of the map are drawn anew after other units came and went in another section.
 func TestMapKeepsItsBandsThroughUnits(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	page.Click(id("section-heat"))
 	for _, system := range []string{"us", "si"} {
 		page.Click(id("units-" + system))
@@ -172,7 +172,7 @@ func TestMapKeepsItsBandsThroughUnits(t *testing.T) {
 
 // A menu is not to be seen, and so not pressed, before it is in its place.
 func TestMenuIsSeenInItsPlace(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	const menu = `document.querySelector("#examples")`
 	if at := browser.Eval[string](page, element(id("examples"))+`.click() ?? getComputedStyle(`+menu+`).visibility`); at != "hidden" {
 		t.Errorf("the menu that has just opened is %s", at)
@@ -182,7 +182,7 @@ func TestMenuIsSeenInItsPlace(t *testing.T) {
 
 // A bare span is meant as it stands in sight, also while one before it is on its way out.
 func TestSpansAreMeantAsTheyStand(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	for i := range 3 {
 		page.Click(id("add-span"))
 		page.Wait(element(id(fmt.Sprintf("span-%d-width", i))))

@@ -131,7 +131,7 @@ func TestShotsOfMaking(t *testing.T) {
 
 // One entry spaces bare spans evenly: what makes sense by a press, what is typed by Enter; what cannot be read stays, with its reason.
 func TestBareSpansAreSpacedEvenly(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	page.Wait(element(id("even-spans")) + `.placeholder !== ""`)
 	page.Click(id("space-evenly"))
 	page.Wait(`document.querySelectorAll("#spans .span").length > 1`)

@@ -55,7 +55,7 @@ func waitFins(t *testing.T, page *browser.Page, want string) {
 
 // One press keeps the design in hand; in the table it is taken, swapped, moved, named and removed, and undo takes each back.
 func TestOptionsByPointer(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	page.Click(id("section-options"))
 	page.Wait(element(id("options-none")) + ".checkVisibility() && " + cell("fin_od", 0) + ".length > 0")
 	compare(page)
@@ -104,7 +104,7 @@ func TestOptionsByPointer(t *testing.T) {
 
 // The same by keys: the presses of the table are one stop, through which the arrows go.
 func TestOptionsByKeys(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	enter(page, "fin_pitch", "10 fpi")
 	waitState(page, "answered")
 	page.Focus(id("keep"))
@@ -238,7 +238,7 @@ func TestOptionsRows(t *testing.T) {
 
 // What is kept shows as an outline behind the drawing, in every section and on paper, and goes with what is removed.
 func TestKeptIsOutlined(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	outlines := "document.querySelectorAll('#drawing .ghost').length"
 	page.Click(id("keep"))
 	waitKeptCount(page, 1)
@@ -264,7 +264,7 @@ func TestKeptIsOutlined(t *testing.T) {
 
 // One entry is stepped over standard values, and what cannot be made stands refused. A rung is kept or taken, by pointer and by keys.
 func TestOptionsLadder(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	page.Click(id("section-options"))
 	choose(page, id("options-ladder"), "fin_pitch")
 	for i, count := range []string{"10 fpi", "7 fpi", "8 fpi", "9 fpi", "11 fpi", "12 fpi"} {
@@ -303,7 +303,7 @@ func TestOptionsInEveryWindow(t *testing.T) {
 		"phone":  {Width: 390, Height: 844, Scale: 2, Mobile: true},
 	} {
 		t.Run(name, func(t *testing.T) {
-			page := atDeskIn(t, view)
+			page := opened(t, view, "")
 			fits := func() {
 				if wide := browser.Eval[int64](page, "document.documentElement.scrollWidth"); wide > view.Width {
 					t.Errorf("in %s the page is %d px wide", browser.Eval[string](page, "document.body.dataset.section ?? ''"), wide)

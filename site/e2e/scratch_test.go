@@ -231,7 +231,7 @@ func openShopFile(page *browser.Page, text, name string) {
 
 // A file that is no shop's, or is wrong, is refused by its name with all that is wrong and where, and the shop stays.
 func TestWrongShopFileIsRefusedByNameAndPlace(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	openShop(page)
 	before := page.Text("#shop-title")
 	wrong := strings.Replace(strings.Replace(string(shop.House().Save()), `"65 /h"`, `"dear"`, 1), `"people": 2`, `"people": 2.5`, 1)

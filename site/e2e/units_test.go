@@ -179,7 +179,7 @@ func TestNumberAloneIsAskedAbout(t *testing.T) {
 
 // An entry in millimetres reads in inches as long as nothing else is typed, and typing what stands there changes nothing.
 func TestEditThatChangesNothingChangesNothing(t *testing.T) {
-	page := atDesk(t)
+	page := opened(t, browser.Desk, "")
 	enter(page, "fin_height", "40 mm")
 	page.Click(id("units-us"))
 	waitEntry(page, "fin_height", "1.575 in")

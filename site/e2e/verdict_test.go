@@ -74,7 +74,7 @@ func TestRemarksSayWhatTheirChangeDoes(t *testing.T) {
 
 // What stays in sight on a phone leaves three quarters of it to the rest, and a figure is pressed anywhere.
 func TestHeadlineIsLowOnAPhone(t *testing.T) {
-	page := atDeskIn(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true})
+	page := opened(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, "")
 	for part, most := range map[string]float64{"#headline": 120, ".decides": 844.0 / 4} {
 		if high := browser.Eval[float64](page, `document.querySelector("`+part+`").getBoundingClientRect().height`); high > most {
 			t.Errorf("%s is %.0f px high", part, high)
