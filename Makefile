@@ -15,7 +15,7 @@ FUZZTIME    ?= 20s
 # $(call need,command,what to install) ends with one line when a command is missing.
 need = @command -v $(1) >/dev/null || { echo "$(1) is missing: install $(2)"; exit 1; }
 
-.PHONY: help run test unit long browser fmt fmtcheck vet lint dist size bench fuzz golden shots chromium shell firefox poppler clean
+.PHONY: help run test unit long browser fmt fmtcheck vet lint dist size bench fuzz golden shots chromium firefox poppler clean
 
 help: ## list the targets
 	@awk -F ':.*## ' '/^[a-z]+:.*## / {printf "make %-9s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -28,13 +28,13 @@ test: fmtcheck vet lint unit browser ## everything that must pass before a chang
 unit: ## Go tests, no browser: what to run on save
 	go test ./...
 
-long: dist chromium shell ## every property, fuzz and fault test at full count, one table at the end
+long: dist chromium ## every property, fuzz and fault test at full count, one table at the end
 	@set -o pipefail; export FINWRIGHT_LONG=1; { \
 		go test -v -p 1 -count=1 -timeout 0 ./core/... ./wasm/... ./site/links; \
 		go test -tags browser -v -count=1 -timeout 0 -run 'TestDayOfFaults|TestLabelsKeepApartInTheBrowser' ./site/e2e; \
 	} | go run ./core/proof/table
 
-browser: dist chromium shell firefox poppler ## tests of the built page in headless Chromium, and the main job in Firefox
+browser: dist chromium firefox poppler ## tests of the built page in headless Chromium, and the main job in Firefox
 	go test -tags browser -count=1 -timeout 60m ./site/e2e
 
 fmt: $(tools)/gofumpt ## format the Go sources
@@ -96,13 +96,6 @@ chromium:
 	if [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null; \
 	then apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -qqy chromium; \
 	else echo "Chromium is missing: install your system's package chromium"; exit 1; fi
-
-# Chromium without the windows that nobody sees: the tests of pages that paint nothing run in it. Where there is none, they run in Chromium.
-shell:
-	@command -v chromium-headless-shell >/dev/null && exit 0; \
-	if [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null; \
-	then apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -qqy chromium-headless-shell && exit 0; fi; \
-	echo "chromium-headless-shell is missing: the browser tests take longer without it"
 
 poppler:
 	@command -v pdftotext >/dev/null && exit 0; \

@@ -7,7 +7,6 @@ import (
 	"net/http"
 	"net/http/httptest"
 	"os"
-	"os/exec"
 	"sync/atomic"
 
 	"github.com/chromedp/chromedp"
@@ -37,18 +36,10 @@ func Start(dist string, host static.Host) (*Browser, error) {
 	return start(dist, host, chromedp.Flag("use-angle", "swiftshader"), chromedp.Flag("enable-unsafe-swiftshader", true))
 }
 
-// shell is the program of Chromium that has no windows. A tab of its own storage costs it a second of the processor less,
-// which the other spends on a window that nobody sees.
-const shell = "chromium-headless-shell"
-
 // StartPlain starts one that has no WebGL, where a page shows the picture of its drawing. It takes a third less of the
-// processor, which in software paints every frame of every page. It runs the shell where that is installed.
+// processor, which in software paints every frame of every page.
 func StartPlain(dist string, host static.Host) (*Browser, error) {
-	flags := []chromedp.ExecAllocatorOption{chromedp.DisableGPU, chromedp.Flag("disable-software-rasterizer", true)}
-	if path, err := exec.LookPath(shell); err == nil {
-		flags = append(flags, chromedp.ExecPath(path))
-	}
-	return start(dist, host, flags...)
+	return start(dist, host, chromedp.DisableGPU, chromedp.Flag("disable-software-rasterizer", true))
 }
 
 func start(dist string, host static.Host, graphics ...chromedp.ExecAllocatorOption) (*Browser, error) {
