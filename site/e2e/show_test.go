@@ -78,6 +78,11 @@ func TestShowAtEverySize(t *testing.T) {
 			if after := browser.Eval[[]string](page, places); strings.Join(after, "\n") != strings.Join(before, "\n") {
 				t.Errorf("let go, it moves: %v", different(before, after))
 			}
+			page.Wait(`!document.querySelector("#show").matches(".asking")`)
+			count := browser.Eval[string](page, element(slider)+`.parentElement.querySelector("output").textContent.split(", ").at(-1)`)
+			if said := page.Text(id("show-said")); count != "10 fpi" && !strings.Contains(said, count) {
+				t.Errorf("of %s it is said: %s", count, said)
+			}
 			if n := browser.Eval[int](page, "new Set(said).size"); n != 1 {
 				t.Errorf("%d announcements", n)
 			}

@@ -131,13 +131,20 @@ export function createShow(root, design, act) {
     const of = JSON.stringify([args, act.received()?.work, asSent()]);
     if (of !== toldOf) {
       toldOf = of;
+      root.classList.add("asking"); // what is told is still of the design before
       const received = act.received();
       try {
         const reply = received && asSent() ? { told: received.told, text: "" } : await act.send(args);
-        if (!reply || of !== toldOf) return null;
+        if (of !== toldOf) return null;
+        if (!reply) {
+          toldOf = ""; // another question came before it was put: that one, or the next, tells
+          return null;
+        }
         told = reply.told;
+        root.classList.remove("asking");
       } catch (error) {
         [toldOf, told] = ["", null];
+        root.classList.remove("asking");
         write(at("show-refused"), /** @type {Error} */ (error).message);
         at("leave").replaceChildren();
         return null;
