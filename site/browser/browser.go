@@ -37,9 +37,10 @@ func Start(dist string, host static.Host) (*Browser, error) {
 }
 
 // StartPlain starts one that has no WebGL, where a page shows the picture of its drawing. It takes a third less of the
-// processor, which in software paints every frame of every page.
+// processor, which in software paints every frame of every page. It compiles a function of a program anew for speed only after
+// a hundred times the usual use: a test opens a page and leaves it before that would pay, and it is a sixth of what opening costs.
 func StartPlain(dist string, host static.Host) (*Browser, error) {
-	return start(dist, host, chromedp.DisableGPU, chromedp.Flag("disable-software-rasterizer", true))
+	return start(dist, host, chromedp.DisableGPU, chromedp.Flag("disable-software-rasterizer", true), chromedp.Flag("js-flags", "--wasm-tiering-budget=200000000"))
 }
 
 func start(dist string, host static.Host, graphics ...chromedp.ExecAllocatorOption) (*Browser, error) {
