@@ -32,18 +32,21 @@ type Browser struct {
 }
 
 // Start serves dist under a sub-path as host says (its Base is set here) and starts Chromium. Close ends both.
-func Start(dist string, host static.Host) (*Browser, error) {
-	return start(dist, host, chromedp.Flag("use-angle", "swiftshader"), chromedp.Flag("enable-unsafe-swiftshader", true))
+func Start(dist string, host static.Host, options ...chromedp.ExecAllocatorOption) (*Browser, error) {
+	return start(dist, host, append(options, chromedp.Flag("use-angle", "swiftshader"), chromedp.Flag("enable-unsafe-swiftshader", true))...)
 }
 
 // StartPlain starts one that has no WebGL, where a page shows the picture of its drawing. It takes a third less of the
-// processor, which in software paints every frame of every page. It compiles a function of a program anew for speed only after
-// a hundred times the usual use: a test opens a page and leaves it before that would pay, and it is a sixth of what opening costs.
-func StartPlain(dist string, host static.Host) (*Browser, error) {
-	return start(dist, host, chromedp.DisableGPU, chromedp.Flag("disable-software-rasterizer", true), chromedp.Flag("js-flags", "--wasm-tiering-budget=200000000"))
+// processor, which in software paints every frame of every page.
+func StartPlain(dist string, host static.Host, options ...chromedp.ExecAllocatorOption) (*Browser, error) {
+	return start(dist, host, append(options, chromedp.DisableGPU, chromedp.Flag("disable-software-rasterizer", true))...)
 }
 
-func start(dist string, host static.Host, graphics ...chromedp.ExecAllocatorOption) (*Browser, error) {
+// Unhurried has a browser compile a function of a program anew for speed only after a hundred times the usual use. A test
+// opens a page and leaves it before that would pay, and it is a sixth and more of what opening costs.
+var Unhurried = chromedp.Flag("js-flags", "--wasm-tiering-budget=200000000")
+
+func start(dist string, host static.Host, options ...chromedp.ExecAllocatorOption) (*Browser, error) {
 	host.Base = "/some/where/"
 	b := &Browser{proxy: startProxy()}
 	files := host.Handler(os.DirFS(dist))
@@ -55,7 +58,7 @@ func start(dist string, host static.Host, graphics ...chromedp.ExecAllocatorOpti
 	}))
 	b.Base = server.URL + host.Base
 
-	allocator, stopAllocator := chromedp.NewExecAllocator(context.Background(), append(graphics,
+	allocator, stopAllocator := chromedp.NewExecAllocator(context.Background(), append(options,
 		chromedp.Headless, chromedp.NoSandbox, chromedp.NoFirstRun,
 		chromedp.Flag("disable-background-networking", true),
 		chromedp.Flag("disable-component-update", true),

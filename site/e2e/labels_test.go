@@ -112,7 +112,7 @@ func TestLabelsKeepApartInTheBrowser(t *testing.T) {
 		showTubes(t, opened(t, browser.View{Width: 390, Height: 844, Scale: 2, Mobile: true}, ""), tubes[:count/2])
 	})
 	t.Run("a longer language", func(t *testing.T) {
-		b, err := browser.StartPlain(inTongue(t).folder, static.Host{})
+		b, err := browser.StartPlain(inTongue(t).folder, static.Host{}, browser.Unhurried)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -130,7 +130,7 @@ func TestLabelsKeepApartInTheBrowser(t *testing.T) {
 		if err := os.RemoveAll(folder + "/fonts"); err != nil {
 			t.Fatal(err)
 		}
-		b, err := browser.StartPlain(folder, static.Host{})
+		b, err := browser.StartPlain(folder, static.Host{}, browser.Unhurried)
 		if err != nil {
 			t.Fatal(err)
 		}

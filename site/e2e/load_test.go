@@ -49,7 +49,7 @@ func TestPageLoadsFromASubPath(t *testing.T) {
 }
 
 func TestPageLoadsFromAHostThatUnpacks(t *testing.T) {
-	unpacking, err := browser.Start(dist, static.Host{Unpack: true})
+	unpacking, err := browser.Start(dist, static.Host{Unpack: true}, browser.Unhurried)
 	if err != nil {
 		t.Fatal(err)
 	}

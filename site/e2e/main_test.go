@@ -36,8 +36,8 @@ func TestMain(m *testing.M) {
 
 func started() bool {
 	var err error
-	if chromium, err = browser.Start(dist, static.Host{}); err == nil {
-		plain, err = browser.StartPlain(dist, static.Host{})
+	if chromium, err = browser.Start(dist, static.Host{}, browser.Unhurried); err == nil {
+		plain, err = browser.StartPlain(dist, static.Host{}, browser.Unhurried)
 	}
 	return !failed(err)
 }
