@@ -26,13 +26,16 @@ func TestHouseIsItsFile(t *testing.T) {
 	if !reflect.DeepEqual(House(), want) {
 		t.Error("house_values.go is not what house.json says: make golden")
 	}
+	if mark := fingerprint(House()); mark != houseFingerprint {
+		t.Errorf("the house's fingerprint is %s, and %s lies ready: make golden", mark, houseFingerprint)
+	}
 }
 
 func writeHouse(t *testing.T, c Capability) {
 	t.Helper()
 	values := strings.NewReplacer("finwright/core/", "", "shop.", "").Replace(fmt.Sprintf("%#v", c))
 	values = strings.ReplaceAll(values, "}, ", "},\n")
-	text, err := format.Source([]byte("// Code generated from house.json by make golden. DO NOT EDIT.\n\npackage shop\n\nimport (\n\"finwright/core/tube\"\n\"finwright/core/units\"\n)\n\nfunc houseValues() Capability {\nreturn " + values + "\n}\n"))
+	text, err := format.Source([]byte("// Code generated from house.json by make golden. DO NOT EDIT.\n\npackage shop\n\nimport (\n\"finwright/core/tube\"\n\"finwright/core/units\"\n)\n\nconst houseFingerprint = \"" + fingerprint(c) + "\"\n\nfunc houseValues() Capability {\nreturn " + values + "\n}\n"))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -7,6 +7,8 @@ import (
 	"finwright/core/units"
 )
 
+const houseFingerprint = "75d1332ecedaff54"
+
 func houseValues() Capability {
 	return Capability{
 		Name: "Quillhaven Finning (invented)", Currency: "EUR", Lines: []Line{

@@ -460,7 +460,7 @@ function show({ document, view }, { settled, since, arrived = false }) {
   sent(arrived);
   showing?.show(view, { settled, arrived });
   if (settled) {
-    if (!isReceived()) rows.settled();
+    note();
     keeping.settled(design.history.entry).catch(failed);
     compare().catch(failed);
     makePapers().catch(failed);
@@ -472,7 +472,14 @@ function show({ document, view }, { settled, since, arrived = false }) {
   learn?.shown();
 }
 
+/** What the item in hand answers is kept with it. */
+function note() {
+  if (complete && !isReceived()) rows.settled();
+}
+
 const choices = () => ({ headline: deciding.chosen, section: opening });
+
+let complete = false; // the design is shown with drawing and plots: what is only noted about it waits until then
 
 let foreseen = false; // until the first answer
 
@@ -496,7 +503,7 @@ function rememberSoon() {
 
 async function remember() {
   const document = sheet.lastGood();
-  if (!document || !design.settled || !answer.whole) return;
+  if (!document || !complete || !design.settled || !answer.whole) return;
   await keepSeen(choices, async () => (await engine.callLatest("seen", "seen", { document, ...sheet.seen(), ...choices() }))?.view ?? null);
 }
 
@@ -697,7 +704,7 @@ async function begin() {
   return { reply, work, looked: looked && pending.length === 0, pending: left };
 }
 
-async function start() {
+async function draw() {
   const link = brought();
   const begun = design.replace(begin, { goesOn: true }); // at once: what is entered from now on comes after it
   await (link ? openLink(link) : begun);
@@ -708,6 +715,16 @@ async function start() {
     await design.refresh(); // without pictures, but whole
   });
   performance.mark("finwright:drawn");
+}
+
+async function start() {
+  try {
+    await draw();
+  } finally { // or as complete as it gets
+    complete = true;
+    if (design.view) note();
+    rememberSoon();
+  }
   const painted = Promise.resolve(sheet.loadPainter()).then((yes) => yes && performance.mark("finwright:painted"));
   await Promise.race([painted, new Promise((resolve) => setTimeout(resolve, COPY))]); // of a design that is refused nothing is painted
   await offline.keep();
