@@ -23,10 +23,23 @@ type Work struct {
 	Worth  float64 `json:"worth"`  // what that comes to in the price [money]
 	Hours  float64 `json:"hours"`  // one after the other [s]
 	Coil   float64 `json:"coil"`   // strip that is bought on a coil [m]; 0: none is bought
-	Gate   int     `json:"gate"`   // days until its work may begin
-	After  int     `json:"after"`  // days at suppliers after finning
-	Queue  bool    `json:"queue"`  // a day can be promised
+	Crate  Crate   `json:"crate"`
+	Gate   int     `json:"gate"`  // days until its work may begin
+	After  int     `json:"after"` // days at suppliers after finning
+	Queue  bool    `json:"queue"` // a day can be promised
 }
+
+// Crate is the crate that the tubes of an order take: those of another with the same stand in it as well.
+type Crate struct {
+	FinOD  float64 `json:"fin_od"` // of the tubes, tip on tip [m]
+	Length float64 `json:"length"` // [m]
+	Holds  int     `json:"holds"`  // tubes, by its size and its mass
+	Tubes  int     `json:"tubes"`
+	Worth  float64 `json:"worth"` // what one comes to in the price [money]
+}
+
+// of is how many crates tubes take.
+func (k *Crate) of(tubes int) int { return (tubes + k.Holds - 1) / k.Holds }
 
 // workOf is what a plan has in common with others; ok is false of what has no price.
 func workOf(p *making.Plan, line string, c *shop.Capability, today shop.Day) (w Work, ok bool) {
@@ -38,6 +51,9 @@ func workOf(p *making.Plan, line string, c *shop.Capability, today shop.Day) (w 
 		Line: line, Type: string(s.Type), OD: float64(s.OD), Height: float64(s.Height), Strip: float64(s.Strip), Count: float64(s.Count),
 		SetUp: float64(p.Time.OnLine.Of(making.SettingUp) + p.Time.OnLine.Of(making.Checking)), Worth: float64(p.SettingUp(c)),
 		Hours: float64(p.Time.WorkHours(c.Crew.Efficiency)),
+	}
+	if k := p.Packing; k != nil {
+		w.Crate = Crate{FinOD: float64(k.Pitch), Length: float64(k.Length), Holds: k.Holds, Tubes: p.Order.Quantity, Worth: float64(p.ACrate(c))}
 	}
 	if p.Ledger.ToBuy() > 0 {
 		w.Coil = float64(p.Winding.Coil.Length)
@@ -78,7 +94,10 @@ type Grouped struct {
 	Batches  []Batch
 	SetUps   units.Duration // of each order by itself
 	Changes  units.Duration // in the batches' order, the first as it is by itself
-	Saved    float64        // [money]
+	Crates   int            // of each order by itself
+	Shared   int            // of all, where orders alike in length and fin outside diameter share theirs
+	Alone    float64        // the orders' prices [money]
+	Saved    float64        // of them, set-ups and crates [money]
 	Adds     []float64      // what each order adds to the price of all [money]; 0: nothing is known of it
 	Strips   []SharedStrip
 	Trucks   int
@@ -119,6 +138,7 @@ func Group(list []Tally, c *shop.Capability, today shop.Day) Grouped {
 		g.SetUps += units.Duration(w.SetUp)
 		byLine[w.Line] += units.Duration(w.Hours)
 		trucks += list[i].Trucks
+		g.Alone += list[i].Price
 		after = max(after, w.After)
 		if !w.Queue {
 			g.Unknown++
@@ -131,6 +151,7 @@ func Group(list []Tally, c *shop.Capability, today shop.Day) Grouped {
 		g.Batches[i].share(list, g.Adds)
 		g.Saved += g.Batches[i].Saved
 	}
+	g.crates(list, order)
 	g.strips(list, order)
 	saved := g.SetUps - g.Changes
 	for _, hours := range byLine {
@@ -176,6 +197,42 @@ func (b *Batch) share(list []Tally, adds []float64) {
 		}
 	}
 	adds[dearest] = list[dearest].Price - next // without it the next dearest is paid
+}
+
+// crates packs orders together whose tubes are as long and as high over their fins, and of which a crate takes as many: by size and mass they may
+// stand in any one. What an order adds is less by the crates that it finds room in. An order whose price does not rest on its crates packs alone.
+func (g *Grouped) crates(list []Tally, order []int) {
+	var all []Crate // tubes of all orders that share
+	in := make([]int, len(list))
+	for _, i := range order {
+		k := &list[i].Work.Crate
+		if k.Holds == 0 {
+			continue
+		}
+		own := k.of(k.Tubes)
+		g.Crates, g.Shared = g.Crates+own, g.Shared+own
+		if k.Worth == 0 {
+			continue
+		}
+		at := slices.IndexFunc(all, func(o Crate) bool {
+			return o.Holds == k.Holds && alikeSize(o.FinOD, k.FinOD) && alikeSize(o.Length, k.Length)
+		})
+		if at < 0 {
+			all = append(all, *k)
+			in[i] = len(all)
+			continue
+		}
+		o := &all[at]
+		saved := own - (o.of(o.Tubes+k.Tubes) - o.of(o.Tubes))
+		o.Tubes, in[i] = o.Tubes+k.Tubes, at+1
+		g.Shared, g.Saved = g.Shared-saved, g.Saved+float64(saved)*k.Worth
+	}
+	for _, i := range order {
+		if at := in[i]; at > 0 {
+			k, o := &list[i].Work.Crate, &all[at-1]
+			g.Adds[i] -= float64(k.of(k.Tubes)-(o.of(o.Tubes)-o.of(o.Tubes-k.Tubes))) * k.Worth
+		}
+	}
 }
 
 // strips buys strip for all orders together.

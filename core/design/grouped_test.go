@@ -14,7 +14,7 @@ func TestGroupedOrdersShareASetUp(t *testing.T) {
 	c := shop.House()
 	today, _ := shop.ParseDay("2026-11-27")
 	var list []Tally
-	for _, e := range [][3]string{{"200", "10 fpi", "6 m"}, {"300", "8 fpi", "6 m"}, {"400", "10 fpi", "5 m"}, {"250", "8 fpi", "4 m"}} {
+	for _, e := range [][3]string{{"200", "10 fpi", "6 m"}, {"300", "8 fpi", "6 m"}, {"400", "10 fpi", "5 m"}, {"250", "8 fpi", "4 m"}, {"37", "10 fpi", "6 m"}} {
 		d := document.New()
 		for i, id := range []string{"quantity", "fin_pitch", "tube_length"} {
 			d.Fields[id] = document.Entry{Text: e[i], Origin: document.Customer}
@@ -40,7 +40,7 @@ func TestGroupedOrdersShareASetUp(t *testing.T) {
 		return sum - g.Saved
 	}
 	g := Group(list, &c, today)
-	if len(g.Batches) != 2 || g.Together != 4 || g.Changes >= g.SetUps || g.Saved <= 0 || g.Ready <= today || g.Trucks < 1 {
+	if len(g.Batches) != 2 || g.Together != 5 || g.Changes >= g.SetUps || g.Saved <= 0 || g.Ready <= today || g.Trucks < 1 {
 		t.Fatalf("%+v", g)
 	}
 	for i := range list {
@@ -60,6 +60,17 @@ func TestGroupedOrdersShareASetUp(t *testing.T) {
 	}
 	if g.Trucks != int(math.Ceil(sum.Trucks)) || sum.Trucks < 0.1 {
 		t.Errorf("%d trucks, all fill %g", g.Trucks, sum.Trucks)
+	}
+	// Two orders are of one tube, so that they share their last crates.
+	holds, tubes, alone := list[0].Work.Crate.Holds, 0, 0
+	for _, i := range []int{0, 4} {
+		tubes, alone = tubes+list[i].Tubes, alone+(list[i].Tubes+holds-1)/holds
+	}
+	if shared := (tubes + holds - 1) / holds; shared >= alone || g.Crates-g.Shared != alone-shared || int(sum.Crates) != g.Crates {
+		t.Errorf("%d crates for %d, of %d tubes each %d, together %d", g.Shared, g.Crates, holds, alone, shared)
+	}
+	if math.Abs(g.Alone-float64(sum.Price)) > 1e-6 {
+		t.Errorf("all cost %g alone, their sum %g", g.Alone, sum.Price)
 	}
 	if len(g.Strips) != 2 {
 		t.Errorf("%+v", g.Strips)

@@ -39,7 +39,13 @@ func (w Writer) Groups(g *design.Grouped, marks []string) ShownGroups {
 		say("enquiry.group.none")
 		return out
 	}
-	say("enquiry.group.batches", "items", g.Together, "batches", len(g.Batches), "alone", amount(units.Hours, float64(g.SetUps)), "grouped", amount(units.Hours, float64(g.Changes)), "saved", money(g.Saved))
+	say("enquiry.group.batches", "items", g.Together, "batches", len(g.Batches), "alone", amount(units.Hours, float64(g.SetUps)), "grouped", amount(units.Hours, float64(g.Changes)))
+	if g.Shared < g.Crates {
+		say("enquiry.group.crates", "alone", g.Crates, "together", g.Shared)
+	}
+	if g.Saved > 0 {
+		say("enquiry.group.total", "alone", money(g.Alone), "together", money(g.Alone-g.Saved))
+	}
 	for _, s := range g.Strips {
 		say("enquiry.group.strip", "metal", message.Key("metal."+s.Metal), "width", amount(units.Width, s.Width), "thickness", amount(units.Thickness, s.Thickness), "alone", s.Coils, "together", s.Together)
 	}

@@ -1668,6 +1668,7 @@ export interface Work {
   worth: number;
   hours: number;
   coil: number;
+  crate: Crate;
   gate: number;
   after: number;
   queue: boolean;
@@ -1952,6 +1953,14 @@ export interface Trace {
   fill: boolean;
   width: number;
   path: string;
+}
+
+export interface Crate {
+  fin_od: number;
+  length: number;
+  holds: number;
+  tubes: number;
+  worth: number;
 }
 
 export interface Custom {

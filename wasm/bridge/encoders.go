@@ -2832,6 +2832,8 @@ func encodeWork(e *encoder, v *design.Work) {
 	e.number(v.Hours)
 	e.key("coil")
 	e.number(v.Coil)
+	e.key("crate")
+	encodeCrate(e, &v.Crate)
 	e.key("gate")
 	e.whole(v.Gate)
 	e.key("after")
@@ -3423,6 +3425,21 @@ func encodeKept(e *encoder, v *document.Kept) {
 	e.string(v.Name)
 	e.key("design")
 	encodeDifferences(e, &v.Design)
+	e.close('}')
+}
+
+func encodeCrate(e *encoder, v *design.Crate) {
+	e.open('{')
+	e.key("fin_od")
+	e.number(v.FinOD)
+	e.key("length")
+	e.number(v.Length)
+	e.key("holds")
+	e.whole(v.Holds)
+	e.key("tubes")
+	e.whole(v.Tubes)
+	e.key("worth")
+	e.number(v.Worth)
 	e.close('}')
 }
 

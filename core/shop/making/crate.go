@@ -23,6 +23,7 @@ type Packing struct {
 	Separator units.Length // between layers; 0 where they nest
 	PerCrate  int
 	Room      int // tubes that the crate holds by its size
+	Holds     int // by its size and its mass
 	Crates    int
 	Fuller    int // crates that hold PerCrate; the others hold one less
 	Length    units.Length
@@ -66,6 +67,7 @@ func Pack(k *shop.Crate, t *tube.Tube, tubes int) (p Packing, why message.Messag
 	}
 	p = Packing{Pitch: t.FinOD(), Separator: k.Separator, Room: room, Length: t.Length + k.Clearance, One: units.Mass(one)}
 	holds := min(room, most)
+	p.Holds = holds
 	p.Crates = (tubes + holds - 1) / holds
 	p.PerCrate = (tubes + p.Crates - 1) / p.Crates
 	p.Fuller = tubes - p.Crates*(p.PerCrate-1)
