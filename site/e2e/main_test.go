@@ -31,6 +31,9 @@ func TestMain(m *testing.M) {
 			code = 1
 		}
 	}
+	if failed(os.RemoveAll(tongues.folder)) {
+		code = 1
+	}
 	os.Exit(code)
 }
 

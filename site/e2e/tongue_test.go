@@ -9,6 +9,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/chromedp/chromedp/kb"
@@ -20,24 +21,43 @@ import (
 	"finwright/testdata/cases"
 )
 
-// inTongue builds the page with a made-up language beside English.
+// tongues is where the page with a made-up language is built, once for all tests that look at it.
+var tongues struct {
+	sync.Once
+	folder string
+	err    error
+}
+
+// inTongue is the page with a made-up language beside English.
 func inTongue(t *testing.T) build {
 	t.Helper()
-	file := filepath.Join(t.TempDir(), tongue.Code+".txt")
+	tongues.Do(func() { tongues.folder, tongues.err = buildInTongue() })
+	if tongues.err != nil {
+		t.Fatal(tongues.err)
+	}
+	return build{tongues.folder, tongue.Say("Finwright")}
+}
+
+func buildInTongue() (string, error) {
+	texts, err := os.MkdirTemp("", "finwright-tongue-")
+	if err != nil {
+		return "", err
+	}
+	defer os.RemoveAll(texts)
+	file := filepath.Join(texts, tongue.Code+".txt")
 	if err := os.WriteFile(file, []byte(tongue.File()), 0o600); err != nil {
-		t.Fatal(err)
+		return "", err
 	}
 	folder, err := os.MkdirTemp(site, "dist-"+tongue.Code+"-")
 	if err != nil {
-		t.Fatal(err)
+		return "", err
 	}
-	t.Cleanup(func() { os.RemoveAll(folder) })
 	command := exec.Command("go", "run", "./site/build", "-languages", file, "-into", filepath.Join("site", filepath.Base(folder)))
 	command.Dir = filepath.Join(site, "..")
 	if said, err := command.CombinedOutput(); err != nil {
-		t.Fatalf("%v\n%s", err, said)
+		return folder, fmt.Errorf("%w\n%s", err, said)
 	}
-	return build{folder, tongue.Say("Finwright")}
+	return folder, nil
 }
 
 // toldInSight is the JavaScript for all that the page tells in sight: its texts, and what it says of things to those who point at them or
