@@ -26,9 +26,18 @@ func Rate(in *Input) (Thermal, *Hindrance) {
 //
 // Valid: as Rate.
 // Source: as Rate.
-func RateBriefly(in *Input) (Thermal, *Hindrance) {
+func RateBriefly(in *Input) (Thermal, *Hindrance) { return rateBriefly(in, cold(in)) }
+
+// RateNear is RateBriefly [SI] for a bank that is little else than one that has been rated: it begins as that one ended, which saves it
+// rounds.
+//
+// Valid: as Rate; near that of Rate or RateBriefly.
+// Source: as Rate.
+func RateNear(in *Input, near *Thermal) (Thermal, *Hindrance) { return rateBriefly(in, near.state) }
+
+func rateBriefly(in *Input, start means) (Thermal, *Hindrance) {
 	var s settling
-	t, hindered := s.from(in, cold(in), fine)
+	t, hindered := s.from(in, start, fine)
 	if hindered == nil {
 		s.shorten(&t)
 		s.stream.complete(&t, in)

@@ -56,8 +56,8 @@ type Outcome [measures]float64
 type Bench struct {
 	in           field.Input
 	shop         *shop.Capability
-	line         *shop.Line // nil without a shop
-	order        *making.Order
+	ground       *making.Groundwork // of the order; nil without a shop
+	near         rating.Thermal // as designed: where each draw begins
 	limits       Limits
 	tubes, coils int
 
@@ -73,10 +73,12 @@ func New(in field.Input, c *shop.Capability, limits Limits) (*Bench, message.Mes
 	if err != nil || !h.Absent.None() {
 		return nil, h.Absent, err
 	}
-	b := &Bench{in: in, shop: c, limits: limits, tubes: h.Thermal.Bank.Tubes(), coils: 1, Wanted: in.Bank.DutyWanted, Allows: in.Bank.DropAllowed}
+	b := &Bench{in: in, shop: c, near: h.Thermal, limits: limits, tubes: h.Thermal.Bank.Tubes(), coils: 1, Wanted: in.Bank.DutyWanted, Allows: in.Bank.DropAllowed}
 	if c != nil {
 		m := design.Brief(in, h)
-		b.line, b.order = m.Line, m.Order
+		if m.Line != nil {
+			b.ground = making.Laid(c, m.Line, m.Order)
+		}
 		if m.Plan.Ledger != nil {
 			b.coils = max(1, m.Plan.Ledger.Coils)
 		}
@@ -136,15 +138,16 @@ func (b *Bench) run(by *Limits) Outcome {
 	none := math.NaN()
 	at := b.off(by)
 	out := Outcome{float64(at.Tube.Areas().Total()), none, none, none, float64(at.Tube.Weight()), none}
-	if t, hindered := rating.RateBriefly(&at.Input.Input); hindered == nil {
+	if t, hindered := rating.RateNear(&at.Input.Input, &b.near); hindered == nil {
 		out[u], out[duty] = t.Overall.OnBare, math.Abs(t.Duty.Heat)
 		if t.HasDrop() {
 			out[Drop] = t.UsedDrop.Answer.Total * at.drop
 		}
 	}
-	if b.line != nil {
+	if b.ground != nil {
 		c := making.AtPrices(b.shop, at.tubes, at.strip)
-		if p := making.PlanOf(&c, b.line, b.order, nil); p.Cost != nil {
+		ground := b.ground.At(&c)
+		if p := ground.Plan(); p.Cost != nil {
 			out[price] = float64(p.Cost.PerTube)
 		}
 	}

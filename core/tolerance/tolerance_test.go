@@ -105,7 +105,7 @@ func TestAloneIsTheDesignSoEntered(t *testing.T) {
 				p := in.Pitches()
 				other.Bank.TubePitch, other.Bank.RowPitch = units.Length(p.TransversePitch), units.Length(p.RowPitch)
 				enter(&other, 1+side*limits[i])
-				other.Wish.Line = b.line.Name
+				other.Wish.Line = b.ground.Line.Name
 				other.MadeBy(&c)
 				h, err := design.Rate(other)
 				if err != nil {

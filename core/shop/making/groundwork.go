@@ -32,6 +32,19 @@ func GroundworkOf(c *shop.Capability, l *shop.Line, o *Order) *Groundwork {
 	return &Groundwork{Shop: c, Line: l, Practice: m, Order: o}
 }
 
+// Laid is GroundworkOf with all of it worked out that plans at several prices have in common.
+func Laid(c *shop.Capability, l *shop.Line, o *Order) *Groundwork {
+	g := GroundworkOf(c, l, o)
+	g.Packing()
+	if g.Practice == nil {
+		return g
+	}
+	if _, ok := g.Programme(); ok {
+		g.Coils()
+	}
+	return g
+}
+
 // Speeds returns how fast the order runs on the line, which makes its type.
 func (g *Groundwork) Speeds() *Speeds {
 	if g.speeds == nil {
@@ -93,11 +106,34 @@ func (g *Groundwork) Coils() (all []CoilOption, used *CoilOption) {
 		}
 		option.Ledger = option.Winding.takeHand()
 		option.Time = TimeOrder(g.Shop, g.Line, &option.Winding, perTube, setUp, &option.Ledger, 0, 0)
-		if g.used == nil || g.Shop.Buying.Coils == shop.CheaperCoil && g.coilCost(option) < g.coilCost(g.used)*(1-roundOff) {
+	}
+	g.choose()
+	return g.coils, g.used
+}
+
+// choose takes the coil that the shop does.
+func (g *Groundwork) choose() {
+	g.used = nil
+	for i := range g.coils {
+		option := &g.coils[i]
+		if option.Possible && (g.used == nil || g.Shop.Buying.Coils == shop.CheaperCoil && g.coilCost(option) < g.coilCost(g.used)*(1-roundOff)) {
 			g.used = option
 		}
 	}
-	return g.coils, g.used
+}
+
+// At returns the groundwork of the same order at other prices: c differs from the shop in nothing else. Nothing of a plan that is made on it is
+// found in g.
+//
+// Valid: before a plan is made on g.
+// Source: what is laid out, wound and packed does not hang on prices; which coil is taken may.
+func (g *Groundwork) At(c *shop.Capability) Groundwork {
+	other := *g
+	if other.Shop = c; g.coils != nil {
+		other.coils = slices.Clone(g.coils)
+		other.choose()
+	}
+	return other
 }
 
 // Longest returns the winding from the coil that gives one tube the most strip.
