@@ -64,9 +64,18 @@ func Make(in field.Input, h Heat) Production {
 		m.Schedule = &s
 	}
 	m.Swings = making.Sensitivity(c, m.Line, m.Order, nil, swingShare)
-	m.Breaks = making.Breaks(c, m.Line, m.Order, nil)
+	m.Breaks = m.breaks()
 	return m
 }
+
+// InQuantities judges a checked input on the line that it is for, and prices it in the shop's quantities alone.
+func InQuantities(in *field.Input, h *Heat) Production {
+	m := judge(in, h)
+	m.Breaks = m.breaks()
+	return m
+}
+
+func (m *Production) breaks() []making.Break { return making.Breaks(m.Shop, m.Line, m.Order, nil) }
 
 // Brief judges and plans a checked input on the line that it is for, as much as every section tells of its making: neither
 // the other lines nor what moves the price.

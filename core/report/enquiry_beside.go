@@ -11,19 +11,8 @@ import (
 // Beside says of an item what is worked out on demand alone: the price of a tube in other quantities, and of each rule that is not kept the nearest change
 // that keeps it, where there is one.
 func (w Writer) Beside(m *design.Production) (said []string) {
-	var list []string
-	for _, b := range m.Breaks {
-		if b.Cost == nil {
-			continue
-		}
-		key := "enquiry.beside.break"
-		if b.Ordered {
-			key = "enquiry.beside.ordered"
-		}
-		list = append(list, w.say(message.New(key, "tubes", b.Quantity, "price", w.amount(float64(b.Cost.PerTube)))))
-	}
-	if len(list) > 0 {
-		said = append(said, w.say(message.New("enquiry.beside.breaks", "list", strings.Join(list, ", "))))
+	if list := w.Breaks(m); list != "" {
+		said = append(said, w.say(message.New("enquiry.beside.breaks", "list", list)))
 	}
 	for i := range m.Verdicts {
 		v := &m.Verdicts[i]
@@ -41,4 +30,20 @@ func (w Writer) Beside(m *design.Production) (said []string) {
 		said = append(said, w.say(message.New("enquiry.beside.none")))
 	}
 	return said
+}
+
+// Breaks lists the prices of a tube in the quantities that a shop prices besides, and in the order's own; empty where it has none.
+func (w Writer) Breaks(m *design.Production) string {
+	var list []string
+	for _, b := range m.Breaks {
+		if b.Cost == nil {
+			continue
+		}
+		key := "enquiry.beside.break"
+		if b.Ordered {
+			key = "enquiry.beside.ordered"
+		}
+		list = append(list, w.say(message.New(key, "tubes", b.Quantity, "price", w.amount(float64(b.Cost.PerTube)))))
+	}
+	return strings.Join(list, ", ")
 }

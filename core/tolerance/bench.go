@@ -57,7 +57,7 @@ type Bench struct {
 	in           field.Input
 	shop         *shop.Capability
 	ground       *making.Groundwork // of the order; nil without a shop
-	near         rating.Thermal // as designed: where each draw begins
+	near         rating.Thermal     // as designed: where each draw begins
 	limits       Limits
 	tubes, coils int
 

@@ -8,6 +8,7 @@ export interface Methods {
   conventions: { args: ConventionsArgs; reply: ShownConventions };
   edit: { args: EditArgs; reply: Reply };
   enquiry_beside: { args: EnquiryRowsArgs; reply: EnquiryBeside };
+  enquiry_breaks: { args: EnquiryRowsArgs; reply: EnquiryBreaks };
   enquiry_csv: { args: EnquiryTableArgs; reply: Saved };
   enquiry_group: { args: EnquiryGroupArgs; reply: ShownGroups };
   enquiry_job: { args: EnquiryJobArgs; reply: Saved };
@@ -162,6 +163,10 @@ export interface EnquiryRowsArgs {
 
 export interface EnquiryBeside {
   said: string[];
+}
+
+export interface EnquiryBreaks {
+  breaks: string[];
 }
 
 export interface EnquiryTableArgs {

@@ -69,6 +69,8 @@ func encodeWhole(e *encoder, answer any) {
 		encodeShownConventions(e, &v)
 	case enquiryBeside:
 		encodeEnquiryBeside(e, &v)
+	case enquiryBreaks:
+		encodeEnquiryBreaks(e, &v)
 	case report.ShownGroups:
 		encodeShownGroups(e, &v)
 	case report.ShownEnquiry:
@@ -459,6 +461,17 @@ func encodeEnquiryBeside(e *encoder, v *enquiryBeside) {
 	e.key("said")
 	e.open('[')
 	for _, v0 := range v.Said {
+		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeEnquiryBreaks(e *encoder, v *enquiryBreaks) {
+	e.open('{')
+	e.key("breaks")
+	e.open('[')
+	for _, v0 := range v.Breaks {
 		e.string(v0)
 	}
 	e.close(']')

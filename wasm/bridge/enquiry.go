@@ -211,6 +211,48 @@ func besideItem(a enquiryRowsArgs) (enquiryBeside, error) {
 	return enquiryBeside{w.Beside(&m)}, nil
 }
 
+// enquiryBreaks is of each item what a tube costs in other quantities, empty where it has no price.
+type enquiryBreaks struct {
+	Breaks []string `json:"breaks"`
+}
+
+// breaksOfItems prices each of the designs in the quantities that the shop prices besides.
+func breaksOfItems(a enquiryRowsArgs) (enquiryBreaks, error) {
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return enquiryBreaks{}, err
+	}
+	designs, err := a.differences()
+	if err == nil {
+		err = document.CheckJob(jobWith(a.Base, designs, document.Head{})) // which refuses none at all
+	}
+	if err != nil {
+		return enquiryBreaks{}, err
+	}
+	out := enquiryBreaks{make([]string, len(designs))}
+	for i, x := range designs {
+		d := a.Base.With(x)
+		in, err := design.Read(d)
+		var h design.Heat
+		if err == nil {
+			in.MadeBy(&c)
+			h, err = design.RateBriefly(&in)
+		}
+		var wrong design.FieldErrors
+		switch {
+		case errors.As(err, &wrong):
+			continue
+		case err != nil:
+			return enquiryBreaks{}, err
+		}
+		w := writer(d)
+		w.Currency = c.Currency
+		m := design.InQuantities(&in, &h)
+		out.Breaks[i] = w.Breaks(&m)
+	}
+	return out, nil
+}
+
 type enquiryTotalsArgs struct {
 	Tallies     []design.Tally `json:"tallies"`
 	Counts      []int          `json:"counts"`      // of each: items that are so

@@ -105,6 +105,10 @@ func TestEnquiryGoesAllTheWay(t *testing.T) {
 	if why := ask(t, "enquiry_beside", rowsOf(&e, 0), &beside); why != "" || !strings.Contains(strings.Join(beside.Said, " "), "40, as ordered, at ") {
 		t.Errorf("%s %q", why, beside.Said)
 	}
+	var breaks enquiryBreaks
+	if why := ask(t, "enquiry_breaks", rowsOf(&e, 0, 1), &breaks); why != "" || len(breaks.Breaks) != 2 || !strings.Contains(beside.Said[0], breaks.Breaks[0]) || strings.Count(breaks.Breaks[1], " at ") < 2 {
+		t.Errorf("%s %q, beside %q", why, breaks.Breaks, beside.Said)
+	}
 	asked := rowsOf(&e, 0, 1)
 	asked.Day = "2026-11-27"
 	if why := ask(t, "enquiry_rows", asked, &rated); why != "" {

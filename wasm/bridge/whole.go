@@ -34,6 +34,7 @@ func Whole() {
 		"enquiry_rows":   with[enquiryRowsArgs, enquiryRows](rateEnquiry),
 		"enquiry_sheet":  with[enquirySheetArgs, enquirySheet](sheetOfEnquiry),
 		"enquiry_beside": with[enquiryRowsArgs, enquiryBeside](besideItem),
+		"enquiry_breaks": with[enquiryRowsArgs, enquiryBreaks](breaksOfItems),
 		"enquiry_group":  with[enquiryGroupArgs, report.ShownGroups](groupEnquiry),
 		"enquiry_totals": with[enquiryTotalsArgs, enquiryTotals](sumEnquiry),
 		"enquiry_table":  with[enquiryTableArgs, report.EnquiryTable](tableOfEnquiry),
