@@ -51,6 +51,7 @@ export function createEnquiry(root, beside, design, act) {
   let taken = ""; // the work whose items these are
   let units = design.history.current?.units ?? "si"; // that it is read in
   let priced = false; // every item that can be is
+  /** @type {Settled & {units: string, text: string}} of what is shown: while another text is read it is still that */ let readAs = { units, text: "" };
   const ratings = createRatings(act.rate);
   /** @type {{cancel: () => void} | null} */ let running = null;
   let round = 0;
@@ -92,7 +93,7 @@ export function createEnquiry(root, beside, design, act) {
     if (!shown) return null;
     const { of, ...designs } = priced ? ratings.all() : { of: [], entries: [], designs: [] };
     const items = of.map((design, i) => ({ ...quoteOf(i), design })).filter(({ design }) => design >= 0);
-    return { units, text: source, ...steps[place], base: shown.base, ...designs, items, shop: act.shop(), priced };
+    return { ...readAs, base: shown.base, ...designs, items, shop: act.shop(), priced };
   }
 
   /** The item in hand, as it would be kept alone. */
@@ -100,7 +101,7 @@ export function createEnquiry(root, beside, design, act) {
     const i = order[grid.at.row];
     if (!shown || i === undefined || !ratings.at(i)) return null;
     const heading = { customer: "", reference: "", revision: "", due: "", state: "asked" };
-    return { ...heading, units, text: "", ...ratings.one(i), items: [{ ...quoteOf(i), design: 0 }], day: today(), shop: act.shop() };
+    return { ...heading, units: readAs.units, text: "", ...ratings.one(i), items: [{ ...quoteOf(i), design: 0 }], day: today(), shop: act.shop() };
   }
 
   const kept = createKept(at, root.dataset, {
@@ -175,8 +176,11 @@ export function createEnquiry(root, beside, design, act) {
     }
   }
 
-  /** @param {() => void} [read] hears that a text has been read, before its items are rated */
-  const readAll = (read) =>
+  /**
+   * @param {() => void} [heard] hears that a text has been read, before its items are rated
+   * @param {Promise<void>} [before] what has to be done before that is shown
+   */
+  const readAll = (heard, before) =>
     busy(async () => {
       progress.removeAttribute("value");
       progress.max = 1;
@@ -184,16 +188,18 @@ export function createEnquiry(root, beside, design, act) {
       const mine = round;
       const [reply] = await /** @type {ReturnType<Act["read"]>} */ (running).done;
       if (mine !== round) return;
+      let found = reply;
       const told = place === 0 && steps.length === 1 && !steps[0].columns ? mappedOf(reply.columns) : undefined;
       if (told) {
         steps[0] = { columns: told };
         write(notes, root.dataset.mapped ?? "");
         running = act.read({ text: source, units: reply.base.units, columns: told }, () => {});
-        [shown] = await /** @type {ReturnType<Act["read"]>} */ (running).done;
-        if (mine !== round) return;
-      } else shown = reply;
-      priced = false;
-      read?.();
+        [found] = await /** @type {ReturnType<Act["read"]>} */ (running).done;
+      }
+      await before;
+      if (mine !== round) return;
+      [shown, priced, readAs] = [found, false, { units, text: source, ...steps[place] }];
+      heard?.();
       kept.keep(); // before it is rated: that may take long
       show();
       await rateAll();
@@ -269,38 +275,36 @@ export function createEnquiry(root, beside, design, act) {
   /**
    * Reads a text; what is open stays so where it cannot be read.
    * @param {{text: string, units: typeof units, work: string, steps: Settled[]}} other
-   * @param {() => void} read hears that it has been read
+   * @param {() => void} heard hears that it has been read
    */
-  async function turnTo(other, read) {
+  async function turnTo(other, heard) {
     const before = { source, units, taken, steps, place };
     [source, units, taken, steps, place] = [other.text, other.units, other.work, other.steps, other.steps.length - 1];
     let done = false;
-    ratings.forget();
+    view.clear();
+    write(notes, "");
     await readAll(() => {
       done = true;
-      view.clear();
-      read();
-    });
+      ratings.forget();
+      heard();
+    }, kept.keep()); // what is open, as it stands
     if (!done) ({ source, units, taken, steps, place } = before);
   }
 
   /** @param {string} came */
-  async function begin(came) {
+  function begin(came) {
     const stays = kept.stays() || (kept.now !== null && came === source);
-    await kept.keep(); // what is open, as it stands
-    write(notes, "");
     const units = design.history.current?.units ?? "si";
-    await turnTo({ text: came, units, work: "", steps: [{}] }, () => {
+    return turnTo({ text: came, units, work: "", steps: [{}] }, () => {
       kept.begun(stays);
       keepDraft("");
     });
   }
 
-  /** Lays what is kept open, as it was left. @param {import("./api.js").KeptEnquiry} found @param {string} work @param {() => void} read */
-  function lay({ text: came, units, columns = [], decided, edits }, work, read) {
+  /** Lays what is kept open, as it was left. @param {import("./api.js").KeptEnquiry} found @param {string} work @param {() => void} heard */
+  function lay({ text: came, units, columns = [], decided, edits }, work, heard) {
     text.value = came.length > SHOWN ? "" : came;
-    write(notes, "");
-    return turnTo({ text: came, units: /** @type {"si" | "us"} */ (units), work, steps: [{ columns, decided, edits }] }, read);
+    return turnTo({ text: came, units: units, work, steps: [{ columns, decided, edits }] }, heard);
   }
 
   read.disabled = false; // the script has come

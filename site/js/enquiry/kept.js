@@ -149,7 +149,7 @@ export function createKept(at, words, { ask, standing, show, note, kept }) {
 
     /** Opens what is kept, as it was left. @param {string} id @param {string} [work] @returns {Promise<boolean>} whether it was there */
     async open(id, work = "") {
-      if (now) await keep();
+      await keep(); // it may be the one that is open
       const text = await enquiryText(id);
       if (!text) return false;
       const found = await ask("enquiry_kept", { text });
