@@ -617,7 +617,11 @@ var Terms = []Term{
 		Texts: []string{"paper.ask.marking", "paper.ask.tube_heats", "paper.ask.coil_numbers"},
 	},
 	{
-		ID: "enquiry", Group: "options", See: []string{"item"},
+		ID: "kept_enquiry", Group: "options", See: []string{"enquiry", "revision"},
+		Texts: []string{"page.enquiry_search", "page.enquiry_state", "page.enquiry_as"},
+	},
+	{
+		ID: "enquiry", Group: "options", See: []string{"item", "kept_enquiry"},
 		Texts: []string{"page.enquiry_text"},
 	},
 	{

@@ -13,6 +13,7 @@ import (
 	"finwright/core/message"
 	"finwright/core/outgoing"
 	"finwright/core/paper"
+	"finwright/core/quotes"
 	"finwright/core/report"
 	"finwright/core/units"
 	"finwright/testdata/cases"
@@ -33,9 +34,10 @@ type form struct {
 	Helds    []compare.Held
 	Ladders  []string
 	MostKept int
-	Shown    []decider // the figures that may be shown to a customer
-	Slots    []slot    // places for those that are
-	Slides   []string  // the entries that are slid until somebody picks others
+	States   []quotes.State // of an enquiry
+	Shown    []decider      // the figures that may be shown to a customer
+	Slots    []slot         // places for those that are
+	Slides   []string       // the entries that are slid until somebody picks others
 	Papers   []paper.Kind
 	Symbols  string // of workings, that the glossary explains, between spaces
 	// FirstView is JSON.
@@ -76,7 +78,7 @@ type choice struct{ ID, Text string }
 func pageData(l language) form {
 	f := form{
 		Language: l.code, Root: l.root(), Wrong: counted(l.texts, "page.wrong", document.MaxEntries()),
-		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, Ladders: compare.Ladders, Slides: outgoing.Slid, MostKept: document.MostKept, Papers: paper.Kinds, Symbols: strings.Join(glossary.Symbols(), " "),
+		Format: document.Format, Version: document.Version, Sections: report.Sections, Examples: cases.List(), Helds: compare.Helds, Ladders: compare.Ladders, Slides: outgoing.Slid, MostKept: document.MostKept, States: quotes.States, Papers: paper.Kinds, Symbols: strings.Join(glossary.Symbols(), " "),
 	}
 	for _, id := range report.Deciding {
 		f.Deciding = append(f.Deciding, decider{id, l.texts.Text("figure." + id), slices.Contains(report.Decides, id)})

@@ -7,11 +7,19 @@ export interface Methods {
   compare: { args: CompareArgs; reply: Comparison };
   conventions: { args: ConventionsArgs; reply: ShownConventions };
   edit: { args: EditArgs; reply: Reply };
+  enquiry_before: { args: EnquiryBeforeArgs; reply: ShownQuotes };
   enquiry_beside: { args: EnquiryRowsArgs; reply: EnquiryBeside };
   enquiry_breaks: { args: EnquiryRowsArgs; reply: EnquiryBreaks };
+  enquiry_compare: { args: EnquiryCompareArgs; reply: ShownComparison };
   enquiry_csv: { args: EnquiryTableArgs; reply: Saved };
+  enquiry_export: { args: EnquiryExportArgs; reply: Saved };
   enquiry_group: { args: EnquiryGroupArgs; reply: ShownGroups };
+  enquiry_import: { args: EnquiryImportArgs; reply: EnquiryImport };
   enquiry_job: { args: EnquiryJobArgs; reply: Saved };
+  enquiry_keep: { args: EnquiryKeepArgs; reply: KeptText };
+  enquiry_kept: { args: EnquiryKeptArgs; reply: KeptEnquiry };
+  enquiry_list: { args: EnquiryListArgs; reply: EnquiryList };
+  enquiry_next: { args: EnquiryNextArgs; reply: Letterhead };
   enquiry_read: { args: EnquiryArgs; reply: ShownEnquiry };
   enquiry_rows: { args: EnquiryRowsArgs; reply: EnquiryRows };
   enquiry_sheet: { args: EnquirySheetArgs; reply: EnquirySheet };
@@ -153,6 +161,16 @@ export interface Reply {
   view: Page;
 }
 
+export interface EnquiryBeforeArgs {
+  now: EnquiryKeepArgs;
+  kept: string[];
+}
+
+export interface ShownQuotes {
+  said: string;
+  rows: ShownBefore[];
+}
+
 export interface EnquiryRowsArgs {
   base: Document;
   entries: EnquiryEntry[];
@@ -169,6 +187,19 @@ export interface EnquiryBreaks {
   breaks: string[];
 }
 
+export interface EnquiryCompareArgs {
+  before: string;
+  after: string;
+  units: string;
+}
+
+export interface ShownComparison {
+  said: string;
+  before: string;
+  after: string;
+  rows: ShownChange[];
+}
+
 export interface EnquiryTableArgs {
   columns: string[];
   cells: EnquiryCell[];
@@ -179,6 +210,10 @@ export interface EnquiryTableArgs {
 
 export interface Saved {
   text: string;
+}
+
+export interface EnquiryExportArgs {
+  kept: string[];
 }
 
 export interface EnquiryGroupArgs {
@@ -196,10 +231,99 @@ export interface ShownGroups {
   adds: string[];
 }
 
+export interface EnquiryImportArgs {
+  text: string;
+  kept: string[];
+  units: string;
+}
+
+export interface EnquiryImport {
+  added: KeptText[];
+  said: string;
+}
+
 export interface EnquiryJobArgs {
   base: Document;
   designs: Differences[];
   head: Head;
+}
+
+export interface EnquiryKeepArgs {
+  id: string;
+  of: string;
+  time: string;
+  customer: string;
+  reference: string;
+  revision: string;
+  due: string;
+  state: string;
+  units: string;
+  text: string;
+  columns?: HeadColumn[];
+  decided?: Decision[];
+  edits?: Edit[];
+  base: Document;
+  entries: EnquiryEntry[];
+  designs: EnquiryDesign[];
+  items: QuotedItem[];
+  day: string;
+  shop?: string;
+  was?: string;
+}
+
+export interface KeptText {
+  text: string;
+  summary: Summary;
+  told: string;
+  same: boolean;
+}
+
+export interface EnquiryKeptArgs {
+  text: string;
+}
+
+export interface KeptEnquiry {
+  id: string;
+  of: string;
+  time: string;
+  customer: string;
+  reference: string;
+  revision: string;
+  due: string;
+  state: string;
+  units: string;
+  text: string;
+  columns?: HeadColumn[];
+  decided?: Decision[];
+  edits?: Edit[];
+}
+
+export interface EnquiryListArgs {
+  heads: Summary[];
+  find: string;
+  units: string;
+}
+
+export interface EnquiryList {
+  rows: ShownListed[];
+  said: string;
+}
+
+export interface EnquiryNextArgs {
+  customer: string;
+  reference: string;
+  revision: string;
+  due: string;
+  state: string;
+  copy: boolean;
+}
+
+export interface Letterhead {
+  customer: string;
+  reference: string;
+  revision: string;
+  due: string;
+  state: string;
 }
 
 export interface EnquiryArgs {
@@ -1022,6 +1146,19 @@ export interface Page {
   rings?: Rings[];
 }
 
+export interface ShownBefore {
+  id: string;
+  kind: string;
+  enquiry: string;
+  item: string;
+  state: string;
+  day: string;
+  quantity: string;
+  price: string;
+  each: string;
+  differs: string;
+}
+
 export interface EnquiryEntry {
   field: string;
   text: string;
@@ -1032,6 +1169,16 @@ export interface EnquiryDesign {
   entries: number[];
   units?: string;
   spans?: Span[];
+}
+
+export interface ShownChange {
+  kind: string;
+  item: string;
+  what: string;
+  before: string;
+  after: string;
+  quantity: string;
+  price: string;
 }
 
 export interface EnquiryCell {
@@ -1111,6 +1258,48 @@ export interface Edit {
   item: number;
   field: string;
   text: string;
+}
+
+export interface QuotedItem {
+  mark: string;
+  design: number;
+  tubes: number;
+  price?: number;
+  provisional?: boolean;
+}
+
+export interface Summary {
+  id: string;
+  of: string;
+  time: string;
+  customer: string;
+  reference: string;
+  revision: string;
+  due: string;
+  state: string;
+  items: number;
+  unpriced: number;
+  provisional: number;
+  price: number;
+  currency: string;
+  day: string;
+  words: string;
+  lengths: number[];
+  counts: number[];
+}
+
+export interface ShownListed {
+  id: string;
+  of: string;
+  name: string;
+  customer: string;
+  reference: string;
+  revision: string;
+  due: string;
+  state: string;
+  items: string;
+  price: string;
+  day: string;
 }
 
 export interface ShownHead {

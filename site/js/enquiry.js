@@ -2,17 +2,21 @@
 // What a customer sent: pasted or opened, read by the engine, its guesses settled by presses, its items rated by the pool and made the
 // items of the job. The engine says all that stands here; what is settled and typed is kept beside the text, and the whole is read anew.
 
+import { createBeside } from "./enquiry/beside.js";
 import { createColumns } from "./enquiry/columns.js";
 import { createDoubts } from "./enquiry/doubts.js";
 import { modelOf, tableOf } from "./enquiry/model.js";
 import { Refused, textOf } from "./enquiry/file.js";
 import { createGroups } from "./enquiry/groups.js";
+import { createKept } from "./enquiry/kept.js";
+import { createList } from "./enquiry/list.js";
 import { createRatings } from "./enquiry/ratings.js";
 import { createView } from "./enquiry/view.js";
 import { createGrid } from "./grid/grid.js";
 import { download, today } from "./files.js";
 import { hide, write } from "./keyed.js";
 import { Cancelled } from "./pool.js";
+import { draft, keepDraft, openHere } from "./store/enquiries.js";
 import { newId } from "./store/local.js";
 import { keepMapped, mappedOf } from "./store/mapping.js";
 
@@ -21,13 +25,15 @@ import { keepMapped, mappedOf } from "./store/mapping.js";
  * @typedef {import("./api.js").ShownEnquiry} Enquiry
  * @typedef {Pick<import("./api.js").EnquiryArgs, "columns" | "decided" | "edits">} Settled  what was told, settled and typed since the text was read first
  * @typedef {{
- *   ask: <M extends "enquiry_totals" | "enquiry_job" | "enquiry_beside" | "enquiry_group" | "enquiry_table" | "enquiry_csv">(method: M, args: Methods[M]["args"]) => Promise<Methods[M]["reply"]>,
+ *   ask: <M extends "enquiry_totals" | "enquiry_job" | "enquiry_beside" | "enquiry_group" | "enquiry_table" | "enquiry_csv" | "enquiry_keep" | "enquiry_kept" | "enquiry_next" | "enquiry_list" | "enquiry_compare" | "enquiry_export" | "enquiry_import">(method: M, args: Methods[M]["args"]) => Promise<Methods[M]["reply"]>,
  *   rate: import("./enquiry/ratings.js").Rate,
  *   read: (args: Methods["enquiry_read"]["args"], hear: (share: number) => void) => {done: Promise<Enquiry[]>, cancel: () => void},
  *   sheet: (args: Methods["enquiry_sheet"]["args"]) => {done: Promise<Methods["enquiry_sheet"]["reply"][]>, cancel: () => void},
+ *   before: (args: Methods["enquiry_before"]["args"]) => {done: Promise<Methods["enquiry_before"]["reply"][]>, cancel: () => void},
  *   open: (text: string) => Promise<import("./design.js").Reply>,
  *   shop: () => string,
  *   copy: (text: string) => void,
+ *   note: (name: string) => void,
  *   reason: (error: Error) => string,
  * }} Act
  */
@@ -43,6 +49,9 @@ export function createEnquiry(root, beside, design, act) {
   let place = 0; // of them
   let source = ""; // the text that was read
   let taken = ""; // the work whose items these are
+  let units = design.history.current?.units ?? "si"; // that it is read in
+  let priced = false; // every item that can be is
+  /** @type {Settled & {units: string, text: string}} of what is shown: while another text is read it is still that */ let readAs = { units, text: "" };
   const ratings = createRatings(act.rate);
   /** @type {{cancel: () => void} | null} */ let running = null;
   let round = 0;
@@ -70,6 +79,52 @@ export function createEnquiry(root, beside, design, act) {
     settle({ columns: list });
   });
   const doubts = createDoubts(at("doubts"), at("asks"), (decision) => settle({ decided: [...(steps[place].decided ?? []), decision] }));
+
+  /** What of an item is kept as quoted. @param {number} i */
+  function quoteOf(i) {
+    const { mark, open, refused } = /** @type {Enquiry} */ (shown).items[i];
+    const found = ratings.at(i);
+    const price = found?.row.shown && found.row.state !== "no" && !refused ? { price: found.row.price } : {};
+    return { mark, tubes: found?.tally.tubes ?? 0, ...price, ...(open > 0 && { provisional: true }) };
+  }
+
+  /** What is to be kept: all that is read, and what it costs. */
+  function standing() {
+    if (!shown) return null;
+    const { of, ...designs } = priced ? ratings.all() : { of: [], entries: [], designs: [] };
+    const items = of.map((design, i) => ({ ...quoteOf(i), design })).filter(({ design }) => design >= 0);
+    return { ...readAs, base: shown.base, ...designs, items, shop: act.shop(), priced };
+  }
+
+  /** The item in hand, as it would be kept alone. */
+  function standingItem() {
+    const i = order[grid.at.row];
+    if (!shown || i === undefined || !ratings.at(i)) return null;
+    const heading = { customer: "", reference: "", revision: "", due: "", state: "asked" };
+    return { ...heading, units: readAs.units, text: "", ...ratings.one(i), items: [{ ...quoteOf(i), design: 0 }], day: today(), shop: act.shop() };
+  }
+
+  const kept = createKept(at, root.dataset, {
+    ask: act.ask,
+    standing,
+    show: (found, work, shown) => lay(found, work, shown),
+    note: act.note,
+    kept: () => {
+      list.show();
+      against.compare();
+    },
+  });
+  const list = createList(at, root.dataset, {
+    ask: act.ask,
+    units: () => design.history.current?.units ?? "si",
+    now: () => kept.now,
+    keep: kept.keep,
+    open: kept.open,
+    closed: kept.closed,
+    note: act.note,
+    changed: () => against.compare(),
+  });
+  const against = createBeside(at, { ask: act.ask, before: act.before, units: () => design.history.current?.units ?? "si", now: () => kept.now, item: standingItem });
 
   const showGroups = createGroups(at("group-said"), at("batches"));
 
@@ -121,22 +176,31 @@ export function createEnquiry(root, beside, design, act) {
     }
   }
 
-  const readAll = () =>
+  /**
+   * @param {() => void} [heard] hears that a text has been read, before its items are rated
+   * @param {Promise<void>} [before] what has to be done before that is shown
+   */
+  const readAll = (heard, before) =>
     busy(async () => {
       progress.removeAttribute("value");
       progress.max = 1;
-      running = act.read({ text: source, units: design.history.current?.units ?? "si", ...steps[place] }, (share) => (progress.value = share));
+      running = act.read({ text: source, units, ...steps[place] }, (share) => (progress.value = share));
       const mine = round;
       const [reply] = await /** @type {ReturnType<Act["read"]>} */ (running).done;
       if (mine !== round) return;
+      let found = reply;
       const told = place === 0 && steps.length === 1 && !steps[0].columns ? mappedOf(reply.columns) : undefined;
       if (told) {
         steps[0] = { columns: told };
         write(notes, root.dataset.mapped ?? "");
         running = act.read({ text: source, units: reply.base.units, columns: told }, () => {});
-        [shown] = await /** @type {ReturnType<Act["read"]>} */ (running).done;
-        if (mine !== round) return;
-      } else shown = reply;
+        [found] = await /** @type {ReturnType<Act["read"]>} */ (running).done;
+      }
+      await before;
+      if (mine !== round) return;
+      [shown, priced, readAs] = [found, false, { units, text: source, ...steps[place] }];
+      heard?.();
+      kept.keep(); // before it is rated: that may take long
       show();
       await rateAll();
     });
@@ -145,7 +209,10 @@ export function createEnquiry(root, beside, design, act) {
   async function rateAll() {
     if (!shown) return;
     const { base, items } = shown;
-    if (ratings.of(shown, job(), act.shop())) grouped(null);
+    const other = ratings.of(shown, job(), act.shop());
+    if (other) grouped(null);
+    const fresh = other || !priced;
+    priced = !fresh;
     const mine = round;
     running = ratings.run((done, of) => {
       progress.max = Math.max(1, of);
@@ -153,6 +220,8 @@ export function createEnquiry(root, beside, design, act) {
     });
     await /** @type {ReturnType<Act["rate"]>} */ (running).done;
     if (mine !== round || !shown) return;
+    priced = true;
+    if (fresh) kept.keep();
     look();
     const open = items.filter((item) => item.open > 0).length; // also of items of the job: that settles nothing
     const reply = await act.ask("enquiry_totals", { ...ratings.tallies(), provisional: open, units: base.units, shop: act.shop() });
@@ -195,6 +264,7 @@ export function createEnquiry(root, beside, design, act) {
     take.disabled = !item || !job();
     more.disabled = !item;
     write(told, "");
+    against.look();
     if (!item) return write(row, "");
     const verdict = ratings.at(order[grid.at.row])?.row;
     const unread = item.unread.length ? (root.dataset.unread ?? "").replace("{words}", item.unread.map((word) => `“${word}”`).join(", ")) : "";
@@ -202,14 +272,39 @@ export function createEnquiry(root, beside, design, act) {
     write(row, [why, item.refused, verdict?.refused || verdict?.why, adds[order[grid.at.row]], (root.dataset.words ?? "").replace("{words}", item.source), unread].filter(Boolean).join(" "));
   }
 
-  /** @param {string} came */
-  function begin(came) {
-    source = came;
-    [steps, place, taken] = [[{}], 0, ""];
-    ratings.forget();
+  /**
+   * Reads a text; what is open stays so where it cannot be read.
+   * @param {{text: string, units: typeof units, work: string, steps: Settled[]}} other
+   * @param {() => void} heard hears that it has been read
+   */
+  async function turnTo(other, heard) {
+    const before = { source, units, taken, steps, place };
+    [source, units, taken, steps, place] = [other.text, other.units, other.work, other.steps, other.steps.length - 1];
+    let done = false;
     view.clear();
     write(notes, "");
-    return readAll();
+    await readAll(() => {
+      done = true;
+      ratings.forget();
+      heard();
+    }, kept.keep()); // what is open, as it stands
+    if (!done) ({ source, units, taken, steps, place } = before);
+  }
+
+  /** @param {string} came */
+  function begin(came) {
+    const stays = kept.stays() || (kept.now !== null && came === source);
+    const units = design.history.current?.units ?? "si";
+    return turnTo({ text: came, units, work: "", steps: [{}] }, () => {
+      kept.begun(stays);
+      keepDraft("");
+    });
+  }
+
+  /** Lays what is kept open, as it was left. @param {import("./api.js").KeptEnquiry} found @param {string} work @param {() => void} heard */
+  function lay({ text: came, units, columns = [], decided, edits }, work, heard) {
+    text.value = came.length > SHOWN ? "" : came;
+    return turnTo({ text: came, units: units, work, steps: [{ columns, decided, edits }] }, heard);
   }
 
   read.disabled = false; // the script has come
@@ -219,6 +314,7 @@ export function createEnquiry(root, beside, design, act) {
     event.preventDefault();
     begin(text.value);
   });
+  text.addEventListener("input", () => keepDraft(text.value));
   text.addEventListener("paste", (/** @type {ClipboardEvent} */ event) => {
     const came = event.clipboardData?.getData("text/plain") ?? "";
     if (came.length <= SHOWN) return;
@@ -284,12 +380,14 @@ export function createEnquiry(root, beside, design, act) {
   make.addEventListener("click", async () => {
     const from = shown;
     if (!from) return;
-    const head = { ...design.history.job.head, reference: "", revision: "" };
+    const { reference = "", revision = "", due = "" } = kept.now?.heading ?? {};
+    const head = { reference, revision, received: "", due };
     const { text } = await act.ask("enquiry_job", { base: from.base, designs: from.items.map((_, i) => ratings.read(from, i)), head });
     const work = newId();
     await design.replace(async () => ({ reply: await act.open(text), work }));
     if (design.history.job?.work === work) {
       taken = work;
+      kept.became(work);
       write(said, `${from.said} ${root.dataset.made}`);
     }
     refresh();
@@ -302,6 +400,14 @@ export function createEnquiry(root, beside, design, act) {
     look();
     busy(rateAll);
   }
+
+  (async () => {
+    await list.show();
+    const typed = draft();
+    const { id, work } = openHere();
+    if (id && !shown) await kept.open(id, work).catch(() => act.note("earlierFailed"));
+    if (typed && !text.value) text.value = typed;
+  })();
 
   return { refresh };
 }

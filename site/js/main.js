@@ -306,9 +306,11 @@ async function enquire() {
     rate: (list, onReply) => engine.batch("enquiry_rows", list.map((one) => ({ ...one, shop: madeBy() })), onReply),
     read: (args, hear) => engine.batch("enquiry_read", [args], undefined, hear),
     sheet: (args) => engine.batch("enquiry_sheet", [args]),
+    before: (args) => engine.batch("enquiry_before", [args]),
     open: (text) => engine.call("open", { text, ...sheet.area() }),
     shop: madeBy,
     copy: tools.copy,
+    note: (name) => notes.tell("enquiry", name),
     reason,
   });
   enquiry.refresh();

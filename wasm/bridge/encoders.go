@@ -17,6 +17,7 @@ import (
 	"finwright/core/lesson"
 	"finwright/core/outgoing"
 	"finwright/core/paper"
+	"finwright/core/quotes"
 	"finwright/core/report"
 	"finwright/core/search"
 	"finwright/wasm/plots"
@@ -67,12 +68,26 @@ func encodeWhole(e *encoder, answer any) {
 		encodeComparison(e, &v)
 	case report.ShownConventions:
 		encodeShownConventions(e, &v)
+	case report.ShownQuotes:
+		encodeShownQuotes(e, &v)
 	case enquiryBeside:
 		encodeEnquiryBeside(e, &v)
 	case enquiryBreaks:
 		encodeEnquiryBreaks(e, &v)
+	case report.ShownComparison:
+		encodeShownComparison(e, &v)
 	case report.ShownGroups:
 		encodeShownGroups(e, &v)
+	case enquiryImport:
+		encodeEnquiryImport(e, &v)
+	case keptText:
+		encodeKeptText(e, &v)
+	case keptEnquiry:
+		encodeKeptEnquiry(e, &v)
+	case enquiryList:
+		encodeEnquiryList(e, &v)
+	case quotes.Letterhead:
+		encodeLetterhead(e, &v)
 	case report.ShownEnquiry:
 		encodeShownEnquiry(e, &v)
 	case enquiryRows:
@@ -456,6 +471,19 @@ func encodeShownConventions(e *encoder, v *report.ShownConventions) {
 	e.close('}')
 }
 
+func encodeShownQuotes(e *encoder, v *report.ShownQuotes) {
+	e.open('{')
+	e.key("said")
+	e.string(v.Said)
+	e.key("rows")
+	e.open('[')
+	for i := range v.Rows {
+		encodeShownBefore(e, &v.Rows[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeEnquiryBeside(e *encoder, v *enquiryBeside) {
 	e.open('{')
 	e.key("said")
@@ -473,6 +501,23 @@ func encodeEnquiryBreaks(e *encoder, v *enquiryBreaks) {
 	e.open('[')
 	for _, v0 := range v.Breaks {
 		e.string(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeShownComparison(e *encoder, v *report.ShownComparison) {
+	e.open('{')
+	e.key("said")
+	e.string(v.Said)
+	e.key("before")
+	e.string(v.Before)
+	e.key("after")
+	e.string(v.After)
+	e.key("rows")
+	e.open('[')
+	for i := range v.Rows {
+		encodeShownChange(e, &v.Rows[i])
 	}
 	e.close(']')
 	e.close('}')
@@ -498,6 +543,109 @@ func encodeShownGroups(e *encoder, v *report.ShownGroups) {
 		e.string(v0)
 	}
 	e.close(']')
+	e.close('}')
+}
+
+func encodeEnquiryImport(e *encoder, v *enquiryImport) {
+	e.open('{')
+	e.key("added")
+	e.open('[')
+	for i := range v.Added {
+		encodeKeptText(e, &v.Added[i])
+	}
+	e.close(']')
+	e.key("said")
+	e.string(v.Said)
+	e.close('}')
+}
+
+func encodeKeptText(e *encoder, v *keptText) {
+	e.open('{')
+	e.key("text")
+	e.string(v.Text)
+	e.key("summary")
+	encodeSummary(e, &v.Summary)
+	e.key("told")
+	e.string(v.Told)
+	e.key("same")
+	e.flag(v.Same)
+	e.close('}')
+}
+
+func encodeKeptEnquiry(e *encoder, v *keptEnquiry) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("of")
+	e.string(v.Of)
+	e.key("time")
+	e.string(v.Time)
+	e.key("customer")
+	e.string(v.Customer)
+	e.key("reference")
+	e.string(v.Reference)
+	e.key("revision")
+	e.string(v.Revision)
+	e.key("due")
+	e.string(v.Due)
+	e.key("state")
+	e.string(string(v.State))
+	e.key("units")
+	e.string(string(v.Units))
+	e.key("text")
+	e.string(v.Text)
+	if len(v.Columns) > 0 {
+		e.key("columns")
+		e.open('[')
+		for i := range v.Columns {
+			encodeHeadColumn(e, &v.Columns[i])
+		}
+		e.close(']')
+	}
+	if len(v.Decided) > 0 {
+		e.key("decided")
+		e.open('[')
+		for i := range v.Decided {
+			encodeDecision(e, &v.Decided[i])
+		}
+		e.close(']')
+	}
+	if len(v.Edits) > 0 {
+		e.key("edits")
+		e.open('[')
+		for i := range v.Edits {
+			encodeEdit(e, &v.Edits[i])
+		}
+		e.close(']')
+	}
+	e.close('}')
+}
+
+func encodeEnquiryList(e *encoder, v *enquiryList) {
+	e.open('{')
+	e.key("rows")
+	e.open('[')
+	for i := range v.Rows {
+		encodeShownListed(e, &v.Rows[i])
+	}
+	e.close(']')
+	e.key("said")
+	e.string(v.Said)
+	e.close('}')
+}
+
+func encodeLetterhead(e *encoder, v *quotes.Letterhead) {
+	e.open('{')
+	e.key("customer")
+	e.string(v.Customer)
+	e.key("reference")
+	e.string(v.Reference)
+	e.key("revision")
+	e.string(v.Revision)
+	e.key("due")
+	e.string(v.Due)
+	e.key("state")
+	e.string(string(v.State))
 	e.close('}')
 }
 
@@ -1548,6 +1696,50 @@ func encodeShownReading(e *encoder, v *report.ShownReading) {
 	e.close('}')
 }
 
+func encodeShownBefore(e *encoder, v *report.ShownBefore) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("kind")
+	e.string(v.Kind)
+	e.key("enquiry")
+	e.string(v.Enquiry)
+	e.key("item")
+	e.string(v.Item)
+	e.key("state")
+	e.string(v.State)
+	e.key("day")
+	e.string(v.Day)
+	e.key("quantity")
+	e.string(v.Quantity)
+	e.key("price")
+	e.string(v.Price)
+	e.key("each")
+	e.string(v.Each)
+	e.key("differs")
+	e.string(v.Differs)
+	e.close('}')
+}
+
+func encodeShownChange(e *encoder, v *report.ShownChange) {
+	e.open('{')
+	e.key("kind")
+	e.string(v.Kind)
+	e.key("item")
+	e.string(v.Item)
+	e.key("what")
+	e.string(v.What)
+	e.key("before")
+	e.string(v.Before)
+	e.key("after")
+	e.string(v.After)
+	e.key("quantity")
+	e.string(v.Quantity)
+	e.key("price")
+	e.string(v.Price)
+	e.close('}')
+}
+
 func encodeShownBatch(e *encoder, v *report.ShownBatch) {
 	e.open('{')
 	e.key("line")
@@ -1560,6 +1752,147 @@ func encodeShownBatch(e *encoder, v *report.ShownBatch) {
 	e.string(v.Change)
 	e.key("saved")
 	e.string(v.Saved)
+	e.close('}')
+}
+
+func encodeSummary(e *encoder, v *quotes.Summary) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("of")
+	e.string(v.Of)
+	e.key("time")
+	e.string(v.Time)
+	e.key("customer")
+	e.string(v.Customer)
+	e.key("reference")
+	e.string(v.Reference)
+	e.key("revision")
+	e.string(v.Revision)
+	e.key("due")
+	e.string(v.Due)
+	e.key("state")
+	e.string(string(v.State))
+	e.key("items")
+	e.whole(v.Items)
+	e.key("unpriced")
+	e.whole(v.Unpriced)
+	e.key("provisional")
+	e.whole(v.Provisional)
+	e.key("price")
+	e.number(v.Price)
+	e.key("currency")
+	e.string(v.Currency)
+	e.key("day")
+	e.string(v.Day)
+	e.key("words")
+	e.string(v.Words)
+	e.key("lengths")
+	e.open('[')
+	for _, v0 := range v.Lengths {
+		e.number(v0)
+	}
+	e.close(']')
+	e.key("counts")
+	e.open('[')
+	for _, v0 := range v.Counts {
+		e.number(v0)
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeHeadColumn(e *encoder, v *enquiry.HeadColumn) {
+	e.open('{')
+	e.key("field")
+	e.string(v.Field)
+	if v.Unit != "" {
+		e.key("unit")
+		e.string(v.Unit)
+	}
+	if v.Side != "" {
+		e.key("side")
+		e.string(v.Side)
+	}
+	if v.Basis != "" {
+		e.key("basis")
+		e.string(v.Basis)
+	}
+	e.key("head")
+	e.string(v.Head)
+	e.key("examples")
+	e.open('[')
+	for _, v0 := range v.Examples {
+		e.string(v0)
+	}
+	e.close(']')
+	if v.Guessed {
+		e.key("guessed")
+		e.flag(v.Guessed)
+	}
+	if v.Skipped {
+		e.key("skipped")
+		e.flag(v.Skipped)
+	}
+	e.close('}')
+}
+
+func encodeDecision(e *encoder, v *enquiry.Decision) {
+	e.open('{')
+	e.key("items")
+	e.open('[')
+	for _, v0 := range v.Items {
+		e.whole(v0)
+	}
+	e.close(']')
+	e.key("field")
+	e.string(v.Field)
+	e.key("kind")
+	e.string(v.Kind)
+	e.key("second")
+	e.flag(v.Second)
+	if v.Text != "" {
+		e.key("text")
+		e.string(v.Text)
+	}
+	e.close('}')
+}
+
+func encodeEdit(e *encoder, v *enquiry.Edit) {
+	e.open('{')
+	e.key("item")
+	e.whole(v.Item)
+	e.key("field")
+	e.string(v.Field)
+	e.key("text")
+	e.string(v.Text)
+	e.close('}')
+}
+
+func encodeShownListed(e *encoder, v *report.ShownListed) {
+	e.open('{')
+	e.key("id")
+	e.string(v.ID)
+	e.key("of")
+	e.string(v.Of)
+	e.key("name")
+	e.string(v.Name)
+	e.key("customer")
+	e.string(v.Customer)
+	e.key("reference")
+	e.string(v.Reference)
+	e.key("revision")
+	e.string(v.Revision)
+	e.key("due")
+	e.string(v.Due)
+	e.key("state")
+	e.string(v.State)
+	e.key("items")
+	e.string(v.Items)
+	e.key("price")
+	e.string(v.Price)
+	e.key("day")
+	e.string(v.Day)
 	e.close('}')
 }
 

@@ -6,6 +6,7 @@ import (
 	"finwright/core/design"
 	"finwright/core/field"
 	"finwright/core/lesson"
+	"finwright/core/quotes"
 	"finwright/core/report"
 )
 
@@ -40,6 +41,15 @@ func Whole() {
 		"enquiry_table":  with[enquiryTableArgs, report.EnquiryTable](tableOfEnquiry),
 		"enquiry_csv":    with[enquiryTableArgs, saved](csvOfEnquiry),
 		"enquiry_job":    with[enquiryJobArgs, saved](jobOfEnquiry),
+
+		"enquiry_keep":    with[enquiryKeepArgs, keptText](keepEnquiry),
+		"enquiry_kept":    with[enquiryKeptArgs, keptEnquiry](openKept),
+		"enquiry_next":    with[enquiryNextArgs, quotes.Letterhead](nextEnquiry),
+		"enquiry_list":    with[enquiryListArgs, enquiryList](listEnquiries),
+		"enquiry_compare": with[enquiryCompareArgs, report.ShownComparison](compareEnquiries),
+		"enquiry_before":  with[enquiryBeforeArgs, report.ShownQuotes](quotedBefore),
+		"enquiry_export":  with[enquiryExportArgs, saved](exportEnquiries),
+		"enquiry_import":  with[enquiryImportArgs, enquiryImport](importEnquiries),
 
 		"sure":       with[sureArgs, report.ShownSure](sure),
 		"sure_draws": with[drawsArgs, draws](sureDraws),

@@ -108,6 +108,13 @@ export function createRatings(rate) {
       };
     },
 
+    /** The designs of all items, each once, and which of them an item has; -1: it is no longer in the job. */
+    all() {
+      const list = firsts();
+      const places = new Map(list.map(([key], at) => [key, at]));
+      return { ...shared(list.map(([, i]) => designOf(i) ?? {})), of: keys.map((key) => places.get(key) ?? -1) };
+    },
+
     /** An item alone, as it is asked for. @param {number} i @returns {Omit<import("../api.js").EnquiryRowsArgs, "shop">} */
     one: (i) => ({ base: /** @type {Enquiry} */ (shown).base, ...shared([designOf(i) ?? {}]) }),
 
