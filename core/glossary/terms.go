@@ -553,7 +553,7 @@ var Terms = []Term{
 		ID: "price", Group: "making", See: []string{"cost"},
 		Figures: []string{"price", "price_tube", "price_metre", "price_margin", "break_even", "budget_low", "budget_high", "cut_instead", "stock_instead", "cost_total", "cost_mark_up"},
 		Shop:    []string{"mark_up", "breaks", "budget_band", "budget_days", "least_charge"},
-		Texts:   []string{"search.measure.price_per_kw", "page.show_price", "page.show_until", "page.options_money", "paper.ask.metal_basis", "paper.ask.extras", "paper.ask.money", "page.enquiry_price"},
+		Texts:   []string{"search.measure.price_per_kw", "page.show_price", "page.show_until", "page.options_money", "paper.ask.metal_basis", "paper.ask.extras", "paper.ask.money", "page.enquiry_price", "page.enquiry_breaks"},
 	},
 	{
 		ID: "cost", Group: "making", See: []string{"price"},

@@ -2,6 +2,7 @@ package report
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"finwright/core/csv"
@@ -29,6 +30,7 @@ type TableItem struct {
 	Verdict     string   `json:"verdict"`
 	Price       *float64 `json:"price,omitempty"` // [money]
 	Provisional bool     `json:"provisional,omitempty"`
+	Breaks      string   `json:"breaks,omitempty"`
 	Cells       []int    `json:"cells"` // their places
 }
 
@@ -36,6 +38,10 @@ type TableItem struct {
 func (w Writer) EnquiryTable(columns []string, cells []EnquiryCell, items []TableItem) EnquiryTable {
 	out := EnquiryTable{Cells: []TableCell{{}}, Rows: make([][]int, len(items))}
 	out.Heads = append(out.Heads, w.Texts.Text("page.mark"), w.Texts.Text("page.enquiry_verdict"), w.Texts.Text("page.enquiry_price")+" ["+w.Currency+"]", w.Texts.Text("page.enquiry_provisional"))
+	broken := slices.ContainsFunc(items, func(x TableItem) bool { return x.Breaks != "" })
+	if broken {
+		out.Heads = append(out.Heads, w.Texts.Text("page.enquiry_breaks"))
+	}
 	for _, name := range columns {
 		head := w.say(message.New(enquiry.Label(name)))
 		if kind, ok := enquiry.KindOf(name); ok && kind.Unit(w.System) != "" {
@@ -66,6 +72,9 @@ func (w Writer) EnquiryTable(columns []string, cells []EnquiryCell, items []Tabl
 		row := []int{add(TableCell{Text: csv.Harmless(x.Mark)}), verdicts[x.Verdict], add(priceCell(x.Price)), 0}
 		if x.Provisional && x.Price != nil {
 			row[3] = provisional
+		}
+		if broken {
+			row = append(row, add(TableCell{Text: csv.Harmless(x.Breaks)}))
 		}
 		for _, at := range x.Cells {
 			row = append(row, said[at])

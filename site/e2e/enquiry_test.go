@@ -157,6 +157,17 @@ func TestFortyItemsByKeys(t *testing.T) {
 	page.Press(kb.Enter)
 	page.Wait(element(id("enquiry-group-said")) + `.textContent.includes("batches") && ` + element(id("enquiry-batches")) + `.tBodies[0].rows.length > 3`)
 	page.Screenshot(shots, "enquiry-desk")
+	page.Focus(id("enquiry-breaks"))
+	page.Press(kb.Enter)
+	page.Focus(id("enquiry-grid"))
+	page.Press(kb.Home, chromedp.ModifierCtrl)
+	page.Wait(`document.querySelector("#enquiry-progress").hidden && document.getElementById("enquiry-grid-0-2") && ` + inEnquiry(0, 2) + `.includes(" at ")`)
+	for row := range 5 {
+		money, breaks := browser.Eval[string](page, inEnquiry(row, 1)), browser.Eval[string](page, inEnquiry(row, 2))
+		if (money == "–") != (breaks == "–") {
+			t.Errorf("item %d costs %s and in other quantities %s", row+1, money, breaks)
+		}
+	}
 
 	page.Focus(id("enquiry-make"))
 	page.Press(kb.Enter)

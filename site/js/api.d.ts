@@ -1194,6 +1194,7 @@ export interface TableItem {
   verdict: string;
   price?: number;
   provisional?: boolean;
+  breaks?: string;
   cells: number[];
 }
 

@@ -27,6 +27,7 @@ import { keepMapped, mappedOf } from "./store/mapping.js";
  * @typedef {{
  *   ask: <M extends "enquiry_totals" | "enquiry_job" | "enquiry_beside" | "enquiry_group" | "enquiry_table" | "enquiry_csv" | "enquiry_keep" | "enquiry_kept" | "enquiry_next" | "enquiry_list" | "enquiry_compare" | "enquiry_export" | "enquiry_import">(method: M, args: Methods[M]["args"]) => Promise<Methods[M]["reply"]>,
  *   rate: import("./enquiry/ratings.js").Rate,
+ *   breaks: import("./enquiry/ratings.js").Break,
  *   read: (args: Methods["enquiry_read"]["args"], hear: (share: number) => void) => {done: Promise<Enquiry[]>, cancel: () => void},
  *   sheet: (args: Methods["enquiry_sheet"]["args"]) => {done: Promise<Methods["enquiry_sheet"]["reply"][]>, cancel: () => void},
  *   before: (args: Methods["enquiry_before"]["args"]) => {done: Promise<Methods["enquiry_before"]["reply"][]>, cancel: () => void},
@@ -52,7 +53,7 @@ export function createEnquiry(root, beside, design, act) {
   let units = design.history.current?.units ?? "si"; // that it is read in
   let priced = false; // every item that can be is
   /** @type {Settled & {units: string, text: string}} of what is shown: while another text is read it is still that */ let readAs = { units, text: "" };
-  const ratings = createRatings(act.rate);
+  const ratings = createRatings(act.rate, act.breaks);
   /** @type {{cancel: () => void} | null} */ let running = null;
   let round = 0;
   /** @type {number[]} the items in sight */ let order = [];
@@ -72,7 +73,7 @@ export function createEnquiry(root, beside, design, act) {
     },
     focus: inHand,
   });
-  const model = () => modelOf(shown, { order, heads: shown ? view.heads(shown) : [], root, rated: ratings.at, held: job() });
+  const model = () => modelOf(shown, { order, heads: shown ? view.heads(shown) : [], root, rated: ratings.at, held: job(), broken: ratings.broken() });
   const view = createView(at, root.dataset, look);
   const columns = createColumns(root, at("columns").tBodies[0], (list) => {
     keepMapped(list);
@@ -350,6 +351,18 @@ export function createEnquiry(root, beside, design, act) {
     const { said } = await act.ask("enquiry_beside", { ...ratings.one(i), shop: act.shop() });
     if (order[grid.at.row] === i) write(told, said.join(" "));
   });
+  at("breaks").addEventListener("click", () =>
+    busy(async () => {
+      if (!shown) return;
+      const mine = round;
+      running = ratings.breaks((done, of) => {
+        progress.max = Math.max(1, of);
+        progress.value = done;
+      });
+      await /** @type {ReturnType<Act["breaks"]>} */ (running).done;
+      if (mine === round) look();
+    }),
+  );
   group.addEventListener("click", () =>
     busy(async () => {
       if (!shown) return;

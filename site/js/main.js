@@ -304,6 +304,7 @@ async function enquire() {
   enquiry ??= createEnquiry(at("enquiry"), at("enquiry-open"), design, {
     ask: (method, args) => engine.call(method, args),
     rate: (list, onReply) => engine.batch("enquiry_rows", list.map((one) => ({ ...one, shop: madeBy() })), onReply),
+    breaks: (list, onReply) => engine.batch("enquiry_breaks", list.map((one) => ({ ...one, shop: madeBy() })), onReply),
     read: (args, hear) => engine.batch("enquiry_read", [args], undefined, hear),
     sheet: (args) => engine.batch("enquiry_sheet", [args]),
     before: (args) => engine.batch("enquiry_before", [args]),

@@ -181,6 +181,13 @@ func TestEnquiryTableForSpreadsheets(t *testing.T) {
 	if lines := strings.Split(text.Text, "\r\n"); lines[1] != "'=cmd(),good,1234.5,provisional,40,25.4,L-footed,2.1082,'=1+1" || lines[2] != "'-B,no,,,40,25.4,L-footed,2.1082,'=1+1" {
 		t.Errorf("%q", lines)
 	}
+	a.Items[0].Breaks = "=9 at 5.10 EUR"
+	if why := ask(t, "enquiry_csv", a, &text); why != "" {
+		t.Fatal(why)
+	}
+	if lines := strings.Split(text.Text, "\r\n"); !strings.Contains(lines[0], ",In other quantities,") || !strings.Contains(lines[1], ",provisional,'=9 at 5.10 EUR,40,") || !strings.HasPrefix(lines[2], "'-B,no,,,,40,") {
+		t.Errorf("%q", lines)
+	}
 	a.Items[0].Cells[1] = 9
 	if why := ask(t, "enquiry_table", a, &got); why == "" {
 		t.Error("a cell that is not there is taken")

@@ -7,14 +7,15 @@ import { differences, whole } from "../job.js";
  * @typedef {import("../api.js").ShownEnquiry} Enquiry
  * @typedef {import("../api.js").Differences} Differences
  * @typedef {import("../job.js").Job} Job
- * @typedef {{row: import("../api.js").ShownPriced, tally: import("../api.js").Tally}} Rated
+ * @typedef {{row: import("../api.js").ShownPriced, tally: import("../api.js").Tally, breaks?: string}} Rated  breaks: what a tube costs in other quantities, where that was asked for
+ * @typedef {(list: Omit<import("../api.js").EnquiryRowsArgs, "shop">[], onReply: (reply: import("../api.js").Methods["enquiry_breaks"]["reply"], index: number) => void) => {done: Promise<unknown>, cancel: () => void}} Break
  * @typedef {(list: Omit<import("../api.js").EnquiryRowsArgs, "shop">[], onReply: (reply: import("../api.js").Methods["enquiry_rows"]["reply"], index: number) => void) => {done: Promise<unknown>, cancel: () => void}} Rate
  */
 
 const [LEAST, MOST] = [4, 50]; // items that are rated at a time
 
-/** @param {Rate} rate */
-export function createRatings(rate) {
+/** @param {Rate} rate @param {Break} price in other quantities */
+export function createRatings(rate, price) {
   /** @type {Map<string, Rated>} by key, for one shop and one system of units */ const known = new Map();
   let judgedBy = "";
   /** @type {Enquiry | null} */ let shown = null;
@@ -52,20 +53,22 @@ export function createRatings(rate) {
   }
 
   /**
+   * @template R
    * @param {[key: string, item: number][]} list
    * @param {{day?: string}} more
    * @param {(done: number, of: number) => void} hear
-   * @param {(key: string, row: import("../api.js").ShownPriced, tally: import("../api.js").Tally) => void} put
+   * @param {(list: Omit<import("../api.js").EnquiryRowsArgs, "shop">[], onReply: (reply: R, index: number) => void) => {done: Promise<unknown>, cancel: () => void}} ask
+   * @param {(key: string, reply: R, i: number) => void} put
    */
-  function inChunks(list, more, hear, put) {
+  function inChunks(list, more, hear, ask, put) {
     const size = Math.min(MOST, Math.max(LEAST, Math.ceil(list.length / 8)));
     const chunks = Array.from({ length: Math.ceil(list.length / size) }, (_, i) => list.slice(i * size, (i + 1) * size));
     const base = /** @type {Enquiry} */ (shown).base;
     let done = 0;
     hear(0, list.length);
-    return rate(chunks.map((chunk) => ({ base, ...more, ...shared(chunk.map(([, i]) => designOf(i) ?? {})) })), ({ rows, tallies }, index) => {
-      chunks[index].forEach(([key], i) => put(key, rows[i], tallies[i]));
-      hear((done += rows.length), list.length);
+    return ask(chunks.map((chunk) => ({ base, ...more, ...shared(chunk.map(([, i]) => designOf(i) ?? {})) })), (reply, index) => {
+      chunks[index].forEach(([key], i) => put(key, reply, i));
+      hear((done += chunks[index].length), list.length);
     });
   }
 
@@ -91,13 +94,24 @@ export function createRatings(rate) {
     /** Rates what has no row yet. @param {(done: number, of: number) => void} hear */
     run(hear) {
       const missing = firsts().filter(([key]) => !known.has(key));
-      return inChunks(missing, {}, hear, (key, row, tally) => known.set(key, { row, tally }));
+      return inChunks(missing, {}, hear, rate, (key, { rows, tallies }, i) => known.set(key, { row: rows[i], tally: tallies[i] }));
     },
+
+    /** Prices in other quantities what is priced and has not been yet. @param {(done: number, of: number) => void} hear */
+    breaks(hear) {
+      const missing = firsts().filter(([key]) => known.has(key) && known.get(key)?.breaks === undefined);
+      return inChunks(missing, {}, hear, price, (key, { breaks }, i) => {
+        const found = known.get(key);
+        if (found) known.set(key, { ...found, breaks: breaks[i] });
+      });
+    },
+    /** Whether any item has been. */
+    broken: () => keys.some((key) => known.get(key)?.breaks !== undefined),
 
     /** What items have in common that are made together: each tally once, and which of them an item has. @param {string} day @param {(done: number, of: number) => void} hear */
     works(day, hear) {
       /** @type {Map<string, import("../api.js").Tally>} */ const found = new Map();
-      const { done, cancel } = inChunks(firsts(), { day }, hear, (key, _, tally) => found.set(key, tally));
+      const { done, cancel } = inChunks(firsts(), { day }, hear, rate, (key, { tallies }, i) => found.set(key, tallies[i]));
       const places = () => new Map([...found.keys()].map((key, at) => [key, at]));
       return {
         cancel,
