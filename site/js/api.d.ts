@@ -41,6 +41,7 @@ export interface Methods {
   search_designs: { args: SearchDesignsArgs; reply: SearchDesigns };
   search_form: { args: SearchableArgs; reply: SearchForm };
   search_merge: { args: SearchMergeArgs; reply: FoundPart };
+  search_paper: { args: SearchPaperArgs; reply: Paper };
   search_size: { args: SearchArgs; reply: Sized };
   search_start: { args: SearchStartArgs; reply: SearchStarted };
   search_told: { args: SearchToldArgs; reply: SearchTold };
@@ -625,6 +626,24 @@ export interface SearchMergeArgs {
   last?: boolean;
 }
 
+export interface SearchPaperArgs {
+  document: Document;
+  shop?: string;
+  problem: Problem;
+  part: FoundPart;
+  older?: boolean;
+}
+
+export interface Paper {
+  kind: string;
+  title: string;
+  status: string;
+  across: string;
+  foot: string;
+  head: Pair[];
+  blocks: Block[];
+}
+
 export interface SearchArgs {
   document: Document;
   shop?: string;
@@ -664,6 +683,7 @@ export interface SearchTold {
   columns: SearchHead[];
   measures: number;
   rows: SearchRow[];
+  beyond: SearchRow[];
   picture: SearchChart;
 }
 
@@ -1247,16 +1267,6 @@ export interface Ghost {
   fin_od: number;
 }
 
-export interface Paper {
-  kind: string;
-  title: string;
-  status: string;
-  across: string;
-  foot: string;
-  head: Pair[];
-  blocks: Block[];
-}
-
 export interface ShownQuestion {
   id: string;
   label: string;
@@ -1338,6 +1348,22 @@ export interface SearchMust {
   choices?: NamedFigure[];
 }
 
+export interface Pair {
+  label: string;
+  value: string;
+  note?: string;
+  figure?: string;
+}
+
+export interface Block {
+  form: string;
+  text?: string;
+  lines?: string[];
+  pairs?: Pair[];
+  table?: Table;
+  drawing?: Drawing;
+}
+
 export interface SearchHead {
   id: string;
   label: string;
@@ -1346,7 +1372,9 @@ export interface SearchHead {
 
 export interface SearchRow {
   place: number;
+  name: string;
   cells: string[];
+  orders: number[];
   front: boolean;
   outside: string;
 }
@@ -1696,22 +1724,6 @@ export interface SeriesPatch {
   data: unknown[];
 }
 
-export interface Pair {
-  label: string;
-  value: string;
-  note?: string;
-  figure?: string;
-}
-
-export interface Block {
-  form: string;
-  text?: string;
-  lines?: string[];
-  pairs?: Pair[];
-  table?: Table;
-  drawing?: Drawing;
-}
-
 export interface Figure {
   id: string;
   label: string;
@@ -1748,6 +1760,16 @@ export interface Axis {
 export interface HurdlePoint {
   worth: number[];
   place: number;
+}
+
+export interface Table {
+  columns: Column[];
+  rows: string[][];
+}
+
+export interface Drawing {
+  svg: string;
+  text: string;
 }
 
 export interface SearchScale {
@@ -1958,14 +1980,11 @@ export interface Custom {
   customValues: number[];
 }
 
-export interface Table {
-  columns: Column[];
-  rows: string[][];
-}
-
-export interface Drawing {
-  svg: string;
-  text: string;
+export interface Column {
+  label: string;
+  number?: boolean;
+  open?: boolean;
+  formula?: boolean;
 }
 
 export interface SearchTick {
@@ -2025,13 +2044,6 @@ export interface PromisePart {
   days: string;
   day: string;
   note: string;
-}
-
-export interface Column {
-  label: string;
-  number?: boolean;
-  open?: boolean;
-  formula?: boolean;
 }
 
 export interface ShopRecord {
