@@ -137,9 +137,12 @@ func (b *base) follow(c *Column) error {
 	}
 	in.MadeBy(b.shop)
 	b.kept.Follow(&in.Input, clearanceEntry)
-	if b.held == Job {
+	switch b.held {
+	case Job:
 		b.count(c, &in)
-	} else {
+	case Length:
+		b.stretch(c, &in)
+	default:
 		b.breathe(c, &in)
 	}
 	if !c.Refused.None() {

@@ -1,6 +1,8 @@
 package compare
 
 import (
+	"math"
+
 	"finwright/core/field"
 	"finwright/core/message"
 	"finwright/core/rating"
@@ -9,6 +11,9 @@ import (
 
 // enough [-] of the duty lets pass what carries it but for the last digits of a search.
 const enough = 1e-4
+
+// all [-] is enough where the number that follows is no whole one: a millimetre of tube carries more than that.
+const all = 1e-5
 
 // count finds how many tubes carry the duty of the base: in a row, or if none do, in more rows.
 func (b *base) count(c *Column, in *field.Input) {
@@ -74,6 +79,32 @@ func (b *base) counted(c *Column, in *field.Input, kept *rating.Kept, v *varied,
 		}
 	}
 	c.Followed = append(c.Followed, message.New(v.least, "count", n))
+}
+
+// stretch finds how long the tubes have to be for the duty of the base, in whole millimetres, as they are cut. As many stand in as many rows.
+func (b *base) stretch(c *Column, in *field.Input) {
+	if b.rated == nil || duty(b.rated) == 0 {
+		c.Refused = message.New("compare.base_lacks", "what", message.Key("figure.duty"))
+		return
+	}
+	near, hindered := rating.RateBriefly(&in.Input)
+	if hindered != nil {
+		return // it is told of the column when it is rated
+	}
+	in.Holds = b.held.holds()
+	kept := in.Keep(&near)
+	long, found := in.LengthFor(duty(b.rated)*(1-all), &kept, &near)
+	if !found {
+		c.Refused = message.New("compare.no_length", "duty", watts(duty(b.rated)), "most", distance(rating.LongestTube))
+		return
+	}
+	if math.Abs(long-float64(in.Tube.Length)) < rating.CutTo {
+		return // it is as long as that, in other units
+	}
+	in.Tube.Length = units.Length(long)
+	kept.Follow(&in.Input, "tube_length")
+	c.number("tube_length", long)
+	c.Followed = append(c.Followed, message.New("compare.length_for", "long", distance(long), "of", distance(float64(b.in.Tube.Length))))
 }
 
 func watts(si float64) message.Amount { return message.Amount{Kind: units.Duty, SI: si} }

@@ -12,12 +12,13 @@ const (
 	Box     Held = "box"     // width, depth and length, with the clearance and the mass flow of the gas: tubes in a row follow, then rows
 	Tubes   Held = "tubes"   // their pitch, number and length, and the pressure drop: the face velocity follows
 	Job     Held = "job"     // the duty, with the clearance and the mass flow of the gas: tubes in a row follow, then rows
+	Length  Held = "length"  // the duty, tubes in a row, rows, clearance and the mass flow of the gas: the length of the tubes follows
 	Fan     Held = "fan"     // as Box, with the fan's power: the face velocity follows too
 	Nothing Held = "nothing" // each is as it was entered
 )
 
 // Helds lists them in the order in which a page offers them, the usual one first.
-var Helds = []Held{Box, Tubes, Job, Fan, Nothing}
+var Helds = []Held{Box, Tubes, Job, Length, Fan, Nothing}
 
 // holds is how the bank keeps it.
 func (h Held) holds() rating.Holds {

@@ -30,6 +30,14 @@ func (b *base) place(c *Column) error {
 	if err := b.spread(c); err != nil {
 		return err
 	}
+	if b.held == Length {
+		for _, id := range []string{"tubes_per_row", "rows"} {
+			if id != b.varied {
+				c.take(id, b.document)
+			}
+		}
+		return b.share(c)
+	}
 	in, err := design.Read(c.Document)
 	if err != nil || !b.held.fills() {
 		return err

@@ -97,17 +97,20 @@ func Judged(in *field.Input, h *Heat) Production { return judge(in, h) }
 
 // judge holds an input against the rules of the line that it is for, without a plan.
 func judge(in *field.Input, h *Heat) Production {
-	c := over(&in.Wish, *in.Shop)
-	m := Production{Shop: &c, Order: making.OrderOf(in, h.hottest()), Auto: in.Wish.Line == "", in: in, heat: h}
-	i := slices.IndexFunc(c.Lines, func(l shop.Line) bool { return l.Name == in.Wish.Line })
-	if i >= 0 {
-		m.ground = making.GroundworkOf(&c, &c.Lines[i], m.Order)
+	c := over(&in.Wish, in.Shop)
+	m := Production{Shop: c, Order: making.OrderOf(in, h.hottest()), Auto: in.Wish.Line == "", in: in, heat: h}
+	i := 0
+	for i < len(c.Lines) && c.Lines[i].Name != in.Wish.Line {
+		i++
+	}
+	if i < len(c.Lines) {
+		m.ground = making.GroundworkOf(c, &c.Lines[i], m.Order)
 		m.Verdicts = verdict.JudgeOn(m.ground)
 	} else {
-		m.ground, m.Verdicts = verdict.Choose(&c, m.Order)
+		m.ground, m.Verdicts = verdict.Choose(c, m.Order)
 	}
 	m.Line = m.ground.Line
-	if !m.Auto && i < 0 {
+	if !m.Auto && i == len(c.Lines) {
 		m.NoLine = message.New("making.no_line", "line", in.Wish.Line, "instead", m.Line.Name)
 	}
 	return m
@@ -126,8 +129,12 @@ func count(name string, list []verdict.Verdict) LineVerdict {
 	return v
 }
 
-// over returns the capability with the order's own wishes in it.
-func over(w *field.Wish, c shop.Capability) shop.Capability {
+// over returns the capability with the order's own wishes in it: itself where there are none, which is mostly so.
+func over(w *field.Wish, of *shop.Capability) *shop.Capability {
+	if !w.Tolerance.Stated && !w.Margin.Stated && !w.Joints.Stated {
+		return of
+	}
+	c := *of
 	if w.Tolerance.Stated {
 		c.Placing.Tolerance = units.Length(w.Tolerance.SI)
 	}
@@ -135,7 +142,7 @@ func over(w *field.Wish, c shop.Capability) shop.Capability {
 		c.Rates.MarkUp = w.Margin.SI
 	}
 	if !w.Joints.Stated {
-		return c
+		return &c
 	}
 	c.Lines = slices.Clone(c.Lines)
 	for i := range c.Lines {
@@ -145,19 +152,23 @@ func over(w *field.Wish, c shop.Capability) shop.Capability {
 			joints.Short, joints.Long = int(w.Joints.SI), int(w.Joints.SI)
 		}
 	}
-	return c
+	return &c
 }
 
 // hottest returns the hottest fin root of any case, nil where the bank is not rated.
 func (h *Heat) hottest() *units.Temperature {
-	var hottest *units.Temperature
+	var hottest units.Temperature
+	known := false
 	for _, c := range exchanger.Cases {
 		at, ok := h.Case.Root[c]
-		if t := units.Temperature(at); ok && (hottest == nil || t > *hottest) {
-			hottest = &t
+		if t := units.Temperature(at); ok && (!known || t > hottest) {
+			hottest, known = t, true
 		}
 	}
-	return hottest
+	if !known {
+		return nil
+	}
+	return &hottest
 }
 
 // AddMaking adds the figures and the notices of making to a result. A price of a tube that surface or heat refuses is none to

@@ -76,7 +76,7 @@ func (r *reader) read(f *field.Field) {
 	}
 	text := r.text(f.ID)
 	switch {
-	case f.Choice != nil && slices.Contains(f.Choices(), text):
+	case f.Choice != nil && (text == f.House || slices.Contains(f.Choices(), text)): // the house's is one, and needs no list
 		f.Choice(&r.in, text)
 	case f.Choice != nil:
 		r.errs.add(f.ID, "error.choice", "label", message.Key(f.Label()))

@@ -6,6 +6,7 @@ import (
 	"finwright/core/airside"
 	"finwright/core/exchanger"
 	"finwright/core/message"
+	"finwright/core/units"
 )
 
 // mostTubes bounds the search for tubes in a row.
@@ -91,6 +92,35 @@ func (b *counted) least(duty float64, most int, search search, with func(at *Inp
 		hindered = nil
 	}
 	return n, why, hindered
+}
+
+// Lengths that are looked for [m]: up to the longest, to what a saw keeps.
+const (
+	LongestTube = 30
+	CutTo       = 1e-3
+)
+
+// LengthFor returns the least length of tube [m], in whole millimetres, at which a bank carries a duty [W] and keeps what kept holds; found is
+// false where none does. near is the bank as rated.
+//
+// Valid: duty > 0; lengths that leave fins on the tube, up to 30 m.
+// Source: exchanger.TubesForDuty, by millimetres: more length carries no less of one mass flow of gas, as more tubes in a row do not.
+func (in *Input) LengthFor(duty float64, kept *Kept, near *Thermal) (long float64, found bool) {
+	if near.Duty.Heat == 0 {
+		return 0, false
+	}
+	var s settling
+	guess := int(min(float64(in.Tube.Length)*duty/math.Abs(near.Duty.Heat), LongestTube) / CutTo)
+	n, _, _ := exchanger.TubesForDuty(duty, guess, int(LongestTube/CutTo), func(n int) (float64, bool) {
+		at := *in
+		if at.Tube.Length = units.Length(float64(n) * CutTo); at.Tube.FinnedLength() <= 0 {
+			return 0, false
+		}
+		kept.Follow(&at, "tube_length")
+		t, ok, _ := s.following(kept, &at, "tube_length", near.state, fine)
+		return math.Abs(t.Duty.Heat), ok
+	})
+	return float64(n) * CutTo, n > 0
 }
 
 // VelocityFor returns the face velocity [m/s] between low and high at which the bank has a pressure drop [Pa], the larger

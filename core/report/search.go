@@ -2,6 +2,7 @@ package report
 
 import (
 	"math"
+	"sort"
 	"strconv"
 	"strings"
 
@@ -86,6 +87,7 @@ type SearchTold struct {
 	Columns  []SearchHead `json:"columns"`  // what varied, then what was asked
 	Measures int          `json:"measures"` // how many of the columns were asked
 	Rows     []SearchRow  `json:"rows"`     // the best
+	Beyond   []SearchRow  `json:"beyond"`   // those of the front that are not among them
 	Picture  SearchChart  `json:"picture"`  // two measures against one another
 }
 
@@ -99,7 +101,9 @@ type SearchHead struct {
 // SearchRow is one design.
 type SearchRow struct {
 	Place   int      `json:"place"`
+	Name    string   `json:"name"` // how many come before it in what is wanted first, and a mark of the front
 	Cells   []string `json:"cells"`
+	Orders  []int    `json:"orders"`  // of each cell, by what it stands for: of a value that was tried its place in what was entered, of a measure how many rows have less
 	Front   bool     `json:"front"`   // none is better in all that is wanted
 	Outside string   `json:"outside"` // a correlation that it rests on is beyond its range
 }
@@ -138,7 +142,7 @@ const mostPoints = 400
 
 // Found tells the answer of a search; marks are the designs in hand and kept, where they could be rated.
 func (w Writer) Found(s *search.Search, p *search.Part, thinned float64, marks []search.Found, x, y string) SearchTold {
-	out := SearchTold{Said: w.foundSaid(s, p, thinned), Columns: []SearchHead{}, Rows: []SearchRow{}}
+	out := SearchTold{Said: w.foundSaid(s, p, thinned), Columns: []SearchHead{}}
 	for _, id := range s.Varied() {
 		out.Columns = append(out.Columns, SearchHead{id, w.Texts.Text("field." + id), ""})
 	}
@@ -148,26 +152,72 @@ func (w Writer) Found(s *search.Search, p *search.Part, thinned float64, marks [
 		m := search.Measures[at]
 		out.Columns = append(out.Columns, SearchHead{string(m.ID), w.Texts.Text("search.measure." + string(m.ID)), w.unitOf(m.Kind)})
 	}
-	front := map[int]bool{}
-	for _, f := range p.Front {
-		front[f.Place] = true
-	}
+	out.Rows, out.Beyond = w.foundRows(s, p)
+	out.Picture = w.chart(s, p, marks, x, y)
+	return out
+}
+
+// inFront marks a design of the front.
+const inFront = "◇"
+
+// foundRows returns the best, and what else is on the front.
+func (w Writer) foundRows(s *search.Search, p *search.Part) (best, beyond []SearchRow) {
+	shown := s.Asked()
+	all := make([]*search.Found, 0, len(p.Best)+len(p.Front))
+	among, front := map[int]bool{}, map[int]bool{}
 	for i := range p.Best {
-		f := &p.Best[i]
+		all, among[p.Best[i].Place] = append(all, &p.Best[i]), true
+	}
+	for i := range p.Front {
+		f := &p.Front[i]
+		if front[f.Place] = true; !among[f.Place] {
+			all = append(all, f)
+		}
+	}
+	order := make([]func(*search.Found) int, len(shown))
+	for j, at := range shown {
+		order[j] = orderBy(all, at)
+	}
+	rows := make([]SearchRow, len(all))
+	for i, f := range all {
 		row := SearchRow{Place: f.Place, Front: front[f.Place]}
+		if i < len(p.Best) {
+			row.Name = strconv.Itoa(i + 1)
+		}
+		if row.Front {
+			row.Name = strings.TrimSpace(row.Name + " " + inFront)
+		}
 		if f.Outside {
 			row.Outside = w.Texts.Text("search.outside")
 		}
 		for j, text := range s.Texts(f.Place) {
 			row.Cells = append(row.Cells, w.entryText(s.Varied()[j], text))
 		}
-		for _, at := range shown {
+		row.Orders = s.Steps(f.Place)
+		for j, at := range shown {
 			row.Cells = append(row.Cells, w.measured(f, at))
+			row.Orders = append(row.Orders, order[j](f))
 		}
-		out.Rows = append(out.Rows, row)
+		rows[i] = row
 	}
-	out.Picture = w.chart(s, p, marks, x, y)
-	return out
+	return rows[:len(p.Best):len(p.Best)], rows[len(p.Best):]
+}
+
+// orderBy returns how many of a list have less than a design of a measure; one of which it is not known comes after all.
+func orderBy(list []*search.Found, at int) func(*search.Found) int {
+	values := make([]float64, 0, len(list))
+	for _, f := range list {
+		if f.Values.Known(at) {
+			values = append(values, f.Values.SI[at])
+		}
+	}
+	sort.Float64s(values)
+	return func(f *search.Found) int {
+		if !f.Values.Known(at) {
+			return len(list)
+		}
+		return sort.SearchFloat64s(values, f.Values.SI[at])
+	}
 }
 
 // unitOf is the unit in which a measure is told.

@@ -71,6 +71,11 @@ func BenchmarkSearch(b *testing.B) {
 	few, three := question(false), question(true)
 	few.Axes, three.Wanted = few.Axes[1:5], []Measure{Price, Mass, FanPower}
 	problems := []named{{"1k", few}, {"200k", question(false)}, {"1M", question(true)}, {"1M_three_wanted", three}}
+	for _, wanted := range [][]Measure{{Price, Duty, FanPower}, {Price, Face, Duty}, {Tubes, FanPower, Duty}} {
+		free := question(true)
+		free.Must, free.Outside, free.Wanted = nil, true, wanted
+		problems = append(problems, named{"1M_free_three_" + string(wanted[1]), free})
+	}
 	for _, m := range Measures {
 		if m.Wanted {
 			free := question(true)

@@ -17,12 +17,23 @@ func (s *Search) Varied() []string {
 	return out
 }
 
+// Values are those that the i-th of Varied was tried with.
+func (s *Search) Values(i int) []string { return s.axes[i].texts }
+
 // Texts are the values of the design at a place, in the order of Varied.
 func (s *Search) Texts(place int) []string {
 	out := make([]string, len(s.axes))
+	for i, at := range s.Steps(place) {
+		out[i] = s.axes[i].texts[at]
+	}
+	return out
+}
+
+// Steps are which of its values each of Varied has at a place.
+func (s *Search) Steps(place int) []int {
+	out := make([]int, len(s.axes))
 	for i := range s.axes {
-		a := &s.axes[i]
-		out[i] = a.texts[place/s.block[i]%a.size()]
+		out[i] = place / s.block[i] % s.axes[i].size()
 	}
 	return out
 }

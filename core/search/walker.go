@@ -12,7 +12,7 @@ import (
 // walker goes from place to place and keeps of a design what the next has too.
 type walker struct {
 	s      *Search
-	hurdle Hurdle
+	hurdle barrier
 	place  int
 	at     []int // value of each axis
 	in     field.Input
@@ -28,7 +28,7 @@ type walker struct {
 }
 
 func newWalker(s *Search, hurdle Hurdle) *walker {
-	return &walker{s: s, hurdle: hurdle, place: none, at: make([]int, len(s.axes)), fit: make([]int8, mostSteps)}
+	return &walker{s: s, hurdle: hurdle.barrier(), place: none, at: make([]int, len(s.axes)), fit: make([]int8, mostSteps)}
 }
 
 // visit goes to a place and returns why its design is not in the answer, or none, and for how many places from there on that holds

@@ -154,7 +154,7 @@ func TestOptionsHold(t *testing.T) {
 	page.Click(id("option-base-1"))
 	waitCell(page, "tubes_per_row", 0, "follows")
 	page.Wait(element(id("options-said")) + `.textContent.includes("tubes in a row, ")`)
-	for held, line := range map[string]string{"tubes": "face_velocity", "job": "tubes_per_row", "fan": "face_velocity"} {
+	for held, line := range map[string]string{"tubes": "face_velocity", "job": "tubes_per_row", "length": "tube_length", "fan": "face_velocity"} {
 		choose(page, id("options-held"), held)
 		waitCell(page, line, 0, "follows")
 	}

@@ -50,6 +50,7 @@ export interface Methods {
   search_designs: { args: SearchDesignsArgs; reply: SearchDesigns };
   search_form: { args: SearchableArgs; reply: SearchForm };
   search_merge: { args: SearchMergeArgs; reply: FoundPart };
+  search_paper: { args: SearchPaperArgs; reply: Paper };
   search_size: { args: SearchArgs; reply: Sized };
   search_start: { args: SearchStartArgs; reply: SearchStarted };
   search_told: { args: SearchToldArgs; reply: SearchTold };
@@ -754,6 +755,24 @@ export interface SearchMergeArgs {
   last?: boolean;
 }
 
+export interface SearchPaperArgs {
+  document: Document;
+  shop?: string;
+  problem: Problem;
+  part: FoundPart;
+  older?: boolean;
+}
+
+export interface Paper {
+  kind: string;
+  title: string;
+  status: string;
+  across: string;
+  foot: string;
+  head: Pair[];
+  blocks: Block[];
+}
+
 export interface SearchArgs {
   document: Document;
   shop?: string;
@@ -793,6 +812,7 @@ export interface SearchTold {
   columns: SearchHead[];
   measures: number;
   rows: SearchRow[];
+  beyond: SearchRow[];
   picture: SearchChart;
 }
 
@@ -1442,16 +1462,6 @@ export interface Ghost {
   fin_od: number;
 }
 
-export interface Paper {
-  kind: string;
-  title: string;
-  status: string;
-  across: string;
-  foot: string;
-  head: Pair[];
-  blocks: Block[];
-}
-
 export interface ShownQuestion {
   id: string;
   label: string;
@@ -1533,6 +1543,22 @@ export interface SearchMust {
   choices?: NamedFigure[];
 }
 
+export interface Pair {
+  label: string;
+  value: string;
+  note?: string;
+  figure?: string;
+}
+
+export interface Block {
+  form: string;
+  text?: string;
+  lines?: string[];
+  pairs?: Pair[];
+  table?: Table;
+  drawing?: Drawing;
+}
+
 export interface SearchHead {
   id: string;
   label: string;
@@ -1541,7 +1567,9 @@ export interface SearchHead {
 
 export interface SearchRow {
   place: number;
+  name: string;
   cells: string[];
+  orders: number[];
   front: boolean;
   outside: string;
 }
@@ -1892,22 +1920,6 @@ export interface SeriesPatch {
   data: unknown[];
 }
 
-export interface Pair {
-  label: string;
-  value: string;
-  note?: string;
-  figure?: string;
-}
-
-export interface Block {
-  form: string;
-  text?: string;
-  lines?: string[];
-  pairs?: Pair[];
-  table?: Table;
-  drawing?: Drawing;
-}
-
 export interface Figure {
   id: string;
   label: string;
@@ -1944,6 +1956,16 @@ export interface Axis {
 export interface HurdlePoint {
   worth: number[];
   place: number;
+}
+
+export interface Table {
+  columns: Column[];
+  rows: string[][];
+}
+
+export interface Drawing {
+  svg: string;
+  text: string;
 }
 
 export interface SearchScale {
@@ -2162,14 +2184,11 @@ export interface Custom {
   customValues: number[];
 }
 
-export interface Table {
-  columns: Column[];
-  rows: string[][];
-}
-
-export interface Drawing {
-  svg: string;
-  text: string;
+export interface Column {
+  label: string;
+  number?: boolean;
+  open?: boolean;
+  formula?: boolean;
 }
 
 export interface SearchTick {
@@ -2229,13 +2248,6 @@ export interface PromisePart {
   days: string;
   day: string;
   note: string;
-}
-
-export interface Column {
-  label: string;
-  number?: boolean;
-  open?: boolean;
-  formula?: boolean;
 }
 
 export interface ShopRecord {

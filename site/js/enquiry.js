@@ -10,9 +10,10 @@ import { Refused, textOf } from "./enquiry/file.js";
 import { createGroups } from "./enquiry/groups.js";
 import { createKept } from "./enquiry/kept.js";
 import { createList } from "./enquiry/list.js";
+import { lookedAt } from "./enquiry/looked.js";
 import { createRatings } from "./enquiry/ratings.js";
-import { createView } from "./enquiry/view.js";
 import { createGrid } from "./grid/grid.js";
+import { createView } from "./grid/view.js";
 import { download, today } from "./files.js";
 import { hide, write } from "./keyed.js";
 import { Cancelled } from "./pool.js";
@@ -73,7 +74,7 @@ export function createEnquiry(root, beside, design, act) {
     },
     focus: inHand,
   });
-  const model = () => modelOf(shown, { order, heads: shown ? view.heads(shown) : [], root, rated: ratings.at, held: job(), broken: ratings.broken() });
+  const model = () => modelOf(shown, { order, heads: shown ? view.heads(shown.heads) : [], root, rated: ratings.at, held: job(), broken: ratings.broken() });
   const view = createView(at, root.dataset, look);
   const columns = createColumns(root, at("columns").tBodies[0], (list) => {
     keepMapped(list);
@@ -139,7 +140,7 @@ export function createEnquiry(root, beside, design, act) {
   /** The items in sight. */
   function look() {
     if (!shown) return;
-    order = view.items(shown, ratings.at);
+    order = view.rows(lookedAt(shown, ratings.at));
     grid.show(model());
     inHand();
   }
@@ -251,7 +252,7 @@ export function createEnquiry(root, beside, design, act) {
     write(said, shown.said);
     doubts(shown);
     columns(shown);
-    view.show(shown);
+    view.show(shown.heads, ["verdict", "price"].map((id) => ({ id, label: root.dataset[id] ?? "" })));
     look();
     hide(letter, shown.letter === "");
     hide(left, shown.left.length === 0);

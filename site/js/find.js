@@ -1,27 +1,31 @@
 // @ts-check
 // Looks through every design of a grid: what may vary, what must hold and what is wanted are entered, the pool looks, and what is found
-// stands as rows and as a picture of two measures. The engine reads, counts and says all of it.
+// stands in a grid and as a picture of two measures. The engine reads, counts and says all of it.
 
+import { createFound } from "./find/found.js";
+import { printOn } from "./find/paper.js";
 import { createChart } from "./findchart.js";
 import { differences, whole } from "./job.js";
-import { hide, keyed, write } from "./keyed.js";
+import { hide, write } from "./keyed.js";
 import { Cancelled } from "./pool.js";
 import { EngineError } from "./queue.js";
-import { createRoving } from "./roving.js";
 
 /**
  * @typedef {import("./api.js").Problem} Problem
  * @typedef {import("./api.js").FoundPart} FoundPart
  * @typedef {import("./api.js").SearchTold} Told
  * @typedef {import("./api.js").Methods} Methods
- * @typedef {<M extends "search_form" | "search_size" | "search_start" | "search_merge" | "search_told" | "search_binds" | "search_designs">(method: M, args: Omit<Methods[M]["args"], "shop">) => Promise<Methods[M]["reply"]>} Ask
+ * @typedef {<M extends "search_form" | "search_size" | "search_start" | "search_merge" | "search_told" | "search_binds" | "search_designs" | "search_paper">(method: M, args: Omit<Methods[M]["args"], "shop">) => Promise<Methods[M]["reply"]>} Ask
  * @typedef {{
  *   ask: Ask,
  *   chunks: (list: Omit<Methods["search_chunk"]["args"], "shop">[], onReply: (part: FoundPart) => void) => {done: Promise<FoundPart[]>, cancel: () => void},
+ *   compare: (args: Omit<Methods["compare"]["args"], "shop">) => Promise<Methods["compare"]["reply"] | null>,
+ *   look: (document: import("./api.js").Document | null) => Promise<void> | void,
+ *   print: () => Promise<void>,
  *   today: () => string,
  *   shop: () => string,
  *   reason: (error: Error) => string,
- * }} Act
+ * }} Act  look: at a design behind that in hand; null: at none
  */
 
 // Designs at a time: a few where there are few, so that the bar moves; at most some tenths of a second where each has to be rated, so
@@ -38,9 +42,11 @@ const GLANCE = 150; // designs of a first look, which comes within half a second
  */
 export function createFind(root, design, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(`find-${id}`));
-  const [axes, musts, wanted, outside, go, progress, count, said, older, answer, table, binds, bound, across, up] = ["axes", "musts", "wanted", "outside", "go", "progress", "count", "said", "older", "answer", "table", "binds", "bound", "x", "y"].map(at);
+  const [axes, musts, wanted, outside, go, progress, count, said, older, answer, told, binds, bound, across, up, print, paper] = ["axes", "musts", "wanted", "outside", "go", "progress", "count", "said", "older", "answer", "told", "binds", "bound", "x", "y", "print", "paper"].map(at);
   /** @type {{cancel: () => void} | null} */ let looking = null;
   /** @type {{problem: Problem, part: FoundPart, of: string, document: import("./api.js").Document} | null} what is shown */ let found = null;
+  let lookedAt = -1; // the place of the design behind that in hand
+  let shownOf = ""; // the question whose answer the grid shows
   let built = false;
   let stopped = false;
   const goesOn = () => {
@@ -50,10 +56,16 @@ export function createFind(root, design, act) {
   root.addEventListener("toggle", refresh);
   root.addEventListener("change", ({ target }) => {
     if (target === across || target === up) tell();
-    else if (root.open) size();
+    else if (root.open && !answer.contains(/** @type {Node} */ (target))) size();
   });
   go.addEventListener("click", () => (looking ? looking.cancel() : look()));
   binds.addEventListener("click", bind);
+  print.addEventListener("click", async () => {
+    if (!found) return;
+    const { problem: asked, part, document } = found;
+    const reply = await act.ask("search_paper", { document, problem: asked, part, older: !older.hidden });
+    await printOn(paper, reply, /** @type {SVGElement} */ (root.querySelector(".findchart svg")), act.print);
+  });
 
   const labelled = (/** @type {string} */ text, /** @type {HTMLElement} */ control) => {
     const label = document.createElement("label");
@@ -267,63 +279,51 @@ export function createFind(root, design, act) {
     });
   }
 
-  const heads = keyed(table.tHead.rows[0], () => {
-    const head = document.createElement("th");
-    head.scope = "col";
-    head.append(document.createElement("span"), " ", document.createElement("small"));
-    return head;
-  });
-  const rows = keyed(table.tBodies[0], (id) => {
-    const row = document.createElement("tr");
-    row.dataset.testid = `found-${id}`;
-    const presses = document.createElement("td");
-    for (const one of ["take", "keep"]) {
-      const press = document.createElement("button");
-      press.type = "button";
-      press.textContent = root.dataset[one] ?? "";
-      press.dataset.testid = `found-${one}-${id}`;
-      press.addEventListener("click", () => adopt(Number(id), one === "keep"));
-      presses.append(press);
-    }
-    row.append(presses);
-    return row;
-  });
-
-  /** @param {HTMLTableRowElement} row @param {import("./api.js").SearchRow} shown */
-  function fillRow(row, { cells, front, outside: beyond }) {
-    while (row.cells.length > cells.length + 1) row.deleteCell(-2);
-    while (row.cells.length <= cells.length) row.insertCell(row.cells.length - 1);
-    cells.forEach((text, i) => write(row.cells[i], text));
-    row.classList.toggle("front", front);
-    row.title = beyond;
-  }
-
   const chart = createChart(/** @type {HTMLElement} */ (root.querySelector(".findchart")), (place) => adopt(place, false));
-  const reach = createRoving(table.tBodies[0], "button");
+  const found_ = createFound(root, at, { press, pointed: (place) => chart.mark(place) });
 
   /** Shows what was found. */
   async function tell() {
     if (!found) return;
-    const { problem: asked, part, document } = found;
+    const { problem: asked, part, of, document } = found;
     const { job, hand } = design.history.entry;
     const marks = [inHand(), ...(job.items.get(hand)?.kept ?? []).map((kept) => whole(job.base, kept.design))];
-    const told = await act.ask("search_told", { document, problem: asked, part, marks, x: across.value, y: up.value });
-    write(said, told.said.join(" "));
-    const columns = told.columns;
-    heads([...columns.map((one, i) => ({ ...one, id: `${i} ${one.id}` })), { id: "acts", label: "", unit: "" }], (head, { label, unit }) => {
-      write(head.children[0], label);
-      write(head.children[1], unit);
-    });
-    rows(told.rows.map((one) => ({ ...one, id: String(one.place) })), fillRow);
-    for (const [select, scale, other] of [[across, told.picture.x, 0], [up, told.picture.y, 1]]) {
-      const measures = columns.slice(columns.length - told.measures);
+    const reply = await act.ask("search_told", { document, problem: asked, part, marks, x: across.value, y: up.value });
+    const { columns, measures: asked_, picture } = reply;
+    write(said, reply.said.join(" "));
+    for (const [select, scale, other] of [[across, picture.x, 0], [up, picture.y, 1]]) {
+      const measures = columns.slice(columns.length - asked_);
       if (select.options.length !== measures.length || [...select.options].some((/** @type {HTMLOptionElement} */ one, /** @type {number} */ i) => one.value !== measures[i].id)) select.replaceChildren(...measures.map(option));
       select.value = scale.id || measures[other]?.id;
     }
-    chart.show(told.picture);
-    hide(answer, false);
+    hide(answer, false); // a grid that is hidden has no rows
+    chart.show(picture);
+    found_.show(reply, shownOf !== of);
+    shownOf = of;
     stand();
-    reach();
+  }
+
+  /** Looks at a design that was found, keeps it or takes it over. @param {import("./find/found.js").Press} what @param {number} place */
+  function press(what, place) {
+    return what === "look" ? lookAt(place) : adopt(place, what === "keep");
+  }
+
+  /** A design stands behind that in hand, and is told against it; the same once more, and it goes. @param {number} place */
+  async function lookAt(place) {
+    if (!found) return;
+    lookedAt = lookedAt === place ? -1 : place;
+    if (lookedAt < 0) return lookAway();
+    const { documents } = await act.ask("search_designs", { document: found.document, problem: found.problem, places: [place] });
+    const one = { ...inHand(), fields: documents[0].fields, spans: documents[0].spans };
+    await act.look(one);
+    const reply = await act.compare({ designs: [inHand(), one], names: ["", root.dataset.this ?? ""], base: 0, held: "nothing", money: true });
+    if (reply && lookedAt === place) write(told, reply.columns[1].said);
+  }
+
+  function lookAway() {
+    lookedAt = -1;
+    write(told, "");
+    return act.look(null);
   }
 
   /** Takes a design in hand, or keeps it beside. @param {number} place @param {boolean} beside */
@@ -331,6 +331,7 @@ export function createFind(root, design, act) {
     if (!found || place < 0) return;
     const { documents } = await act.ask("search_designs", { document: found.document, problem: found.problem, places: [place] });
     const [one] = documents;
+    await lookAway();
     await design.keepOptions((list, now, base) => {
       const next = whole({ ...now, fields: one.fields, spans: one.spans }, {});
       if (!beside) return { kept: [...list], document: next };

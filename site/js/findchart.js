@@ -61,6 +61,15 @@ export function createChart(root, onTake) {
   }
 
   return {
+    /** The design in hand elsewhere is seen, and told when somebody goes on from it. @param {number} place */
+    mark(place) {
+      here = points.findIndex((point) => point.place === place);
+      for (const mark of svg.querySelectorAll(".mark")) {
+        const is = Number(/** @type {SVGElement} */ (mark).dataset.index) === here;
+        mark.classList.toggle("here", is);
+        if (is) svg.append(mark); // over the others
+      }
+    },
     /** @param {import("./api.js").SearchChart} chart */
     show({ x, y, points: found }) {
       points = [...found].sort((a, b) => a.x - b.x || a.y - b.y);

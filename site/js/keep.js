@@ -14,6 +14,7 @@ import { write } from "./keyed.js";
 export function createKeep(button, count, design, engine, onGhosts) {
   const most = Number(button.dataset.most);
   let drawn = "[]"; // whose outlines are shown
+  /** @type {import("./api.js").Document[]} that is looked at, behind that in hand, or none */ let looked = [];
 
   /** @param {import("./api.js").Document[]} designs */
   async function outline(designs) {
@@ -37,6 +38,9 @@ export function createKeep(button, count, design, engine, onGhosts) {
     }),
   );
 
+  /** What is kept, and looked at. @param {import("./history.js").Entry} entry */
+  const settled = ({ job, hand }) => outline([...(job.items.get(hand)?.kept ?? []).map(({ design }) => whole(job.base, design)), ...looked]);
+
   return {
     /** @param {import("./history.js").Entry} entry */
     show({ job, hand }) {
@@ -46,6 +50,12 @@ export function createKeep(button, count, design, engine, onGhosts) {
     },
 
     /** What is in the history has been answered: what is kept beside it shows behind its drawing. @param {import("./history.js").Entry} entry */
-    settled: ({ job, hand }) => outline((job.items.get(hand)?.kept ?? []).map(({ design }) => whole(job.base, design))),
+    settled,
+
+    /** Shows a design there that is not kept; null: none. @param {import("./api.js").Document | null} document */
+    look(document) {
+      looked = document ? [document] : [];
+      return settled(design.history.entry);
+    },
   };
 }

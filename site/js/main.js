@@ -236,6 +236,12 @@ async function compare() {
     }),
     createFind(at("find"), design, {
       ask: (method, args) => engine.call(method, { ...args, shop: madeBy() }),
+      compare: (args) => engine.callLatest("find", "compare", { ...args, shop: madeBy() }),
+      look: keeping.look,
+      print: async () => {
+        await design.rest();
+        window.print();
+      },
       chunks: (list, onReply) => engine.batch("search_chunk", list.map((one) => ({ ...one, shop: madeBy() })), onReply),
       today,
       shop: madeBy,

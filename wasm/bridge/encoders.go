@@ -128,6 +128,8 @@ func encodeWhole(e *encoder, answer any) {
 		encodeSearchDesigns(e, &v)
 	case report.SearchForm:
 		encodeSearchForm(e, &v)
+	case paper.Paper:
+		encodePaper(e, &v)
 	case sized:
 		encodeSized(e, &v)
 	case searchStarted:
@@ -1021,6 +1023,33 @@ func encodeSearchForm(e *encoder, v *report.SearchForm) {
 	e.close('}')
 }
 
+func encodePaper(e *encoder, v *paper.Paper) {
+	e.open('{')
+	e.key("kind")
+	e.string(string(v.Kind))
+	e.key("title")
+	e.string(v.Title)
+	e.key("status")
+	e.string(v.Status)
+	e.key("across")
+	e.string(v.Across)
+	e.key("foot")
+	e.string(v.Foot)
+	e.key("head")
+	e.open('[')
+	for i := range v.Head {
+		encodePair(e, &v.Head[i])
+	}
+	e.close(']')
+	e.key("blocks")
+	e.open('[')
+	for i := range v.Blocks {
+		encodeBlock(e, &v.Blocks[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeSized(e *encoder, v *sized) {
 	e.open('{')
 	e.key("count")
@@ -1065,6 +1094,12 @@ func encodeSearchTold(e *encoder, v *report.SearchTold) {
 	e.open('[')
 	for i := range v.Rows {
 		encodeSearchRow(e, &v.Rows[i])
+	}
+	e.close(']')
+	e.key("beyond")
+	e.open('[')
+	for i := range v.Beyond {
+		encodeSearchRow(e, &v.Beyond[i])
 	}
 	e.close(']')
 	e.key("picture")
@@ -2202,33 +2237,6 @@ func encodeGhost(e *encoder, v *finned.Ghost) {
 	e.close('}')
 }
 
-func encodePaper(e *encoder, v *paper.Paper) {
-	e.open('{')
-	e.key("kind")
-	e.string(string(v.Kind))
-	e.key("title")
-	e.string(v.Title)
-	e.key("status")
-	e.string(v.Status)
-	e.key("across")
-	e.string(v.Across)
-	e.key("foot")
-	e.string(v.Foot)
-	e.key("head")
-	e.open('[')
-	for i := range v.Head {
-		encodePair(e, &v.Head[i])
-	}
-	e.close(']')
-	e.key("blocks")
-	e.open('[')
-	for i := range v.Blocks {
-		encodeBlock(e, &v.Blocks[i])
-	}
-	e.close(']')
-	e.close('}')
-}
-
 func encodeShownQuestion(e *encoder, v *report.ShownQuestion) {
 	e.open('{')
 	e.key("id")
@@ -2377,6 +2385,58 @@ func encodeSearchMust(e *encoder, v *report.SearchMust) {
 	e.close('}')
 }
 
+func encodePair(e *encoder, v *paper.Pair) {
+	e.open('{')
+	e.key("label")
+	e.string(v.Label)
+	e.key("value")
+	e.string(v.Value)
+	if v.Note != "" {
+		e.key("note")
+		e.string(v.Note)
+	}
+	if v.Figure != "" {
+		e.key("figure")
+		e.string(v.Figure)
+	}
+	e.close('}')
+}
+
+func encodeBlock(e *encoder, v *paper.Block) {
+	e.open('{')
+	e.key("form")
+	e.string(string(v.Form))
+	if v.Text != "" {
+		e.key("text")
+		e.string(v.Text)
+	}
+	if len(v.Lines) > 0 {
+		e.key("lines")
+		e.open('[')
+		for _, v0 := range v.Lines {
+			e.string(v0)
+		}
+		e.close(']')
+	}
+	if len(v.Pairs) > 0 {
+		e.key("pairs")
+		e.open('[')
+		for i := range v.Pairs {
+			encodePair(e, &v.Pairs[i])
+		}
+		e.close(']')
+	}
+	if v.Table != nil {
+		e.key("table")
+		encodeTable(e, v.Table)
+	}
+	if v.Drawing != nil {
+		e.key("drawing")
+		encodeDrawing(e, v.Drawing)
+	}
+	e.close('}')
+}
+
 func encodeHurdle(e *encoder, v *search.Hurdle) {
 	e.open('{')
 	e.key("full")
@@ -2409,10 +2469,18 @@ func encodeSearchRow(e *encoder, v *report.SearchRow) {
 	e.open('{')
 	e.key("place")
 	e.whole(v.Place)
+	e.key("name")
+	e.string(v.Name)
 	e.key("cells")
 	e.open('[')
 	for _, v0 := range v.Cells {
 		e.string(v0)
+	}
+	e.close(']')
+	e.key("orders")
+	e.open('[')
+	for _, v0 := range v.Orders {
+		e.whole(v0)
 	}
 	e.close(']')
 	e.key("front")
@@ -3189,58 +3257,6 @@ func encodeWork(e *encoder, v *design.Work) {
 	e.close('}')
 }
 
-func encodePair(e *encoder, v *paper.Pair) {
-	e.open('{')
-	e.key("label")
-	e.string(v.Label)
-	e.key("value")
-	e.string(v.Value)
-	if v.Note != "" {
-		e.key("note")
-		e.string(v.Note)
-	}
-	if v.Figure != "" {
-		e.key("figure")
-		e.string(v.Figure)
-	}
-	e.close('}')
-}
-
-func encodeBlock(e *encoder, v *paper.Block) {
-	e.open('{')
-	e.key("form")
-	e.string(string(v.Form))
-	if v.Text != "" {
-		e.key("text")
-		e.string(v.Text)
-	}
-	if len(v.Lines) > 0 {
-		e.key("lines")
-		e.open('[')
-		for _, v0 := range v.Lines {
-			e.string(v0)
-		}
-		e.close(']')
-	}
-	if len(v.Pairs) > 0 {
-		e.key("pairs")
-		e.open('[')
-		for i := range v.Pairs {
-			encodePair(e, &v.Pairs[i])
-		}
-		e.close(']')
-	}
-	if v.Table != nil {
-		e.key("table")
-		encodeTable(e, v.Table)
-	}
-	if v.Drawing != nil {
-		e.key("drawing")
-		encodeDrawing(e, v.Drawing)
-	}
-	e.close('}')
-}
-
 func encodeFigure(e *encoder, v *outgoing.Figure) {
 	e.open('{')
 	e.key("id")
@@ -3272,6 +3288,36 @@ func encodeBeside(e *encoder, v *outgoing.Beside) {
 	e.number(v.OD)
 	e.key("fin_od")
 	e.number(v.FinOD)
+	e.close('}')
+}
+
+func encodeTable(e *encoder, v *paper.Table) {
+	e.open('{')
+	e.key("columns")
+	e.open('[')
+	for i := range v.Columns {
+		encodeColumn(e, &v.Columns[i])
+	}
+	e.close(']')
+	e.key("rows")
+	e.open('[')
+	for _, v0 := range v.Rows {
+		e.open('[')
+		for _, v1 := range v0 {
+			e.string(v1)
+		}
+		e.close(']')
+	}
+	e.close(']')
+	e.close('}')
+}
+
+func encodeDrawing(e *encoder, v *paper.Drawing) {
+	e.open('{')
+	e.key("svg")
+	e.string(v.SVG)
+	e.key("text")
+	e.string(v.Text)
 	e.close('}')
 }
 
@@ -3789,33 +3835,22 @@ func encodeCrate(e *encoder, v *design.Crate) {
 	e.close('}')
 }
 
-func encodeTable(e *encoder, v *paper.Table) {
+func encodeColumn(e *encoder, v *paper.Column) {
 	e.open('{')
-	e.key("columns")
-	e.open('[')
-	for i := range v.Columns {
-		encodeColumn(e, &v.Columns[i])
+	e.key("label")
+	e.string(v.Label)
+	if v.Number {
+		e.key("number")
+		e.flag(v.Number)
 	}
-	e.close(']')
-	e.key("rows")
-	e.open('[')
-	for _, v0 := range v.Rows {
-		e.open('[')
-		for _, v1 := range v0 {
-			e.string(v1)
-		}
-		e.close(']')
+	if v.Open {
+		e.key("open")
+		e.flag(v.Open)
 	}
-	e.close(']')
-	e.close('}')
-}
-
-func encodeDrawing(e *encoder, v *paper.Drawing) {
-	e.open('{')
-	e.key("svg")
-	e.string(v.SVG)
-	e.key("text")
-	e.string(v.Text)
+	if v.Formula {
+		e.key("formula")
+		e.flag(v.Formula)
+	}
 	e.close('}')
 }
 
@@ -4013,25 +4048,6 @@ func encodePromisePart(e *encoder, v *report.PromisePart) {
 	e.string(v.Day)
 	e.key("note")
 	e.string(v.Note)
-	e.close('}')
-}
-
-func encodeColumn(e *encoder, v *paper.Column) {
-	e.open('{')
-	e.key("label")
-	e.string(v.Label)
-	if v.Number {
-		e.key("number")
-		e.flag(v.Number)
-	}
-	if v.Open {
-		e.key("open")
-		e.flag(v.Open)
-	}
-	if v.Formula {
-		e.key("formula")
-		e.flag(v.Formula)
-	}
 	e.close('}')
 }
 

@@ -4,6 +4,7 @@ import (
 	"errors"
 
 	"finwright/core/document"
+	"finwright/core/paper"
 	"finwright/core/report"
 	"finwright/core/search"
 )
@@ -97,6 +98,31 @@ func searchTold(a searchToldArgs) (report.SearchTold, error) {
 		marks = append(marks, f)
 	}
 	return w.Found(s, &p, a.Part.Thinned, marks, a.X, a.Y), nil
+}
+
+// searchPaperArgs ask for the answer on paper.
+type searchPaperArgs struct {
+	searchArgs
+	Part  foundPart `json:"part"`
+	Older bool      `json:"older,omitempty"` // something has changed since
+}
+
+func searchPaper(a searchPaperArgs) (paper.Paper, error) {
+	s, err := a.read()
+	if err != nil {
+		return paper.Paper{}, err
+	}
+	p, err := a.Part.part(s)
+	if err != nil {
+		return paper.Paper{}, err
+	}
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return paper.Paper{}, err
+	}
+	w := writer(a.Document)
+	w.Currency = c.Currency
+	return w.SearchPaper(report.PrintedSearch{Search: s, Problem: &a.Problem, Part: &p, Thinned: a.Part.Thinned, Document: a.Document, Shop: c.Name, Older: a.Older}), nil
 }
 
 // searchBindsArgs ask what a search in which one thing gives says of it.

@@ -6,6 +6,7 @@ import (
 	"finwright/core/design"
 	"finwright/core/field"
 	"finwright/core/lesson"
+	"finwright/core/paper"
 	"finwright/core/quotes"
 	"finwright/core/report"
 )
@@ -63,6 +64,7 @@ func Whole() {
 		"search_merge":   with[searchMergeArgs, foundPart](searchMerge),
 		"search_told":    with[searchToldArgs, report.SearchTold](searchTold),
 		"search_binds":   with[searchBindsArgs, searchBinds](searchBound),
+		"search_paper":   with[searchPaperArgs, paper.Paper](searchPaper),
 		"search_designs": with[searchDesignsArgs, searchDesigns](searchDocuments),
 
 		"shop":      with[shopArgs, shopReply](shopForm),

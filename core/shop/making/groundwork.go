@@ -1,7 +1,6 @@
 package making
 
 import (
-	"cmp"
 	"slices"
 
 	"finwright/core/message"
@@ -142,8 +141,13 @@ func (g *Groundwork) At(c *shop.Capability) Groundwork {
 // Source: Winding.Capacity of each coil.
 func (g *Groundwork) Longest() *Winding {
 	all, _ := g.Coils()
-	best := slices.MaxFunc(all, func(a, b CoilOption) int { return cmp.Compare(a.Winding.Capacity(), b.Winding.Capacity()) })
-	return &best.Winding
+	best := &all[0].Winding
+	for i := range all[1:] {
+		if w := &all[i+1].Winding; w.Capacity() > best.Capacity() {
+			best = w
+		}
+	}
+	return best
 }
 
 // spoilt returns the tubes of the order that do not ship: first-off ones only where the line is set anew.

@@ -131,14 +131,14 @@ func drawn(c *shop.Capability, o *Order) []Zone {
 //
 // Valid: bare spans in order from end A.
 // Source: subtraction.
-func ShortestFinned(c *shop.Capability, o *Order) units.Length {
-	shortest := o.Tube.Length
-	for _, z := range drawn(c, o) {
-		if z.Kind == Finned {
-			shortest = min(shortest, z.Finished.Length())
-		}
+func ShortestFinned(o *Order) units.Length {
+	t := &o.Tube
+	shortest, at := t.Length, t.PlainA
+	for i := range t.Spans {
+		s := &t.Spans[i]
+		shortest, at = min(shortest, s.Centre-s.Width/2-at), s.Centre+s.Width/2
 	}
-	return shortest
+	return min(shortest, t.Length-t.PlainB-at)
 }
 
 // placeOnCut fills in the positions on the tube as cut, and the cut itself.

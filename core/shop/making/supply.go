@@ -60,7 +60,8 @@ func (p *Plan) fromStock(c *shop.Capability) (best *Supply) {
 		s := Supply{Way: shop.StockLengths, Sawing: sawing}
 		p.account(c, &s)
 		if best == nil || s.cheaper(best) {
-			best = &s
+			found := s // the others stay where they are
+			best = &found
 		}
 	}
 	return best

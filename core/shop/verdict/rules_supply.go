@@ -66,7 +66,7 @@ var crateRule = &Rule{ID: "crate", Field: "tube_length", Figure: "crate_mass", J
 // judgeCrate asks whether a crate takes the tubes at all. Nothing short of
 // another tube or another crate helps, so there is no change.
 func judgeCrate(p *Pair) Verdict {
-	if making.ShortestFinned(p.Shop, p.Order) <= 0 {
+	if making.ShortestFinned(p.Order) <= 0 {
 		return unknown("shop.why.zones")
 	}
 	packing, why := p.Packing()

@@ -18,7 +18,7 @@ var placeRule = &Rule{ID: "span_place", Field: "tube_length", Changes: []string{
 func judgePlace(p *Pair) Verdict {
 	t := &p.Order.Tube
 	least := p.Shop.Placing.LeastFinned
-	shortest := making.ShortestFinned(p.Shop, p.Order)
+	shortest := making.ShortestFinned(p.Order)
 	v := atLeast(units.Distance, shortest, least)
 	switch {
 	case v.State == figure.Good && len(t.Spans) == 0:

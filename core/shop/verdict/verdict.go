@@ -97,6 +97,7 @@ func (r *Rule) hold(p *Pair) Verdict {
 // verdicts of the rules of shape, without their changes.
 func JudgeShape(c *shop.Capability, o *making.Order) []Verdict {
 	var out []Verdict
+	p := pair(c, nil, nil, o)
 	for _, r := range TypeRules {
 		if !r.Shape {
 			continue
@@ -104,7 +105,7 @@ func JudgeShape(c *shop.Capability, o *making.Order) []Verdict {
 		v := moot("shop.why.not_wound")
 		v.Rule = r
 		if o.Tube.Fin.Type.Wound() {
-			v = r.hold(pair(c, nil, nil, o))
+			v = r.hold(p)
 		}
 		v.Change = nil
 		out = append(out, v)

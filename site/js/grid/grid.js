@@ -59,6 +59,7 @@ export function createGrid(host, act) {
   function begin(typed) {
     const [{ at }, in_, element] = [hand, model, sheet.inHand()];
     const cell = model.cell(at.row, at.column);
+    if (!cell.key && typed === null) return act.act("press", at);
     if (!cell.key || !element) return;
     editor = edit(element, { ...cell, text: typed ?? cell.text, label: called(model, at), typed: typed !== null }, {
       done(text, { rows, columns }) {

@@ -6,7 +6,7 @@ import { asked, moved } from "./moves.js";
 
 /**
  * @typedef {import("./moves.js").Place} Place
- * @typedef {"add" | "copy" | "remove" | "undo" | "redo"} Asked  of the grid's owner
+ * @typedef {"add" | "copy" | "remove" | "undo" | "redo" | "press"} Asked  of the grid's owner; press: a cell in which nothing is entered
  */
 
 /**

@@ -38,7 +38,7 @@ export function createRoom(dialog, engine, act) {
       const path = (/** @type {import("../grid/grid.js").Change} */ { row, column, key }) => key || pathBelow(table, row - places.length + table.rows.length, column);
       return act.enter(changes.map((change) => ({ path: path(change), text: change.text })), since);
     },
-    act: (what) => (what === "undo" ? act.undo() : what === "redo" ? act.redo() : list(what)),
+    act: (what) => (what === "undo" ? act.undo() : what === "redo" ? act.redo() : what !== "press" && list(what)),
     focus: () => inHand(),
   });
 
