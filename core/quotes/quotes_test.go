@@ -10,6 +10,7 @@ import (
 	"finwright/core/document"
 	"finwright/core/enquiry"
 	"finwright/core/field"
+	"finwright/core/proof"
 	"finwright/core/units"
 )
 
@@ -305,6 +306,27 @@ func FuzzOpen(f *testing.F) {
 			SearchFor(string(text[:min(len(text), 40)]), units.US).Finds(&l)
 			Compare(&list[0], &list[i])
 			Before([]*Record{&list[0]}, &list[i])
+		}
+	})
+}
+
+// Files that were changed by chance or on purpose are refused in words, or hold what can be written and read again.
+func TestDamagedFiles(t *testing.T) {
+	good, err := Save([]Record{whole(), record("b2", "2026-11-03", Asked, []string{"1", "tube_od=1 in"})})
+	if err != nil {
+		t.Fatal(err)
+	}
+	proof.Proof{Share: 400, Full: 400_000, Seed: 7}.Run(t, func(c *proof.Case) {
+		list, err := Open([]byte(proof.Text(c.Rand, string(good), `{"format":"finwright-enquiries","version":1,"fields":6,"enquiries":[{"id":"a","of":"a","state":"lost","units":"us"}]}`)))
+		if why := (*OpenError)(nil); err != nil && !errors.As(err, &why) {
+			c.Fatalf("it is refused without a word: %v", err)
+		}
+		saved, err := Save(list)
+		if err != nil {
+			c.Fatal(err)
+		}
+		if again, err := Open(saved); err != nil || len(again) != len(list) || Merge(again, list).Equal != len(list) {
+			c.Errorf("%s is read again as %+v, %v", saved, again, err)
 		}
 	})
 }

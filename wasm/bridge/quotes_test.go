@@ -86,7 +86,7 @@ func TestEnquiriesAreKept(t *testing.T) {
 	if why := ask(t, "enquiry_compare", map[string]any{"before": first.Text, "after": later.Text, "units": "si"}, &c); why != "" {
 		t.Fatal(why)
 	}
-	if !strings.HasPrefix(c.Said, "1 item says something else, 1 is new, 0 are gone; 0 have another price alone") || len(c.Rows) != 3 {
+	if !strings.HasPrefix(c.Said, "1 item says something else, 1 is new, 0 are gone; of 0 only the price is another") || len(c.Rows) != 3 {
 		t.Errorf("compared it is said %s %+v", c.Said, c.Rows)
 	}
 	if r := c.Rows[0]; r.Item != "A" || r.Before != "40" || r.After != "50" || r.Quantity != "+10" || !strings.HasPrefix(r.Price, "+") || !strings.HasSuffix(r.Price, " EUR") {
