@@ -64,7 +64,7 @@ func Make(in field.Input, h Heat) Production {
 		m.Schedule = &s
 	}
 	m.Swings = making.Sensitivity(c, m.Line, m.Order, nil, swingShare)
-	m.Breaks = making.Breaks(c, m.Line, m.Order, nil)
+	m.AddBreaks()
 	return m
 }
 
@@ -77,6 +77,9 @@ func brief(in *field.Input, h *Heat) Production {
 	m.Plan = m.ground.Plan()
 	return m
 }
+
+// AddBreaks prices the order in other quantities too.
+func (m *Production) AddBreaks() { m.Breaks = making.Breaks(m.Shop, m.Line, m.Order, nil) }
 
 // Unmade is a design that nobody makes: what is tried in it is weighed by surface and heat alone.
 func Unmade(in field.Input, h Heat) Production {

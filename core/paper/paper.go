@@ -30,6 +30,9 @@ var Kinds = []Kind{Datasheet, Offer, Accepted, Traveller, Inspection, Packing, R
 // House reports whether a paper stays in the house: it tells what the shop takes for the work.
 func (k Kind) House() bool { return k == Traveller || k == Record }
 
+// Several reports whether a paper can be of several items, a line each.
+func (k Kind) Several() bool { return k == Offer || k == Accepted || k == Packing }
+
 // Known reports whether there is such a paper.
 func (k Kind) Known() bool { return slices.Contains(Kinds, k) }
 
@@ -84,6 +87,7 @@ type Block struct {
 type Table struct {
 	Columns []Column   `json:"columns"`
 	Rows    [][]string `json:"rows"`
+	Sum     bool       `json:"sum,omitempty"` // the last row is of all above it
 }
 
 // Column is one of a table's.

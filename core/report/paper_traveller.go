@@ -80,7 +80,7 @@ func (p *papering) unmakeable() []string {
 	case p.Stale:
 		return []string{p.t("paper.no_steps"), p.t("paper.across.stale")}
 	case p.refused():
-		return []string{p.t("paper.no_steps"), p.Ruling(p.Result).Text}
+		return []string{p.t("paper.no_steps"), p.whyRefused()}
 	case p.Made == nil:
 		return []string{p.t("paper.no_steps"), p.Texts.Text("making.not_judged_here")}
 	case p.Made.Plan.Cost == nil || p.Made.Plan.Programme == nil || p.Made.Plan.Winding == nil:

@@ -445,6 +445,7 @@ export interface PaperArgs {
   stale?: boolean;
   beside: Document[];
   names: string[];
+  several?: SeveralArgs;
   shop?: string;
 }
 
@@ -466,6 +467,7 @@ export interface DrawingArgs {
   stale?: boolean;
   beside: Document[];
   names: string[];
+  several?: SeveralArgs;
   shop?: string;
   format: string;
 }
@@ -497,6 +499,7 @@ export interface LearnArgs {
   stale?: boolean;
   beside: Document[];
   names: string[];
+  several?: SeveralArgs;
   shop?: string;
   thing: string;
 }
@@ -515,6 +518,7 @@ export interface TableArgs {
   stale?: boolean;
   beside: Document[];
   names: string[];
+  several?: SeveralArgs;
   shop?: string;
   table: number;
 }
@@ -1247,6 +1251,11 @@ export interface Ghost {
   fin_od: number;
 }
 
+export interface SeveralArgs {
+  base: Document;
+  items: PaperItem[];
+}
+
 export interface Paper {
   kind: string;
   title: string;
@@ -1696,6 +1705,13 @@ export interface SeriesPatch {
   data: unknown[];
 }
 
+export interface PaperItem {
+  design: Differences;
+  kept: Kept[];
+  answers: Record<string, string>;
+  stale?: boolean;
+}
+
 export interface Pair {
   label: string;
   value: string;
@@ -1961,6 +1977,7 @@ export interface Custom {
 export interface Table {
   columns: Column[];
   rows: string[][];
+  sum?: boolean;
 }
 
 export interface Drawing {

@@ -15,6 +15,7 @@ import { hide, write } from "./keyed.js";
 import { Cancelled } from "./pool.js";
 import { newId } from "./store/local.js";
 import { keepMapped, mappedOf } from "./store/mapping.js";
+import { answerAll } from "./store/papers.js";
 
 /**
  * @typedef {import("./api.js").Methods} Methods
@@ -27,6 +28,7 @@ import { keepMapped, mappedOf } from "./store/mapping.js";
  *   sheet: (args: Methods["enquiry_sheet"]["args"]) => {done: Promise<Methods["enquiry_sheet"]["reply"][]>, cancel: () => void},
  *   open: (text: string) => Promise<import("./design.js").Reply>,
  *   shop: () => string,
+ *   note: (name: string) => void,
  *   copy: (text: string) => void,
  *   reason: (error: Error) => string,
  * }} Act
@@ -290,6 +292,8 @@ export function createEnquiry(root, beside, design, act) {
     await design.replace(async () => ({ reply: await act.open(text), work }));
     if (design.history.job?.work === work) {
       taken = work;
+      const open = from.items.flatMap((item, i) => (item.open > 0 ? [String(i + 1)] : []));
+      if (open.length) act.note(answerAll(work, open, "standing", "provisional")); // their prices rest on what is not settled
       write(said, `${from.said} ${root.dataset.made}`);
     }
     refresh();

@@ -308,6 +308,7 @@ async function enquire() {
     sheet: (args) => engine.batch("enquiry_sheet", [args]),
     open: (text) => engine.call("open", { text, ...sheet.area() }),
     shop: madeBy,
+    note: (name) => notes.tell("papers", name),
     copy: tools.copy,
     reason,
   });

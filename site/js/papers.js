@@ -2,11 +2,11 @@
 // What goes out of the door: a paper is chosen and its entries are filled in; the engine says all that stands on it.
 
 import { today } from "./files.js";
-import { whole } from "./job.js";
+import { differences, whole } from "./job.js";
 import { hide, keyed, write } from "./keyed.js";
 import { layOut } from "./papers/blocks.js";
 import { issue, issuedMarked, issuedOf } from "./store/issued.js";
-import { answersOf, keepAnswer } from "./store/papers.js";
+import { answersOf, extentOf, keepAnswer, keepExtent, OF_ALL, ownAnswers } from "./store/papers.js";
 
 /**
  * @typedef {import("./api.js").PaperArgs} Args
@@ -28,6 +28,8 @@ import { answersOf, keepAnswer } from "./store/papers.js";
  * }} Act
  */
 
+const MOST = 200; // items of a paper, and one more by which the engine knows that there are too many
+
 /**
  * @param {HTMLElement} root
  * @param {HTMLElement} sheet
@@ -37,7 +39,7 @@ import { answersOf, keepAnswer } from "./store/papers.js";
  */
 export function createPapers(root, sheet, design, program, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(`papers-${id}`));
-  const [kind, units, size, asks, print, table, mark, found, take, issuing, issued, said] = ["kind", "units", "size", "asks", "print", "table", "mark", "found", "take", "issue", "issued", "said"].map(at);
+  const [kind, extent, units, size, asks, print, table, mark, found, take, issuing, issued, said] = ["kind", "extent", "units", "size", "asks", "print", "table", "mark", "found", "take", "issue", "issued", "said"].map(at);
   /** @type {Papered | null} */ let shown = null;
   let whose = ""; // the item and the paper that are shown
   let foundItem = "";
@@ -46,18 +48,43 @@ export function createPapers(root, sheet, design, program, act) {
 
   const named = () => {
     const { job, hand } = design.history;
-    return { job, hand, key: `${job.work} ${hand} ${kind.value}` };
+    const many = !extent.parentElement.hidden && extent.value === "all";
+    return { job, hand, many, item: many ? OF_ALL : hand, key: `${job.work} ${many ? OF_ALL : hand} ${kind.value}` };
   };
+
+  /** Whether it may be of all items, and is. */
+  function reach() {
+    const { job } = design.history;
+    const many = job.order.length > 1 && kind.selectedOptions[0].hasAttribute("data-several");
+    hide(extent.parentElement, !many);
+    extent.value = many ? extentOf(job.work, kind.value) : "";
+    const all = extent.options[1];
+    write(all, all.dataset.text.replace("{count}", String(job.order.length)));
+  }
+
+  /** The items, as their paper is asked for. */
+  function several() {
+    const { job, hand } = named();
+    const { document } = design.history.entry;
+    return {
+      base: job.base,
+      items: job.order.slice(0, MOST + 1).map((id) => {
+        const item = /** @type {import("./job.js").Item} */ (job.items.get(id));
+        const here = id === hand;
+        return { design: here ? differences(document, job.base) : item.design, kept: [...(item.kept ?? [])], answers: ownAnswers(job.work, id), stale: here ? !act.whole() : design.unread(id) };
+      }),
+    };
+  }
 
   const sized = () => (document.body.dataset.sheet = size.value);
 
   /** What the paper is asked with. */
   function asked() {
     const { entry } = design.history;
-    const { job, hand } = named();
-    const kept = job.items.get(hand)?.kept ?? [];
+    const { job, hand, many, item } = named();
+    const kept = many ? [] : (job.items.get(hand)?.kept ?? []);
     const { reference, due } = job.head;
-    /** @type {Record<string, string>} */ const answers = { ...(reference && { reference }), ...(due && { due }), ...answersOf(job.work, hand, kind.value) };
+    /** @type {Record<string, string>} */ const answers = { ...(reference && { reference }), ...(due && { due }), ...answersOf(job.work, item, kind.value) };
     return {
       document: entry.document,
       kind: kind.value,
@@ -65,7 +92,8 @@ export function createPapers(root, sheet, design, program, act) {
       answers,
       day: today(),
       program,
-      stale: !act.whole(),
+      stale: !many && !act.whole(),
+      ...(many && { several: several() }),
       beside: kept.map(({ design }) => whole(job.base, design)),
       names: kept.map(({ name }) => name),
     };
@@ -82,8 +110,8 @@ export function createPapers(root, sheet, design, program, act) {
     else if (control instanceof HTMLTextAreaElement) Object.assign(control, { rows: 2, maxLength: 4000 });
     else Object.assign(control, { type: question.day ? "date" : "text", max: "9999-12-31", maxLength: 400, autocomplete: "off", spellcheck: false });
     control.addEventListener("change", () => {
-      const { job, hand } = named();
-      act.note(keepAnswer(job.work, hand, kind.value, question, control.value.trim()));
+      const { job, item } = named();
+      act.note(keepAnswer(job.work, item, kind.value, question, control.value.trim()));
       refresh();
     });
     label.append(Object.assign(document.createElement("span"), { textContent: question.label }), " ", control);
@@ -104,6 +132,7 @@ export function createPapers(root, sheet, design, program, act) {
   function lay({ paper }) {
     layOut(sheet, paper);
     sheet.toggleAttribute("data-issued", kept !== null);
+    sheet.toggleAttribute("data-several", named().many);
   }
 
   /** @param {Papered} reply */
@@ -145,6 +174,7 @@ export function createPapers(root, sheet, design, program, act) {
   }
 
   async function refresh() {
+    reach();
     const args = asked();
     const { key } = named();
     try {
@@ -155,6 +185,7 @@ export function createPapers(root, sheet, design, program, act) {
       fillAsks(args.answers, reply.asks);
       fill(reply);
     } catch (error) {
+      shown = null;
       sheet.textContent = act.reason(/** @type {Error} */ (error));
     }
   }
@@ -175,11 +206,11 @@ export function createPapers(root, sheet, design, program, act) {
   async function send() {
     if (!shown || !act.whole()) return;
     if (shown.not_yet) return write(said, shown.not_yet);
-    const { answers, document } = asked();
-    const { job, hand } = named();
+    const { answers, document, several } = asked();
+    const { job, item } = named();
     const { number, revision } = answers;
     const name = [shown.paper.title, number, revision, answers.date ?? today()].join(" · ");
-    const one = { id: JSON.stringify([job.work, kind.value, number, revision]), work: job.work, item: hand, kind: kind.value, name, time: new Date().toISOString(), mark: shown.mark, program, paper: shown.paper, document, shop: act.shop(), answers };
+    const one = { id: JSON.stringify([job.work, kind.value, number, revision]), work: job.work, item, kind: kind.value, name, time: new Date().toISOString(), mark: shown.mark, program, paper: shown.paper, document, ...(several && { several }), shop: act.shop(), answers };
     try {
       const fresh = await issue(one);
       await list();
@@ -195,7 +226,8 @@ export function createPapers(root, sheet, design, program, act) {
     refresh();
   });
 
-  for (const choice of [kind, units]) {
+  extent.addEventListener("change", () => act.note(keepExtent(design.history.job.work, kind.value, extent.value)));
+  for (const choice of [kind, extent, units]) {
     choice.addEventListener("change", () => {
       kept = null;
       issued.value = "";

@@ -3444,6 +3444,10 @@ func encodeTable(e *encoder, v *paper.Table) {
 		e.close(']')
 	}
 	e.close(']')
+	if v.Sum {
+		e.key("sum")
+		e.flag(v.Sum)
+	}
 	e.close('}')
 }
 

@@ -3,6 +3,8 @@ package bridge
 import (
 	"errors"
 	"fmt"
+	"maps"
+	"strconv"
 	"strings"
 
 	"finwright/core/compare"
@@ -26,9 +28,24 @@ type paperArgs struct {
 	Day      string              `json:"day"`     // the page's, as 2026-11-27
 	Program  string              `json:"program"` // the version of the program
 	Stale    bool                `json:"stale,omitempty"`
-	Beside   []document.Document `json:"beside"` // what is kept beside it
-	Names    []string            `json:"names"`  // of these, in their order; empty: by what they say otherwise
+	Beside   []document.Document `json:"beside"`            // what is kept beside it
+	Names    []string            `json:"names"`             // of these, in their order; empty: by what they say otherwise
+	Several  *severalArgs        `json:"several,omitempty"` // items of a job, of which it is in the place of the design
 	Shop     string              `json:"shop,omitempty"`
+}
+
+// severalArgs are the items of a job that are on one paper.
+type severalArgs struct {
+	Base  document.Document `json:"base"`
+	Items []paperItem       `json:"items"`
+}
+
+// paperItem is one of them.
+type paperItem struct {
+	Design  document.Differences `json:"design"`
+	Kept    []document.Kept      `json:"kept"`    // beside it
+	Answers map[string]string    `json:"answers"` // of its own
+	Stale   bool                 `json:"stale,omitempty"`
 }
 
 // papered is a paper with what it asks for.
@@ -92,6 +109,9 @@ func (a *paperArgs) check() error {
 			return fmt.Errorf("bridge: answer %q has %d bytes", id, len(text))
 		}
 	}
+	if a.Several != nil {
+		return a.checkSeveral()
+	}
 	for _, d := range append([]document.Document{a.Document}, a.Beside...) {
 		if err := document.Check(d); err != nil {
 			return err
@@ -100,10 +120,95 @@ func (a *paperArgs) check() error {
 	return nil
 }
 
+// checkSeveral checks the items of a paper.
+func (a *paperArgs) checkSeveral() error {
+	s := a.Several
+	switch n := len(s.Items); {
+	case !a.Kind.Several() || n == 0:
+		return fmt.Errorf("bridge: %q of %d items", a.Kind, n)
+	case n > report.MostItems:
+		return told{Message: message.New("paper.too_many", "most", report.MostItems)}
+	}
+	job := document.Job{Base: s.Base}
+	for i, x := range s.Items {
+		job.Items = append(job.Items, document.Item{ID: strconv.Itoa(i + 1), Design: x.Design, Kept: x.Kept})
+		for id, text := range x.Answers {
+			if len(text) > paper.Longest {
+				return fmt.Errorf("bridge: answer %q of item %d has %d bytes", id, i+1, len(text))
+			}
+		}
+	}
+	return document.CheckJob(job)
+}
+
+// papersOfSeveral are those of a job, whose items are rated one after the other as they are asked for. Of each nothing is planned but what an
+// offer tells.
+func (a *paperArgs) papersOfSeveral(c *shop.Capability) *report.Papers {
+	s := a.Several
+	w := &report.Papers{Writer: writerIn(a.Units), Shop: c, Answers: cleaned(a.Answers), Day: a.Day, Program: a.Program}
+	w.Currency = c.Currency
+	designs := make([]document.Document, len(s.Items))
+	for i := range s.Items {
+		designs[i] = s.Base.With(s.Items[i].Design)
+		w.Items = append(w.Items, func() *report.Papers {
+			Done(float64(i) / float64(len(s.Items)))
+			return a.papersOfItem(w, designs[i], &s.Items[i])
+		})
+	}
+	w.Mark = paper.MarkOf(document.FingerprintOf(designs), markOf(a.Shop, c), a.Program)
+	return w
+}
+
+// papersOfItem rates and plans an item; what was answered of all papers of the job holds for it too.
+func (a *paperArgs) papersOfItem(all *report.Papers, d document.Document, x *paperItem) *report.Papers {
+	answers := cleaned(a.Answers)
+	delete(answers, "item")
+	maps.Copy(answers, cleaned(x.Answers))
+	w := &report.Papers{Writer: all.Writer, Shop: all.Shop, Answers: answers, Day: a.Day, Program: a.Program, Stale: x.Stale}
+	for _, k := range x.Kept {
+		w.Kept = append(w.Kept, a.Several.Base.With(k.Design))
+	}
+	w.Document = d
+	if other, err := document.Edit(d, document.Command{Op: "units", System: a.Units}); err == nil {
+		w.Document = other
+	}
+	in, h, err := design.ReadAndRate(w.Document, all.Shop)
+	if err != nil {
+		w.Wrong = err
+		return w
+	}
+	res := design.Evaluate(in, h)
+	res.AddCarried(w.Document)
+	m := design.Brief(in, h)
+	m.Day, _ = shop.ParseDay(a.Day)
+	if a.Kind == paper.Offer {
+		m.AddBreaks()
+	}
+	res.AddMaking(&m)
+	w.In, w.Result, w.Made = &in, &res, &m
+	return w
+}
+
+// cleaned are answers in whole letters.
+func cleaned(answers map[string]string) map[string]string {
+	out := map[string]string{}
+	for id, text := range answers {
+		out[id] = strings.ToValidUTF8(text, "")
+	}
+	return out
+}
+
 // papers rates and plans the design for its papers.
 func (a *paperArgs) papers() (*report.Papers, error) {
 	if err := a.check(); err != nil {
 		return nil, err
+	}
+	if a.Several != nil {
+		c, err := openShop(a.Shop)
+		if err != nil {
+			return nil, err
+		}
+		return a.papersOfSeveral(&c), nil
 	}
 	d, err := document.Edit(a.Document, document.Command{Op: "units", System: a.Units})
 	if err != nil {
@@ -113,12 +218,8 @@ func (a *paperArgs) papers() (*report.Papers, error) {
 	if err != nil {
 		return nil, err
 	}
-	answers := map[string]string{}
-	for id, text := range a.Answers {
-		answers[id] = strings.ToValidUTF8(text, "")
-	}
 	w := &report.Papers{
-		Writer: writerIn(a.Units), Document: d, Answers: answers, Day: a.Day, Program: a.Program, Stale: a.Stale,
+		Writer: writerIn(a.Units), Document: d, Kept: a.Beside, Shop: &c, Answers: cleaned(a.Answers), Day: a.Day, Program: a.Program, Stale: a.Stale,
 		Mark: paper.MarkOf(a.Document.Fingerprint(), markOf(a.Shop, &c), a.Program),
 	}
 	w.Currency = c.Currency

@@ -34,7 +34,7 @@ function pairs(list, of) {
 
 /** @param {Block} block */
 function table({ text, table }) {
-  const { columns, rows } = /** @type {Table} */ (table);
+  const { columns, rows, sum } = /** @type {Table} */ (table);
   const box = /** @type {HTMLTableElement} */ (made("table"));
   if (text) box.append(made("caption", text));
   const heads = box.createTHead().insertRow();
@@ -54,6 +54,7 @@ function table({ text, table }) {
     });
     line.cells[0].setAttribute("scope", "row");
   }
+  if (sum) body.lastElementChild?.classList.add("sum");
   return box;
 }
 
