@@ -83,6 +83,31 @@ type Block struct {
 	Drawing *Drawing `json:"drawing,omitempty"`
 }
 
+// Whole reports whether a block has what its form asks for.
+func (b *Block) Whole() bool {
+	switch b.Form {
+	case Tabulated:
+		return b.Table != nil && b.Table.whole()
+	case Picture:
+		return b.Drawing != nil
+	case Code:
+		return len(b.Text) <= mostCoded
+	case Heading, Text, Caution, Pairs, Blanks, Hold, NewSheet:
+		return true
+	}
+	return false
+}
+
+// whole reports whether all rows are as long as the head.
+func (t *Table) whole() bool {
+	for _, row := range t.Rows {
+		if len(row) != len(t.Columns) {
+			return false
+		}
+	}
+	return len(t.Columns) > 0
+}
+
 // Table has a row a thing. A column that is written into by hand is Open.
 type Table struct {
 	Columns []Column   `json:"columns"`

@@ -335,9 +335,11 @@ func (p *papering) columns(keys ...string) []paper.Column {
 	return out
 }
 
-// tubeLine says a tube in one line.
+// tubeLine says a tube in one line: what it is of, and its sizes.
 func (p *papering) tubeLine() string {
-	return strings.Join(present(p.answer("tube_standard"), p.Card(*p.In, p.Result.Heat).Line), " · ")
+	of := func(id string) string { return p.entry(field.Must(id)) }
+	made := p.say(message.New("paper.tube_of", "type", of("fin_type"), "fin", of("fin_metal"), "tube", of("tube_metal"), "length", of("tube_length")))
+	return strings.Join(present(p.answer("tube_standard"), made, p.Card(*p.In, p.Result.Heat).Line), " · ")
 }
 
 // number prints a whole number.

@@ -25,6 +25,7 @@ type lined struct {
 	name, quantity string
 	why            string
 	asksHeat       bool // its customer says something of the bank
+	untold         bool // nothing of it holds: it is refused, or its figures are of other entries
 	tally          design.Tally
 	papering       *papering
 }
@@ -57,7 +58,7 @@ func (p *papering) line(w *Papers) lined {
 	out := lined{name: w.itemName(), papering: &one}
 	if w.Result == nil {
 		out.why = w.t("paper.line.unusable")
-		out.line, out.quantity = "", w.shownEntry(field.Must("quantity"), w.Document)
+		out.untold, out.quantity = true, w.shownEntry(field.Must("quantity"), w.Document)
 		return out
 	}
 	if p.Currency == "" {
@@ -65,6 +66,7 @@ func (p *papering) line(w *Papers) lined {
 	}
 	out.offered, out.quantity = one.toOffer(), one.entry0("quantity")
 	out.asksHeat = w.In.Bank.DutyWanted != 0 || asksHeat(w.Document)
+	out.untold = w.Stale || w.refused()
 	switch {
 	case w.Stale:
 		out.why = w.t("paper.line.stale")
@@ -123,14 +125,17 @@ func (p *papering) offerSeveral(items []lined) {
 	p.Text(p.t("paper.total_holds"), p.t("paper.tax."+p.answer("taxes")), p.readyAll(items))
 	p.part("extras", p.lines("extras"))
 	p.part("metal_basis", p.lines("metal_basis"))
-	p.part("free_issue", each(items, func(x *lined) []string { return present(x.send) }, p.named))
+	p.part("free_issue", sent(items, p.named))
 	p.doSeveral(items)
 	p.heldSeveral(items)
 	p.part("deviations", p.lines("deviations"))
 	p.part("open_questions", append(p.sharedLines(items, func(x *lined) []string { return x.asks }), p.lines("open_questions")...))
 	p.part("cautions", p.sharedLines(items, func(x *lined) []string { return x.cautions }))
 	p.part("not_included", append(p.lines("not_included"), p.t("paper.not_included_pressure")))
-	p.Table(p.t("paper.part.assumptions"), p.columns("entry", "value", "whose", "items"), p.shared(items, func(x *lined) [][]string { return x.assumed }))
+	p.Table(p.t("paper.part.assumptions"), p.columns("entry", "value", "whose", "items"), p.shared(items, func(x *lined) [][]string {
+		quantity := p.Texts.Text(field.Must("quantity").Label()) // stands on each line
+		return slices.DeleteFunc(slices.Clone(x.assumed), func(row []string) bool { return row[0] == quantity })
+	}))
 	p.part("terms", p.lines("terms"))
 }
 
@@ -150,7 +155,7 @@ func (p *papering) priceSeveral(items []lined) {
 	if remarked {
 		columns = append(columns, p.columns("remark")...)
 	}
-	var rows, breaks [][]string
+	var rows [][]string
 	var others []alternative
 	for i := range items {
 		x := &items[i]
@@ -159,9 +164,6 @@ func (p *papering) priceSeveral(items []lined) {
 			copy(row[3:], x.span[:])
 		} else if x.why == "" {
 			copy(row[3:], x.prices[0][3:])
-			for _, b := range x.breaks {
-				breaks = append(breaks, append([]string{x.name}, b...))
-			}
 			others = append(others, x.others...)
 		}
 		if remarked {
@@ -192,8 +194,45 @@ func (p *papering) priceSeveral(items []lined) {
 			p.Text(items[first].budget[1])
 		}
 	}
-	p.Table(p.t("paper.breaks"), append(p.columns("item", "quantity:n"), in("each"), in("total")), breaks)
+	if !budget {
+		p.breaksSeveral(items)
+	}
 	p.offerOthers(others, in)
+}
+
+// breaksSeveral is the price of a tube in other quantities, a column a quantity.
+func (p *papering) breaksSeveral(items []lined) {
+	var quantities []int
+	for i := range items {
+		if items[i].why != "" {
+			continue
+		}
+		for _, b := range items[i].papering.Made.Breaks {
+			if !b.Ordered && b.Cost != nil && !slices.Contains(quantities, b.Quantity) {
+				quantities = append(quantities, b.Quantity)
+			}
+		}
+	}
+	slices.Sort(quantities)
+	columns := p.columns("item")
+	for _, n := range quantities {
+		columns = append(columns, paper.Column{Label: p.say(message.New("paper.at", "count", n)), Number: true})
+	}
+	var rows [][]string
+	for i := range items {
+		if items[i].why != "" || len(quantities) == 0 {
+			continue
+		}
+		row := make([]string, len(columns))
+		row[0] = items[i].name
+		for _, b := range items[i].papering.Made.Breaks {
+			if at := slices.Index(quantities, b.Quantity); at >= 0 && b.Cost != nil {
+				row[at+1] = p.number(units.Cost, float64(b.Cost.PerTube))
+			}
+		}
+		rows = append(rows, row)
+	}
+	p.Table(p.say(message.New("paper.breaks_each", "currency", p.Currency)), columns, rows)
 }
 
 // offerOthers is what else is offered, beside what was asked for.
@@ -224,7 +263,7 @@ func (p *papering) readyAll(items []lined) string {
 
 // doSeveral is what the tubes do and the temperatures that they stand, of those items of which the customer says something of heat; what a tube weighs, of all.
 func (p *papering) doSeveral(items []lined) {
-	columns := p.columns("item")
+	var columns []paper.Column
 	at := map[string]int{}
 	tell := func(x *lined) []paper.Pair {
 		if x.asksHeat {
@@ -233,6 +272,9 @@ func (p *papering) doSeveral(items []lined) {
 		return slices.DeleteFunc(slices.Clone(x.does), func(a paper.Pair) bool { return a.Figure != "tube_weight" && a.Figure != "tube_surface" })
 	}
 	for i := range items {
+		if items[i].untold {
+			continue
+		}
 		for _, one := range tell(&items[i]) {
 			if _, there := at[one.Label]; !there {
 				at[one.Label] = len(columns)
@@ -240,37 +282,35 @@ func (p *papering) doSeveral(items []lined) {
 			}
 		}
 	}
-	var rows, limits [][]string
 	heat := false
-	for i := range items {
-		x := &items[i]
+	rows := p.shared(items, func(x *lined) [][]string {
+		heat = heat || x.asksHeat
 		row := make([]string, len(columns))
-		row[0] = x.name
 		for _, one := range tell(x) {
 			row[at[one.Label]] = one.Value
 			if slices.ContainsFunc(x.duties, func(a paper.Pair) bool { return a.Label == one.Label }) && one.Note != "" {
 				row[at[one.Label]] += " (" + one.Note + ")"
 			}
 		}
-		if x.papering.Result != nil {
-			rows = append(rows, row)
-		}
-		if x.asksHeat {
-			heat = true
-			for _, one := range x.limits {
-				limits = append(limits, []string{x.name, one.Label, one.Value, one.Note})
-			}
-		}
-	}
+		return [][]string{row}
+	})
 	if rows == nil {
 		return
 	}
 	p.Heading(p.t("paper.part.does"))
-	p.Table("", columns, rows)
-	if heat {
-		p.Text(p.t("paper.calculated"), p.t("paper.guarantee."+p.answer("guarantee")))
-		p.Table(p.t("paper.part.limits"), p.columns("item", "case", "metal_at", "judged"), limits)
+	p.Table("", append(columns, p.columns("items")...), rows)
+	if !heat {
+		return
 	}
+	p.Text(p.t("paper.calculated"), p.t("paper.guarantee."+p.answer("guarantee")))
+	p.Table(p.t("paper.part.limits"), p.columns("case", "metal_at", "judged", "items"), p.shared(items, func(x *lined) (list [][]string) {
+		for _, one := range x.limits {
+			if x.asksHeat {
+				list = append(list, []string{one.Label, one.Value, one.Note})
+			}
+		}
+		return list
+	}))
 }
 
 // heldSeveral is what the tubes are held to.
@@ -291,7 +331,7 @@ func (p *papering) shared(items []lined, of func(*lined) [][]string) [][]string 
 	at, whose := map[string]int{}, [][]string{}
 	usable := 0
 	for i := range items {
-		if items[i].papering.Result == nil {
+		if items[i].untold {
 			continue
 		}
 		usable++
@@ -337,12 +377,12 @@ func (p *papering) named(item, text string) string {
 	return p.say(message.New("paper.of_item", "item", item, "text", text))
 }
 
-// each are lines of each item, behind its name.
-func each(items []lined, of func(*lined) []string, named func(item, text string) string) []string {
+// sent says of which items the customer sends tubes, and how many.
+func sent(items []lined, named func(item, text string) string) []string {
 	var out []string
 	for i := range items {
-		for _, text := range of(&items[i]) {
-			out = append(out, named(items[i].name, text))
+		if x := &items[i]; x.send != "" && !x.untold {
+			out = append(out, named(x.name, x.send))
 		}
 	}
 	return out

@@ -31,7 +31,10 @@ export interface Methods {
   paper: { args: PaperArgs; reply: Papered };
   paper_draw: { args: DrawingArgs; reply: DrawingOut };
   paper_find: { args: MarkArgs; reply: MarkedAt };
+  paper_find_earlier: { args: EarlierMarkArgs; reply: MarkedAt };
   paper_learn: { args: LearnArgs; reply: Learned };
+  paper_open: { args: PaperOpenArgs; reply: IssuedPaper };
+  paper_save: { args: PaperSaveArgs; reply: PaperSaved };
   paper_table: { args: TableArgs; reply: Tabled };
   receive: { args: ReceiveArgs; reply: Received };
   rows: { args: RowsArgs; reply: Listed };
@@ -487,6 +490,15 @@ export interface MarkArgs {
 export interface MarkedAt {
   at: number;
   said: string;
+  found?: boolean;
+  read?: boolean;
+}
+
+export interface EarlierMarkArgs {
+  text: string;
+  work: string;
+  program: string;
+  shop?: string;
 }
 
 export interface LearnArgs {
@@ -508,6 +520,34 @@ export interface Learned {
   shop: string;
 }
 
+export interface PaperOpenArgs {
+  text: string;
+}
+
+export interface IssuedPaper {
+  item: string;
+  kind: string;
+  name: string;
+  time: string;
+  mark: string;
+  program: string;
+  paper: Paper;
+  document: Document;
+  several?: SeveralArgs;
+  shop: string;
+  answers: Record<string, string>;
+}
+
+export interface PaperSaveArgs {
+  issued: IssuedPaper;
+  day: string;
+}
+
+export interface PaperSaved {
+  name: string;
+  text: string;
+}
+
 export interface TableArgs {
   document: Document;
   kind: string;
@@ -521,11 +561,14 @@ export interface TableArgs {
   several?: SeveralArgs;
   shop?: string;
   table: number;
+  format?: string;
+  issued?: Paper;
 }
 
 export interface Tabled {
   name: string;
   csv: string;
+  sheet?: EnquiryTable;
 }
 
 export interface ReceiveArgs {

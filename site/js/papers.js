@@ -1,10 +1,11 @@
 // @ts-check
 // What goes out of the door: a paper is chosen and its entries are filled in; the engine says all that stands on it.
 
-import { today } from "./files.js";
+import { chooseFile, today } from "./files.js";
 import { differences, whole } from "./job.js";
 import { hide, keyed, write } from "./keyed.js";
 import { layOut } from "./papers/blocks.js";
+import { earlier, earlierText } from "./store/earlier.js";
 import { issue, issuedMarked, issuedOf } from "./store/issued.js";
 import { answersOf, extentOf, keepAnswer, keepExtent, OF_ALL, ownAnswers } from "./store/papers.js";
 
@@ -15,11 +16,15 @@ import { answersOf, extentOf, keepAnswer, keepExtent, OF_ALL, ownAnswers } from 
  * @typedef {{
  *   paper: (args: Omit<Args, "shop">) => Promise<Papered | null>,
  *   table: (args: Omit<import("./api.js").TableArgs, "shop">) => Promise<import("./api.js").Tabled>,
+ *   savePaper: (args: import("./api.js").PaperSaveArgs) => Promise<import("./api.js").PaperSaved>,
+ *   openPaper: (text: string) => Promise<import("./api.js").IssuedPaper>,
+ *   findEarlier: (args: Omit<import("./api.js").EarlierMarkArgs, "shop">) => Promise<import("./api.js").MarkedAt>,
+ *   goBack: (text: string) => Promise<unknown>,
  *   find: (args: {text: string, designs: import("./api.js").Document[], program: string}) => Promise<import("./api.js").MarkedAt | null>,
  *   learn: (args: Omit<import("./api.js").LearnArgs, "shop">) => Promise<import("./api.js").Learned>,
  *   use: (shop: string) => Promise<void>,
  *   draw: (args: Omit<import("./api.js").DrawingArgs, "shop">) => Promise<import("./api.js").DrawingOut>,
- *   save: (text: string, name: string, type: string) => void,
+ *   save: (text: BlobPart, name: string, type: string) => void,
  *   note: (name: string) => void,
  *   shop: () => string,
  *   print: () => void,
@@ -43,6 +48,8 @@ export function createPapers(root, sheet, design, program, act) {
   /** @type {Papered | null} */ let shown = null;
   let whose = ""; // the item and the paper that are shown
   let foundItem = "";
+  let foundWork = ""; // the text of earlier work
+  let looked = 0; // how often was looked for a fingerprint
   /** @type {import("./store/issued.js").Issued[]} those of this job */ let gone = [];
   /** @type {import("./store/issued.js").Issued | null} that is shown in place of the one that could be made now */ let kept = null;
 
@@ -141,9 +148,16 @@ export function createPapers(root, sheet, design, program, act) {
     lay(kept ?? reply);
     write(said, kept ? said.dataset.kept.replace("{time}", kept.time.slice(0, 16).replace("T", " ")) : "");
     issuing.disabled = kept !== null;
+    hide(keeping, kept === null);
     propose(kept ? [] : (reply.proposals ?? []));
-    const tables = reply.paper.blocks.filter(({ form }) => form === "table");
-    table.replaceChildren(new Option(table.dataset.file, ""), ...tables.map(({ text, table }, i) => new Option(text || (table?.columns ?? []).map(({ label }) => label).join(", "), String(i))));
+    const tables = (kept ?? reply).paper.blocks.filter(({ form }) => form === "table");
+    const options = (/** @type {string} */ format) => tables.map(({ text, table }, i) => new Option(text || (table?.columns ?? []).map(({ label }) => label).join(", "), `${format} ${i}`));
+    const groups = ["csv", "xlsx"].map((format) => {
+      const group = Object.assign(document.createElement("optgroup"), { label: format.toUpperCase() });
+      group.append(...options(format));
+      return group;
+    });
+    table.replaceChildren(new Option(table.dataset.file, ""), ...groups);
     table.disabled = tables.length === 0;
   }
 
@@ -221,6 +235,34 @@ export function createPapers(root, sheet, design, program, act) {
     }
   }
   issuing.addEventListener("click", send);
+
+  const [keeping, opening, input] = ["save", "open", "open-file"].map(at);
+  keeping.addEventListener("click", async () => {
+    if (!kept) return;
+    const { id, work, ...one } = kept;
+    try {
+      const { name, text } = await act.savePaper({ issued: one, day: one.time.slice(0, 10) });
+      act.save(text, name, "application/json");
+    } catch (error) {
+      write(said, act.reason(/** @type {Error} */ (error)));
+    }
+  });
+  chooseFile(opening, input, async (text) => {
+    try {
+      const one = await act.openPaper(text);
+      const { job } = design.history;
+      // One that was opened stands beside those that were issued here, also where these bear its number.
+      const came = { ...one, id: JSON.stringify(["file", job.work, one.mark, one.time, one.kind, one.answers.number, one.answers.revision]), work: job.work };
+      const unkept = await issue(came).then(() => false, () => true);
+      await list();
+      kept = gone.find(({ id }) => id === came.id) ?? came;
+      issued.value = kept.id;
+      await refresh();
+      write(said, (unkept ? said.dataset.unkept : said.dataset.opened).replace("{name}", one.name));
+    } catch (error) {
+      write(said, act.reason(/** @type {Error} */ (error)));
+    }
+  });
   issued.addEventListener("change", () => {
     kept = gone.find(({ id }) => id === issued.value) ?? null;
     refresh();
@@ -251,32 +293,63 @@ export function createPapers(root, sheet, design, program, act) {
   }
   table.addEventListener("change", async () => {
     if (!table.value) return;
-    const { name, csv } = await act.table({ ...asked(), table: Number(table.value) });
+    const [format, at] = table.value.split(" ");
     table.value = "";
-    act.save(csv, name, "text/csv");
+    try {
+      const [{ name, csv, sheet }, { workbookOf }] = await Promise.all([
+        act.table({ ...asked(), table: Number(at), ...(format === "xlsx" && { format }), ...(kept && { issued: kept.paper }) }),
+        import("./enquiry/xlsx.js"),
+      ]);
+      const book = sheet && (await workbookOf(sheet));
+      act.save(book ?? csv, name, book?.type ?? "text/csv");
+    } catch (error) {
+      write(found, act.reason(/** @type {Error} */ (error)));
+    }
   });
 
+  /** Looks through earlier work, the last first, until something bears the fingerprint. @param {string} text @param {() => boolean} current */
+  async function findEarlier(text, current) {
+    for (const { id, name, time } of await earlier("design").catch(() => [])) {
+      const work = await earlierText(id);
+      if (!current()) return "";
+      const reply = await act.findEarlier({ text, work, program });
+      if (!current()) return "";
+      if (!reply.found) continue;
+      foundWork = work;
+      return found.dataset.earlier.replace("{name}", name).replace("{time}", time.slice(0, 10)).replace("{said}", reply.said);
+    }
+    return "";
+  }
+
   async function find() {
-    foundItem = "";
+    [foundItem, foundWork] = ["", ""];
     hide(take, true);
+    const mine = ++looked;
+    const current = () => mine === looked;
     if (!mark.value.trim()) return write(found, "");
     const { job, hand } = design.history;
     const ids = [hand, ...job.order.filter((id) => id !== hand)];
     const designs = ids.map((id, i) => (i ? whole(job.base, /** @type {any} */ (job.items.get(id)).design) : design.history.entry.document));
+    const text = mark.value;
     try {
-      const reply = await act.find({ text: mark.value, designs, program });
-      if (!reply) return;
-      const out = await issuedMarked(mark.value.trim().toLowerCase()).catch(() => []); // without a database nothing was issued
+      const reply = await act.find({ text, designs, program });
+      if (!reply || !current()) return;
+      const out = await issuedMarked(text.trim().toLowerCase()).catch(() => []); // without a database nothing was issued
       const told = out.map(({ name, time }) => found.dataset.issued.replace("{name}", name).replace("{time}", time.slice(0, 10)));
-      write(found, [reply.said, ...told].join(" "));
+      if (reply.read && !reply.found) {
+        write(found, [reply.said, ...told, found.dataset.looking].join(" "));
+        told.push(await findEarlier(text, current));
+      }
+      if (!current()) return;
+      write(found, [reply.said, ...told].filter(Boolean).join(" "));
       foundItem = reply.at > 0 ? ids[reply.at] : "";
-      hide(take, !foundItem);
+      hide(take, !foundItem && !foundWork);
     } catch (error) {
-      write(found, act.reason(/** @type {Error} */ (error)));
+      if (current()) write(found, act.reason(/** @type {Error} */ (error)));
     }
   }
   mark.addEventListener("input", find);
-  take.addEventListener("click", () => foundItem && design.take(foundItem));
+  take.addEventListener("click", () => (foundItem ? design.take(foundItem) : foundWork && act.goBack(foundWork)));
 
   // Behind the page's own listener, which names the design on each sheet.
   addEventListener("beforeprint", () => {

@@ -129,16 +129,23 @@ func (a *paperArgs) checkSeveral() error {
 	case n > report.MostItems:
 		return told{Message: message.New("paper.too_many", "most", report.MostItems)}
 	}
-	job := document.Job{Base: s.Base}
 	for i, x := range s.Items {
-		job.Items = append(job.Items, document.Item{ID: strconv.Itoa(i + 1), Design: x.Design, Kept: x.Kept})
 		for id, text := range x.Answers {
 			if len(text) > paper.Longest {
 				return fmt.Errorf("bridge: answer %q of item %d has %d bytes", id, i+1, len(text))
 			}
 		}
 	}
-	return document.CheckJob(job)
+	return document.CheckJob(s.job())
+}
+
+// job is the items, named by their places.
+func (s *severalArgs) job() document.Job {
+	job := document.Job{Base: s.Base}
+	for i, x := range s.Items {
+		job.Items = append(job.Items, document.Item{ID: strconv.Itoa(i + 1), Design: x.Design, Kept: x.Kept})
+	}
+	return job
 }
 
 // papersOfSeveral are those of a job, whose items are rated one after the other as they are asked for. Of each nothing is planned but what an
@@ -248,31 +255,46 @@ func (a *paperArgs) papers() (*report.Papers, error) {
 // tableArgs ask for a table of a paper as a file.
 type tableArgs struct {
 	paperArgs
-	Table int `json:"table"` // which of its tables
+	Table  int          `json:"table"`            // which of its tables
+	Format string       `json:"format,omitempty"` // "xlsx", or empty: CSV
+	Issued *paper.Paper `json:"issued,omitempty"` // in whose place it is, as it was issued
 }
 
-// tabled is a table as a file that spreadsheets open.
+// tabled is a table as a file that spreadsheets open: CSV, or what a workbook is made of.
 type tabled struct {
-	Name string `json:"name"`
-	CSV  string `json:"csv"`
+	Name  string               `json:"name"`
+	CSV   string               `json:"csv"`
+	Sheet *report.EnquiryTable `json:"sheet,omitempty"`
 }
 
 // paperTable writes a table of a paper.
 func paperTable(a tableArgs) (tabled, error) {
-	w, err := a.papers()
-	if err != nil {
-		return tabled{}, err
+	made := a.Issued
+	if made == nil {
+		w, err := a.papers()
+		if err != nil {
+			return tabled{}, err
+		}
+		p := w.Paper(a.Kind)
+		made = &p
 	}
-	made := w.Paper(a.Kind)
 	tables := made.Tables()
-	if a.Table < 0 || a.Table >= len(tables) {
+	if a.Table < 0 || a.Table >= len(tables) || !tables[a.Table].Whole() {
 		return tabled{}, fmt.Errorf("bridge: table %d of %d", a.Table, len(tables))
 	}
-	name, ok := document.FileName(made.Title+" "+tables[a.Table].Text, texts().Text("file.design"), a.Day, ".csv")
-	if !ok {
-		return tabled{}, fmt.Errorf("bridge: day %q", a.Day)
+	ending := ".csv"
+	if a.Format != "" {
+		ending = "." + a.Format
 	}
-	return tabled{name, tables[a.Table].Table.CSV()}, nil
+	name, ok := document.FileName(made.Title+" "+tables[a.Table].Text, texts().Text("file.design"), a.Day, ending)
+	if !ok || ending != ".csv" && ending != ".xlsx" {
+		return tabled{}, fmt.Errorf("bridge: day %q, format %q", a.Day, a.Format)
+	}
+	if a.Format == "" {
+		return tabled{Name: name, CSV: tables[a.Table].Table.CSV()}, nil
+	}
+	sheet := writerIn(a.Units).Sheet(tables[a.Table].Table)
+	return tabled{Name: name, Sheet: &sheet}, nil
 }
 
 // drawingOut is a drawing as a file.
@@ -314,24 +336,71 @@ type markArgs struct {
 
 // markedAt is where it was found; -1: nowhere.
 type markedAt struct {
-	At   int    `json:"at"`
-	Said string `json:"said"`
+	At    int    `json:"at"`
+	Said  string `json:"said"`
+	Found bool   `json:"found,omitempty"` // of one of the designs, or of all
+	Read  bool   `json:"read,omitempty"`  // it is a fingerprint
 }
 
 // findMark finds a fingerprint among designs.
 func findMark(a markArgs) (markedAt, error) {
-	c, err := openShop(a.Shop)
+	of, all, err := a.marks(a.Designs)
 	if err != nil {
 		return markedAt{}, err
 	}
-	of := make([]paper.Mark, len(a.Designs))
-	for i, d := range a.Designs {
-		if err := document.Check(d); err != nil {
-			return markedAt{}, err
-		}
-		of[i] = paper.MarkOf(d.Fingerprint(), markOf(a.Shop, &c), a.Program)
-	}
 	w := writerIn(units.SI)
 	at, said := w.Marked(a.Text, of)
-	return markedAt{at, said}, nil
+	_, read := paper.ReadMark(a.Text)
+	out := markedAt{At: at, Said: said, Found: at >= 0, Read: read}
+	if together, ok := w.MarkedAll(a.Text, all); at < 0 && len(of) > 1 && ok {
+		out.Said, out.Found = together, true
+	}
+	return out, nil
+}
+
+// marks are those of designs, and that of all of them on one paper.
+func (a *markArgs) marks(designs []document.Document) (of []paper.Mark, all paper.Mark, err error) {
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return nil, all, err
+	}
+	for _, d := range designs {
+		if err := document.Check(d); err != nil {
+			return nil, all, err
+		}
+		of = append(of, paper.MarkOf(d.Fingerprint(), markOf(a.Shop, &c), a.Program))
+	}
+	return of, paper.MarkOf(document.FingerprintOf(designs), markOf(a.Shop, &c), a.Program), nil
+}
+
+// earlierMarkArgs ask whether a fingerprint is of a piece of earlier work.
+type earlierMarkArgs struct {
+	Text    string `json:"text"` // as it was pasted
+	Work    string `json:"work"` // as it is kept
+	Program string `json:"program"`
+	Shop    string `json:"shop,omitempty"`
+}
+
+// findEarlier finds a fingerprint in earlier work. One that cannot be read has none.
+func findEarlier(a earlierMarkArgs) (markedAt, error) {
+	f, err := document.OpenFile([]byte(a.Work))
+	if err != nil {
+		return markedAt{At: -1}, nil
+	}
+	designs := f.Job.Designs()
+	m := markArgs{Text: a.Text, Program: a.Program, Shop: a.Shop}
+	of, all, err := m.marks(designs)
+	if err != nil {
+		return markedAt{}, err
+	}
+	w := writerIn(units.SI)
+	for i := range of {
+		if said, ok := w.MarkedItem(a.Text, of[i], designs[i], i); ok {
+			return markedAt{At: i, Said: said, Found: true, Read: true}, nil
+		}
+	}
+	if said, ok := w.MarkedAll(a.Text, all); ok {
+		return markedAt{At: -1, Said: said, Found: true, Read: true}, nil
+	}
+	return markedAt{At: -1}, nil
 }

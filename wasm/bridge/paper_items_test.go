@@ -171,6 +171,8 @@ func TestOfferOfSeveralCountsWhatHolds(t *testing.T) {
 	}
 	if words := strings.Join(wordsOf(got.Paper), "\n"); strings.Contains(words, house().Lines[0].Name) {
 		t.Error("the offer names a line")
+	} else if strings.Count(words, "E-02") != 1 {
+		t.Error("of what is refused more is told than that it is")
 	}
 	none, _ := several(t, list[1:2], paper.Offer, nil, nil, nil)
 	if none.Paper.Across == "" || none.NotYet == "" {

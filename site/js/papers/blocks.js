@@ -19,6 +19,8 @@ function made(name, text = "", of = "") {
   return element;
 }
 
+const SHORT = 10; // letters that stand on one line: a mark is not broken at its dash
+
 /** @param {Pair[]} list @param {string} of */
 function pairs(list, of) {
   const box = made("dl", "", of);
@@ -48,7 +50,7 @@ function table({ text, table }) {
     const line = body.insertRow();
     row.forEach((cell, i) => {
       const { number, open, formula } = columns[i];
-      const one = made(i ? "td" : "th", formula ? "" : cell, [number && "number", open && "open"].filter(Boolean).join(" "));
+      const one = made(i ? "td" : "th", formula ? "" : cell, [number && "number", open && "open", cell && cell.length <= SHORT && "short"].filter(Boolean).join(" "));
       if (formula) setFormula(one, cell);
       line.append(one);
     });
