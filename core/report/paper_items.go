@@ -137,6 +137,7 @@ func (p *papering) offerSeveral(items []lined) {
 		return slices.DeleteFunc(slices.Clone(x.assumed), func(row []string) bool { return row[0] == quantity })
 	}))
 	p.part("terms", p.lines("terms"))
+	p.Blanks(p.t("paper.blank.for_us"), p.t("paper.blank.day"))
 }
 
 // priceSeveral is the lines with their prices, what others cost, and the sum of those that count.

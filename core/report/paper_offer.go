@@ -188,6 +188,7 @@ func (p *papering) layOffer(o offered) {
 	part("not_included", append(p.lines("not_included"), p.t("paper.not_included_pressure")))
 	p.Table(p.t("paper.part.assumptions"), p.columns("entry", "value", "whose"), o.assumed)
 	part("terms", p.lines("terms"))
+	p.Blanks(p.t("paper.blank.for_us"), p.t("paper.blank.day"))
 }
 
 // accepted says back what was ordered, and where that is otherwise than what was offered.
@@ -256,6 +257,7 @@ func (p *papering) inspection() {
 	for _, id := range []string{"plain_end_a", "tube_length"} {
 		if f := field.Must(id); f.Used(p.Document.Text) && id == "tube_length" {
 			rows = append(rows, []string{p.Texts.Text(f.Label()), p.entry(f), p.t("paper.from.order"), p.t("paper.by.count_long"), p.t("paper.often.first"), p.t("paper.record.results"), "", "", ""})
+			results = append(results, []string{p.Texts.Text(f.Label()), p.entry(f), "", "", "", "", ""})
 		}
 	}
 	p.Table(p.t("paper.plan"), p.columns("check", "find", "source", "instrument", "sample", "record", "maker:o", "customer:o", "third:o"), rows)

@@ -196,6 +196,7 @@ func (p *travelling) work() {
 	}
 	crew := p.Texts.Text("shop.choice." + string(shop.ByCrew))
 	made := p.value("tubes_made")
+	add(p.t("paper.step.bare"), crew, made, "", p.say(message.New("paper.step.bare_note", "length", p.value("cut_length"))))
 	before := steps(shop.BeforeFinning)
 	add(p.t("paper.step.set_up"), crew, "", p.value("set_up_time"), "")
 	add(p.t("paper.step.first_off"), crew, whole(m.Plan.Winding.FirstOff), "", p.t("paper.step.first_off_note"))

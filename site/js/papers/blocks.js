@@ -19,6 +19,7 @@ function made(name, text = "", of = "") {
   return element;
 }
 
+const FEW = 10; // rows that stand on one sheet
 const SHORT = 10; // letters that stand on one line: a mark is not broken at its dash
 
 /** @param {Pair[]} list @param {string} of */
@@ -56,6 +57,7 @@ function table({ text, table }) {
     });
     line.cells[0].setAttribute("scope", "row");
   }
+  if (rows.length <= FEW) box.classList.add("few");
   if (sum) body.lastElementChild?.classList.add("sum");
   return box;
 }
