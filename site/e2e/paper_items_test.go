@@ -11,6 +11,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/chromedp/kb"
+
 	"finwright/core/document"
 	"finwright/site/browser"
 	"finwright/testdata/cases"
@@ -150,6 +152,25 @@ func TestOfferOfAllItemsPrints(t *testing.T) {
 	})
 	step(t, "accessible", func(t *testing.T) { audit(t, page) })
 	quiet(t, page)
+}
+
+// An item of an enquiry that became the job with a doubt open has a provisional price: its offer says so on its line and in no total.
+func TestOfferOfAnEnquirySaysWhatIsProvisional(t *testing.T) {
+	page := opened(t, browser.Desk, "")
+	readEnquiry(page, "40 pcs 25.4 x 2.11 x 5600, L-foot, 57 OD 10 fpi\n20 pcs 1 in 14 BWG x 20, embedded 1/2 high 11 fpi")
+	page.Focus(id("enquiry-make"))
+	page.Press(kb.Enter)
+	page.WaitText(id("items-count"), "2")
+	waitState(page, "answered")
+	page.Click(id("section-papers"))
+	page.Wait(sheetSays + `.length > 300`)
+	choose(page, id("papers-kind"), "offer")
+	page.Wait(`document.getElementById("papers-sheet").dataset.kind === "offer"`)
+	choose(page, id("papers-extent"), "all")
+	page.Wait(`document.querySelectorAll("#papers-sheet table")[0]?.tBodies[0].rows.length >= 2 && /Provisional|Refused|No price/.test(` + sheetSays + `)`)
+	if said := browser.Eval[string](page, `document.querySelector("#papers-sheet table").innerText`); !strings.Contains(said, "Provisional, not in the total") || strings.Contains(said, "Total of") {
+		t.Errorf("the offer says %q", said)
+	}
 }
 
 // catchDownload keeps what is saved as a file for a look, in base 64.
