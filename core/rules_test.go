@@ -20,7 +20,7 @@ var layers = []string{
 	"core/units", "core/numeric", "core/strict", "core/csv", "core/message", "core/figure", "core/material", "core/fluid", "core/tube", "core/fin",
 	"core/fin/temperature", "core/bond", "core/airside", "core/inside", "core/exchanger", "core/rating", "core/shop", "core/field", "core/shop/making", "core/shop/floor", "core/shop/verdict", "core/document", "core/design",
 	"core/compare", "core/tolerance", "core/convention", "core/search", "core/enquiry", "core/quotes",
-	"testdata/cases", "core/drawing/ink", "core/drawing/sheet", "core/drawing/svg", "core/drawing/dxf", "core/drawing/finned", "core/drawing/order", "core/paper", "core/report", "core/outgoing", "core/lesson", "core/glossary", "wasm/plots", "wasm/bridge", "wasm/serve", "wasm/first", "wasm/engine", "wasm/canvas",
+	"testdata/cases", "core/drawing/ink", "core/drawing/sheet", "core/drawing/svg", "core/drawing/dxf", "core/drawing/finned", "core/drawing/order", "core/paper", "core/issued", "core/report", "core/outgoing", "core/lesson", "core/glossary", "wasm/plots", "wasm/bridge", "wasm/serve", "wasm/first", "wasm/engine", "wasm/canvas",
 }
 
 // lean lists all that a package may import of ours. The canvas program carries what it paints with, and so starts soon; what

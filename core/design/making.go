@@ -64,18 +64,16 @@ func Make(in field.Input, h Heat) Production {
 		m.Schedule = &s
 	}
 	m.Swings = making.Sensitivity(c, m.Line, m.Order, nil, swingShare)
-	m.Breaks = m.breaks()
+	m.AddBreaks()
 	return m
 }
 
 // InQuantities judges a checked input on the line that it is for, and prices it in the shop's quantities alone.
 func InQuantities(in *field.Input, h *Heat) Production {
 	m := judge(in, h)
-	m.Breaks = m.breaks()
+	m.AddBreaks()
 	return m
 }
-
-func (m *Production) breaks() []making.Break { return making.Breaks(m.Shop, m.Line, m.Order, nil) }
 
 // Brief judges and plans a checked input on the line that it is for, as much as every section tells of its making: neither
 // the other lines nor what moves the price.
@@ -86,6 +84,9 @@ func brief(in *field.Input, h *Heat) Production {
 	m.Plan = m.ground.Plan()
 	return m
 }
+
+// AddBreaks prices the order in other quantities too.
+func (m *Production) AddBreaks() { m.Breaks = making.Breaks(m.Shop, m.Line, m.Order, nil) }
 
 // Unmade is a design that nobody makes: what is tried in it is weighed by surface and heat alone.
 func Unmade(in field.Input, h Heat) Production {

@@ -17,6 +17,9 @@ import (
 // own copy, examples and links.
 const Format = "finwright-design"
 
+// PaperFormat marks a paper that was issued, as a file.
+const PaperFormat = "finwright-issued"
+
 // itemsSince is the version from which on an envelope holds a job; before, it held a list of whole designs.
 const itemsSince = 4
 
@@ -99,6 +102,8 @@ func open(text []byte, version int, steps []func(map[string]any)) (File, error) 
 	switch {
 	case raw.Format == shop.Format:
 		return File{}, refuse("open.is_shop")
+	case raw.Format == PaperFormat:
+		return File{}, refuse("open.is_paper")
 	case raw.Format != Format || raw.Version < 1:
 		return File{}, refuse("open.not_design")
 	case raw.Version > version:

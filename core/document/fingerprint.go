@@ -3,6 +3,7 @@ package document
 import (
 	"hash/fnv"
 	"io"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -25,8 +26,28 @@ func (d Document) Fingerprint() string {
 		d.put(h, &field.SpanCentre, "centre"+strconv.Itoa(i), s.Centre)
 		d.put(h, &field.SpanWidth, "width"+strconv.Itoa(i), s.Width)
 	}
-	sum := strconv.FormatUint(h.Sum64(), 16)
-	return strings.Repeat("0", 16-len(sum)) + sum
+	return digits(h.Sum64())
+}
+
+// FingerprintOf tells one list of designs from another, in whatever order they stand: of one design it is that design's.
+func FingerprintOf(designs []Document) string {
+	if len(designs) == 1 {
+		return designs[0].Fingerprint()
+	}
+	each := make([]string, len(designs))
+	for i, d := range designs {
+		each[i] = d.Fingerprint()
+	}
+	slices.Sort(each)
+	h := fnv.New64a()
+	_, _ = io.WriteString(h, strings.Join(each, "\x00"))
+	return digits(h.Sum64())
+}
+
+// digits are those of a number, as many of any.
+func digits(n uint64) string {
+	text := strconv.FormatUint(n, 16)
+	return strings.Repeat("0", 16-len(text)) + text
 }
 
 // put writes an entry as what it means, one that cannot be read as it stands.

@@ -594,7 +594,7 @@ var Terms = []Term{
 	},
 	{
 		ID: "offer", Group: "papers", See: []string{"paper", "price"},
-		Texts: []string{"paper.ask.form", "paper.ask.valid", "paper.ask.taxes", "paper.ask.delivery_term", "paper.ask.payment", "paper.ask.deviations", "paper.ask.open_questions", "paper.ask.not_included", "paper.ask.terms", "paper.ask.offer"},
+		Texts: []string{"page.papers_extent", "paper.ask.form", "paper.ask.alternatives", "paper.ask.standing", "paper.ask.valid", "paper.ask.taxes", "paper.ask.delivery_term", "paper.ask.payment", "paper.ask.deviations", "paper.ask.open_questions", "paper.ask.not_included", "paper.ask.terms", "paper.ask.offer"},
 	},
 	{
 		ID: "revision", Group: "papers", See: []string{"paper", "fingerprint"},

@@ -5,7 +5,6 @@ package outgoing
 
 import (
 	"slices"
-	"strings"
 
 	"finwright/core/compare"
 	"finwright/core/design"
@@ -94,7 +93,7 @@ func Tell(w report.Writer, d document.Document, kept []document.Document, c *sho
 		res.AddMaking(&m)
 	}
 	t := teller{w, p}
-	out := Told{Day: p.Day, Tube: w.Card(in, h).Line, Figures: []Figure{}, Price: []Figure{}, Refused: t.refused(&res), Beside: []Beside{}, Entries: t.entries()}
+	out := Told{Day: p.Day, Tube: w.Card(in, h).Line, Figures: []Figure{}, Price: []Figure{}, Refused: t.Refusals(&res), Beside: []Beside{}, Entries: t.entries()}
 	for _, id := range t.figures() {
 		out.Figures = append(out.Figures, t.line(&res, id))
 	}
@@ -172,29 +171,6 @@ func (t teller) price(res *design.Result) (list []Figure, term string) {
 	return list, t.say("outgoing.no_term", "day", t.picked.Day)
 }
 
-// refused says why the design is refused, each reason once. Why the shop cannot make it stays in the house, and that a price is none to
-// quote follows from the rest.
-func (t teller) refused(res *design.Result) []string {
-	out := []string{}
-	for _, n := range res.Notices {
-		if n.State != figure.No || strings.HasSuffix(n.Message.Key, "_to_quote") {
-			continue
-		}
-		if said := t.Texts.Render(public(n.Message), t.System); !slices.Contains(out, said) {
-			out = append(out, said)
-		}
-	}
-	return out
-}
-
-// public is a remark as it may leave the house: of one about the making no more than that there is one.
-func public(m message.Message) message.Message {
-	if strings.HasPrefix(m.Key, "making.") || strings.HasPrefix(m.Key, "shop.") {
-		return message.New("outgoing.not_made")
-	}
-	return m
-}
-
 // compare says how those that were kept do, under what they say otherwise and not under the names that they were given.
 func (t teller) compare(out *Told, designs []document.Document, c *shop.Capability) {
 	held := t.picked.Held
@@ -204,7 +180,7 @@ func (t teller) compare(out *Told, designs []document.Document, c *shop.Capabili
 	table := compare.Of(designs, 0, held, "", c)
 	table.Entries = slices.DeleteFunc(table.Entries, func(id string) bool { return !leaves(field.Must(id)) })
 	for i := range table.Columns {
-		table.Columns[i].Row.Why, table.Columns[i].Row.Line = public(table.Columns[i].Row.Why), ""
+		table.Columns[i].Row.Why, table.Columns[i].Row.Line = report.Public(table.Columns[i].Row.Why), ""
 	}
 	shown := t.Comparison(&table, make([]string, len(designs)), t.picked.Price)
 	out.Held = shown.Held

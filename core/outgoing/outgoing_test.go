@@ -2,6 +2,7 @@ package outgoing
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
 	"slices"
 	"strings"
@@ -12,6 +13,7 @@ import (
 	"finwright/core/document"
 	"finwright/core/field"
 	"finwright/core/message"
+	"finwright/core/proof"
 	"finwright/core/report"
 	"finwright/core/shop"
 	"finwright/core/units"
@@ -289,4 +291,18 @@ func TestOpenRefuses(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
+}
+
+// Whatever a customer's link carries, it opens as a design that checks, or is refused.
+func TestAnySentIsOpenedOrRefused(t *testing.T) {
+	text, _ := sent(t, picked, inHand(), with(inHand(), "rows", "5"))
+	proof.Proof{Share: 200, Full: 1_000_000, Seed: 53}.Run(t, func(c *proof.Case) {
+		d, _, err := Open([]byte(proof.Text(c.Rand, string(text))))
+		if err == nil {
+			err = document.Check(d)
+		}
+		if oe := (*document.OpenError)(nil); err != nil && !errors.As(err, &oe) {
+			c.Errorf("%v", err)
+		}
+	})
 }

@@ -54,7 +54,14 @@ func (p *Paper) Hold(text string) { p.add(Block{Form: Hold, Text: text}) }
 // Table adds a table under its title; one without rows adds nothing.
 func (p *Paper) Table(title string, columns []Column, rows [][]string) {
 	if len(rows) > 0 {
-		p.add(Block{Form: Tabulated, Text: title, Table: &Table{columns, rows}})
+		p.add(Block{Form: Tabulated, Text: title, Table: &Table{Columns: columns, Rows: rows}})
+	}
+}
+
+// Summed adds a table with a last row that is of all above it; one without rows adds nothing.
+func (p *Paper) Summed(title string, columns []Column, rows [][]string, sum []string) {
+	if len(rows) > 0 {
+		p.add(Block{Form: Tabulated, Text: title, Table: &Table{Columns: columns, Rows: append(rows, sum), Sum: true}})
 	}
 }
 

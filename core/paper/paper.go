@@ -30,6 +30,9 @@ var Kinds = []Kind{Datasheet, Offer, Accepted, Traveller, Inspection, Packing, R
 // House reports whether a paper stays in the house: it tells what the shop takes for the work.
 func (k Kind) House() bool { return k == Traveller || k == Record }
 
+// Several reports whether a paper can be of several items, a line each.
+func (k Kind) Several() bool { return k == Offer || k == Accepted || k == Packing }
+
 // Known reports whether there is such a paper.
 func (k Kind) Known() bool { return slices.Contains(Kinds, k) }
 
@@ -80,10 +83,36 @@ type Block struct {
 	Drawing *Drawing `json:"drawing,omitempty"`
 }
 
+// Whole reports whether a block has what its form asks for.
+func (b *Block) Whole() bool {
+	switch b.Form {
+	case Tabulated:
+		return b.Table != nil && b.Table.whole()
+	case Picture:
+		return b.Drawing != nil
+	case Code:
+		return len(b.Text) <= mostCoded
+	case Heading, Text, Caution, Pairs, Blanks, Hold, NewSheet:
+		return true
+	}
+	return false
+}
+
+// whole reports whether all rows are as long as the head.
+func (t *Table) whole() bool {
+	for _, row := range t.Rows {
+		if len(row) != len(t.Columns) {
+			return false
+		}
+	}
+	return len(t.Columns) > 0
+}
+
 // Table has a row a thing. A column that is written into by hand is Open.
 type Table struct {
 	Columns []Column   `json:"columns"`
 	Rows    [][]string `json:"rows"`
+	Sum     bool       `json:"sum,omitempty"` // the last row is of all above it
 }
 
 // Column is one of a table's.

@@ -53,7 +53,7 @@ func TestMarkIsReadAsPrinted(t *testing.T) {
 func TestPapersAsk(t *testing.T) {
 	for _, kind := range Kinds {
 		var ids []string
-		for _, q := range kind.Asks() {
+		for _, q := range kind.Asks(false) {
 			if slices.Contains(ids, q.ID) {
 				t.Errorf("%s asks twice for %s", kind, q.ID)
 			}

@@ -47,6 +47,8 @@ var Questions = []Question{
 	{ID: "approved", Of: OfPaper},
 
 	{ID: "form", Of: OfPaper, Choices: []string{"offer", "budget", "substitution"}, In: []Kind{Offer}},
+	{ID: "alternatives", Of: OfPaper, Choices: []string{"no_alternatives", "with_alternatives"}, In: []Kind{Offer}},
+	{ID: "standing", Of: OfItem, Choices: []string{"firm", "provisional"}, In: []Kind{Offer}},
 	{ID: "valid", Of: OfPaper, In: []Kind{Offer}},
 	{ID: "taxes", Of: OfJob, Choices: []string{"without_tax", "with_tax"}, In: []Kind{Offer}},
 	{ID: "delivery_term", Of: OfJob, In: []Kind{Offer, Accepted}},
@@ -89,11 +91,14 @@ var Questions = []Question{
 	{ID: "money", Of: OfPaper, Choices: []string{"no_money", "money"}, In: []Kind{Sides}},
 }
 
-// Asks lists the questions of a paper.
-func (k Kind) Asks() []Question {
+// eachItsOwn are questions that every item of a paper of several answers for itself.
+var eachItsOwn = []string{"tube_standard", "standing"}
+
+// Asks lists the questions of a paper, of one item or of several.
+func (k Kind) Asks(several bool) []Question {
 	var out []Question
 	for _, q := range Questions {
-		if q.In == nil || slices.Contains(q.In, k) {
+		if (q.In == nil || slices.Contains(q.In, k)) && !(several && slices.Contains(eachItsOwn, q.ID)) {
 			out = append(out, q)
 		}
 	}

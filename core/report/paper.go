@@ -13,6 +13,7 @@ import (
 	"finwright/core/figure"
 	"finwright/core/message"
 	"finwright/core/paper"
+	"finwright/core/shop"
 	"finwright/core/units"
 )
 
@@ -24,6 +25,8 @@ const MethodsOf = "2026-11-28"
 type Papers struct {
 	Writer
 	Document document.Document
+	Kept     []document.Document // beside it
+	Shop     *shop.Capability
 	In       *field.Input
 	Result   *design.Result
 	Made     *design.Production
@@ -35,10 +38,17 @@ type Papers struct {
 	Stale    bool                                    // what is shown does not belong to what is entered
 	Tube     func(width, height float64) sheet.Scene // the tube in section [CSS px]
 	Sides    func(money bool) Comparison             // of the design and what is kept beside it
+	Items    []func() *Papers                        // of a paper of several items, each of them; nil: it is of one design
+
+	unpriced bool // none of the items has a price that counts
 }
 
 // build makes the blocks of a paper. No table of builders: it would come with every program that has this package.
 func (p *papering) build() {
+	if p.Items != nil {
+		p.ofSeveral()
+		return
+	}
 	switch p.Kind {
 	case paper.Datasheet:
 		p.datasheet()
@@ -71,11 +81,12 @@ type papering struct {
 func (w *Papers) Paper(kind paper.Kind) paper.Paper {
 	p := papering{w, paper.Paper{Kind: kind, Title: w.title(kind), Head: []paper.Pair{}, Blocks: []paper.Block{}}}
 	p.head()
-	if w.Result == nil {
+	if w.Result == nil && w.Items == nil {
 		p.Caution(p.unusable()...)
 	} else {
 		p.build()
 	}
+	p.Across = p.across()
 	p.made()
 	return p.Paper
 }
@@ -129,7 +140,7 @@ func (w *Papers) answered(ids ...string) []paper.Pair {
 	return out
 }
 
-// head says whose and which paper it is, and across it what keeps it from being used.
+// head says whose and which paper it is.
 func (p *papering) head() {
 	p.Status = p.t("paper.status." + p.answer("status"))
 	for _, id := range []string{"number", "revision", "date", "customer", "reference"} {
@@ -139,12 +150,14 @@ func (p *papering) head() {
 	for _, id := range []string{"prepared", "checked", "approved"} {
 		p.Say(p.ask(id), p.answer(id))
 	}
-	p.Across = p.across()
 	p.Foot = strings.Join(present(p.Title, p.answer("number"), p.answer("revision"), p.itemName(), p.Status), " · ")
 }
 
 // itemName is what the item is called: by its answer, by its mark or by its title.
 func (w *Papers) itemName() string {
+	if w.Items != nil {
+		return cmp.Or(w.answer("item"), w.say(message.New("paper.items", "count", len(w.Items))))
+	}
 	return cmp.Or(w.answer("item"), w.Document.Mark, w.Document.Title)
 }
 
@@ -163,6 +176,10 @@ func (w *Papers) across() string {
 	switch {
 	case w.answer("status") == paper.Void:
 		return w.t("paper.across.void")
+	case w.Items != nil && !w.unpriced:
+		return ""
+	case w.Items != nil:
+		return w.t("paper.across.refused")
 	case w.Result == nil:
 		return w.t("paper.across.unusable")
 	case w.Stale:
@@ -195,19 +212,27 @@ func (p *papering) made() {
 		{Label: p.t("paper.methods_of"), Value: MethodsOf},
 		{Label: p.t("paper.units"), Value: p.t("paper.units." + string(p.System))},
 	}
-	if p.Made != nil {
-		if dated := p.Made.Shop.PricesOf(); dated != "" {
+	if p.Shop != nil {
+		if dated := p.Shop.PricesOf(); dated != "" {
 			list = append(list, paper.Pair{Label: p.t("paper.shop_of"), Value: dated})
 		}
 	}
 	p.Pairs(list...)
 }
 
-// refusal says why a design is refused, or that it may be used.
+// refusal says why a design is refused, where it is.
 func (p *papering) refusal() {
-	if r := p.Ruling(p.Result); r.State == figure.No {
-		p.Caution(r.Text)
+	if p.refused() {
+		p.Caution(p.whyRefused())
 	}
+}
+
+// whyRefused is the verdict, on what leaves the house without what is the shop's.
+func (p *papering) whyRefused() string {
+	if p.Kind.House() {
+		return p.Ruling(p.Result).Text
+	}
+	return p.say(message.New("paper.line.refused", "why", strings.Join(p.Refusals(p.Result), " ")))
 }
 
 // figures are pairs of those figures that the design has, each as the page prints it.
@@ -310,9 +335,11 @@ func (p *papering) columns(keys ...string) []paper.Column {
 	return out
 }
 
-// tubeLine says a tube in one line.
+// tubeLine says a tube in one line: what it is of, and its sizes.
 func (p *papering) tubeLine() string {
-	return strings.Join(present(p.answer("tube_standard"), p.Card(*p.In, p.Result.Heat).Line), " · ")
+	of := func(id string) string { return p.entry(field.Must(id)) }
+	made := p.say(message.New("paper.tube_of", "type", of("fin_type"), "fin", of("fin_metal"), "tube", of("tube_metal"), "length", of("tube_length")))
+	return strings.Join(present(p.answer("tube_standard"), made, p.Card(*p.In, p.Result.Heat).Line), " · ")
 }
 
 // number prints a whole number.

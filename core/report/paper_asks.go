@@ -30,7 +30,7 @@ func (w *Papers) NotYet() string {
 // Asks are the questions of a paper.
 func (w *Papers) Asks(kind paper.Kind) []ShownQuestion {
 	out := []ShownQuestion{}
-	for _, q := range kind.Asks() {
+	for _, q := range kind.Asks(w.Items != nil) {
 		shown := ShownQuestion{ID: q.ID, Label: w.ask(q.ID), Of: q.Of, Many: q.Many, Day: q.Day}
 		for _, choice := range q.Choices {
 			shown.Choices = append(shown.Choices, NamedFigure{choice, w.t("paper." + q.ID + "." + choice)})

@@ -21,10 +21,15 @@ type offered struct {
 	line     string   // the tube
 	prices   [][]string
 	breaks   [][]string
+	others   []alternative
 	currency string
+	sum      units.Money // of the order, where there is one
 	budget   []string
+	span     [2]string // of the order, of a budget
+	spanned  [2]units.Money
 	ready    string
 	send     string // tubes that the customer sends
+	duties   []paper.Pair
 	does     []paper.Pair
 	limits   []paper.Pair
 	held     []paper.Pair // tolerances
@@ -40,7 +45,7 @@ func (p *papering) offer() { p.layOffer(p.toOffer()) }
 func (p *papering) toOffer() offered {
 	m := p.Made
 	o := offered{line: p.tubeLine(), currency: p.Currency, held: append(p.entries("position_tolerance"), p.found()...), limits: p.metal(), assumed: p.assumed(), cautions: p.cautionsTold()}
-	o.does = slices.Concat(p.duties(), p.figures("air_drop", "inside_loss", "tube_surface", "tube_weight"), p.method())
+	o.duties, o.does = p.duties(), slices.Concat(p.figures("air_drop", "inside_loss", "tube_surface", "tube_weight"), p.method())
 	switch {
 	case p.refused() || p.Stale:
 		o.why = p.t("paper.no_price")
@@ -69,12 +74,18 @@ func (p *papering) toOffer() offered {
 // price is what a tube and the order come to, in this quantity and in others, or the span of a budget.
 func (o *offered) price(p *papering) {
 	m := p.Made
+	o.sum = m.Plan.Cost.Price
 	if p.answer("form") == "budget" {
 		if low := p.value("budget_low"); low != "" {
+			for i, id := range []string{"budget_low", "budget_high"} {
+				f, _ := p.Result.Find(id)
+				o.span[i], o.spanned[i] = p.Figure(f).Value, units.Money(f.SI)
+			}
 			o.budget = []string{p.say(message.New("paper.budget", "low", low, "high", p.value("budget_high"))), p.budget(m)}
 			return
 		}
 	}
+	o.others = p.othersPriced()
 	money := func(id string) string {
 		f, _ := p.Result.Find(id)
 		return p.Figure(f).Value
@@ -120,14 +131,24 @@ func (p *papering) cautionsTold() []string {
 	return out
 }
 
+// part is a part of a paper that is lines alone; none make none.
+func (p *papering) part(id string, lines []string) {
+	if len(lines) > 0 {
+		p.Heading(p.t("paper.part." + id))
+		p.Text(lines...)
+	}
+}
+
+// inMoneyOf makes columns of money.
+func (p *papering) inMoneyOf(currency string) func(key string) paper.Column {
+	return func(key string) paper.Column {
+		return paper.Column{Label: p.say(message.New("paper.in", "what", message.Key("paper.column."+key), "currency", currency)), Number: true}
+	}
+}
+
 // layOffer lays it out.
 func (p *papering) layOffer(o offered) {
-	part := func(id string, lines []string) {
-		if len(lines) > 0 {
-			p.Heading(p.t("paper.part." + id))
-			p.Text(lines...)
-		}
-	}
+	part := p.part
 	if o.why != "" {
 		p.Caution(o.why)
 	}
@@ -137,21 +158,23 @@ func (p *papering) layOffer(o offered) {
 	if o.prices == nil {
 		p.Text(o.line)
 	}
-	in := func(key string) paper.Column {
-		return paper.Column{Label: p.say(message.New("paper.in", "what", message.Key("paper.column."+key), "currency", o.currency)), Number: true}
-	}
+	in := p.inMoneyOf(o.currency)
 	p.Table("", append(p.columns("item", "tube_line", "quantity:n"), in("each"), in("total")), o.prices)
 	p.Table(p.t("paper.breaks"), append(p.columns("quantity:n"), in("each"), in("total")), o.breaks)
+	p.offerOthers(o.others, in)
 	p.Text(o.budget...)
 	if o.prices != nil || o.budget != nil {
-		p.Text(p.t("paper.tax." + p.answer("taxes")))
+		p.Text(p.t("paper.total_holds"), p.t("paper.tax."+p.answer("taxes")))
+	}
+	if p.answer("standing") == paper.Provisional {
+		p.Caution(p.t("paper.line.provisional"))
 	}
 	p.Text(o.ready)
 	part("extras", p.lines("extras"))
 	part("metal_basis", p.lines("metal_basis"))
 	part("free_issue", present(o.send))
 	p.Heading(p.t("paper.part.does"))
-	p.Pairs(o.does...)
+	p.Pairs(append(o.duties, o.does...)...)
 	p.Text(p.t("paper.calculated"), p.t("paper.guarantee."+p.answer("guarantee")))
 	if len(o.limits) > 0 {
 		p.Heading(p.t("paper.part.limits"))
@@ -165,14 +188,20 @@ func (p *papering) layOffer(o offered) {
 	part("not_included", append(p.lines("not_included"), p.t("paper.not_included_pressure")))
 	p.Table(p.t("paper.part.assumptions"), p.columns("entry", "value", "whose"), o.assumed)
 	part("terms", p.lines("terms"))
+	p.Blanks(p.t("paper.blank.for_us"), p.t("paper.blank.day"))
 }
 
 // accepted says back what was ordered, and where that is otherwise than what was offered.
 func (p *papering) accepted() {
 	p.refusal()
+	p.accept(p.columns("item", "tube_line", "quantity:n"), [][]string{{p.itemName(), p.tubeLine(), p.entry0("quantity")}})
+}
+
+// accept lays out what was ordered, a row an item, and all that is agreed of it.
+func (p *papering) accept(columns []paper.Column, ordered [][]string) {
 	p.Pairs(p.answered("order", "order_revision", "order_date", "offer", "drawing_revision", "delivery_term", "starts_when")...)
 	p.Heading(p.t("paper.part.ordered"))
-	p.Table("", p.columns("item", "tube_line", "quantity:n"), [][]string{{p.itemName(), p.tubeLine(), p.entry0("quantity")}})
+	p.Table("", columns, ordered)
 	p.Heading(p.t("paper.part.differences"))
 	var rows [][]string
 	for _, line := range p.lines("differences") {
@@ -228,6 +257,7 @@ func (p *papering) inspection() {
 	for _, id := range []string{"plain_end_a", "tube_length"} {
 		if f := field.Must(id); f.Used(p.Document.Text) && id == "tube_length" {
 			rows = append(rows, []string{p.Texts.Text(f.Label()), p.entry(f), p.t("paper.from.order"), p.t("paper.by.count_long"), p.t("paper.often.first"), p.t("paper.record.results"), "", "", ""})
+			results = append(results, []string{p.Texts.Text(f.Label()), p.entry(f), "", "", "", "", ""})
 		}
 	}
 	p.Table(p.t("paper.plan"), p.columns("check", "find", "source", "instrument", "sample", "record", "maker:o", "customer:o", "third:o"), rows)
@@ -255,24 +285,50 @@ func (p *papering) packing() {
 		return
 	}
 	p.refusal()
-	m := p.Made
-	k := m.Plan.Packing
 	p.Pairs(p.answered("order", "due", "marking", "tube_heats", "coil_numbers")...)
 	p.Text(p.lines("address")...)
 	p.Text(p.tubeLine())
+	p.Table(p.t("paper.crates"), p.crateColumns(), p.crateRows(0))
+	p.Text(p.t("paper.heavy_side"))
+	p.Heading(p.t("paper.part.lifting"))
+	p.Pairs(p.figures(lifted...)...)
+	p.lifting(p.Made.Plan.Packing.Warnings)
+}
+
+// lifting says how crates are lifted, and leaves room for who does it.
+func (p *papering) lifting(warnings []message.Message) {
+	p.Text(p.t("paper.lifting"))
+	for _, w := range warnings {
+		p.Caution(p.say(w))
+	}
+	p.Blanks(p.t("paper.blank.packed"), p.t("paper.blank.weighed"), p.t("paper.blank.loaded"), p.t("paper.blank.day"))
+}
+
+// crateColumns are those of a list of crates.
+func (p *papering) crateColumns() []paper.Column {
+	columns := p.columns("crate", "tubes:n", "net:n", "gross:n", "inside", "heats:o")
+	for _, i := range []int{2, 3} {
+		columns[i].Label += ", " + units.Weight.Unit(p.System)
+	}
+	return columns
+}
+
+// crateRows are the crates of an order, numbered on from those before it.
+func (p *papering) crateRows(before int) (rows [][]string) {
+	m := p.Made
+	k := m.Plan.Packing
 	gross := func(tubes int) string {
 		return p.number(units.Weight, float64(k.One)*float64(tubes)*(1+m.Shop.Crate.Tare))
 	}
 	net := func(tubes int) string { return p.number(units.Weight, float64(k.One)*float64(tubes)) }
 	size := p.say(message.New("paper.crate_size", "length", message.Of(units.Distance, k.Length), "width", message.Of(units.Distance, m.Shop.Crate.Width), "height", message.Of(units.Distance, m.Shop.Crate.Height)))
-	var rows [][]string
 	add := func(from, to, tubes int) {
 		if to < from {
 			return
 		}
-		name := whole(from)
+		name := whole(before + from)
 		if to > from {
-			name = p.say(message.New("paper.from_to", "from", from, "to", to))
+			name = p.say(message.New("paper.from_to", "from", before+from, "to", before+to))
 		}
 		rows = append(rows, []string{name, whole(tubes), net(tubes), gross(tubes), size, ""})
 	}
@@ -288,20 +344,7 @@ func (p *papering) packing() {
 		add(1, k.Fuller, k.PerCrate)
 		add(k.Fuller+1, k.Crates, k.PerCrate-1)
 	}
-	unit := units.Weight.Unit(p.System)
-	columns := p.columns("crate", "tubes:n", "net:n", "gross:n", "inside", "heats:o")
-	for _, i := range []int{2, 3} {
-		columns[i].Label += ", " + unit
-	}
-	p.Table(p.t("paper.crates"), columns, rows)
-	p.Text(p.t("paper.heavy_side"))
-	p.Heading(p.t("paper.part.lifting"))
-	p.Pairs(p.figures(lifted...)...)
-	p.Text(p.t("paper.lifting"))
-	for _, w := range k.Warnings {
-		p.Caution(p.say(w))
-	}
-	p.Blanks(p.t("paper.blank.packed"), p.t("paper.blank.weighed"), p.t("paper.blank.loaded"), p.t("paper.blank.day"))
+	return rows
 }
 
 // listed is how many crates are told one by one.

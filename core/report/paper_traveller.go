@@ -80,7 +80,7 @@ func (p *papering) unmakeable() []string {
 	case p.Stale:
 		return []string{p.t("paper.no_steps"), p.t("paper.across.stale")}
 	case p.refused():
-		return []string{p.t("paper.no_steps"), p.Ruling(p.Result).Text}
+		return []string{p.t("paper.no_steps"), p.whyRefused()}
 	case p.Made == nil:
 		return []string{p.t("paper.no_steps"), p.Texts.Text("making.not_judged_here")}
 	case p.Made.Plan.Cost == nil || p.Made.Plan.Programme == nil || p.Made.Plan.Winding == nil:
@@ -196,6 +196,7 @@ func (p *travelling) work() {
 	}
 	crew := p.Texts.Text("shop.choice." + string(shop.ByCrew))
 	made := p.value("tubes_made")
+	add(p.t("paper.step.bare"), crew, made, "", p.say(message.New("paper.step.bare_note", "length", p.value("cut_length"))))
 	before := steps(shop.BeforeFinning)
 	add(p.t("paper.step.set_up"), crew, "", p.value("set_up_time"), "")
 	add(p.t("paper.step.first_off"), crew, whole(m.Plan.Winding.FirstOff), "", p.t("paper.step.first_off_note"))

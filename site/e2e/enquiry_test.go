@@ -173,6 +173,10 @@ func TestFortyItemsByKeys(t *testing.T) {
 	page.Press(kb.Enter)
 	page.WaitText(id("items-count"), "40")
 	waitState(page, "answered")
+	open := browser.Eval[bool](page, element(id("enquiry-totals")+` [data-total="price"] td:last-child`)+`.textContent.includes("Provisional")`)
+	if kept := browser.Eval[bool](page, `(localStorage.getItem("finwright.papers") ?? "").includes('"standing":"provisional"')`); kept != open {
+		t.Errorf("prices rest on what is not settled: %v; their papers know of it: %v", open, kept)
+	}
 	page.Focus(id("enquiry-take"))
 	page.Press(kb.Enter)
 	waitState(page, "answered")

@@ -40,7 +40,10 @@ export interface Methods {
   paper: { args: PaperArgs; reply: Papered };
   paper_draw: { args: DrawingArgs; reply: DrawingOut };
   paper_find: { args: MarkArgs; reply: MarkedAt };
+  paper_find_earlier: { args: EarlierMarkArgs; reply: MarkedAt };
   paper_learn: { args: LearnArgs; reply: Learned };
+  paper_open: { args: PaperOpenArgs; reply: IssuedPaper };
+  paper_save: { args: PaperSaveArgs; reply: PaperSaved };
   paper_table: { args: TableArgs; reply: Tabled };
   receive: { args: ReceiveArgs; reply: Received };
   rows: { args: RowsArgs; reply: Listed };
@@ -575,6 +578,7 @@ export interface PaperArgs {
   stale?: boolean;
   beside: Document[];
   names: string[];
+  several?: SeveralArgs;
   shop?: string;
 }
 
@@ -596,6 +600,7 @@ export interface DrawingArgs {
   stale?: boolean;
   beside: Document[];
   names: string[];
+  several?: SeveralArgs;
   shop?: string;
   format: string;
 }
@@ -615,6 +620,15 @@ export interface MarkArgs {
 export interface MarkedAt {
   at: number;
   said: string;
+  found?: boolean;
+  read?: boolean;
+}
+
+export interface EarlierMarkArgs {
+  text: string;
+  work: string;
+  program: string;
+  shop?: string;
 }
 
 export interface LearnArgs {
@@ -627,12 +641,41 @@ export interface LearnArgs {
   stale?: boolean;
   beside: Document[];
   names: string[];
+  several?: SeveralArgs;
   shop?: string;
   thing: string;
 }
 
 export interface Learned {
   shop: string;
+}
+
+export interface PaperOpenArgs {
+  text: string;
+}
+
+export interface IssuedPaper {
+  item: string;
+  kind: string;
+  name: string;
+  time: string;
+  mark: string;
+  program: string;
+  paper: Paper;
+  document: Document;
+  several?: SeveralArgs;
+  shop: string;
+  answers: Record<string, string>;
+}
+
+export interface PaperSaveArgs {
+  issued: IssuedPaper;
+  day: string;
+}
+
+export interface PaperSaved {
+  name: string;
+  text: string;
 }
 
 export interface TableArgs {
@@ -645,13 +688,17 @@ export interface TableArgs {
   stale?: boolean;
   beside: Document[];
   names: string[];
+  several?: SeveralArgs;
   shop?: string;
   table: number;
+  format?: string;
+  issued?: Paper;
 }
 
 export interface Tabled {
   name: string;
   csv: string;
+  sheet?: EnquiryTable;
 }
 
 export interface ReceiveArgs {
@@ -1462,6 +1509,11 @@ export interface Ghost {
   fin_od: number;
 }
 
+export interface SeveralArgs {
+  base: Document;
+  items: PaperItem[];
+}
+
 export interface ShownQuestion {
   id: string;
   label: string;
@@ -1920,6 +1972,13 @@ export interface SeriesPatch {
   data: unknown[];
 }
 
+export interface PaperItem {
+  design: Differences;
+  kept: Kept[];
+  answers: Record<string, string>;
+  stale?: boolean;
+}
+
 export interface Figure {
   id: string;
   label: string;
@@ -1961,6 +2020,7 @@ export interface HurdlePoint {
 export interface Table {
   columns: Column[];
   rows: string[][];
+  sum?: boolean;
 }
 
 export interface Drawing {

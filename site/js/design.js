@@ -354,6 +354,9 @@ export function createDesign(engine, area, page) {
       return asides.size + elsewhere.size + line().length === 0;
     },
 
+    /** Whether something is set aside in an item that is not in hand. @param {string} id */
+    unread: (id) => elsewhere.has(id),
+
     /** Whether what is shown is in the history, and no glimpse. */
     get settled() {
       return shown !== null && same(shown.document, history.current);

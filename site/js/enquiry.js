@@ -20,6 +20,7 @@ import { Cancelled } from "./pool.js";
 import { draft, keepDraft, openHere } from "./store/enquiries.js";
 import { newId } from "./store/local.js";
 import { keepMapped, mappedOf } from "./store/mapping.js";
+import { answerAll } from "./store/papers.js";
 
 /**
  * @typedef {import("./api.js").Methods} Methods
@@ -34,6 +35,7 @@ import { keepMapped, mappedOf } from "./store/mapping.js";
  *   before: (args: Methods["enquiry_before"]["args"]) => {done: Promise<Methods["enquiry_before"]["reply"][]>, cancel: () => void},
  *   open: (text: string) => Promise<import("./design.js").Reply>,
  *   shop: () => string,
+ *   papers: (name: string) => void,
  *   copy: (text: string) => void,
  *   note: (name: string) => void,
  *   reason: (error: Error) => string,
@@ -402,6 +404,8 @@ export function createEnquiry(root, beside, design, act) {
     if (design.history.job?.work === work) {
       taken = work;
       kept.became(work);
+      const open = from.items.flatMap((item, i) => (item.open > 0 ? [String(i + 1)] : []));
+      if (open.length) act.papers(answerAll(work, open, "standing", "provisional")); // their prices rest on what is not settled
       write(said, `${from.said} ${root.dataset.made}`);
     }
     refresh();

@@ -1,12 +1,13 @@
 // @ts-check
 // What goes out of the door: a paper is chosen and its entries are filled in; the engine says all that stands on it.
 
-import { today } from "./files.js";
-import { whole } from "./job.js";
+import { chooseFile, today } from "./files.js";
+import { differences, whole } from "./job.js";
 import { hide, keyed, write } from "./keyed.js";
 import { layOut } from "./papers/blocks.js";
+import { earlier, earlierText } from "./store/earlier.js";
 import { issue, issuedMarked, issuedOf } from "./store/issued.js";
-import { answersOf, keepAnswer } from "./store/papers.js";
+import { answersOf, extentOf, keepAnswer, keepExtent, OF_ALL, ownAnswers } from "./store/papers.js";
 
 /**
  * @typedef {import("./api.js").PaperArgs} Args
@@ -15,11 +16,15 @@ import { answersOf, keepAnswer } from "./store/papers.js";
  * @typedef {{
  *   paper: (args: Omit<Args, "shop">) => Promise<Papered | null>,
  *   table: (args: Omit<import("./api.js").TableArgs, "shop">) => Promise<import("./api.js").Tabled>,
+ *   savePaper: (args: import("./api.js").PaperSaveArgs) => Promise<import("./api.js").PaperSaved>,
+ *   openPaper: (text: string) => Promise<import("./api.js").IssuedPaper>,
+ *   findEarlier: (args: Omit<import("./api.js").EarlierMarkArgs, "shop">) => Promise<import("./api.js").MarkedAt>,
+ *   goBack: (text: string) => Promise<unknown>,
  *   find: (args: {text: string, designs: import("./api.js").Document[], program: string}) => Promise<import("./api.js").MarkedAt | null>,
  *   learn: (args: Omit<import("./api.js").LearnArgs, "shop">) => Promise<import("./api.js").Learned>,
  *   use: (shop: string) => Promise<void>,
  *   draw: (args: Omit<import("./api.js").DrawingArgs, "shop">) => Promise<import("./api.js").DrawingOut>,
- *   save: (text: string, name: string, type: string) => void,
+ *   save: (text: BlobPart, name: string, type: string) => void,
  *   note: (name: string) => void,
  *   shop: () => string,
  *   print: () => void,
@@ -27,6 +32,8 @@ import { answersOf, keepAnswer } from "./store/papers.js";
  *   reason: (error: Error) => string,
  * }} Act
  */
+
+const MOST = 200; // items of a paper, and one more by which the engine knows that there are too many
 
 /**
  * @param {HTMLElement} root
@@ -37,27 +44,54 @@ import { answersOf, keepAnswer } from "./store/papers.js";
  */
 export function createPapers(root, sheet, design, program, act) {
   const at = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(`papers-${id}`));
-  const [kind, units, size, asks, print, table, mark, found, take, issuing, issued, said] = ["kind", "units", "size", "asks", "print", "table", "mark", "found", "take", "issue", "issued", "said"].map(at);
+  const [kind, extent, units, size, asks, print, table, mark, found, take, issuing, issued, said] = ["kind", "extent", "units", "size", "asks", "print", "table", "mark", "found", "take", "issue", "issued", "said"].map(at);
   /** @type {Papered | null} */ let shown = null;
   let whose = ""; // the item and the paper that are shown
   let foundItem = "";
+  let foundWork = ""; // the text of earlier work
+  let looked = 0; // how often was looked for a fingerprint
   /** @type {import("./store/issued.js").Issued[]} those of this job */ let gone = [];
   /** @type {import("./store/issued.js").Issued | null} that is shown in place of the one that could be made now */ let kept = null;
 
   const named = () => {
     const { job, hand } = design.history;
-    return { job, hand, key: `${job.work} ${hand} ${kind.value}` };
+    const many = !extent.parentElement.hidden && extent.value === "all";
+    return { job, hand, many, item: many ? OF_ALL : hand, key: `${job.work} ${many ? OF_ALL : hand} ${kind.value}` };
   };
+
+  /** Whether it may be of all items, and is. */
+  function reach() {
+    const { job } = design.history;
+    const many = job.order.length > 1 && kind.selectedOptions[0].hasAttribute("data-several");
+    hide(extent.parentElement, !many);
+    extent.value = many ? extentOf(job.work, kind.value) : "";
+    const all = extent.options[1];
+    write(all, all.dataset.text.replace("{count}", String(job.order.length)));
+  }
+
+  /** The items, as their paper is asked for. */
+  function several() {
+    const { job, hand } = named();
+    const { document } = design.history.entry;
+    return {
+      base: job.base,
+      items: job.order.slice(0, MOST + 1).map((id) => {
+        const item = /** @type {import("./job.js").Item} */ (job.items.get(id));
+        const here = id === hand;
+        return { design: here ? differences(document, job.base) : item.design, kept: [...(item.kept ?? [])], answers: ownAnswers(job.work, id), stale: here ? !act.whole() : design.unread(id) };
+      }),
+    };
+  }
 
   const sized = () => (document.body.dataset.sheet = size.value);
 
   /** What the paper is asked with. */
   function asked() {
     const { entry } = design.history;
-    const { job, hand } = named();
-    const kept = job.items.get(hand)?.kept ?? [];
+    const { job, hand, many, item } = named();
+    const kept = many ? [] : (job.items.get(hand)?.kept ?? []);
     const { reference, due } = job.head;
-    /** @type {Record<string, string>} */ const answers = { ...(reference && { reference }), ...(due && { due }), ...answersOf(job.work, hand, kind.value) };
+    /** @type {Record<string, string>} */ const answers = { ...(reference && { reference }), ...(due && { due }), ...answersOf(job.work, item, kind.value) };
     return {
       document: entry.document,
       kind: kind.value,
@@ -65,7 +99,8 @@ export function createPapers(root, sheet, design, program, act) {
       answers,
       day: today(),
       program,
-      stale: !act.whole(),
+      stale: !many && !act.whole(),
+      ...(many && { several: several() }),
       beside: kept.map(({ design }) => whole(job.base, design)),
       names: kept.map(({ name }) => name),
     };
@@ -82,8 +117,8 @@ export function createPapers(root, sheet, design, program, act) {
     else if (control instanceof HTMLTextAreaElement) Object.assign(control, { rows: 2, maxLength: 4000 });
     else Object.assign(control, { type: question.day ? "date" : "text", max: "9999-12-31", maxLength: 400, autocomplete: "off", spellcheck: false });
     control.addEventListener("change", () => {
-      const { job, hand } = named();
-      act.note(keepAnswer(job.work, hand, kind.value, question, control.value.trim()));
+      const { job, item } = named();
+      act.note(keepAnswer(job.work, item, kind.value, question, control.value.trim()));
       refresh();
     });
     label.append(Object.assign(document.createElement("span"), { textContent: question.label }), " ", control);
@@ -104,6 +139,7 @@ export function createPapers(root, sheet, design, program, act) {
   function lay({ paper }) {
     layOut(sheet, paper);
     sheet.toggleAttribute("data-issued", kept !== null);
+    sheet.toggleAttribute("data-several", named().many);
   }
 
   /** @param {Papered} reply */
@@ -112,9 +148,16 @@ export function createPapers(root, sheet, design, program, act) {
     lay(kept ?? reply);
     write(said, kept ? said.dataset.kept.replace("{time}", kept.time.slice(0, 16).replace("T", " ")) : "");
     issuing.disabled = kept !== null;
+    hide(keeping, kept === null);
     propose(kept ? [] : (reply.proposals ?? []));
-    const tables = reply.paper.blocks.filter(({ form }) => form === "table");
-    table.replaceChildren(new Option(table.dataset.file, ""), ...tables.map(({ text, table }, i) => new Option(text || (table?.columns ?? []).map(({ label }) => label).join(", "), String(i))));
+    const tables = (kept ?? reply).paper.blocks.filter(({ form }) => form === "table");
+    const options = (/** @type {string} */ format) => tables.map(({ text, table }, i) => new Option(text || (table?.columns ?? []).map(({ label }) => label).join(", "), `${format} ${i}`));
+    const groups = ["csv", "xlsx"].map((format) => {
+      const group = Object.assign(document.createElement("optgroup"), { label: format.toUpperCase() });
+      group.append(...options(format));
+      return group;
+    });
+    table.replaceChildren(new Option(table.dataset.file, ""), ...groups);
     table.disabled = tables.length === 0;
   }
 
@@ -145,6 +188,7 @@ export function createPapers(root, sheet, design, program, act) {
   }
 
   async function refresh() {
+    reach();
     const args = asked();
     const { key } = named();
     try {
@@ -155,6 +199,7 @@ export function createPapers(root, sheet, design, program, act) {
       fillAsks(args.answers, reply.asks);
       fill(reply);
     } catch (error) {
+      shown = null;
       sheet.textContent = act.reason(/** @type {Error} */ (error));
     }
   }
@@ -175,11 +220,11 @@ export function createPapers(root, sheet, design, program, act) {
   async function send() {
     if (!shown || !act.whole()) return;
     if (shown.not_yet) return write(said, shown.not_yet);
-    const { answers, document } = asked();
-    const { job, hand } = named();
+    const { answers, document, several } = asked();
+    const { job, item } = named();
     const { number, revision } = answers;
     const name = [shown.paper.title, number, revision, answers.date ?? today()].join(" · ");
-    const one = { id: JSON.stringify([job.work, kind.value, number, revision]), work: job.work, item: hand, kind: kind.value, name, time: new Date().toISOString(), mark: shown.mark, program, paper: shown.paper, document, shop: act.shop(), answers };
+    const one = { id: JSON.stringify([job.work, kind.value, number, revision]), work: job.work, item, kind: kind.value, name, time: new Date().toISOString(), mark: shown.mark, program, paper: shown.paper, document, ...(several && { several }), shop: act.shop(), answers };
     try {
       const fresh = await issue(one);
       await list();
@@ -190,12 +235,41 @@ export function createPapers(root, sheet, design, program, act) {
     }
   }
   issuing.addEventListener("click", send);
+
+  const [keeping, opening, input] = ["save", "open", "open-file"].map(at);
+  keeping.addEventListener("click", async () => {
+    if (!kept) return;
+    const { id, work, ...one } = kept;
+    try {
+      const { name, text } = await act.savePaper({ issued: one, day: one.time.slice(0, 10) });
+      act.save(text, name, "application/json");
+    } catch (error) {
+      write(said, act.reason(/** @type {Error} */ (error)));
+    }
+  });
+  chooseFile(opening, input, async (text) => {
+    try {
+      const one = await act.openPaper(text);
+      const { job } = design.history;
+      // One that was opened stands beside those that were issued here, also where these bear its number.
+      const came = { ...one, id: JSON.stringify(["file", job.work, one.mark, one.time, one.kind, one.answers.number, one.answers.revision]), work: job.work };
+      const unkept = await issue(came).then(() => false, () => true);
+      await list();
+      kept = gone.find(({ id }) => id === came.id) ?? came;
+      issued.value = kept.id;
+      await refresh();
+      write(said, (unkept ? said.dataset.unkept : said.dataset.opened).replace("{name}", one.name));
+    } catch (error) {
+      write(said, act.reason(/** @type {Error} */ (error)));
+    }
+  });
   issued.addEventListener("change", () => {
     kept = gone.find(({ id }) => id === issued.value) ?? null;
     refresh();
   });
 
-  for (const choice of [kind, units]) {
+  extent.addEventListener("change", () => act.note(keepExtent(design.history.job.work, kind.value, extent.value)));
+  for (const choice of [kind, extent, units]) {
     choice.addEventListener("change", () => {
       kept = null;
       issued.value = "";
@@ -219,32 +293,63 @@ export function createPapers(root, sheet, design, program, act) {
   }
   table.addEventListener("change", async () => {
     if (!table.value) return;
-    const { name, csv } = await act.table({ ...asked(), table: Number(table.value) });
+    const [format, at] = table.value.split(" ");
     table.value = "";
-    act.save(csv, name, "text/csv");
+    try {
+      const [{ name, csv, sheet }, { workbookOf }] = await Promise.all([
+        act.table({ ...asked(), table: Number(at), ...(format === "xlsx" && { format }), ...(kept && { issued: kept.paper }) }),
+        import("./enquiry/xlsx.js"),
+      ]);
+      const book = sheet && (await workbookOf(sheet));
+      act.save(book ?? csv, name, book?.type ?? "text/csv");
+    } catch (error) {
+      write(found, act.reason(/** @type {Error} */ (error)));
+    }
   });
 
+  /** Looks through earlier work, the last first, until something bears the fingerprint. @param {string} text @param {() => boolean} current */
+  async function findEarlier(text, current) {
+    for (const { id, name, time } of await earlier("design").catch(() => [])) {
+      const work = await earlierText(id);
+      if (!current()) return "";
+      const reply = await act.findEarlier({ text, work, program });
+      if (!current()) return "";
+      if (!reply.found) continue;
+      foundWork = work;
+      return found.dataset.earlier.replace("{name}", name).replace("{time}", time.slice(0, 10)).replace("{said}", reply.said);
+    }
+    return "";
+  }
+
   async function find() {
-    foundItem = "";
+    [foundItem, foundWork] = ["", ""];
     hide(take, true);
+    const mine = ++looked;
+    const current = () => mine === looked;
     if (!mark.value.trim()) return write(found, "");
     const { job, hand } = design.history;
     const ids = [hand, ...job.order.filter((id) => id !== hand)];
     const designs = ids.map((id, i) => (i ? whole(job.base, /** @type {any} */ (job.items.get(id)).design) : design.history.entry.document));
+    const text = mark.value;
     try {
-      const reply = await act.find({ text: mark.value, designs, program });
-      if (!reply) return;
-      const out = await issuedMarked(mark.value.trim().toLowerCase()).catch(() => []); // without a database nothing was issued
+      const reply = await act.find({ text, designs, program });
+      if (!reply || !current()) return;
+      const out = await issuedMarked(text.trim().toLowerCase()).catch(() => []); // without a database nothing was issued
       const told = out.map(({ name, time }) => found.dataset.issued.replace("{name}", name).replace("{time}", time.slice(0, 10)));
-      write(found, [reply.said, ...told].join(" "));
+      if (reply.read && !reply.found) {
+        write(found, [reply.said, ...told, found.dataset.looking].join(" "));
+        told.push(await findEarlier(text, current));
+      }
+      if (!current()) return;
+      write(found, [reply.said, ...told].filter(Boolean).join(" "));
       foundItem = reply.at > 0 ? ids[reply.at] : "";
-      hide(take, !foundItem);
+      hide(take, !foundItem && !foundWork);
     } catch (error) {
-      write(found, act.reason(/** @type {Error} */ (error)));
+      if (current()) write(found, act.reason(/** @type {Error} */ (error)));
     }
   }
   mark.addEventListener("input", find);
-  take.addEventListener("click", () => foundItem && design.take(foundItem));
+  take.addEventListener("click", () => (foundItem ? design.take(foundItem) : foundWork && act.goBack(foundWork)));
 
   // Behind the page's own listener, which names the design on each sheet.
   addEventListener("beforeprint", () => {

@@ -116,6 +116,10 @@ func encodeWhole(e *encoder, answer any) {
 		encodeMarkedAt(e, &v)
 	case learned:
 		encodeLearned(e, &v)
+	case issuedPaper:
+		encodeIssuedPaper(e, &v)
+	case paperSaved:
+		encodePaperSaved(e, &v)
 	case tabled:
 		encodeTabled(e, &v)
 	case received:
@@ -905,6 +909,14 @@ func encodeMarkedAt(e *encoder, v *markedAt) {
 	e.whole(v.At)
 	e.key("said")
 	e.string(v.Said)
+	if v.Found {
+		e.key("found")
+		e.flag(v.Found)
+	}
+	if v.Read {
+		e.key("read")
+		e.flag(v.Read)
+	}
 	e.close('}')
 }
 
@@ -915,12 +927,60 @@ func encodeLearned(e *encoder, v *learned) {
 	e.close('}')
 }
 
+func encodeIssuedPaper(e *encoder, v *issuedPaper) {
+	e.open('{')
+	e.key("item")
+	e.string(v.Item)
+	e.key("kind")
+	e.string(string(v.Kind))
+	e.key("name")
+	e.string(v.Name)
+	e.key("time")
+	e.string(v.Time)
+	e.key("mark")
+	e.string(v.Mark)
+	e.key("program")
+	e.string(v.Program)
+	e.key("paper")
+	encodePaper(e, &v.Paper)
+	e.key("document")
+	encodeDocument(e, &v.Document)
+	if v.Several != nil {
+		e.key("several")
+		encodeSeveralArgs(e, v.Several)
+	}
+	e.key("shop")
+	e.string(v.Shop)
+	e.key("answers")
+	e.open('{')
+	for _, k := range keys(v.Answers) {
+		v0 := v.Answers[k]
+		e.name(k)
+		e.string(v0)
+	}
+	e.close('}')
+	e.close('}')
+}
+
+func encodePaperSaved(e *encoder, v *paperSaved) {
+	e.open('{')
+	e.key("name")
+	e.string(v.Name)
+	e.key("text")
+	e.string(v.Text)
+	e.close('}')
+}
+
 func encodeTabled(e *encoder, v *tabled) {
 	e.open('{')
 	e.key("name")
 	e.string(v.Name)
 	e.key("csv")
 	e.string(v.CSV)
+	if v.Sheet != nil {
+		e.key("sheet")
+		encodeEnquiryTable(e, v.Sheet)
+	}
 	e.close('}')
 }
 
@@ -2279,6 +2339,19 @@ func encodeShownProposal(e *encoder, v *report.ShownProposal) {
 	e.close('}')
 }
 
+func encodeSeveralArgs(e *encoder, v *severalArgs) {
+	e.open('{')
+	e.key("base")
+	encodeDocument(e, &v.Base)
+	e.key("items")
+	e.open('[')
+	for i := range v.Items {
+		encodePaperItem(e, &v.Items[i])
+	}
+	e.close(']')
+	e.close('}')
+}
+
 func encodeTold(e *encoder, v *outgoing.Told) {
 	e.open('{')
 	e.key("day")
@@ -3257,6 +3330,31 @@ func encodeWork(e *encoder, v *design.Work) {
 	e.close('}')
 }
 
+func encodePaperItem(e *encoder, v *paperItem) {
+	e.open('{')
+	e.key("design")
+	encodeDifferences(e, &v.Design)
+	e.key("kept")
+	e.open('[')
+	for i := range v.Kept {
+		encodeKept(e, &v.Kept[i])
+	}
+	e.close(']')
+	e.key("answers")
+	e.open('{')
+	for _, k := range keys(v.Answers) {
+		v0 := v.Answers[k]
+		e.name(k)
+		e.string(v0)
+	}
+	e.close('}')
+	if v.Stale {
+		e.key("stale")
+		e.flag(v.Stale)
+	}
+	e.close('}')
+}
+
 func encodeFigure(e *encoder, v *outgoing.Figure) {
 	e.open('{')
 	e.key("id")
@@ -3309,6 +3407,10 @@ func encodeTable(e *encoder, v *paper.Table) {
 		e.close(']')
 	}
 	e.close(']')
+	if v.Sum {
+		e.key("sum")
+		e.flag(v.Sum)
+	}
 	e.close('}')
 }
 

@@ -3,6 +3,8 @@ package bridge
 import (
 	"errors"
 	"fmt"
+	"maps"
+	"strconv"
 	"strings"
 
 	"finwright/core/compare"
@@ -26,9 +28,24 @@ type paperArgs struct {
 	Day      string              `json:"day"`     // the page's, as 2026-11-27
 	Program  string              `json:"program"` // the version of the program
 	Stale    bool                `json:"stale,omitempty"`
-	Beside   []document.Document `json:"beside"` // what is kept beside it
-	Names    []string            `json:"names"`  // of these, in their order; empty: by what they say otherwise
+	Beside   []document.Document `json:"beside"`            // what is kept beside it
+	Names    []string            `json:"names"`             // of these, in their order; empty: by what they say otherwise
+	Several  *severalArgs        `json:"several,omitempty"` // items of a job, of which it is in the place of the design
 	Shop     string              `json:"shop,omitempty"`
+}
+
+// severalArgs are the items of a job that are on one paper.
+type severalArgs struct {
+	Base  document.Document `json:"base"`
+	Items []paperItem       `json:"items"`
+}
+
+// paperItem is one of them.
+type paperItem struct {
+	Design  document.Differences `json:"design"`
+	Kept    []document.Kept      `json:"kept"`    // beside it
+	Answers map[string]string    `json:"answers"` // of its own
+	Stale   bool                 `json:"stale,omitempty"`
 }
 
 // papered is a paper with what it asks for.
@@ -92,6 +109,9 @@ func (a *paperArgs) check() error {
 			return fmt.Errorf("bridge: answer %q has %d bytes", id, len(text))
 		}
 	}
+	if a.Several != nil {
+		return a.checkSeveral()
+	}
 	for _, d := range append([]document.Document{a.Document}, a.Beside...) {
 		if err := document.Check(d); err != nil {
 			return err
@@ -100,10 +120,102 @@ func (a *paperArgs) check() error {
 	return nil
 }
 
+// checkSeveral checks the items of a paper.
+func (a *paperArgs) checkSeveral() error {
+	s := a.Several
+	switch n := len(s.Items); {
+	case !a.Kind.Several() || n == 0:
+		return fmt.Errorf("bridge: %q of %d items", a.Kind, n)
+	case n > report.MostItems:
+		return told{Message: message.New("paper.too_many", "most", report.MostItems)}
+	}
+	for i, x := range s.Items {
+		for id, text := range x.Answers {
+			if len(text) > paper.Longest {
+				return fmt.Errorf("bridge: answer %q of item %d has %d bytes", id, i+1, len(text))
+			}
+		}
+	}
+	return document.CheckJob(s.job())
+}
+
+// job is the items, named by their places.
+func (s *severalArgs) job() document.Job {
+	job := document.Job{Base: s.Base}
+	for i, x := range s.Items {
+		job.Items = append(job.Items, document.Item{ID: strconv.Itoa(i + 1), Design: x.Design, Kept: x.Kept})
+	}
+	return job
+}
+
+// papersOfSeveral are those of a job, whose items are rated one after the other as they are asked for. Of each nothing is planned but what an
+// offer tells.
+func (a *paperArgs) papersOfSeveral(c *shop.Capability) *report.Papers {
+	s := a.Several
+	w := &report.Papers{Writer: writerIn(a.Units), Shop: c, Answers: cleaned(a.Answers), Day: a.Day, Program: a.Program}
+	w.Currency = c.Currency
+	designs := make([]document.Document, len(s.Items))
+	for i := range s.Items {
+		designs[i] = s.Base.With(s.Items[i].Design)
+		w.Items = append(w.Items, func() *report.Papers {
+			Done(float64(i) / float64(len(s.Items)))
+			return a.papersOfItem(w, designs[i], &s.Items[i])
+		})
+	}
+	w.Mark = paper.MarkOf(document.FingerprintOf(designs), markOf(a.Shop, c), a.Program)
+	return w
+}
+
+// papersOfItem rates and plans an item; what was answered of all papers of the job holds for it too.
+func (a *paperArgs) papersOfItem(all *report.Papers, d document.Document, x *paperItem) *report.Papers {
+	answers := cleaned(a.Answers)
+	delete(answers, "item")
+	maps.Copy(answers, cleaned(x.Answers))
+	w := &report.Papers{Writer: all.Writer, Shop: all.Shop, Answers: answers, Day: a.Day, Program: a.Program, Stale: x.Stale}
+	for _, k := range x.Kept {
+		w.Kept = append(w.Kept, a.Several.Base.With(k.Design))
+	}
+	w.Document = d
+	if other, err := document.Edit(d, document.Command{Op: "units", System: a.Units}); err == nil {
+		w.Document = other
+	}
+	in, h, err := design.ReadAndRate(w.Document, all.Shop)
+	if err != nil {
+		w.Wrong = err
+		return w
+	}
+	res := design.Evaluate(in, h)
+	res.AddCarried(w.Document)
+	m := design.Brief(in, h)
+	m.Day, _ = shop.ParseDay(a.Day)
+	if a.Kind == paper.Offer {
+		m.AddBreaks()
+	}
+	res.AddMaking(&m)
+	w.In, w.Result, w.Made = &in, &res, &m
+	return w
+}
+
+// cleaned are answers in whole letters.
+func cleaned(answers map[string]string) map[string]string {
+	out := map[string]string{}
+	for id, text := range answers {
+		out[id] = strings.ToValidUTF8(text, "")
+	}
+	return out
+}
+
 // papers rates and plans the design for its papers.
 func (a *paperArgs) papers() (*report.Papers, error) {
 	if err := a.check(); err != nil {
 		return nil, err
+	}
+	if a.Several != nil {
+		c, err := openShop(a.Shop)
+		if err != nil {
+			return nil, err
+		}
+		return a.papersOfSeveral(&c), nil
 	}
 	d, err := document.Edit(a.Document, document.Command{Op: "units", System: a.Units})
 	if err != nil {
@@ -113,12 +225,8 @@ func (a *paperArgs) papers() (*report.Papers, error) {
 	if err != nil {
 		return nil, err
 	}
-	answers := map[string]string{}
-	for id, text := range a.Answers {
-		answers[id] = strings.ToValidUTF8(text, "")
-	}
 	w := &report.Papers{
-		Writer: writerIn(a.Units), Document: d, Answers: answers, Day: a.Day, Program: a.Program, Stale: a.Stale,
+		Writer: writerIn(a.Units), Document: d, Kept: a.Beside, Shop: &c, Answers: cleaned(a.Answers), Day: a.Day, Program: a.Program, Stale: a.Stale,
 		Mark: paper.MarkOf(a.Document.Fingerprint(), markOf(a.Shop, &c), a.Program),
 	}
 	w.Currency = c.Currency
@@ -147,31 +255,46 @@ func (a *paperArgs) papers() (*report.Papers, error) {
 // tableArgs ask for a table of a paper as a file.
 type tableArgs struct {
 	paperArgs
-	Table int `json:"table"` // which of its tables
+	Table  int          `json:"table"`            // which of its tables
+	Format string       `json:"format,omitempty"` // "xlsx", or empty: CSV
+	Issued *paper.Paper `json:"issued,omitempty"` // in whose place it is, as it was issued
 }
 
-// tabled is a table as a file that spreadsheets open.
+// tabled is a table as a file that spreadsheets open: CSV, or what a workbook is made of.
 type tabled struct {
-	Name string `json:"name"`
-	CSV  string `json:"csv"`
+	Name  string               `json:"name"`
+	CSV   string               `json:"csv"`
+	Sheet *report.EnquiryTable `json:"sheet,omitempty"`
 }
 
 // paperTable writes a table of a paper.
 func paperTable(a tableArgs) (tabled, error) {
-	w, err := a.papers()
-	if err != nil {
-		return tabled{}, err
+	made := a.Issued
+	if made == nil {
+		w, err := a.papers()
+		if err != nil {
+			return tabled{}, err
+		}
+		p := w.Paper(a.Kind)
+		made = &p
 	}
-	made := w.Paper(a.Kind)
 	tables := made.Tables()
-	if a.Table < 0 || a.Table >= len(tables) {
+	if a.Table < 0 || a.Table >= len(tables) || !tables[a.Table].Whole() {
 		return tabled{}, fmt.Errorf("bridge: table %d of %d", a.Table, len(tables))
 	}
-	name, ok := document.FileName(made.Title+" "+tables[a.Table].Text, texts().Text("file.design"), a.Day, ".csv")
-	if !ok {
-		return tabled{}, fmt.Errorf("bridge: day %q", a.Day)
+	ending := ".csv"
+	if a.Format != "" {
+		ending = "." + a.Format
 	}
-	return tabled{name, tables[a.Table].Table.CSV()}, nil
+	name, ok := document.FileName(made.Title+" "+tables[a.Table].Text, texts().Text("file.design"), a.Day, ending)
+	if !ok || ending != ".csv" && ending != ".xlsx" {
+		return tabled{}, fmt.Errorf("bridge: day %q, format %q", a.Day, a.Format)
+	}
+	if a.Format == "" {
+		return tabled{Name: name, CSV: tables[a.Table].Table.CSV()}, nil
+	}
+	sheet := writerIn(a.Units).Sheet(tables[a.Table].Table)
+	return tabled{Name: name, Sheet: &sheet}, nil
 }
 
 // drawingOut is a drawing as a file.
@@ -213,24 +336,71 @@ type markArgs struct {
 
 // markedAt is where it was found; -1: nowhere.
 type markedAt struct {
-	At   int    `json:"at"`
-	Said string `json:"said"`
+	At    int    `json:"at"`
+	Said  string `json:"said"`
+	Found bool   `json:"found,omitempty"` // of one of the designs, or of all
+	Read  bool   `json:"read,omitempty"`  // it is a fingerprint
 }
 
 // findMark finds a fingerprint among designs.
 func findMark(a markArgs) (markedAt, error) {
-	c, err := openShop(a.Shop)
+	of, all, err := a.marks(a.Designs)
 	if err != nil {
 		return markedAt{}, err
 	}
-	of := make([]paper.Mark, len(a.Designs))
-	for i, d := range a.Designs {
-		if err := document.Check(d); err != nil {
-			return markedAt{}, err
-		}
-		of[i] = paper.MarkOf(d.Fingerprint(), markOf(a.Shop, &c), a.Program)
-	}
 	w := writerIn(units.SI)
 	at, said := w.Marked(a.Text, of)
-	return markedAt{at, said}, nil
+	_, read := paper.ReadMark(a.Text)
+	out := markedAt{At: at, Said: said, Found: at >= 0, Read: read}
+	if together, ok := w.MarkedAll(a.Text, all); at < 0 && len(of) > 1 && ok {
+		out.Said, out.Found = together, true
+	}
+	return out, nil
+}
+
+// marks are those of designs, and that of all of them on one paper.
+func (a *markArgs) marks(designs []document.Document) (of []paper.Mark, all paper.Mark, err error) {
+	c, err := openShop(a.Shop)
+	if err != nil {
+		return nil, all, err
+	}
+	for _, d := range designs {
+		if err := document.Check(d); err != nil {
+			return nil, all, err
+		}
+		of = append(of, paper.MarkOf(d.Fingerprint(), markOf(a.Shop, &c), a.Program))
+	}
+	return of, paper.MarkOf(document.FingerprintOf(designs), markOf(a.Shop, &c), a.Program), nil
+}
+
+// earlierMarkArgs ask whether a fingerprint is of a piece of earlier work.
+type earlierMarkArgs struct {
+	Text    string `json:"text"` // as it was pasted
+	Work    string `json:"work"` // as it is kept
+	Program string `json:"program"`
+	Shop    string `json:"shop,omitempty"`
+}
+
+// findEarlier finds a fingerprint in earlier work. One that cannot be read has none.
+func findEarlier(a earlierMarkArgs) (markedAt, error) {
+	f, err := document.OpenFile([]byte(a.Work))
+	if err != nil {
+		return markedAt{At: -1}, nil
+	}
+	designs := f.Job.Designs()
+	m := markArgs{Text: a.Text, Program: a.Program, Shop: a.Shop}
+	of, all, err := m.marks(designs)
+	if err != nil {
+		return markedAt{}, err
+	}
+	w := writerIn(units.SI)
+	for i := range of {
+		if said, ok := w.MarkedItem(a.Text, of[i], designs[i], i); ok {
+			return markedAt{At: i, Said: said, Found: true, Read: true}, nil
+		}
+	}
+	if said, ok := w.MarkedAll(a.Text, all); ok {
+		return markedAt{At: -1, Said: said, Found: true, Read: true}, nil
+	}
+	return markedAt{At: -1}, nil
 }

@@ -72,11 +72,14 @@ func Whole() {
 
 		"shop_effect": with[shopEffectArgs, report.ShopEffect](shopEffect),
 
-		"paper":       with[paperArgs, papered](makePaper),
-		"paper_table": with[tableArgs, tabled](paperTable),
-		"paper_draw":  with[drawingArgs, drawingOut](drawOut),
-		"paper_learn": with[learnArgs, learned](learn),
-		"paper_find":  with[markArgs, markedAt](findMark),
+		"paper":              with[paperArgs, papered](makePaper),
+		"paper_table":        with[tableArgs, tabled](paperTable),
+		"paper_draw":         with[drawingArgs, drawingOut](drawOut),
+		"paper_learn":        with[learnArgs, learned](learn),
+		"paper_find":         with[markArgs, markedAt](findMark),
+		"paper_find_earlier": with[earlierMarkArgs, markedAt](findEarlier),
+		"paper_save":         with[paperSaveArgs, paperSaved](savePaper),
+		"paper_open":         with[paperOpenArgs, issuedPaper](openPaper),
 	})
 	encodeMore, planWhole, drawPlan = encodeWhole, design.Make, wholeMaking
 }

@@ -19,6 +19,9 @@ function made(name, text = "", of = "") {
   return element;
 }
 
+const FEW = 10; // rows that stand on one sheet
+const SHORT = 10; // letters that stand on one line: a mark is not broken at its dash
+
 /** @param {Pair[]} list @param {string} of */
 function pairs(list, of) {
   const box = made("dl", "", of);
@@ -34,7 +37,7 @@ function pairs(list, of) {
 
 /** @param {Block} block */
 function table({ text, table }) {
-  const { columns, rows } = /** @type {Table} */ (table);
+  const { columns, rows, sum } = /** @type {Table} */ (table);
   const box = /** @type {HTMLTableElement} */ (made("table"));
   if (text) box.append(made("caption", text));
   const heads = box.createTHead().insertRow();
@@ -48,12 +51,14 @@ function table({ text, table }) {
     const line = body.insertRow();
     row.forEach((cell, i) => {
       const { number, open, formula } = columns[i];
-      const one = made(i ? "td" : "th", formula ? "" : cell, [number && "number", open && "open"].filter(Boolean).join(" "));
+      const one = made(i ? "td" : "th", formula ? "" : cell, [number && "number", open && "open", cell && cell.length <= SHORT && "short"].filter(Boolean).join(" "));
       if (formula) setFormula(one, cell);
       line.append(one);
     });
     line.cells[0].setAttribute("scope", "row");
   }
+  if (rows.length <= FEW) box.classList.add("few");
+  if (sum) body.lastElementChild?.classList.add("sum");
   return box;
 }
 

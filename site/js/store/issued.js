@@ -8,7 +8,7 @@ const OPENS = 20000; // ms
 
 /**
  * @typedef {{id: string, work: string, item: string, kind: string, name: string, time: string, mark: string, program: string,
- *   paper: import("../api.js").Paper, document: import("../api.js").Document, shop: string, answers: Record<string, string>}} Issued
+ *   paper: import("../api.js").Paper, document: import("../api.js").Document, several?: import("../api.js").SeveralArgs, shop: string, answers: Record<string, string>}} Issued
  */
 
 /** @type {Promise<import("idb").IDBPDatabase> | null} */
