@@ -25,7 +25,7 @@ run: dist ## build everything and serve it on localhost; prints the address
 
 test: fmtcheck vet lint unit browser ## everything that must pass before a change lands
 
-unit: ## Go tests, no browser: what to run on save
+unit: $(packages) ## Go tests, no browser: what to run on save
 	go test ./...
 
 long: dist chromium ## every property, fuzz and fault test at full count, one table at the end
