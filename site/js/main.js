@@ -291,6 +291,7 @@ async function makePapers() {
     savePaper: (args) => engine.call("paper_save", args),
     openPaper: (text) => engine.call("paper_open", { text }),
     findEarlier: async (args) => (await engine.batch("paper_find_earlier", [{ ...args, shop: madeBy() }]).done)[0],
+    gather: () => rest.now(),
     goBack,
     learn: (args) => engine.call("paper_learn", { ...args, shop: madeBy() }),
     use: shop.use,

@@ -19,6 +19,7 @@ import { answersOf, extentOf, keepAnswer, keepExtent, OF_ALL, ownAnswers } from 
  *   savePaper: (args: import("./api.js").PaperSaveArgs) => Promise<import("./api.js").PaperSaved>,
  *   openPaper: (text: string) => Promise<import("./api.js").IssuedPaper>,
  *   findEarlier: (args: Omit<import("./api.js").EarlierMarkArgs, "shop">) => Promise<import("./api.js").MarkedAt>,
+ *   gather: () => Promise<void>,
  *   goBack: (text: string) => Promise<unknown>,
  *   find: (args: {text: string, designs: import("./api.js").Document[], program: string}) => Promise<import("./api.js").MarkedAt | null>,
  *   learn: (args: Omit<import("./api.js").LearnArgs, "shop">) => Promise<import("./api.js").Learned>,
@@ -309,6 +310,7 @@ export function createPapers(root, sheet, design, program, act) {
 
   /** Looks through earlier work, the last first, until something bears the fingerprint. @param {string} text @param {() => boolean} current */
   async function findEarlier(text, current) {
+    await act.gather(); // what was just left is there too
     for (const { id, name, time } of await earlier("design").catch(() => [])) {
       const work = await earlierText(id);
       if (!current()) return "";
