@@ -38,6 +38,7 @@ export function createSure(root, design, act) {
   });
   draw.addEventListener("click", () => (drawing ? drawing.cancel() : drawAll()));
 
+  let typing = ""; // the band that is typed in, and whose answers are not yet of what stands there
   const rows = keyed(bands.tBodies[0], (id) => {
     const row = document.createElement("tr");
     row.dataset.testid = `band-${id}`;
@@ -50,7 +51,10 @@ export function createSure(root, design, act) {
     Object.assign(entry, { type: "text", className: "moves", maxLength: 12, autocomplete: "off", spellcheck: false });
     entry.dataset.testid = `band-limit-${id}`;
     entry.setAttribute("aria-describedby", `band-wrong-${id}`);
+    entry.addEventListener("input", () => (typing = id));
+    entry.addEventListener("blur", () => (typing = ""));
     entry.addEventListener("change", () => {
+      typing = "";
       if (entry.value.trim()) limits[id] = entry.value;
       else delete limits[id];
       refresh();
@@ -73,7 +77,7 @@ export function createSure(root, design, act) {
     const entry = /** @type {HTMLInputElement} */ (cells[1].firstElementChild);
     entry.setAttribute("aria-label", label);
     entry.toggleAttribute("aria-invalid", wrong !== "");
-    if (document.activeElement !== entry || !(id in limits)) entry.value = limit;
+    if (typing !== id && (document.activeElement !== entry || !(id in limits))) entry.value = limit;
     write(low_, low);
     write(high_, high);
     const style = /** @type {HTMLElement} */ (bar.firstElementChild).style;
