@@ -172,6 +172,17 @@ func itemRow(in field.Input, x document.Differences) (design.Row, design.Tally, 
 	return row, tally, nil
 }
 
+// opened are the shop and the designs, of which there is at least one.
+func (a *enquiryRowsArgs) opened() (c shop.Capability, designs []document.Differences, err error) {
+	if c, err = openShop(a.Shop); err != nil {
+		return c, nil, err
+	}
+	if designs, err = a.differences(); err == nil {
+		err = document.CheckJob(jobWith(a.Base, designs, document.Head{})) // which refuses none at all
+	}
+	return c, designs, err
+}
+
 // enquiryBeside is what is said of one item when it is asked for.
 type enquiryBeside struct {
 	Said []string `json:"said"`
@@ -179,14 +190,7 @@ type enquiryBeside struct {
 
 // besideItem says of the first of the designs what its row does not: breaks, and the nearest changes that would be good.
 func besideItem(a enquiryRowsArgs) (enquiryBeside, error) {
-	c, err := openShop(a.Shop)
-	if err != nil {
-		return enquiryBeside{}, err
-	}
-	designs, err := a.differences()
-	if err == nil {
-		err = document.CheckJob(jobWith(a.Base, designs, document.Head{})) // which refuses none at all
-	}
+	c, designs, err := a.opened()
 	if err != nil {
 		return enquiryBeside{}, err
 	}
@@ -218,14 +222,7 @@ type enquiryBreaks struct {
 
 // breaksOfItems prices each of the designs in the quantities that the shop prices besides.
 func breaksOfItems(a enquiryRowsArgs) (enquiryBreaks, error) {
-	c, err := openShop(a.Shop)
-	if err != nil {
-		return enquiryBreaks{}, err
-	}
-	designs, err := a.differences()
-	if err == nil {
-		err = document.CheckJob(jobWith(a.Base, designs, document.Head{})) // which refuses none at all
-	}
+	c, designs, err := a.opened()
 	if err != nil {
 		return enquiryBreaks{}, err
 	}
