@@ -15,17 +15,27 @@ const enough = 1e-4
 // all [-] is enough where the number that follows is no whole one: a millimetre of tube carries more than that.
 const all = 1e-5
 
-// count finds how many tubes carry the duty of the base: in a row, or if none do, in more rows.
-func (b *base) count(c *Column, in *field.Input) {
+// near rates a column as it stands, from where on what follows is looked for; ok is false where there is no duty to carry, or none is found: that
+// is told of the column when it is rated.
+func (b *base) near(c *Column, in *field.Input) (near rating.Thermal, ok bool) {
 	if b.rated == nil || duty(b.rated) == 0 {
 		c.Refused = message.New("compare.base_lacks", "what", message.Key("figure.duty"))
-		return
+		return near, false
 	}
 	near, hindered := rating.RateBriefly(&in.Input)
 	if hindered != nil {
-		return // it is told of the column when it is rated
+		return near, false
 	}
 	in.Holds = b.held.holds()
+	return near, true
+}
+
+// count finds how many tubes carry the duty of the base: in a row, or if none do, in more rows.
+func (b *base) count(c *Column, in *field.Input) {
+	near, ok := b.near(c, in)
+	if !ok {
+		return
+	}
 	kept, want := in.Keep(&near), duty(b.rated)*(1-enough)
 	n, why, _ := in.TubesFor(want, &near)
 	if n > 0 && why.None() {
@@ -83,15 +93,10 @@ func (b *base) counted(c *Column, in *field.Input, kept *rating.Kept, v *varied,
 
 // stretch finds how long the tubes have to be for the duty of the base, in whole millimetres, as they are cut. As many stand in as many rows.
 func (b *base) stretch(c *Column, in *field.Input) {
-	if b.rated == nil || duty(b.rated) == 0 {
-		c.Refused = message.New("compare.base_lacks", "what", message.Key("figure.duty"))
+	near, ok := b.near(c, in)
+	if !ok {
 		return
 	}
-	near, hindered := rating.RateBriefly(&in.Input)
-	if hindered != nil {
-		return // it is told of the column when it is rated
-	}
-	in.Holds = b.held.holds()
 	kept := in.Keep(&near)
 	long, found := in.LengthFor(duty(b.rated)*(1-all), &kept, &near)
 	if !found {

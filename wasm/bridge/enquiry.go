@@ -183,6 +183,15 @@ func (a *enquiryRowsArgs) opened() (c shop.Capability, designs []document.Differ
 	return c, designs, err
 }
 
+// ratedFor reads an item's design and rates it, as the shop makes it.
+func ratedFor(d document.Document, c *shop.Capability) (in field.Input, h design.Heat, err error) {
+	if in, err = design.Read(d); err == nil {
+		in.MadeBy(c)
+		h, err = design.RateBriefly(&in)
+	}
+	return in, h, err
+}
+
 // enquiryBeside is what is said of one item when it is asked for.
 type enquiryBeside struct {
 	Said []string `json:"said"`
@@ -197,12 +206,7 @@ func besideItem(a enquiryRowsArgs) (enquiryBeside, error) {
 	d := a.Base.With(designs[0])
 	w := writer(d)
 	w.Currency = c.Currency
-	in, err := design.Read(d)
-	var h design.Heat
-	if err == nil {
-		in.MadeBy(&c)
-		h, err = design.RateBriefly(&in)
-	}
+	in, h, err := ratedFor(d, &c)
 	var wrong design.FieldErrors
 	if errors.As(err, &wrong) {
 		return enquiryBeside{[]string{w.Unrated(wrong).Refused}}, nil
@@ -229,12 +233,7 @@ func breaksOfItems(a enquiryRowsArgs) (enquiryBreaks, error) {
 	out := enquiryBreaks{make([]string, len(designs))}
 	for i, x := range designs {
 		d := a.Base.With(x)
-		in, err := design.Read(d)
-		var h design.Heat
-		if err == nil {
-			in.MadeBy(&c)
-			h, err = design.RateBriefly(&in)
-		}
+		in, h, err := ratedFor(d, &c)
 		var wrong design.FieldErrors
 		switch {
 		case errors.As(err, &wrong):
