@@ -40,7 +40,7 @@ type Papers struct {
 	Sides    func(money bool) Comparison             // of the design and what is kept beside it
 	Items    []func() *Papers                        // of a paper of several items, each of them; nil: it is of one design
 
-	unpriced bool // none of the items has a price that counts
+	unpriced bool // none of the items has a price, a provisional one either
 }
 
 // build makes the blocks of a paper. No table of builders: it would come with every program that has this package.

@@ -26,6 +26,7 @@ type lined struct {
 	why            string
 	asksHeat       bool // its customer says something of the bank
 	untold         bool // nothing of it holds: it is refused, or its figures are of other entries
+	provisional    bool // it has a price, of which not all is settled
 	tally          design.Tally
 	papering       *papering
 }
@@ -33,14 +34,13 @@ type lined struct {
 // ofSeveral makes a paper of several items: a line each, and what they have in common once.
 func (p *papering) ofSeveral() {
 	items := make([]lined, len(p.Items))
-	counted := 0
+	p.unpriced = true
 	for i, open := range p.Items {
 		items[i] = p.line(open())
-		if items[i].why == "" {
-			counted++
+		if items[i].why == "" || items[i].provisional {
+			p.unpriced = false
 		}
 	}
-	p.unpriced = counted == 0
 	switch p.Kind {
 	case paper.Offer:
 		p.offerSeveral(items)
@@ -75,7 +75,7 @@ func (p *papering) line(w *Papers) lined {
 	case w.Made.Plan.Cost == nil:
 		out.why = w.say(message.New("paper.line.no_price", "why", out.offered.why))
 	case w.answer("standing") == paper.Provisional:
-		out.why = w.t("paper.line.provisional")
+		out.why, out.provisional = w.t("paper.line.provisional"), true
 		if p.Kind == paper.Offer && out.prices != nil {
 			out.why = w.say(message.New("paper.line.provisional_at", "each", out.prices[0][3], "total", out.prices[0][4], "currency", out.currency))
 		}

@@ -168,6 +168,9 @@ func TestOfferOfAnEnquirySaysWhatIsProvisional(t *testing.T) {
 	page.Wait(`document.getElementById("papers-sheet").dataset.kind === "offer"`)
 	choose(page, id("papers-extent"), "all")
 	page.Wait(`document.querySelectorAll("#papers-sheet table")[0]?.tBodies[0].rows.length >= 2 && /Provisional|Refused|No price/.test(` + sheetSays + `)`)
+	if said := browser.Eval[string](page, sheetSays); strings.Contains(said, "not to be used") {
+		t.Errorf("what is only provisional is stamped: %q", said)
+	}
 	if said := browser.Eval[string](page, `document.querySelector("#papers-sheet table").innerText`); !strings.Contains(said, "Provisional, not in the total") || strings.Contains(said, "Total of") {
 		t.Errorf("the offer says %q", said)
 	}
